@@ -1,0 +1,3 @@
+"""Read a CNC program, model the cut, and say line by line what will go wrong and what to change."""
+
+__version__ = "0.1.0"

@@ -1,0 +1,17 @@
+"""Array types shared by every table: one name per element type, so that signatures say what a column holds."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+Floats = NDArray[np.float64]
+Floats32 = NDArray[np.float32]
+Ints = NDArray[np.int32]
+Longs = NDArray[np.int64]
+Bytes = NDArray[np.uint8]
+Bits = NDArray[np.uint16]
+Bools = NDArray[np.bool_]
+Column = NDArray[Any]

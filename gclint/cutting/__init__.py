@@ -1,0 +1,1 @@
+"""Formulas and windows: chips, edge speed, and the limits of a material card."""

@@ -1,0 +1,57 @@
+"""What each tooth bites: one row per row of Pieces, plus the windows each is held against."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.columns import Bytes, Floats, Floats32, Ints
+from gclint.setup.types import Assumed, Window
+
+# operations a window may be given for
+OPERATIONS: tuple[str, ...] = ("slot", "side", "finish", "ramp", "plunge", "drill", "rapid")
+OPERATION = {name: number for number, name in enumerate(OPERATIONS)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Loads:
+    """Rows as in Pieces; NaN where a fact is missing (flutes, speed, feed, material)."""
+
+    operation: Bytes  # index into OPERATIONS
+    feed: Floats32  # reached feed, mm/min (= set feed while acceleration is not modelled)
+    true_speed: Floats32  # rev/min
+    fz: Floats32  # feed per tooth, mm
+    effective_diameter: Floats32  # diameter that cuts at this depth, mm
+    h_ex: Floats32  # largest chip thickness after radial thinning and tool shape, mm
+    h_m: Floats32  # mean chip thickness, mm
+    edge_speed: Floats32  # at the effective diameter, m/min
+    chip_low: Floats32  # window of h_ex for this tool, operation and edge speed, mm; NaN = no limit known
+    chip_high: Floats32
+    edge_low: Floats32  # window of edge speed, m/min
+    edge_high: Floats32
+    chip_judged: Bytes  # 1 where DESIGN section 7 allows the chip to be judged (not entries, drills, V tools, skims under 0.05 mm)
+    governs: Ints  # source line of the F word in force
+
+
+@dataclass(frozen=True, slots=True)
+class ToolWindows:
+    """Windows of one tool in this material, for reports and advice. None where the card is silent."""
+
+    chip: dict[str, Window]  # by operation
+    edge_speed: Window | None
+    ramp_advised: Window | None  # degrees
+    ramp_limit: Window | None  # degrees, high = alarm
+    plunge: str | None  # "no", "yes", "peck", "drill"
+    plunge_depth: Window | None  # mm
+    plunge_feed_share: Window | None  # of the cutting feed
+    depth_slot: Window | None  # mm
+    depth_side: Window | None  # mm
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Cutting:
+    loads: Loads
+    windows: dict[int, ToolWindows]  # by program tool number
+    true_speed_of: Floats  # [moves] rev/min, NaN unknown
+    dial_mark: tuple[str, ...]  # marks used, in order of first use ("" where the speed is on no mark)
+    assumed: tuple[Assumed, ...]
+    not_judged: tuple[tuple[str, str, int], ...]  # (rule, needs, count)

@@ -1,0 +1,61 @@
+"""What can be wrong with the text or with the motion it asks for: one numbered kind per fault.
+
+A fault is a row (kind, line, start, end, a, b): the span is a byte range of the program, `a` and `b` are numbers whose
+meaning stands beside the kind. Reading and interpreting make faults; rules of `rules/program.toml` judge them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.columns import Bytes, Floats, Ints, Longs
+
+KINDS: tuple[str, ...] = (
+    "none",
+    # made by reading
+    "number-unreadable",  # a word whose number cannot be read (also a letter with no number)
+    "comment-unclosed",  # an opening bracket with no closing one on its line
+    "comment-leftover",  # text behind a comment that closed early, or a bracket that closes nothing: it is read as code
+    "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII outside a comment)
+    "expression",  # the block holds a parameter or an expression: not executed yet
+    "flow",  # the block holds an O word, a call, a loop or a jump: what follows is not executed yet
+    "line-too-long",  # a = characters
+    "block-unmoving",  # block-delete '/' line: read, not executed
+    # made by interpreting
+    "word-conflict",  # two words of one modal group, or one letter twice, or two codes that both want the axis words
+    "word-missing",  # a code that lacks a word it needs (G2 with no centre, G81 with no Z on first use); a = code x 10
+    "word-unused",  # a word nothing on the block uses (I J K with G1, P without G4)
+    "code-unknown",  # a G or M code gclint does not know; a = code x 10
+    "axis-not-modelled",  # an A B C U V W word: its motion is not judged
+    "arc-does-not-close",  # a = radius at the start, b = radius at the end, mm
+    "arc-radius-impossible",  # R too small for the chord, or R format with end = start; a = R, b = half chord, mm
+    "arc-without-plane",  # the arc's words do not fit the plane in force
+    "cycle-refused",  # a canned cycle that the report refuses: R below Z, Q <= 0, L < 1, in G93, with compensation on ...
+    "feed-missing",  # a cut is asked for while no feed is set, or G93 without its own F
+    "units-unstated",  # first motion before any G20 or G21
+    "distance-unstated",  # first motion before any G90 or G91
+    "feed-mode-unstated",  # first motion before any G93, G94 or G95
+    "plane-unstated",  # first arc before any G17, G18 or G19
+    "offset-unstated",  # first move in work coordinates before any G54..G59.3
+    "position-unknown",  # an incremental or arc move from a position that is not known
+    "compensation-on",  # moves under G41 or G42: the tool's real path is not the programmed one; not judged yet
+    "value-out-of-range",  # negative S or T or dwell, P of G10 outside 1..9, a coordinate beyond 1e6 mm ...
+    "feed-zero",  # F0 or a negative F
+    "no-motion-mode",  # axis words with no motion mode in force
+)
+CODE = {kind: number for number, kind in enumerate(KINDS)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Faults:
+    """Columns of one length, in the order of the text."""
+
+    kind: Bytes  # index into KINDS
+    line: Ints  # from 1
+    start: Longs  # byte offset of the first byte concerned
+    end: Longs  # byte offset behind the last one
+    a: Floats  # NaN where unused
+    b: Floats
+
+    def __len__(self) -> int:
+        return len(self.kind)

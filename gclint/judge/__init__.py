@@ -1,0 +1,1 @@
+"""Rules: their language, their packs, and the findings they make."""

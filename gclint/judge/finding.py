@@ -1,0 +1,112 @@
+"""What a run found, as frozen values; the JSON contract is these structs encoded as they stand."""
+
+from __future__ import annotations
+
+import msgspec
+
+
+class Found(msgspec.Struct, frozen=True):
+    """The measured value at the worst place, in the unit of the program where it is a length or a feed."""
+
+    name: str
+    value: float | str | None
+    unit: str
+
+
+class Limits(msgspec.Struct, frozen=True):
+    low: float | None
+    high: float | None
+    unit: str
+    standing: str
+    source: str
+
+
+class SetWord(msgspec.Struct, frozen=True, rename={"from_": "from"}):
+    """One word to change: on `line`, the number behind `word`, in the program's own units."""
+
+    line: int
+    word: str
+    from_: float | None
+    to: float
+
+
+class Change(msgspec.Struct, frozen=True):
+    text: str
+    set: tuple[SetWord, ...] = ()
+
+
+class Finding(msgspec.Struct, frozen=True):
+    rule: str
+    grade: str
+    line: int
+    last_line: int
+    lines: tuple[int, ...]
+    worst_line: int
+    column: int
+    count: int
+    tool: int | None
+    found: Found | None
+    window: Limits | None
+    happens: str
+    change: Change
+    accepted: str | None = None  # the reason, where an acceptance covers it
+
+
+class NotJudged(msgspec.Struct, frozen=True):
+    rule: str
+    needs: str
+    count: int
+
+
+class AssumedOut(msgspec.Struct, frozen=True):
+    what: str
+    value: str
+    because: str
+
+
+Range = tuple[float, float]
+
+
+class ToolRow(msgspec.Struct, frozen=True):
+    tool: int | None
+    name: str
+    passes: int
+    entries: dict[str, int]
+    cut_length_mm: float
+    cut_time_s: float | None
+    rapid_time_s: float | None
+    set_feed_mm_min: Range | None
+    reached_feed_mm_min: Range | None
+    set_speed_rpm: Range | None
+    true_speed_rpm: Range | None
+    fz_mm: Range | None
+    h_ex_mm: Range | None
+    ap_max_mm: float | None
+    ae_max_mm: float | None
+    removed_mm3: float | None
+
+
+class Extent(msgspec.Struct, frozen=True):
+    min: tuple[float | None, float | None, float | None]
+    max: tuple[float | None, float | None, float | None]
+
+
+class Checked(msgspec.Struct, frozen=True):
+    """One program's result. `units` is "mm", "inch", "mixed" or "unstated"."""
+
+    path: str
+    lines: int
+    findings: tuple[Finding, ...]
+    not_judged: tuple[NotJudged, ...]
+    assumed: tuple[AssumedOut, ...]
+    tools: tuple[ToolRow, ...]
+    extent_mm: Extent
+    time_s: float | None
+    units: str
+    fingerprint: str
+
+
+class Document(msgspec.Struct, frozen=True):
+    gclint: str
+    programs: tuple[Checked, ...]
+    cautions: tuple[str, ...]

@@ -1,0 +1,98 @@
+"""What the machine is told to do: moves and events as columns, each row with the line it came from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.columns import Bits, Bytes, Column, Floats, Ints
+from gclint.faults import Faults
+
+# kinds of move
+RAPID, LINE, ARC_CW, ARC_CCW = 0, 1, 2, 3
+
+# move flags
+MACHINE = 1  # in machine coordinates (G53, the second leg of G28 and G30): work position of its axes is unknown after it
+CYCLE = 2  # made by a canned cycle
+INCH = 4  # the program speaks inches on this line
+X_WORD = 8  # the block carries an X word
+Y_WORD = 16  # the block carries a Y word
+Z_WORD = 32  # the block carries a Z word
+INVERSE_TIME = 64  # G93
+PER_REV = 128  # G95
+COMPENSATED = 256  # under G41 or G42: the real path is not known
+HOME = 512  # one of the legs of G28 or G30
+OTHER_FRAME = 1024  # in a work offset whose place relative to the first one is unknown: its coordinates are its own
+PROBE = 2048  # G38.x: stops where the probe touches
+LIFT_UNKNOWN = 4096  # starts from a Z that is unknown because of a machine-coordinate or home move: taken as coming from above
+
+# kinds of event
+EVENTS: tuple[str, ...] = (
+    "none",
+    "select",  # T; value = tool number
+    "change",  # M6; value = tool number now in the spindle
+    "spindle-cw",  # M3; value = S in force (NaN if none)
+    "spindle-ccw",  # M4
+    "spindle-off",  # M5
+    "speed",  # S; value = rev/min
+    "feed",  # F; value = as programmed
+    "stop",  # M0
+    "optional-stop",  # M1
+    "pallet-stop",  # M60
+    "end",  # M2 or M30; value = 2 or 30
+    "dwell",  # G4 or a cycle's dwell; value = P as programmed (NaN if missing)
+    "coolant-on",  # M7, M8
+    "coolant-off",  # M9
+    "length-on",  # G43; value = H (NaN if not given)
+    "length-off",  # G49
+    "compensation-on",  # G41, G42; value = D
+    "compensation-off",  # G40
+    "units",  # G20 -> 25.4, G21 -> 1
+    "offset",  # G54..G59.3; value = 54 .. 59.3
+    "machine-move",  # a block of G53, G28 or G30; value = 53, 28, 30
+    "axis-move",  # a block that moves an axis that is not modelled; value = ASCII code of the letter
+)
+EVENT = {name: number for number, name in enumerate(EVENTS)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Motion:
+    """Moves in the order of execution; lengths in mm, feeds in mm/min, speeds in rev/min, angles in degrees.
+
+    Positions are tool-tip positions in the coordinates of the first work offset used (later G92, G10 and offset changes
+    whose amount is known are folded in, so that one physical point keeps one set of coordinates); NaN where unknown.
+    """
+
+    line: Ints  # source line, from 1
+    kind: Bytes  # RAPID, LINE, ARC_CW, ARC_CCW
+    plane: Bytes  # 17, 18 or 19 (meaningful for arcs)
+    x0: Floats  # start
+    y0: Floats
+    z0: Floats
+    x1: Floats  # end
+    y1: Floats
+    z1: Floats
+    cu: Floats  # arc centre on the plane's first axis (X in G17, Z in G18, Y in G19); NaN for lines
+    cv: Floats  # arc centre on the plane's second axis (Y in G17, X in G18, Z in G19); NaN for lines
+    sweep: Floats  # degrees, positive counter-clockwise seen from the third axis' positive end; whole turns included; 0 for lines
+    length: Floats  # along the path (helix included); NaN where an end is unknown
+    feed: Floats  # set feed along the path; NaN for rapids and where none is set (G93 and G95 are resolved)
+    speed: Floats  # S in force; NaN if none was given
+    spindle: Column  # int8: 1 clockwise, -1 counter-clockwise, 0 stopped (M5, or stopped by an M6), 2 never started
+    tool: Ints  # program tool number in the spindle; -1 where no T and M6 has been seen
+    offset: Bits  # 540 .. 593 = G54 .. G59.3; 0 = none stated
+    flags: Bits
+    cycle: Bytes  # 73, 76, 81 .. 89 for moves made by a canned cycle, else 0
+    feed_line: Ints  # line of the F word in force (0 if none)
+    speed_line: Ints  # line of the S word in force (0 if none)
+    tool_line: Ints  # line of the T word in force (0 if none)
+    event_kind: Bytes  # events in the order of execution
+    event_line: Ints
+    event_move: Ints  # how many moves were made before the event
+    event_value: Floats
+    faults: Faults  # faults of interpreting (those of reading stay in Program)
+    stopped_at: int  # line at which interpreting gave up (flow words, a bound); 0 if it went to the end
+    stopped_because: str  # a sentence, "" if it went to the end
+    ended: bool  # an M2, M30 or a closing % was reached
+
+    def __len__(self) -> int:
+        return len(self.line)

@@ -1,0 +1,32 @@
+"""The one exception that reaches a person: a sentence that names what is wrong and where."""
+
+from __future__ import annotations
+
+
+class Problem(Exception):
+    """Bad input or a bad declaration; the command line prints it as one sentence and exits with 2.
+
+    `path`, `line` and `column` (both from 1) are given where they are known.
+    """
+
+    def __init__(self, says: str, path: str | None = None, line: int | None = None, column: int | None = None) -> None:
+        self.says, self.path, self.line, self.column = says, path, line, column
+        super().__init__(str(self))
+
+    def __str__(self) -> str:
+        place = self.path or ""
+        if self.line is not None:
+            place += f"{', ' if place else ''}line {self.line}"
+            if self.column is not None:
+                place += f", column {self.column}"
+        return f"{place}: {self.says}" if place else self.says
+
+
+def nearest(word: str, known: list[str] | tuple[str, ...]) -> str:
+    """A tail for a Problem: '; nearest: "beech"', or the list of what there is when nothing is near."""
+    import difflib
+
+    close = difflib.get_close_matches(word, known, n=1, cutoff=0.5)
+    if close:
+        return f'; nearest: "{close[0]}"'
+    return f"; known: {', '.join(known)}" if known else ""

@@ -1,0 +1,1 @@
+"""From bytes to blocks and words with spans."""

@@ -1,0 +1,1 @@
+"""Writers: each reads findings and tables and computes nothing."""

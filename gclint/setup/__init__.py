@@ -1,0 +1,1 @@
+"""What people declare: machine, spindle, tools, material, stock, job."""

@@ -1,0 +1,191 @@
+"""The setup one program is judged by: everything declared or assumed, resolved to mm, rev/min, N, W, degrees.
+
+Built by `gclint.setup.resolve` from option over job over shop over shipped card over comment. Nothing here is guessed
+silently: what was not declared is None, or stands in `assumed` with the reason.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+SHAPES = ("flat", "ball", "bull-nose", "v", "tapered-ball", "drill", "facing", "burr", "drag", "form", "t-slot", "thread-mill")
+HELICES = ("up-cut", "down-cut", "compression", "straight")
+GRADES = ("halt", "change", "consider")  # worst first
+STANDINGS = ("measured", "published", "practice", "memory")
+
+
+@dataclass(frozen=True, slots=True)
+class Assumed:
+    """Something taken as true without being declared."""
+
+    what: str  # "stock top", "tool 2"
+    value: str  # "Z 0.000 mm (work zero)"
+    because: str  # "no stock is declared"
+
+
+@dataclass(frozen=True, slots=True)
+class Tool:
+    """A tool as the program numbers it. Lengths in mm, angle in degrees (full included angle of V, taper or drill point)."""
+
+    number: int
+    shape: str
+    diameter: float
+    name: str = ""
+    flutes: int | None = None
+    flute_length: float | None = None
+    stickout: float | None = None
+    shank: float | None = None
+    corner_radius: float | None = None
+    angle: float | None = None
+    tip_diameter: float | None = None
+    helix: str | None = None
+    up_cut_length: float | None = None
+    centre_cutting: bool | None = None
+    made_of: str | None = None
+    edge_radius: float | None = None
+    neck: float | None = None
+    top_speed: float | None = None  # rev/min
+    runout: float | None = None
+    declared_in: str = ""  # "shop.toml", "--tool", "comment on line 3"
+
+    @property
+    def called(self) -> str:
+        """'tool 1 (eighth down-cut)'."""
+        return f"tool {self.number} ({self.name})" if self.name else f"tool {self.number}"
+
+
+@dataclass(frozen=True, slots=True)
+class DialMark:
+    mark: str
+    stated: float  # rev/min
+    measured: float | None  # rev/min; None: never measured
+
+    @property
+    def true(self) -> float:
+        return self.measured if self.measured is not None else self.stated
+
+
+@dataclass(frozen=True, slots=True)
+class Spindle:
+    kind: str = "commanded"  # or "dial"
+    low: float | None = None  # rev/min
+    high: float | None = None
+    dial: tuple[DialMark, ...] = ()
+    started: str | None = None  # "by-hand", "program", None = not declared
+    power: float | None = None  # W
+    power_curve: tuple[tuple[float, float], ...] = ()  # (rev/min, W)
+    spin_up: float | None = None  # s
+
+
+@dataclass(frozen=True, slots=True)
+class Axes:
+    x: float | None = None
+    y: float | None = None
+    z: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Machine:
+    name: str = ""
+    travel: Axes | None = None  # mm
+    rapid: Axes | None = None  # mm/min
+    feed_limit: Axes | None = None  # mm/min
+    acceleration: Axes | None = None  # mm/s2
+    corner_deviation: float | None = None  # mm
+    stiffness: float | None = None  # N/mm
+    homes: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Controller:
+    """What a controller does with what it is sent, from a card in rules/controllers; 'any' does all and refuses nothing."""
+
+    name: str = "any"
+    title: str = "any controller"
+    tool_change: str = "does"  # "does", "stops" (M6 is a pause), "refuses", "ignores"
+    program_stop: str = "stops"  # M0: "stops" (spindle goes on), "stops-spindle", "refuses", "ignores"
+    dwell_unit: str = "s"  # or "ms"
+    arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
+    arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both
+    arc_tolerance_most: float = 0.0  # mm; over this it is always refused (0: no such limit)
+    resolution: float = 0.001  # mm
+    end_required: bool = True  # a program must end with M2, M30 or '%'
+    arc_centres: str = "incremental"  # when the program does not say (G90.1, G91.1)
+    start_state: tuple[str, ...] = ()  # codes that are in force at power-on, e.g. ("G21", "G90", "G94", "G17", "G54")
+    source: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """The blank as a box in work coordinates, mm. None: unknown."""
+
+    x: tuple[float, float] | None
+    y: tuple[float, float] | None
+    top: float | None
+    bottom: float | None
+    declared: bool  # a size was declared (x, y may still be assumed where no corner was given)
+    placed: bool  # its corner was declared
+
+
+@dataclass(frozen=True, slots=True)
+class KeepOut:
+    name: str
+    low: tuple[float, float, float]
+    high: tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    by: str | None = None
+    spoilboard: float | None = None  # mm the program may cut into the table's sacrificial board
+
+
+@dataclass(frozen=True, slots=True)
+class Accept:
+    rule: str
+    because: str
+    tool: int | None = None
+    line: int | None = None  # acceptance in a program comment: line of the comment
+    where: str = ""  # "job.toml" or "tide-dial.nc line 12"
+
+
+@dataclass(frozen=True, slots=True)
+class Sourced:
+    """A number we judge by, with where it comes from."""
+
+    value: float
+    standing: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """Low and high limit of a quantity; None where that side has no limit."""
+
+    low: float | None
+    high: float | None
+    unit: str
+    standing: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Setup:
+    machine: Machine
+    spindle: Spindle
+    controller: Controller
+    tools: dict[int, Tool]  # by the number the program uses
+    material: object | None  # gclint.cutting.card.Material, None if not declared
+    stock: Stock | None  # None: nothing declared; gclint.stock then assumes a box and says so
+    z_zero: str | float | None  # "stock-top", "table", mm above the table, None = not declared
+    dial: str | None
+    hold: Hold
+    keep_out: tuple[KeepOut, ...] = ()
+    work_zero: Axes | None = None  # where work zero lies in the machine's travel
+    measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)  # tool number -> operation ("slot", "side" ..., "" = all) -> window of fz from [windows] in shop.toml
+    packs: tuple[str, ...] = ()
+    accepts: tuple[Accept, ...] = ()
+    fail_at: str = "change"
+    assumed: tuple[Assumed, ...] = ()
+    not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
+    sources: tuple[str, ...] = ()  # the declaration files used
