@@ -6,7 +6,9 @@ meaning stands beside the kind. Reading and interpreting make faults; rules of `
 
 from __future__ import annotations
 
+from array import array
 from dataclasses import dataclass
+from math import nan
 
 from gclint.columns import Bytes, Floats, Ints, Longs
 
@@ -59,3 +61,32 @@ class Faults:
 
     def __len__(self) -> int:
         return len(self.kind)
+
+
+class FaultRows:
+    """Faults while they are being found; kernels call `add`, and `columns` makes the table."""
+
+    def __init__(self) -> None:
+        self.kind, self.line = array("B"), array("i")
+        self.start, self.end = array("q"), array("q")
+        self.a, self.b = array("d"), array("d")
+
+    def add(self, kind: int, line: int, start: int, end: int, a: float = nan, b: float = nan) -> None:
+        self.kind.append(kind)
+        self.line.append(line)
+        self.start.append(start)
+        self.end.append(end)
+        self.a.append(a)
+        self.b.append(b)
+
+    def columns(self) -> Faults:
+        import numpy as np
+
+        return Faults(
+            kind=np.array(self.kind, np.uint8),
+            line=np.array(self.line, np.int32),
+            start=np.array(self.start, np.int64),
+            end=np.array(self.end, np.int64),
+            a=np.array(self.a, np.float64),
+            b=np.array(self.b, np.float64),
+        )

@@ -30,6 +30,7 @@ class Program:
     block_line: Ints  # [blocks] line, from 1
     block_word: Ints  # [blocks + 1] first word of each block
     block_flags: Bytes  # [blocks]
+    block_number: Ints  # [blocks] N word; -1 where there is none
     word_letter: Bytes  # [words] upper-case ASCII
     word_value: Floats  # [words] NaN where the number is unreadable or an expression
     word_start: Ints  # [words] byte offset of the letter
