@@ -112,6 +112,8 @@ class Controller:
     end_required: bool = True  # a program must end with M2, M30 or '%'
     arc_centres: str = "incremental"  # when the program does not say (G90.1, G91.1)
     start_state: tuple[str, ...] = ()  # codes that are in force at power-on, e.g. ("G21", "G90", "G94", "G17", "G54")
+    canned_cycles: str = "does"  # "does", "refuses", "ignores"
+    compensation: str = "does"  # G41 and G42: "does", "refuses", "ignores"
     source: str = ""
 
 

@@ -1,0 +1,140 @@
+"""Finds and reads what people declare: the options, job.toml, shop.toml."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import TypeVar
+
+from gclint.problem import Problem
+from gclint.setup.declared import Job, Shop
+from gclint.setup.toml_file import decode, problem_at, read_text
+from gclint.setup.tool_text import stock_from_text, tool_from_text
+from gclint.setup.types import Assumed, Tool
+
+
+@dataclass(frozen=True, slots=True)
+class Options:
+    """What the command line gives; texts as typed."""
+
+    material: str | None = None
+    tools: tuple[str, ...] = ()
+    stock: str | None = None
+    shop: str | None = None
+    job: str | None = None
+    fail_at: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class File:
+    """A declaration file with its text, so that later steps can point into it."""
+
+    path: str
+    text: str
+
+    def wrong(self, key: tuple[str | int, ...], says: str, on_key: bool = False) -> Problem:
+        return problem_at(self.text, self.path, key, says, on_key)
+
+
+@dataclass(frozen=True, slots=True)
+class Declared:
+    """Everything declared, not combined yet. Paths are as the user can open them."""
+
+    options: Options
+    tools: tuple[Tool, ...] = ()  # from the command line
+    stock: tuple[tuple[float, float, float], tuple[float, float] | None] | None = None  # from the command line
+    shop: Shop | None = None
+    job: Job | None = None
+    shop_file: File | None = None
+    job_file: File | None = None
+    programs: tuple[str, ...] = ()  # the job's programs, in their order
+    packs: tuple[str, ...] = ()
+    assumed: tuple[Assumed, ...] = field(default=())
+
+
+def declare(options: Options, program_path: str | None) -> Declared:
+    """Reads the options and the files they (or, with neither --shop nor --job, the folders around the program) name.
+
+    `program_path` None: standard input or no program yet; the working folder is searched. Raises Problem.
+    """
+    assumed: list[Assumed] = []
+    job_path = Path(options.job) if options.job else None
+    shop_path = Path(options.shop) if options.shop else None
+    searched = job_path is None and shop_path is None
+    if searched:
+        job_path, shop_path = _beside(program_path)
+    job, job_file = (None, None) if job_path is None else _read(job_path, Job, "job file")
+    named = shop_path is not None and not searched
+    if job and job_file and job_path and job.shop and not named:
+        shop_path = job_path.parent / job.shop
+        if not shop_path.is_file():
+            raise job_file.wrong(("shop",), f'there is no shop file "{job.shop}" in the folder of this job')
+    shop, shop_file = (None, None) if shop_path is None else _read(shop_path, Shop, "shop file")
+    if searched:
+        because = "it lies beside the program or in a folder above, and neither --shop nor --job was given"
+        files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
+        assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
+    programs, packs = _named(job, job_path)
+    if searched and job_file and program_path and programs and not _among(program_path, programs):
+        assumed.append(Assumed("job", job_file.path, f"it names {programs[0]}, and is used for this program all the same"))
+    return Declared(
+        options=options,
+        tools=_tools(options),
+        stock=stock_from_text(options.stock) if options.stock else None,
+        shop=shop,
+        job=job,
+        shop_file=shop_file,
+        job_file=job_file,
+        programs=programs,
+        packs=packs,
+        assumed=tuple(assumed),
+    )
+
+
+def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
+    """(job file, shop file) of the nearest folder that holds one; a job that stands alone is joined by a shop above it."""
+    start = Path(program_path).parent if program_path else Path()
+    job: Path | None = None
+    for folder in (start, *start.absolute().parents):
+        if job is None and (folder / "job.toml").is_file():
+            job = folder / "job.toml"
+        if (folder / "shop.toml").is_file():
+            return job, folder / "shop.toml"
+    return job, None
+
+
+T = TypeVar("T")
+
+
+def _read(path: Path, into: type[T], called: str) -> tuple[T, File]:
+    text = read_text(path, called)
+    return decode(text, into, str(path)), File(str(path), text)
+
+
+def _named(job: Job | None, job_path: Path | None) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    if job is None or job_path is None:
+        return (), ()
+    programs = (job.program,) if isinstance(job.program, str) else job.program or ()
+    folder = job_path.parent
+    return tuple(str(folder / name) for name in programs), tuple(str(folder / name) for name in job.packs)
+
+
+def _among(program_path: str, programs: tuple[str, ...]) -> bool:
+    here = Path(program_path).absolute()
+    return any(Path(name).absolute() == here or _same(Path(name), here) for name in programs)
+
+
+def _same(one: Path, other: Path) -> bool:
+    try:
+        return one.samefile(other)
+    except OSError:
+        return False
+
+
+def _tools(options: Options) -> tuple[Tool, ...]:
+    tools = tuple(tool_from_text(text) for text in options.tools)
+    numbers = [tool.number for tool in tools]
+    for number in numbers:
+        if numbers.count(number) > 1:
+            raise Problem(f"tool {number} is given twice", "--tool")
+    return tools

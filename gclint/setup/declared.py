@@ -1,0 +1,256 @@
+"""The two declaration files as people write them: shop.toml and job.toml. The keys are the contract; see `gclint shop`."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+import msgspec
+from msgspec import Meta, Struct
+
+from gclint.setup.units import quantity
+
+Shape = Literal[
+    "flat", "ball", "bull-nose", "v", "tapered-ball", "drill", "facing", "burr", "drag", "form", "t-slot", "thread-mill"
+]
+Helix = Literal["up-cut", "down-cut", "compression", "straight"]
+Grade = Literal["halt", "change", "consider"]
+Standing = Literal["measured", "published", "practice", "memory"]
+Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
+
+
+class Quantity(float):
+    """A number read from a text with a unit; each subclass is one kind of quantity in its internal unit."""
+
+    kind = ""
+    above: float | None = None  # the value must be over this
+    bare = False  # a plain number will do
+
+
+class Length(Quantity):
+    """mm, above zero."""
+
+    kind, above = "length", 0.0
+
+
+class Position(Quantity):
+    """mm, of either sign."""
+
+    kind = "length"
+
+
+class Depth(Quantity):
+    """mm, zero or more."""
+
+    kind, above = "length", -1e-12
+
+
+class Feed(Quantity):
+    """mm/min."""
+
+    kind, above = "feed", 0.0
+
+
+class Acceleration(Quantity):
+    """mm/s2."""
+
+    kind, above = "acceleration", 0.0
+
+
+class Stiffness(Quantity):
+    """N/mm."""
+
+    kind, above = "stiffness", 0.0
+
+
+class Power(Quantity):
+    """W."""
+
+    kind, above = "power", 0.0
+
+
+class Time(Quantity):
+    """s."""
+
+    kind, above = "time", -1e-12
+
+
+class Angle(Quantity):
+    """Degrees."""
+
+    kind, above = "angle", 0.0
+
+
+class Speed(Quantity):
+    """rev/min; a plain number will do."""
+
+    kind, above, bare = "speed", 0.0, True
+
+
+class EdgeSpeed(Quantity):
+    """m/min."""
+
+    kind, above = "edge_speed", 0.0
+
+
+class Pressure(Quantity):
+    """N/mm2."""
+
+    kind, above = "pressure", 0.0
+
+
+def from_text(wanted: type, given: object) -> object:
+    """msgspec's hook for the kinds above. Raises Problem without a place."""
+    from gclint.problem import Problem
+
+    if not issubclass(wanted, Quantity):
+        raise NotImplementedError(wanted)
+    value = quantity(given, wanted.kind, wanted.bare)
+    if wanted.above is not None and value <= wanted.above:
+        raise Problem(f"{given} must be {'above zero' if wanted.above == 0.0 else 'zero or more'}")
+    return wanted(value)
+
+
+class Table(Struct, frozen=True, forbid_unknown_fields=True):
+    """Every table of a declaration: unknown keys are refused."""
+
+
+class AxisLengths(Table):
+    x: Length | None = None
+    y: Length | None = None
+    z: Length | None = None
+
+
+class AxisPositions(Table):
+    x: Position | None = None
+    y: Position | None = None
+    z: Position | None = None
+
+
+class AxisFeeds(Table):
+    x: Feed | None = None
+    y: Feed | None = None
+    z: Feed | None = None
+
+
+class AxisAccelerations(Table):
+    x: Acceleration | None = None
+    y: Acceleration | None = None
+    z: Acceleration | None = None
+
+
+class MachineTable(Table):
+    name: str = ""
+    travel: AxisLengths | None = None
+    rapid: AxisFeeds | None = None
+    feed_limit: AxisFeeds | None = None
+    acceleration: AxisAccelerations | None = None
+    corner_deviation: Length | None = None
+    stiffness: Stiffness | None = None
+    homes: bool | None = None
+    controller: str = "any"
+
+
+class DialRow(Table):
+    mark: str
+    stated: Speed
+    measured: Speed | None = None
+
+
+class SpindleTable(Table):
+    kind: Literal["commanded", "dial"] | None = None
+    range: tuple[Speed, Speed] | None = None
+    dial: tuple[DialRow, ...] = ()
+    started: Literal["by-hand", "program"] | None = None
+    power: Power | None = None
+    power_curve: tuple[tuple[Speed, Power], ...] = ()
+    spin_up: Time | None = None
+
+
+class ToolTable(Table):
+    number: Annotated[int, Meta(ge=0, le=99999)]
+    shape: Shape
+    diameter: Length
+    name: str = ""
+    flutes: Annotated[int, Meta(ge=1, le=100)] | None = None
+    flute_length: Length | None = None
+    stickout: Length | None = None
+    shank: Length | None = None
+    corner_radius: Depth | None = None
+    angle: Angle | None = None
+    tip_diameter: Depth | None = None
+    helix: Helix | None = None
+    up_cut_length: Length | None = None
+    centre_cutting: bool | None = None
+    made_of: str | None = None
+    edge_radius: Length | None = None
+    neck: Length | None = None
+    top_speed: Speed | None = None
+    runout: Depth | None = None
+
+
+class OperationWindow(Table):
+    fz: tuple[Length, Length]
+
+
+class WindowTable(Table):
+    fz: tuple[Length, Length] | None = None
+    slot: OperationWindow | None = None
+    side: OperationWindow | None = None
+    finish: OperationWindow | None = None
+    ramp: OperationWindow | None = None
+    plunge: OperationWindow | None = None
+    drill: OperationWindow | None = None
+
+
+class Shop(Table):
+    """shop.toml: the machine, its spindle, its tools, and what its own test cuts have shown."""
+
+    machine: MachineTable | None = None
+    spindle: SpindleTable | None = None
+    tool: tuple[ToolTable, ...] = ()
+    windows: dict[str, dict[str, WindowTable]] = msgspec.field(default_factory=dict)
+
+
+class AboveTable(Table):
+    above_table: Position
+
+
+class StockTable(Table):
+    size: tuple[Length, Length, Length] | None = None
+    measured_thickness: Length | None = None
+    corner: tuple[Position, Position] | None = None
+
+
+class HoldTable(Table):
+    by: Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"] | None = None
+    spoilboard: Depth | None = None
+
+
+class KeepOutTable(Table, rename={"from_": "from"}):
+    from_: tuple[Position, Position, Position]
+    to: tuple[Position, Position, Position]
+    name: str = ""
+
+
+class AcceptTable(Table):
+    rule: str
+    because: str
+    tool: int | None = None
+
+
+class Job(Table):
+    """job.toml: one job on that shop's machine."""
+
+    program: str | tuple[str, ...] | None = None
+    shop: str | None = None
+    material: str | None = None
+    z_zero: Literal["stock-top", "table"] | AboveTable | None = None
+    dial: str | None = None
+    fail_at: Grade | None = None
+    packs: tuple[str, ...] = ()
+    tool_map: dict[str, int] = msgspec.field(default_factory=dict)
+    work_zero: AxisPositions | None = None
+    stock: StockTable | None = None
+    hold: HoldTable | None = None
+    keep_out: tuple[KeepOutTable, ...] = ()
+    accept: tuple[AcceptTable, ...] = ()
