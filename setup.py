@@ -3,19 +3,44 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 from Cython.Build import cythonize
 from setuptools import Extension, setup
+from setuptools.command.build_py import build_py
 
-from pathlib import Path
-
+HERE = Path(__file__).parent
 KERNELS = ["gclint.program.scan", "gclint.motion.modal", "gclint.stock.sweep"]
 KERNELS = [k for k in KERNELS if Path(k.replace(".", "/") + ".py").exists()]  # while the rooms are being built
 
 # Contracted multiply-adds would make the result depend on the machine's processor.
 flags = ["/O2"] if sys.platform == "win32" else ["-O3", "-ffp-contract=off", "-fno-math-errno"]
 
+
+class BuildWithRules(build_py):
+    """Also checks the shipped rule packs and writes them as gclint/rules_compiled.json: a check needs no parser."""
+
+    def compiled_rules(self) -> Path:
+        package = HERE / "gclint" if self.editable_mode else Path(self.build_lib) / "gclint"
+        return package / "rules_compiled.json"
+
+    def run(self) -> None:
+        super().run()
+        sys.path.insert(0, str(HERE))  # an isolated build does not look in the source folder
+        try:
+            from gclint.judge.compile_packs import compile_shipped
+        finally:
+            sys.path.remove(str(HERE))
+        target = self.compiled_rules()
+        target.parent.mkdir(parents=True, exist_ok=True)
+        target.write_bytes(compile_shipped(HERE / "rules"))
+
+    def get_outputs(self, include_bytecode: bool = True) -> list[str]:
+        return [*super().get_outputs(include_bytecode), str(self.compiled_rules())]
+
+
 setup(
+    cmdclass={"build_py": BuildWithRules},
     ext_modules=cythonize(
         [Extension(name, [name.replace(".", "/") + ".py"], extra_compile_args=flags) for name in KERNELS],
         language_level=3,

@@ -34,8 +34,8 @@ class Post:
         near: float = 1,  # how far above the stock the rapid down ends
     ) -> None:
         self.decimals, self.numbers, self.space, self.lower, self.eol = decimals, numbers, space, lower, eol
-        self.zeros, self.radius_arcs, self.modal, self.comment, self.code_width = zeros, radius_arcs, modal, comment, code_width
-        self.near = near
+        self.zeros, self.radius_arcs, self.modal, self.comment = zeros, radius_arcs, modal, comment
+        self.code_width, self.near = code_width, near
         self.text: list[str] = []
         self.at: dict[str, float] = {}
         self.motion: int | None = None
@@ -93,7 +93,9 @@ class Post:
     def rapid(self, x: float | None = None, y: float | None = None, z: float | None = None) -> None:
         self._move(0, {"X": x, "Y": y, "Z": z}, [], None)
 
-    def line(self, x: float | None = None, y: float | None = None, z: float | None = None, f: float | None = None) -> None:
+    def line(
+        self, x: float | None = None, y: float | None = None, z: float | None = None, f: float | None = None
+    ) -> None:
         self._move(1, {"X": x, "Y": y, "Z": z}, [], f)
 
     def arc(self, end: Point, centre: Point, clockwise: bool, z: float | None = None, f: float | None = None) -> None:
@@ -117,7 +119,7 @@ class Post:
         return (self.eol.join(self.text) + self.eol).encode()
 
 
-# ---- shapes: every path is that of the tool's centre ------------------------------------------------------------------
+# ---- shapes: every path is that of the tool's centre
 
 
 def round_box(low: Point, high: Point, radius: float, clockwise: bool) -> tuple[Point, list[Segment]]:
@@ -168,8 +170,8 @@ def down_to(post: Post, start: Point, clear: float, top: float, plunge: float) -
 def contour(
     post: Post, shape: tuple[Point, list[Segment]], levels: list[float], feed: float, ramp_feed: float, tab: float = 0
 ) -> None:
-    """Laps from Z0 down: each level is reached by a ramp along the first side. `tab`: height of the tabs of the last lap."""
-    start, path = shape
+    """Laps from Z0 down; each level is reached by a ramp along the first side. `tab`: height of the last lap's tabs."""
+    _, path = shape
     for level in levels:
         post.go(path[0], level, ramp_feed)
         for number, segment in enumerate(path[1:]):
@@ -197,8 +199,10 @@ def tabbed(post: Post, begin: Point, end: Point, z: float, height: float, feed: 
     post.line(*end)
 
 
-def ring(post: Post, centre: Point, radius: float, levels: list[float], ramp: float, feed: float, clockwise: bool) -> None:
-    """A circular groove; each level is reached on a helix of `ramp` degrees of the circle, then one whole turn is made."""
+def ring(
+    post: Post, centre: Point, radius: float, levels: list[float], ramp: float, feed: float, clockwise: bool
+) -> None:
+    """A circular groove; a helix over `ramp` degrees of the circle leads to each level, then comes one whole turn."""
     turn, at = (-ramp if clockwise else ramp), 0.0
     for level in levels:
         at += turn
@@ -207,16 +211,12 @@ def ring(post: Post, centre: Point, radius: float, levels: list[float], ramp: fl
         post.arc(here, centre, clockwise)
 
 
-def bore(post: Post, centre: Point, radius: float, pitch: float, depth: float, feed: float, halves: bool = False) -> None:
-    """Helix down at `pitch` a turn, then one level turn; `halves` writes each turn as two arcs."""
-    start, far, z = around(centre, radius, 0), around(centre, radius, 180), 0.0
+def bore(post: Post, centre: Point, radius: float, pitch: float, depth: float, feed: float) -> None:
+    """Helix down at `pitch` a turn, then one level turn."""
+    start, z = around(centre, radius, 0), 0.0
     while z > depth + 1e-9:
-        middle, z = max(z - pitch / 2, depth), max(z - pitch, depth)
-        if halves:
-            post.arc(far, centre, False, z=middle, f=feed)
+        z = max(z - pitch, depth)
         post.arc(start, centre, False, z=z, f=feed)
-    if halves:
-        post.arc(far, centre, False)
     post.arc(start, centre, False)
 
 
@@ -260,7 +260,7 @@ def steps(last: float, each: float) -> list[float]:
     return [last * (number + 1) / count for number in range(count)]
 
 
-# ---- programs that are meant to be clean -------------------------------------------------------------------------------
+# ---- programs that are meant to be clean
 
 
 def tide_dial() -> bytes:
@@ -376,7 +376,8 @@ def rail_cleat() -> bytes:
     post.forget()
     post.rapid(-23, 0)
     post.block("G43 Z15. H2")
-    post.blocks("G98 G83 X-23. Y0. Z-9. R1. Q1. F280.", "X23.", "G80", "M9", "M5", "G53 G0 Z0.", "G53 G0 X0. Y0.", "M30")
+    post.blocks("G98 G83 X-23. Y0. Z-9. R1. Q1. F280.", "X23.", "G80")
+    post.blocks("M9", "M5", "G53 G0 Z0.", "G53 G0 X0. Y0.", "M30")
     post.bare("%")
     return post.bytes()
 
@@ -413,7 +414,7 @@ def thinned(points: list[tuple[float, float]], band: float) -> list[tuple[float,
 
 
 def half_hull() -> bytes:
-    """Beech, 6 mm ball: layers of 2.5 mm that stop short of the hull, then fine lines over it. All entries from outside."""
+    """Beech, 6 mm ball: layers that stop short of the hull, then fine lines over it, all entered from outside."""
     post = Post(decimals=3, zeros="bare")
     post.say("half hull, 1:40, lowtide workshop")
     post.say("T4 ball 6 mm 2 flutes")
@@ -463,7 +464,7 @@ def oar_rack() -> bytes:
 
 
 def plank_hook() -> bytes:
-    """MDF, no shop declared: the tool's facts stand in a comment; R arcs, CR LF, home by G28 from an incremental lift."""
+    """MDF, no shop declared: the tool's facts stand in a comment; R arcs, CR LF, home by G28 in Z."""
     post = Post(decimals=3, numbers=1, zeros="full", radius_arcs=True, eol="\r\n", modal=False)
     post.say("PLANK HOOK - MDF 9 MM")
     post.say("TOOL: 1/4 IN END MILL, 2 FLUTES, UP-CUT")
@@ -477,7 +478,7 @@ def plank_hook() -> bytes:
     return post.bytes()
 
 
-# ---- programs with something planted ------------------------------------------------------------------------------------
+# ---- programs with something planted
 
 
 def tide_ring() -> bytes:

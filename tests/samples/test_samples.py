@@ -1,4 +1,4 @@
-"""The programs of the Lowtide workshop (invented): written as stored, judged as samples.toml says, read as pygcode reads them."""
+"""The programs of the Lowtide workshop (invented): written, judged and read as they should be."""
 
 from __future__ import annotations
 
@@ -9,10 +9,10 @@ import warnings
 from pathlib import Path
 from typing import Any
 
-import make_samples
 import pytest
 
 from gclint.judge.finding import Checked
+from tests.samples import make_samples
 
 SAMPLES = make_samples.SAMPLES
 EXPECTED: list[dict[str, Any]] = tomllib.loads((SAMPLES / "samples.toml").read_text())["sample"]
@@ -60,17 +60,17 @@ def test_every_finding_says_what_happens_and_what_to_change(name: str) -> None:
         assert finding.change.text
 
 
-# ---- the second reader -------------------------------------------------------------------------------------------------
+# ---- the second reader
 
 UNREAD = re.compile(r"G53|G28|G8[1-9]|G43|^%?$", re.IGNORECASE)  # pygcode moves differently here, or not at all
 KIND = {0: 0, 1: 1, 2: 2, 3: 3}
 
 
 def compare(name: str) -> tuple[int, int]:
-    """(blocks compared, moving blocks passed over). Each moving block must end where pygcode's machine ends, in its modes."""
+    """(blocks compared, moving blocks passed over). Each one compared must end where pygcode's machine ends."""
     import pygcode
-
     from gclint.motion.interpret import interpret
+
     from gclint.motion.table import INCH
     from gclint.program.read import read
     from gclint.setup.types import Controller

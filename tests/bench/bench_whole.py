@@ -1,0 +1,127 @@
+"""Whole processes: start-up, a 500-line check, and the check of a finishing program against pygcode's parse of it.
+
+python tests/bench/bench_whole.py [--lines N] [--runs N] [--full]
+
+Every figure is a ratio of two things timed in this run. Prints the floor beside each; exits with 1 where one is missed.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parent))
+from make_program import finishing_program
+
+GCLINT = [sys.executable, "-c", "from gclint.cli.main import main; main()"]
+TOOL = ["--tool", "1: ball 6mm 2fl up-cut", "--material", "beech"]
+PARSED = 20_000  # lines that pygcode parses unless --full
+
+
+def once(command: list[str]) -> tuple[float, float]:
+    """(seconds, peak memory in MB) of one process that must not fail."""
+    begin = time.perf_counter()
+    process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
+    assert process.stderr is not None
+    said = process.stderr.read()
+    _, status, usage = os.wait4(process.pid, 0)
+    seconds = time.perf_counter() - begin
+    process.returncode = os.waitstatus_to_exitcode(status)
+    if process.returncode not in (0, 1):
+        raise SystemExit(f"{' '.join(command)[:200]} ended with {process.returncode}: {said.decode()[-500:]}")
+    return seconds, usage.ru_maxrss / 1024
+
+
+def median(command: list[str], runs: int) -> float:
+    once(command)  # warm the disk
+    return statistics.median(once(command)[0] for _ in range(runs))
+
+
+def alternately(a: list[str], b: list[str], runs: int) -> tuple[float, float]:
+    """Medians of two commands run in turn, so that a busy machine slows both."""
+    once(a), once(b)
+    pairs = [(once(a)[0], once(b)[0]) for _ in range(runs)]
+    return statistics.median(p[0] for p in pairs), statistics.median(p[1] for p in pairs)
+
+
+def pygcode_seconds(data: bytes, lines: int, full: bool) -> tuple[float, str]:
+    """Time pygcode takes to parse these lines and do nothing else, and how that was got."""
+    import warnings
+
+    warnings.simplefilter("ignore")
+    from pygcode import Line
+
+    text = data.decode().splitlines()
+    part = text if full else text[:PARSED]
+    begin = time.perf_counter()
+    for line in part:
+        Line(line)
+    seconds = time.perf_counter() - begin
+    if len(part) == len(text):
+        return seconds, "measured on all lines"
+    return seconds * lines / len(part), f"measured on {len(part):,} lines and scaled linearly; --full parses all"
+
+
+def report(what: str, ratio: float, floor: float, at_least: bool, detail: str) -> bool:
+    met = ratio >= floor if at_least else ratio <= floor
+    bound = f"at {'least' if at_least else 'most'} {floor:g} x"
+    print(f"{what}\n    {ratio:.2f} x   floor: {bound}   {'met' if met else 'MISSED'}   ({detail})", flush=True)
+    return met
+
+
+def field(lines: int) -> str:
+    """--stock for the finishing program: its square field with a margin, 12 mm thick."""
+    import math
+
+    side = math.isqrt(lines) * 0.2 + 8
+    return f"{side:.1f} x {side:.1f} x 12 mm at -4 -4"
+
+
+def main() -> int:
+    ask = argparse.ArgumentParser(description=(__doc__ or "").split("\n")[0])
+    ask.add_argument("--lines", type=int, default=1_000_000)
+    ask.add_argument("--runs", type=int, default=7)
+    ask.add_argument("--full", action="store_true", help="let pygcode parse every line (minutes)")
+    options = ask.parse_args()
+    met = []
+    with tempfile.TemporaryDirectory() as folder:
+        small = Path(folder, "small.nc")
+        small.write_bytes(finishing_program(500))
+        check_small = [*GCLINT, "check", str(small), *TOOL, "--stock", field(500)]
+        imports = [sys.executable, "-c", "import numpy, click, rich.console, lark"]
+        ours, theirs = alternately(check_small, imports, options.runs)
+        detail = f"{ours * 1000:.0f} ms, imports {theirs * 1000:.0f} ms"
+        what = "500 lines, whole process, to importing numpy, click, rich.console, lark"
+        met.append(report(what, ours / theirs, 1.6, False, detail))
+
+        version, nothing = alternately([*GCLINT, "--version"], [sys.executable, "-c", "pass"], options.runs)
+        allowed = 3 * nothing + 0.06
+        detail = f"{version * 1000:.0f} ms, python -c pass {nothing * 1000:.0f} ms"
+        met.append(report("--version, to 3 x python -c pass plus 60 ms", version / allowed, 1, False, detail))
+
+        n = options.lines
+        large, twice = Path(folder, "large.nc"), Path(folder, "twice.nc")
+        data = finishing_program(n)
+        large.write_bytes(data)
+        twice.write_bytes(finishing_program(2 * n))
+        seconds, peak = once([*GCLINT, "check", str(large), *TOOL, "--stock", field(n)])
+        parse, how = pygcode_seconds(data, n, options.full)
+        detail = f"{seconds:.1f} s to {parse:.0f} s; pygcode {how}"
+        what = f"pygcode's parse of {n:,} lines, to their full check as a whole process"
+        met.append(report(what, parse / seconds, 10, True, detail))
+        met.append(report("peak memory of that check, to 1.5 GB", peak / 1536, 1, False, f"{peak:.0f} MB"))
+
+        double, peak = once([*GCLINT, "check", str(twice), *TOOL, "--stock", field(2 * n)])
+        detail = f"{double:.1f} s to {seconds:.1f} s, peak {peak:.0f} MB"
+        met.append(report(f"{2 * n:,} lines, to {n:,} lines", double / seconds, 2.2, False, detail))
+    return 0 if all(met) else 1
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

@@ -1,0 +1,59 @@
+"""The house stays in order: what stands at the top, what is packaged, what is generated."""
+
+from __future__ import annotations
+
+import subprocess
+import tomllib
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[1]
+TOP = {
+    ".ci", ".gitignore", "CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "MANIFEST.in", "README.md", "gclint", "pictures",
+    "pyproject.toml", "rules", "sample_programs", "setup.py", "tests",
+}
+
+
+def kept_files() -> list[str]:
+    """What git keeps, or, in a copy without git, nothing."""
+    if not (ROOT / ".git").exists():
+        pytest.skip("no git here")
+    told = subprocess.run(["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=False)
+    if told.returncode:
+        pytest.skip("git does not answer")
+    return told.stdout.splitlines()
+
+
+def test_the_top_level_holds_only_what_is_ruled() -> None:
+    assert {name.split("/")[0] for name in kept_files()} <= TOP
+
+
+def test_every_package_folder_is_listed() -> None:
+    listed = set(tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["setuptools"]["packages"])
+    folders = {p.parent for p in (ROOT / "gclint").rglob("*.py")} | {p.parent for p in (ROOT / "rules").rglob("*.toml")}
+    names = {f.relative_to(ROOT).as_posix().replace("/", ".") for f in folders}
+    assert {f"gclint.{name}" if name.startswith("rules") else name for name in names} == listed
+
+
+def test_every_kernel_is_built_and_guarded() -> None:
+    import importlib
+
+    from gclint.check_wheel import KERNELS
+
+    assert all(name in (ROOT / "setup.py").read_text() for name in KERNELS)
+    for name in KERNELS:
+        assert not (importlib.import_module(name).__file__ or "").endswith(".py")
+        source = (ROOT / (name.replace(".", "/") + ".py"))
+        assert "cython.compiled" in source.read_text()
+        assert source.with_suffix(".pyi").exists()
+
+
+def test_nothing_generated_is_kept() -> None:
+    assert not [f for f in kept_files() if f.endswith((".so", ".c", ".pyc", ".html", "rules_compiled.json"))]
+
+
+def test_names_of_test_files_are_unique() -> None:
+    names = [Path(f).name for f in kept_files() if Path(f).match("test_*.py")]
+    assert names
+    assert len(names) == len(set(names))
