@@ -194,10 +194,11 @@ def material(name: str) -> Material:
         raise Problem(f'the material "{name}" can mean more than one card; write {choices}')
     aliases = {alias: card.name for card in cards for alias in card.aliases}
     tail = nearest(plain[:60], (*known, *aliases))
+    if "nearest" not in tail:
+        tail = f"; known: {', '.join(known)}"
     for alias, of in aliases.items():
-        if tail == f'; nearest: "{alias}"':
-            tail = f'; nearest: "{of}"'
-    raise Problem(f'there is no material "{name[:60]}"{tail if "nearest" in tail else f"; known: {", ".join(known)}"}')
+        tail = tail.replace(f'"{alias}"', f'"{of}"')
+    raise Problem(f'there is no material "{name[:60]}"{tail}')
 
 
 def material_from(path: Path) -> Material:
