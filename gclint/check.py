@@ -1,0 +1,146 @@
+"""The whole way, from the bytes of a program to what was found: the one call behind files, standard input and tests."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from gclint.problem import Problem
+
+if TYPE_CHECKING:
+    from gclint.judge.finding import Checked
+    from gclint.report.tables import Tables
+    from gclint.setup.declare import Options
+
+Told = Callable[[str], None]
+
+
+class Unreadable(Problem):
+    """The program itself cannot be read (other programs of the same run still can)."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Run:
+    """What one program gave: the result, the tables behind it (None if a step failed), and the grade to fail at."""
+
+    checked: Checked
+    tables: Tables | None
+    fail_at: str
+    failed: bool = False
+
+    @property
+    def material_cautions(self) -> tuple[str, ...]:
+        material = self.tables.setup.material if self.tables else None
+        caution: str = getattr(material, "caution", "")
+        return (caution,) if caution else ()
+
+
+def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:
+    """Judge one program.
+
+    `name` is shown to people; `path` is where the file lies, None for standard input (declarations are then looked
+    for in the working folder). Raises Problem on bad declarations and Unreadable on a program that cannot be read; any
+    other failure inside gclint becomes one finding, internal-error.
+    """
+    return run(data, name, options, path).checked
+
+
+def run(data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None) -> Run:
+    """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins."""
+    fingerprint = "sha256:" + hashlib.sha256(data).hexdigest()
+    tables: Tables | None = None
+    try:
+        tables = trace(data, name, options, path, told)
+        return _judged(tables, name, fingerprint, told)
+    except Problem:
+        raise
+    except Exception as fault:  # the run goes on with the next program, and the exit code says so
+        fail_at = tables.setup.fail_at if tables else "change"
+        return Run(_broken(data, name, fingerprint, fault), tables, fail_at, failed=True)
+
+
+def trace(
+    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None
+) -> Tables:
+    """Every table from reading to loads, not judged."""
+    from gclint.cutting.load import load
+    from gclint.motion.interpret import interpret
+    from gclint.motion.pace import pace
+    from gclint.program.read import read
+    from gclint.report.tables import Tables
+    from gclint.setup.declare import declare
+    from gclint.setup.resolve import controller_of, resolve
+    from gclint.stock.engage import engage
+
+    declared = declare(options, path)
+    told("reading")
+    try:
+        program = read(data, name)
+    except Problem as problem:
+        raise Unreadable(problem.says, problem.path, problem.line, problem.column) from None
+    motion = interpret(program, controller_of(declared))
+    setup = resolve(declared, program, motion)
+    told("timing")
+    timing = pace(motion, setup)
+    told("cutting the stock")
+    engagement = engage(motion, setup)
+    told("working out the chips")
+    cutting = load(motion, timing, engagement, setup)
+    return Tables(program, motion, setup, timing, engagement, cutting)
+
+
+def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
+    from gclint.judge.finding import AssumedOut, Checked
+    from gclint.judge.judge import judge
+    from gclint.report import summary
+
+    told("judging")
+    verdict = judge(
+        tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup,
+    )
+    taken = (
+        *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed, *tables.cutting.assumed,
+    )
+    checked = Checked(
+        path=name,
+        lines=tables.program.lines,
+        findings=verdict.findings,
+        not_judged=verdict.not_judged,
+        assumed=tuple(AssumedOut(a.what, a.value, a.because) for a in dict.fromkeys(taken)),
+        tools=summary.tool_rows(tables),
+        extent_mm=summary.extent(tables.motion),
+        time_s=summary.total_time(tables.motion, tables.timing),
+        units=summary.units(tables.motion),
+        fingerprint=fingerprint,
+    )
+    return Run(checked, tables, tables.setup.fail_at)
+
+
+def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
+    from gclint.judge.finding import Change, Checked, Extent, Finding, Found
+
+    finding = Finding(
+        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,
+        tool=None, found=Found("failure inside gclint", _where(fault), ""), window=None,
+        happens="gclint itself failed on this program, so nothing in it was judged.",
+        change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
+    )
+    nowhere = (None, None, None)
+    return Checked(
+        path=name, lines=data.count(b"\n") + 1, findings=(finding,), not_judged=(), assumed=(), tools=(),
+        extent_mm=Extent(min=nowhere, max=nowhere), time_s=None, units="unstated", fingerprint=fingerprint,
+    )
+
+
+def _where(fault: Exception) -> str:
+    """'gclint/stock/engage.py line 91: IndexError: ...', the deepest place of our own."""
+    place = ""
+    trail = fault.__traceback__
+    while trail is not None:
+        file = trail.tb_frame.f_code.co_filename.replace("\\", "/")
+        if "gclint/" in file:
+            place = f"gclint/{file.rpartition('gclint/')[2]} line {trail.tb_lineno}: "
+        trail = trail.tb_next
+    return f"{place}{type(fault).__name__}: {fault}"[:300]

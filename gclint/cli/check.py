@@ -1,0 +1,136 @@
+"""`gclint check`"""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING
+
+import click
+
+from gclint.cli.options import declarations
+
+if TYPE_CHECKING:
+    from gclint.check import Run
+    from gclint.judge.finding import Checked
+
+GRADES = ("halt", "change", "consider")
+
+
+@click.command(short_help="Read programs, model the cut, say what to change.")
+@click.argument("programs", nargs=-1, required=True, metavar="PROGRAM...")
+@declarations
+@click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
+@click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
+@click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
+def check(
+    programs: tuple[str, ...],
+    material: str | None,
+    tools: tuple[str, ...],
+    stock: str | None,
+    shop: str | None,
+    job: str | None,
+    form: str,
+    out: str | None,
+    fail_at: str | None,
+) -> int:
+    """Check programs: files, folders of files, or - for standard input.
+
+    \b
+    With what the Lowtide workshop (an invented one) has on its bench:
+      gclint check tide-dial.nc --material cured-epoxy \\
+          --tool "1: flat 3.175mm 2fl down-cut" --stock "120 x 80 x 18 mm at 0 0"
+    With shop.toml and job.toml beside the program, or in a folder above:
+      gclint check tide-dial.nc
+    For another program to read:
+      gclint check tide-dial.nc --as json --out tide-dial.json
+
+    Findings come in three grades: "halt" (do not run this), "change" (will cut badly or wear), "consider". Every
+    number it judges by has a source; what was assumed and what could not be judged is listed.
+
+    Exit code 0: nothing at or above the fail grade; 1: something was; 2: a program could not be read, or a declaration
+    or an option is wrong.
+    """
+    from gclint.check import Unreadable, run
+    from gclint.cli.input import path_of, programs_in, read_bytes, shown_as
+    from gclint.cli.main import complain
+    from gclint.cli.options import options_of
+    from gclint.cli.output import deliver, refuse_overwrite
+    from gclint.cli.progress import Progress
+
+    options = options_of(material, tools, stock, shop, job, fail_at)
+    names = programs_in(programs)
+    refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
+    report = _Json() if form == "json" else _Sheets(out)
+    problems: list[str] = []
+    worst = 0
+    with Progress() as progress:
+        for name in names:
+            try:
+                data = read_bytes(name)
+                progress.begin(shown_as(name), len(data))
+                done = run(data, shown_as(name), options, path_of(name), progress)
+            except Unreadable as problem:
+                problems.append(str(problem))
+                continue
+            report.add(done)
+            worst = max(worst, 2 if done.failed else _code(done.checked, done.fail_at))
+    if out is None or len(problems) < len(names):
+        deliver(report.text(), out)
+    for sentence in problems:
+        worst = complain(sentence)
+    return worst
+
+
+def _code(checked: Checked, fail_at: str) -> int:
+    failing = GRADES[: GRADES.index(fail_at) + 1]
+    return int(any(f.grade in failing and f.accepted is None for f in checked.findings))
+
+
+class _Json:
+    """One document for all programs."""
+
+    def __init__(self) -> None:
+        self.programs: list[Checked] = []
+        self.materials: list[str] = []
+
+    def add(self, done: Run) -> None:
+        self.programs.append(done.checked)
+        self.materials += done.material_cautions
+
+    def text(self) -> str:
+        from gclint import __version__
+        from gclint.judge.finding import Document
+        from gclint.report.cautions import cautions
+        from gclint.report.json_out import to_json
+
+        return to_json(Document(__version__, tuple(self.programs), cautions(tuple(self.materials))))
+
+
+class _Sheets:
+    """A sheet per program, then the cautions once; tables are let go as soon as their sheet is written."""
+
+    def __init__(self, out: str | None) -> None:
+        from gclint.report.paper import Paper, paper_for
+
+        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.verdicts: list[tuple[str, str]] = []
+        self.materials: list[str] = []
+
+    def add(self, done: Run) -> None:
+        from gclint import __version__
+        from gclint.report.terminal import sheet, verdict
+
+        if self.verdicts:
+            self.paper.blank()
+            self.paper.blank()
+        sheet(done, self.paper, __version__)
+        self.verdicts.append((done.checked.path, verdict(done.checked)))
+        self.materials += done.material_cautions
+
+    def text(self) -> str:
+        from gclint.report.cautions import cautions
+        from gclint.report.terminal import closing
+
+        if self.verdicts:
+            closing(self.paper, cautions(tuple(self.materials)), self.verdicts)
+        return self.paper.text

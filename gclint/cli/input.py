@@ -1,0 +1,65 @@
+"""Finds and reads the programs a command names."""
+
+from __future__ import annotations
+
+import stat
+import sys
+from pathlib import Path
+
+from gclint.check import Unreadable
+from gclint.cli.main import reason
+
+ENDINGS = (".nc", ".ngc", ".gcode", ".tap", ".cnc", ".txt")
+MOST_BYTES = 1 << 30  # as gclint.program.read, known here before anything is read into memory
+STANDARD_INPUT = "-"
+
+
+def programs_in(named: tuple[str, ...]) -> list[str]:
+    """The files behind the arguments in their order, each once; of a folder, every file with a program's ending."""
+    found: dict[str, None] = {}
+    for name in named:
+        path = Path(name)
+        if name == STANDARD_INPUT or not path.is_dir():
+            found[name] = None
+            continue
+        inside = [
+            str(file)
+            for file in sorted(path.rglob("*"))
+            if file.suffix.lower() in ENDINGS
+            and file.is_file()
+            and not any(part.startswith(".") for part in file.relative_to(path).parts)
+        ]
+        found.update(dict.fromkeys(inside or [name]))
+    return list(found)
+
+
+def read_bytes(name: str) -> bytes:
+    """The bytes of a program, at most 1 GiB and one byte (which reading then refuses). Raises Unreadable."""
+    try:
+        if name == STANDARD_INPUT:
+            data = sys.stdin.buffer.read(MOST_BYTES + 1)
+        else:
+            path = Path(name)
+            kind = path.stat()
+            if stat.S_ISDIR(kind.st_mode):
+                raise Unreadable(f"this folder holds no program (a file that ends in {', '.join(ENDINGS)})", name)
+            if not (stat.S_ISREG(kind.st_mode) or stat.S_ISFIFO(kind.st_mode)):
+                raise Unreadable("this is not a file", name)
+            if kind.st_size > MOST_BYTES:
+                raise Unreadable("this file is over 1 GiB; gclint reads programs up to 1 GiB", name)
+            with path.open("rb") as file:
+                data = file.read(MOST_BYTES + 1)
+    except OSError as problem:
+        raise Unreadable(f"cannot be read: {reason(problem)}", name) from None
+    except ValueError as problem:  # a NUL byte in the name
+        raise Unreadable(f"cannot be read: {problem}", repr(name)) from None
+    return data
+
+
+def shown_as(name: str) -> str:
+    return "standard input" if name == STANDARD_INPUT else name
+
+
+def path_of(name: str) -> str | None:
+    """What declarations are looked for beside; None for standard input."""
+    return None if name == STANDARD_INPUT else name

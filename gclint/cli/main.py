@@ -1,0 +1,115 @@
+"""`gclint`: finds the verb, turns every failure into one sentence and an exit code."""
+
+from __future__ import annotations
+
+import os
+import sys
+from importlib import import_module
+
+import click
+
+from gclint import __version__
+
+VERBS = {
+    "check": "Read programs, model the cut, say what will go wrong and what to change.",
+    "show": "What each tool of a program does: entries, passes, speeds, chips, times.",
+    "why": "What a rule looks for, why, its source, a good and a bad example.",
+    "material": "The material cards: every number with its standing.",
+    "shop": "Check the file that declares machine, spindle and tools.",
+    "job": "Check the file that declares material, blank and hold.",
+    "pack": "Load and prove a rule pack by its own examples.",
+}
+INTERRUPTED = 130
+
+
+class Verbs(click.Group):
+    """A verb's module is imported when it is used: `gclint --version` loads none."""
+
+    def list_commands(self, context: click.Context) -> list[str]:
+        return list(VERBS)
+
+    def get_command(self, context: click.Context, name: str) -> click.Command | None:
+        if name not in VERBS:
+            return None
+        command: click.Command = getattr(import_module(f"gclint.cli.{name}"), name)
+        return command
+
+    def resolve_command(
+        self, context: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        if args and args[0] not in VERBS and not args[0].startswith("-"):
+            from gclint.problem import nearest
+
+            raise click.UsageError(f'there is no "{args[0]}" to do{nearest(args[0], list(VERBS))}')
+        return super().resolve_command(context, args)
+
+    def format_commands(self, context: click.Context, formatter: click.HelpFormatter) -> None:
+        with formatter.section("What it does"):
+            formatter.write_dl(list(VERBS.items()))
+
+
+@click.group(cls=Verbs, no_args_is_help=False, invoke_without_command=True, context_settings={"max_content_width": 80})
+@click.version_option(__version__, prog_name="gclint", message="%(prog)s %(version)s")
+@click.pass_context
+def gclint(context: click.Context) -> None:
+    """Reads a CNC program before the machine does.
+
+    It follows the tool through the blank, works out what each tooth bites, and says line by line what will chip, rub,
+    melt, overload or crash, and what to change.
+
+    \b
+    A first check needs a program, a material and a tool:
+      gclint check tide-dial.nc --material cured-epoxy --tool "1: flat 3.175mm 2fl down-cut"
+    What a rule means:
+      gclint why straight-plunge
+    What each tool does:
+      gclint show tide-dial.nc
+
+    With a shop.toml (machine, spindle, tools) and a job.toml (material, blank) beside the program, none of the options
+    is needed.
+    """
+    if context.invoked_subcommand is None:
+        click.echo(context.get_help())
+
+
+def main(args: list[str] | None = None) -> None:
+    """The console script. Exit codes: 0, 1 findings, 2 something could not be read or is declared wrongly."""
+    sys.exit(run(sys.argv[1:] if args is None else args))
+
+
+def run(args: list[str]) -> int:
+    """The exit code; nothing that goes wrong reaches the caller as an exception."""
+    from gclint.problem import Problem
+
+    try:
+        code = gclint.main(args, prog_name="gclint", standalone_mode=False)
+        sys.stdout.flush()
+        return code if isinstance(code, int) else 0
+    except Problem as problem:
+        return complain(str(problem))
+    except click.ClickException as problem:
+        return complain(problem.format_message())
+    except (click.Abort, KeyboardInterrupt):
+        return INTERRUPTED
+    except BrokenPipeError:
+        # The reader has gone; what is still buffered must not raise once more at the end.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return INTERRUPTED
+    except MemoryError:
+        return complain("there is not enough memory for this")
+    except OSError as problem:
+        return complain(f"{problem.filename}: {reason(problem)}" if problem.filename else reason(problem))
+    except Exception as fault:
+        return complain(f"gclint itself failed: {type(fault).__name__}: {fault}; please report this")
+
+
+def complain(sentence: str) -> int:
+    """One line on stderr; the exit code that goes with it."""
+    print(f"gclint: {' '.join(sentence.split())}", file=sys.stderr)
+    return 2
+
+
+def reason(problem: OSError) -> str:
+    """'No such file or directory' as part of a sentence."""
+    text = problem.strerror or str(problem) or type(problem).__name__
+    return text[:1].lower() + text[1:]

@@ -1,0 +1,60 @@
+"""`gclint show`"""
+
+from __future__ import annotations
+
+import sys
+
+import click
+
+from gclint.cli.options import declarations
+
+
+@click.command(short_help="What each tool of a program does.")
+@click.argument("program", metavar="PROGRAM")
+@declarations
+@click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
+@click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
+def show(
+    program: str,
+    material: str | None,
+    tools: tuple[str, ...],
+    stock: str | None,
+    shop: str | None,
+    job: str | None,
+    form: str,
+    out: str | None,
+) -> int:
+    """Show what each tool of a program does; nothing is judged.
+
+    Entries by kind (how the tool gets into solid material), passes and their depths, set and true speed with the dial
+    mark, chips, lengths and times.
+
+    \b
+    An example from the Lowtide workshop (an invented one):
+      gclint show tide-dial.nc --material cured-epoxy \\
+          --tool "1: flat 3.175mm 2fl down-cut" --stock "120 x 80 x 18 mm at 0 0"
+    """
+    from gclint.check import trace
+    from gclint.cli.input import path_of, read_bytes, shown_as
+    from gclint.cli.options import options_of
+    from gclint.cli.output import deliver, refuse_overwrite
+    from gclint.cli.progress import Progress
+
+    refuse_overwrite(out, (path_of(program), shop, job))
+    data = read_bytes(program)
+    with Progress() as progress:
+        progress.begin(shown_as(program), len(data))
+        options = options_of(material, tools, stock, shop, job)
+        tables = trace(data, shown_as(program), options, path_of(program), progress)
+    if form == "json":
+        from gclint.report.show_out import to_json
+
+        deliver(to_json(tables), out)
+        return 0
+    from gclint.report.paper import Paper, paper_for
+    from gclint.report.show_out import tool_sheets
+
+    paper = Paper() if out else paper_for(sys.stdout)
+    tool_sheets(tables, paper)
+    deliver(paper.text, out)
+    return 0

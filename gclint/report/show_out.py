@@ -1,0 +1,132 @@
+"""What each tool does, as tables of text and as JSON."""
+
+from __future__ import annotations
+
+import msgspec
+
+from gclint import __version__
+from gclint.judge.finding import Extent
+from gclint.report import summary
+from gclint.report.paper import Paper
+from gclint.report.tables import Tables
+from gclint.report.tool_facts import ToolFacts, tool_facts
+from gclint.report.words import (
+    ENTRY_WORDS,
+    STANDING_WORDS,
+    Glossary,
+    Lengths,
+    count,
+    duration,
+    figure,
+    plain_number,
+    span,
+)
+
+
+class Shown(msgspec.Struct, frozen=True):
+    """The JSON document of `gclint show`."""
+
+    gclint: str
+    path: str
+    units: str
+    extent_mm: Extent
+    time_s: float | None
+    tools: tuple[ToolFacts, ...]
+
+
+def to_json(tables: Tables) -> str:
+    shown = Shown(
+        __version__, tables.program.name, summary.units(tables.motion), summary.extent(tables.motion),
+        summary.total_time(tables.motion, tables.timing), tool_facts(tables),
+    )
+    return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
+
+
+def tool_sheets(tables: Tables, paper: Paper) -> None:
+    lengths = Lengths(summary.units(tables.motion) == "inch")
+    gloss = Glossary()
+    paper.ends("TOOL SHEET", f"gclint {__version__}")
+    paper.field("program", tables.program.name)
+    paper.field("time", duration(summary.total_time(tables.motion, tables.timing)))
+    facts = tool_facts(tables)
+    if not facts:
+        paper.field("tools", "no tool moves")
+    for one in facts:
+        _sheet(one, paper, lengths, gloss)
+
+
+def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) -> None:
+    row = facts.row
+    paper.blank()
+    paper.heading("TOOL NOT NAMED" if row.tool is None else f"TOOL {row.tool}")
+    paper.field("tool", ", ".join(part for part in (row.name, facts.described) if part))
+    paper.field("from", f"line {facts.first_line:,}")
+    paper.field("speed", gloss(speed_words(facts)))
+    paper.field("cuts", f"{lengths.path(row.cut_length_mm)} in {duration(row.cut_time_s)}")
+    paper.field("rapids", duration(row.rapid_time_s))
+    if row.set_feed_mm_min and row.reached_feed_mm_min:
+        paper.field(
+            "feed", f"{lengths.feeds(*row.set_feed_mm_min)} set, {lengths.feeds(*row.reached_feed_mm_min)} reached"
+        )
+    if row.fz_mm:
+        paper.field("tooth", gloss(f"feed per tooth {lengths.lengths(*row.fz_mm)}"))
+    if row.h_ex_mm:
+        paper.field("chip", gloss(f"chip {lengths.lengths(*row.h_ex_mm)}"))
+    if facts.chip_window:
+        window = facts.chip_window
+        low, high = (None if v is None else v * lengths.scale for v in (window.low, window.high))
+        limits = f"{'-' if low is None else figure(low)} to {'-' if high is None else figure(high)} {lengths.unit}"
+        standing = STANDING_WORDS.get(window.standing, window.standing)
+        paper.field("window", f"{limits} for {facts.chip_operation} cuts ({standing}; {window.source})")
+    if facts.edge_speed_m_min:
+        paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}"))
+    if facts.operation_mm:
+        paper.field("kinds", ", ".join(f"{name} {lengths.path(mm)}" for name, mm in facts.operation_mm.items()))
+    if row.removed_mm3 is not None:
+        paper.field("removed", lengths.volume(row.removed_mm3))
+    if facts.entries:
+        paper.blank()
+        paper.table(
+            ("entries", "count", "deepest", "at line", "steepest", f"feed {lengths.unit}/min"),
+            [
+                (
+                    gloss(ENTRY_WORDS[e.kind]), f"{e.count:,}", lengths.length(e.solid_mm), f"{e.deepest_line:,}",
+                    "-" if e.steepest_degrees is None else f"{figure(e.steepest_degrees)} deg",
+                    "-" if e.feed_mm_min is None else span(*(v * lengths.scale for v in e.feed_mm_min), ""),
+                )
+                for e in facts.entries
+            ],
+        )
+    if facts.levels:
+        paper.blank()
+        paper.table(
+            ("passes down to", "count", "first line", "length", "deep", "wide"),
+            [
+                (
+                    f"Z {lengths.place(level.lowest_z_mm)}", f"{level.passes:,}", f"{level.first_line:,}",
+                    lengths.path(level.length_mm), lengths.length(level.ap_max_mm), lengths.length(level.ae_max_mm),
+                )
+                for level in facts.levels
+            ],
+        )
+    if facts.levels_left_out:
+        paper.text_block(f"and {count(facts.levels_left_out, 'more level')}; --as json gives totals")
+    if not row.passes:
+        paper.text_block("It met no material, or what it met could not be modelled.")
+
+
+def speed_words(facts: ToolFacts) -> str:
+    """'S 18000 set, true speed 26500 rev/min, router dial at F'."""
+    row = facts.row
+    if row.set_speed_rpm is None and row.true_speed_rpm is None:
+        return "not set"
+    parts = [f"S {_rev(row.set_speed_rpm)} set"] if row.set_speed_rpm else ["no S set"]
+    parts.append(f"true speed {_rev(row.true_speed_rpm)} rev/min" if row.true_speed_rpm else "true speed unknown")
+    if facts.dial_marks:
+        parts.append(f"router dial at {', '.join(facts.dial_marks)}")
+    return ", ".join(parts)
+
+
+def _rev(speeds: tuple[float, float]) -> str:
+    low, high = (plain_number(round(s)) for s in speeds)
+    return low if low == high else f"{low} to {high}"

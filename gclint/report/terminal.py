@@ -1,0 +1,283 @@
+"""The report for people, as a job sheet: what it is about, what to do first, what each tool does, what is not known."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rich.text import Text
+
+from gclint.check import Run
+from gclint.judge.finding import Checked, Finding, Limits, SetWord
+from gclint.report.gauge import gauge
+from gclint.report.paper import STYLES, Paper, clean
+from gclint.report.show_out import speed_words
+from gclint.report.tool_facts import ToolFacts, tool_facts
+from gclint.report.words import (
+    ENTRY_WORDS,
+    GRADE_WORDS,
+    STANDING_WORDS,
+    Glossary,
+    Lengths,
+    count,
+    duration,
+    measure,
+    plain_number,
+)
+
+INDENT = 4
+MOST_OF_A_RULE = 12
+LINES_NAMED = 6
+
+
+def sheet(run: Run, paper: Paper, version: str) -> None:
+    """Write one program's sheet."""
+    checked, gloss = run.checked, Glossary()
+    open_findings = [f for f in checked.findings if f.accepted is None]
+    _head(run, paper, version)
+    number = 0
+    for grade, words in GRADE_WORDS.items():
+        of_grade = [f for f in open_findings if f.grade == grade]
+        if not of_grade:
+            continue
+        paper.blank()
+        paper.heading(f"{words.upper()} ({len(of_grade)})", grade)
+        shown: dict[str, int] = {}
+        for finding in of_grade:
+            shown[finding.rule] = shown.get(finding.rule, 0) + 1
+            if shown[finding.rule] <= MOST_OF_A_RULE:
+                number += 1
+                _finding(number, finding, run, paper, gloss)
+        for rule, times in shown.items():
+            if times > MOST_OF_A_RULE:
+                paper.blank()
+                paper.text_block(
+                    f"and {count(times - MOST_OF_A_RULE, 'more finding')} of {rule}; --as json lists them all", INDENT
+                )
+    _tools(run, paper, gloss)
+    _listed(checked, paper, gloss)
+
+
+def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
+    """What stands below the sheets of a run: the cautions, and each program's verdict as the last thing read."""
+    paper.blank()
+    paper.heading("BEFORE YOU PRESS START")
+    for caution in cautions:
+        paper.bullet(caution)
+    paper.blank()
+    paper.heading("IN SHORT")
+    for path, said in verdicts:
+        paper.text_block(said if len(verdicts) == 1 else f"{path}: {said}")
+
+
+def verdict(checked: Checked) -> str:
+    """The closing sentences; they never call a program safe."""
+    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    if any(f.rule == "internal-error" for f in checked.findings):
+        first = "gclint failed on this program; nothing here says that it is fit to run."
+    elif by_grade["halt"]:
+        first = f"Do not run this program as it is: {count(by_grade['halt'], 'thing')} to put right first"
+        first += f", then {count(by_grade['change'], 'thing')} to change." if by_grade["change"] else "."
+    elif by_grade["change"]:
+        first = f"Change {count(by_grade['change'], 'thing')} before cutting."
+    elif by_grade["consider"]:
+        first = f"Nothing must be changed by what could be judged; {count(by_grade['consider'], 'thing')} to consider."
+    else:
+        first = "Nothing was found by what could be judged."
+    blind = len({n.rule for n in checked.not_judged})
+    second = f" {count(blind, 'rule')} could not be judged; see NOT JUDGED." if blind else ""
+    return f"{first}{second} This sheet is no promise: the person at the machine decides."
+
+
+def _head(run: Run, paper: Paper, version: str) -> None:
+    checked = run.checked
+    unit_words = {
+        "mm": "millimetres", "inch": "inches", "mixed": "inches and millimetres", "unstated": "units not stated",
+    }
+    paper.ends("JOB SHEET", f"gclint {version}")
+    paper.field("program", f"{checked.path}, {count(checked.lines, 'line')}, {unit_words[checked.units]}")
+    short = checked.fingerprint.partition(":")[2][:12]
+    paper.field("read as", f"fingerprint {short} (the file that runs must be this one)")
+    if run.tables is not None:
+        setup = run.tables.setup
+        material = getattr(setup.material, "title", None) or getattr(setup.material, "name", None)
+        paper.field("material", material or "not declared, so chips are not judged (--material NAME)")
+        if setup.sources:
+            paper.field("used", ", ".join(setup.sources))
+    reach = _reach(checked)
+    if reach:
+        paper.field("reach", f"{reach} (tip of the tool, from work zero)")
+    paper.field("time", duration(checked.time_s) if checked.time_s is not None else "unknown (a rate is not declared)")
+
+
+def _reach(checked: Checked) -> str:
+    lengths = Lengths(checked.units == "inch")
+    known = [
+        f"{axis} {lengths.place(low)} to {lengths.place(high)}"
+        for axis, low, high in zip("XYZ", checked.extent_mm.min, checked.extent_mm.max)
+        if low is not None
+    ]
+    return f"{', '.join(known)} {lengths.unit}" if known else ""
+
+
+def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Glossary) -> None:
+    paper.blank()
+    title = Text(f"{number:2}  ", STYLES[finding.grade])
+    title.append(clean(_title(finding.rule)), STYLES["head"])
+    paper.console.print(title)
+    paper.field("rule", finding.rule, INDENT)
+    if finding.tool is not None:
+        paper.field("tool", _tool_name(finding.tool, run), INDENT)
+    paper.field("where", _where(finding), INDENT)
+    quoted = _quoted(finding.worst_line, run)
+    if quoted:
+        paper.field("", f"line {finding.worst_line} reads:  {quoted}", INDENT)
+    if finding.found is not None:
+        paper.field("found", gloss(_found(finding)), INDENT)
+        drawn = _gauge(finding)
+        if drawn:
+            legend = "" if paper.legend_given else "   X is this program, [ ] is good"
+            paper.legend_given = True
+            paper.field("", _coloured(drawn + legend, finding.grade), INDENT)
+    paper.field("happens", gloss(finding.happens), INDENT)
+    paper.field("change", gloss(finding.change.text), INDENT, "head")
+    for line in _settings(finding.change.set):
+        paper.field("", line, INDENT, "head")
+
+
+def _title(rule: str) -> str:
+    words = rule.replace("-", " ")
+    return words[:1].upper() + words[1:]
+
+
+def _tool_name(tool: int, run: Run) -> str:
+    row = next((row for row in run.checked.tools if row.tool == tool), None)
+    return f"{tool} ({row.name})" if row is not None and row.name else str(tool)
+
+
+def _where(finding: Finding) -> str:
+    named = list(finding.lines[:LINES_NAMED])
+    text = f"line{'' if len(named) == 1 else 's'} {', '.join(str(n) for n in named)}"
+    rest = len(finding.lines) - len(named)
+    if rest > 0:
+        more = f"{rest:,}" if len(finding.lines) < 1000 else f"over {rest:,}"
+        text += f" and {more} more, to line {finding.last_line}"
+    return f"{text} ({count(finding.count, 'time')})" if finding.count > len(finding.lines) else text
+
+
+def _quoted(line: int, run: Run) -> str:
+    if run.tables is None or not 1 <= line <= run.tables.program.lines:
+        return ""
+    text = run.tables.program.line_text(line).strip()
+    return text if len(text) <= 120 else f"{text[:117]}..."
+
+
+def _found(finding: Finding) -> str:
+    found = finding.found
+    assert found is not None
+    text = f"{found.name} {measure(found.value, found.unit)}"
+    return f"{text}; {_window_words(finding.window)}" if finding.window else text
+
+
+def _window_words(window: Limits) -> str:
+    standing = STANDING_WORDS.get(window.standing, window.standing)
+    behind = f" ({standing})" if standing else ""
+    if window.low is not None and window.high is not None:
+        return f"good is {measure(window.low, '')} to {measure(window.high, window.unit)}{behind}"
+    if window.high is not None:
+        return f"at most {measure(window.high, window.unit)} is good{behind}"
+    if window.low is not None:
+        return f"at least {measure(window.low, window.unit)} is good{behind}"
+    return "no limit is known"
+
+
+def _gauge(finding: Finding) -> str:
+    found, window = finding.found, finding.window
+    if found is None or window is None or not isinstance(found.value, (int, float)) or found.unit != window.unit:
+        return ""
+    return gauge(float(found.value), window.low, window.high)
+
+
+def _coloured(drawn: str, grade: str) -> Text:
+    text = Text(drawn)
+    at = drawn.find("X")
+    if at >= 0:
+        text.stylize(STYLES[grade], at, at + 1)
+    return text
+
+
+def _settings(words: Sequence[SetWord]) -> list[str]:
+    """'on line 12 set F400 to F1855'; a long list names the first ones."""
+    lines = []
+    for word in words[:LINES_NAMED]:
+        to = f"{word.word}{plain_number(word.to)}"
+        if word.from_ is None:
+            lines.append(f"on line {word.line} add {to}")
+        else:
+            lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
+    if len(words) > LINES_NAMED:
+        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; --as json lists them all")
+    return lines
+
+
+def _tools(run: Run, paper: Paper, gloss: Glossary) -> None:
+    if run.tables is None or not run.checked.tools:
+        return
+    paper.blank()
+    paper.heading("WHAT EACH TOOL DOES")
+    lengths = Lengths(run.checked.units == "inch")
+    for facts in tool_facts(run.tables, run.checked.tools):
+        _tool(facts, paper, gloss, lengths)
+
+
+def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> None:
+    row = facts.row
+    label = "tool not named" if row.tool is None else f"tool {row.tool}"
+    paper.text_block(f"{label}: {', '.join(part for part in (row.name, facts.described) if part)}", 0, "head")
+    if not row.passes:
+        paper.text_block("met no material, or what it met could not be modelled", INDENT)
+        return
+    passes = count(row.passes, "pass", "passes")
+    paper.field("cuts", f"{lengths.path(row.cut_length_mm)} in {passes}, {duration(row.cut_time_s)}", INDENT)
+    if row.entries:
+        kinds = ", ".join(f"{n:,} {ENTRY_WORDS[kind]}" for kind, n in row.entries.items())
+        paper.field("entries", gloss(kinds), INDENT)
+    paper.field("speed", gloss(speed_words(facts)), INDENT)
+    if row.set_feed_mm_min:
+        paper.field("feed", f"{lengths.feeds(*row.set_feed_mm_min)} set", INDENT)
+    if row.h_ex_mm:
+        window = facts.chip_window
+        known = f"; {_window_words(_in_units(window, lengths))} for {facts.chip_operation} cuts" if window else ""
+        paper.field("chip", gloss(f"chip {lengths.lengths(*row.h_ex_mm)}{known}"), INDENT)
+    if row.ap_max_mm is not None and row.ae_max_mm is not None:
+        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
+        deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)
+        paper.field("depth", f"at most {deep} deep at once, {wide} wide{deepest}", INDENT)
+
+
+def _in_units(window: Limits, lengths: Lengths) -> Limits:
+    low, high = (None if v is None else v * lengths.scale for v in (window.low, window.high))
+    return Limits(low, high, lengths.unit, window.standing, window.source)
+
+
+def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
+    if checked.assumed:
+        paper.blank()
+        paper.heading("TAKEN AS GIVEN")
+        for taken in checked.assumed:
+            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+    if checked.not_judged:
+        paper.blank()
+        paper.heading("NOT JUDGED")
+        by_need: dict[str, list[str]] = {}
+        for blind in checked.not_judged:
+            by_need.setdefault(blind.needs, []).append(blind.rule)
+        for needs, rules in by_need.items():
+            paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+    accepted = [f for f in checked.findings if f.accepted is not None]
+    if accepted:
+        paper.blank()
+        paper.heading("KNOWN AND ACCEPTED")
+        for finding in accepted:
+            paper.bullet(f"{finding.rule}, line {finding.line}: {finding.accepted}")
+
+
