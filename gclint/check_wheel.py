@@ -20,7 +20,7 @@ def main() -> None:
         file = importlib.import_module(kernel).__file__ or ""
         if file.endswith(".py"):
             raise SystemExit(f"{kernel} is not compiled")
-    options = Options(material="mdf", tool=("1: flat 6mm 2fl up-cut",), stock="60 x 20 x 9 mm at -10 -10")
+    options = Options(material="mdf", tools=("1: flat 6mm 2fl up-cut",), stock="60 x 20 x 9 mm at -10 -10")
     checked = check(PROGRAM, "smoke.nc", options)
     found = {finding.rule for finding in checked.findings}
     if "rapid-through-stock" not in found:
