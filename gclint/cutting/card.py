@@ -18,7 +18,7 @@ class Row(Struct, frozen=True, forbid_unknown_fields=True):
     """Every table of a card: unknown keys are refused."""
 
 
-class ChipRow(Row):
+class ChipRow(Row, frozen=True):
     """Limits of h_ex, mm, at one tool diameter."""
 
     diameter: Length
@@ -28,7 +28,7 @@ class ChipRow(Row):
     source: str
 
 
-class EdgeRow(Row):
+class EdgeRow(Row, frozen=True):
     """Limits of the edge speed, m/min, at one diameter, or at all where none is named."""
 
     standing: Standing
@@ -39,12 +39,12 @@ class EdgeRow(Row):
     slow_because: str | None = None  # what goes wrong below `low`; without it the low limit is not judged
 
 
-class FloorPoint(Row):
+class FloorPoint(Row, frozen=True):
     edge_speed: EdgeSpeed
     low: Length
 
 
-class ChipFloor(Row):
+class ChipFloor(Row, frozen=True):
     """A lower limit of h_ex that rises with edge speed, for one diameter; straight lines between its points."""
 
     diameter: Length
@@ -54,37 +54,37 @@ class ChipFloor(Row):
     grade_between: Grade = "consider"
 
 
-class Number(Row):
+class Number(Row, frozen=True):
     value: float
     standing: Standing
     source: str
 
 
-class AngleNumber(Row):
+class AngleNumber(Row, frozen=True):
     value: Angle
     standing: Standing
     source: str
 
 
-class Seen(Row):
+class Seen(Row, frozen=True):
     thin: str
     thick: str
     fast: str
 
 
-class Thin(Row):
+class Thin(Row, frozen=True):
     by: Number
     finish_share: Number
     grade: Grade = "change"
     judged: bool = True
 
 
-class Ramp(Row):
+class Ramp(Row, frozen=True):
     advised: AngleNumber | None = None
     limit: AngleNumber | None = None
 
 
-class Plunge(Row):
+class Plunge(Row, frozen=True):
     policy: Literal["no", "yes", "peck", "drill"]
     policy_standing: Standing
     policy_source: str
@@ -92,14 +92,14 @@ class Plunge(Row):
     feed_share: Number | None = None  # of the cutting feed
 
 
-class Depth(Row):
+class Depth(Row, frozen=True):
     """Upper limit of one pass, times the diameter; side: a quarter of the diameter or less in width."""
 
     slot: Number | None = None
     side: Number | None = None
 
 
-class Force(Row):
+class Force(Row, frozen=True):
     """Specific cutting force: kc = kc11 h^-exponent, or a plain range."""
 
     standing: Standing
@@ -110,7 +110,7 @@ class Force(Row):
     high: Pressure | None = None
 
 
-class Card(Row):
+class Card(Row, frozen=True):
     """One material card as its file is written."""
 
     name: str

@@ -114,31 +114,31 @@ class Table(Struct, frozen=True, forbid_unknown_fields=True):
     """Every table of a declaration: unknown keys are refused."""
 
 
-class AxisLengths(Table):
+class AxisLengths(Table, frozen=True):
     x: Length | None = None
     y: Length | None = None
     z: Length | None = None
 
 
-class AxisPositions(Table):
+class AxisPositions(Table, frozen=True):
     x: Position | None = None
     y: Position | None = None
     z: Position | None = None
 
 
-class AxisFeeds(Table):
+class AxisFeeds(Table, frozen=True):
     x: Feed | None = None
     y: Feed | None = None
     z: Feed | None = None
 
 
-class AxisAccelerations(Table):
+class AxisAccelerations(Table, frozen=True):
     x: Acceleration | None = None
     y: Acceleration | None = None
     z: Acceleration | None = None
 
 
-class MachineTable(Table):
+class MachineTable(Table, frozen=True):
     name: str = ""
     travel: AxisLengths | None = None
     rapid: AxisFeeds | None = None
@@ -150,13 +150,13 @@ class MachineTable(Table):
     controller: str = "any"
 
 
-class DialRow(Table):
+class DialRow(Table, frozen=True):
     mark: str
     stated: Speed
     measured: Speed | None = None
 
 
-class SpindleTable(Table):
+class SpindleTable(Table, frozen=True):
     kind: Literal["commanded", "dial"] | None = None
     range: tuple[Speed, Speed] | None = None
     dial: tuple[DialRow, ...] = ()
@@ -166,7 +166,7 @@ class SpindleTable(Table):
     spin_up: Time | None = None
 
 
-class ToolTable(Table):
+class ToolTable(Table, frozen=True):
     number: Annotated[int, Meta(ge=0, le=99999)]
     shape: Shape
     diameter: Length
@@ -188,11 +188,11 @@ class ToolTable(Table):
     runout: Depth | None = None
 
 
-class OperationWindow(Table):
+class OperationWindow(Table, frozen=True):
     fz: tuple[Length, Length]
 
 
-class WindowTable(Table):
+class WindowTable(Table, frozen=True):
     fz: tuple[Length, Length] | None = None
     slot: OperationWindow | None = None
     side: OperationWindow | None = None
@@ -202,7 +202,7 @@ class WindowTable(Table):
     drill: OperationWindow | None = None
 
 
-class Shop(Table):
+class Shop(Table, frozen=True):
     """shop.toml: the machine, its spindle, its tools, and what its own test cuts have shown."""
 
     machine: MachineTable | None = None
@@ -211,34 +211,34 @@ class Shop(Table):
     windows: dict[str, dict[str, WindowTable]] = msgspec.field(default_factory=dict)
 
 
-class AboveTable(Table):
+class AboveTable(Table, frozen=True):
     above_table: Position
 
 
-class StockTable(Table):
+class StockTable(Table, frozen=True):
     size: tuple[Length, Length, Length] | None = None
     measured_thickness: Length | None = None
     corner: tuple[Position, Position] | None = None
 
 
-class HoldTable(Table):
+class HoldTable(Table, frozen=True):
     by: Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"] | None = None
     spoilboard: Depth | None = None
 
 
-class KeepOutTable(Table, rename={"from_": "from"}):
+class KeepOutTable(Table, frozen=True, rename={"from_": "from"}):
     from_: tuple[Position, Position, Position]
     to: tuple[Position, Position, Position]
     name: str = ""
 
 
-class AcceptTable(Table):
+class AcceptTable(Table, frozen=True):
     rule: str
     because: str
     tool: int | None = None
 
 
-class Job(Table):
+class Job(Table, frozen=True):
     """job.toml: one job on that shop's machine."""
 
     program: str | tuple[str, ...] | None = None

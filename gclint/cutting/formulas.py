@@ -1,0 +1,173 @@
+"""Cutting geometry in closed form, in the symbols of ISO 3002: each formula one function over numbers or numpy arrays.
+
+D tool diameter, De diameter that cuts, z teeth, n speed, vf feed, fz feed per tooth, ap axial and ae radial depth of cut,
+h chip thickness (hex largest, hm mean), kr cutting edge angle, phi engagement angle. Lengths mm, vf mm/min, n rev/min,
+vc m/min, angles degrees. Where an input is NaN the result is NaN; nothing raises.
+"""
+
+from __future__ import annotations
+
+from typing import TypeVar
+
+import numpy as np
+
+from gclint.columns import Column
+
+Number = TypeVar("Number", float, Column)
+PI = float(np.pi)
+
+
+def cutting_speed(D: Number, n: Number | float) -> Number:
+    """vc = pi D n / 1000, m/min."""
+    return D * n * (PI / 1000.0)  # type: ignore[return-value]
+
+
+def speed_for(vc: Number, D: Number | float) -> Number:
+    """n = 1000 vc / (pi D), rev/min."""
+    return vc * 1000.0 / (PI * D)  # type: ignore[return-value]
+
+
+def feed_per_tooth(vf: Number, n: Number | float, z: Number | float) -> Number:
+    """fz = vf / (n z), mm."""
+    return vf / (n * z)  # type: ignore[return-value]
+
+
+def feed_for(fz: Number, n: Number | float, z: Number | float) -> Number:
+    """vf = fz z n, mm/min."""
+    return fz * z * n  # type: ignore[return-value]
+
+
+def engagement_angle(ae: Column | float, D: Column | float) -> Column:
+    """phi with cos(phi) = 1 - 2 ae / D for a side cut of width ae; 0 to 180 degrees."""
+    return np.degrees(np.arccos(_cos_engagement(ae, D)))
+
+
+def chip_thickness_largest(
+    fz: Column | float, ae: Column | float, D: Column | float, sin_kr: Column | float = 1.0
+) -> Column:
+    """hex = fz sin(phi) sin(kr) for phi under 90 degrees, else fz sin(kr)."""
+    cosine = np.clip(_cos_engagement(ae, D), 0.0, 1.0)
+    return np.asarray(fz * np.sqrt(1.0 - cosine * cosine) * sin_kr)
+
+
+def chip_thickness_mean(
+    fz: Column | float, ae: Column | float, D: Column | float, sin_kr: Column | float = 1.0
+) -> Column:
+    """hm = fz sin(kr) (2 ae / D) / phi, phi in radians: the exact mean over the arc of a side cut; 0 where ae is 0."""
+    phi = np.arccos(_cos_engagement(ae, D))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        share = np.where(phi > 0.0, np.clip(2.0 * np.asarray(ae) / D, 0.0, 2.0) / phi, 0.0)
+    return np.asarray(fz * share * sin_kr)
+
+
+def chip_thickness_mean_centred(fz: float, ae: float, D: float, kr: float = 90.0) -> float:
+    """hm = sin(kr) 180 ae fz / (pi D asin(ae / D)): a face cut of width ae lying symmetric to the axis."""
+    return float(np.sin(np.radians(kr)) * ae * fz / (D * np.arcsin(ae / D)))
+
+
+def _cos_engagement(ae: Column | float, D: Column | float) -> Column:
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.clip(1.0 - 2.0 * np.asarray(ae) / D, -1.0, 1.0)
+
+
+def effective_diameter_ball(D: float, ap: Column | float) -> Column:
+    """De = 2 sqrt(ap (D - ap)), D from half the diameter on."""
+    depth = np.clip(ap, 0.0, D / 2.0)
+    return np.asarray(2.0 * np.sqrt(depth * (D - depth)))
+
+
+def effective_diameter_ball_tilted(D: float, ap: float, tilt: float) -> float:
+    """De = D sin(tilt + acos((D - 2 ap) / D)) while the argument is under 90 degrees, else D; tilt in degrees."""
+    angle = np.radians(tilt) + np.arccos((D - 2.0 * ap) / D)
+    return float(D * np.sin(min(angle, PI / 2.0)))
+
+
+def effective_diameter_bull_nose(D: float, r: float, ap: Column | float) -> Column:
+    """De = D - 2 r + 2 sqrt(ap (2 r - ap)) within the corner radius r, D above it."""
+    depth = np.clip(ap, 0.0, r)
+    return np.asarray(D - 2.0 * r + 2.0 * np.sqrt(depth * (2.0 * r - depth)))
+
+
+def effective_diameter_v(D: float, angle: float, ap: Column | float, tip: float = 0.0) -> Column:
+    """De = tip + 2 ap tan(A / 2), at most D; A the full included angle."""
+    return np.minimum(tip + 2.0 * np.asarray(ap) * np.tan(np.radians(angle / 2.0)), D)
+
+
+def effective_diameter_tapered_ball(D: float, angle: float, ap: Column | float, tip: float) -> Column:
+    """A ball of diameter `tip` up to where the cone of full angle A touches it, then the cone, at most D."""
+    half = np.radians(angle / 2.0)
+    touch = tip / 2.0 * (1.0 - np.sin(half))  # height of the circle in which ball and cone meet
+    cone = tip * np.cos(half) + 2.0 * (np.asarray(ap) - touch) * np.tan(half)
+    return np.where(np.asarray(ap) <= touch, effective_diameter_ball(tip, ap), np.minimum(cone, D))
+
+
+def sin_edge_angle_ball(D: float, ap: Column | float) -> Column:
+    """sin(kr) at the top of the cut of a ball: De / D."""
+    return effective_diameter_ball(D, ap) / D
+
+
+def sin_edge_angle_bull_nose(r: float, ap: Column | float) -> Column:
+    """sin(kr) at the top of the cut of a corner radius r: cos(kr) = 1 - ap / r, 1 above the corner."""
+    depth = np.clip(np.asarray(ap) / r, 0.0, 1.0)
+    return np.asarray(np.sqrt(depth * (2.0 - depth)))
+
+
+def radial_thinning(ae: Column | float, D: Column | float) -> Column:
+    """fz / hex of a side cut: 1 / sqrt(1 - (1 - 2 ae / D)^2) for ae < D / 2, else 1."""
+    with np.errstate(divide="ignore"):
+        return np.asarray(1.0 / chip_thickness_largest(1.0, ae, D))
+
+
+def ramp_angle(drop: Column | float, travel: Column | float) -> Column:
+    """Degrees below level of a move that drops while it travels in X and Y."""
+    return np.degrees(np.arctan2(drop, travel))
+
+
+def helix_angle(pitch: float, path_diameter: float) -> float:
+    """atan(pitch / (pi Dtc)), degrees; Dtc = hole diameter - tool diameter."""
+    return float(np.degrees(np.arctan2(pitch, PI * path_diameter)))
+
+
+def ramp_length(depth: float, angle: float) -> float:
+    """X-Y travel that a ramp of `angle` degrees needs to reach `depth`: depth / tan(angle)."""
+    return float(depth / np.tan(np.radians(angle)))
+
+
+def feed_inside(vf: float, hole: float, D: float) -> float:
+    """Feed of the tool's centre on an inside arc so that its edge moves at vf: vf (Dh - D) / Dh."""
+    return vf * (hole - D) / hole
+
+
+def feed_outside(vf: float, boss: float, D: float) -> float:
+    """Feed of the tool's centre on an outside arc so that its edge moves at vf: vf (Db + D) / Db."""
+    return vf * (boss + D) / boss
+
+
+def removal_rate(ae: float, ap: float, vf: float) -> float:
+    """Q = ae ap vf, mm3/min."""
+    return ae * ap * vf
+
+
+def approach_length(depth: float, D: float) -> float:
+    """sqrt(d (D - d)): travel of a peripheral mill before its full depth d is reached."""
+    return float(np.sqrt(depth * (D - depth)))
+
+
+def cusp_height(D: float, step: float) -> float:
+    """Height of the cusps a ball leaves between lines `step` apart: R - sqrt(R^2 - (s/2)^2)."""
+    return float(D / 2.0 - np.sqrt((D / 2.0) ** 2 - (step / 2.0) ** 2))
+
+
+def specific_force(kc11: float, exponent: float, h: Column | float) -> Column:
+    """kc = kc1.1 h^-mc, N/mm2 (Kienzle)."""
+    return np.asarray(kc11 * np.power(h, -exponent))
+
+
+def cutting_power(ap: float, ae: float, vf: float, kc: float) -> float:
+    """Pc = ap ae vf kc / 60000, W."""
+    return ap * ae * vf * kc / 60000.0
+
+
+def torque(power: float, n: float) -> float:
+    """M = 60 Pc / (2 pi n), N m; power in W."""
+    return 60.0 * power / (2.0 * PI * n)

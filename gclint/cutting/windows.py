@@ -1,0 +1,112 @@
+"""What one tool may do in one material: the windows of its card, read at the tool's diameter."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.cutting.card import ChipRow, EdgeRow, Material
+from gclint.cutting.table import ToolWindows
+from gclint.setup.types import Sourced, Tool, Window
+
+MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak of
+NOT_MILLS = ("drill", "v", "burr", "drag")  # their chips are not held against a milling window
+
+
+@dataclass(frozen=True, slots=True)
+class Floor:
+    """A lower chip limit that rises with edge speed: mm at m/min, straight lines between, level outside."""
+
+    edge_speed: tuple[float, ...]
+    low: tuple[float, ...]
+
+
+def windows_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> ToolWindows:
+    """Windows of `tool` in `material`; the shop's own `measured` windows (by operation, "" = all) win over the card."""
+    chip = {} if material is None or tool.shape in NOT_MILLS else _chip(material, tool.diameter)
+    measured = measured or {}
+    if "" in measured:
+        chip = {operation: measured[""] for operation in MILLING}
+    if chip:
+        share = material.finish_share.value if material else 1.0
+        chip["finish"] = _finish(chip["side"], share)
+    chip.update({operation: window for operation, window in measured.items() if operation})
+    if material is None:
+        return ToolWindows(chip, None, None, None, None, None, None, None, None)
+    diameter = tool.diameter
+    return ToolWindows(
+        chip=chip,
+        edge_speed=edge_window(material, diameter),
+        ramp_advised=_up_to(material.ramp_advised, 1.0, "deg"),
+        ramp_limit=_up_to(material.ramp_limit, 1.0, "deg"),
+        plunge=material.plunge,
+        plunge_depth=_up_to(material.plunge_depth, diameter, "mm"),
+        plunge_feed_share=_up_to(material.plunge_feed_share, 1.0, ""),
+        depth_slot=_up_to(material.depth_slot, diameter, "mm"),
+        depth_side=_up_to(material.depth_side, diameter, "mm"),
+    )
+
+
+def floor_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> Floor | None:
+    """The card's rising floor where it was given for this diameter (within 2 %) and the shop has no window of its own."""
+    rising = material.chip_floor if material else None
+    if rising is None or measured or abs(tool.diameter - rising.diameter) > 0.02 * rising.diameter:
+        return None
+    return Floor(tuple(float(p.edge_speed) for p in rising.points), tuple(float(p.low) for p in rising.points))
+
+
+def edge_window(material: Material, diameter: float) -> Window | None:
+    """None where the card knows no limit, or where the diameter lies outside its rows."""
+    rows = material.edge
+    if not rows:
+        return None
+    if rows[0].diameter is None:
+        return Window(_number(rows[0].low), _number(rows[0].high), "m/min", rows[0].standing, rows[0].source)
+    between = _between(rows, diameter)
+    if between is None:
+        return None
+    below, above, share = between
+    low = _mixed(below.low, above.low, share)
+    return Window(low, _mixed(below.high, above.high, share), "m/min", below.standing, below.source)
+
+
+def _chip(material: Material, diameter: float) -> dict[str, Window]:
+    between = _between(material.chip, diameter)
+    if between is None:
+        return {}
+    below, above, share = between
+    low = _mixed(below.low, above.low, share) if material.thin_judged else None
+    window = Window(low, _mixed(below.high, above.high, share), "mm", below.standing, below.source)
+    return dict.fromkeys(MILLING, window)
+
+
+def _finish(side: Window, share: float) -> Window:
+    low = None if side.low is None else side.low * share
+    return Window(low, side.high, side.unit, side.standing, side.source)
+
+
+def _between(
+    rows: tuple[ChipRow, ...] | tuple[EdgeRow, ...], diameter: float
+) -> tuple[ChipRow | EdgeRow, ChipRow | EdgeRow, float] | None:
+    """The rows around a diameter and how far it lies between them, 0..1; None outside (nothing is extrapolated)."""
+    at = [float(row.diameter or 0.0) for row in rows]
+    slack = 1e-6
+    for n in range(len(rows)):
+        if abs(diameter - at[n]) <= slack:
+            return rows[n], rows[n], 0.0
+        if n and at[n - 1] < diameter < at[n]:
+            return rows[n - 1], rows[n], (diameter - at[n - 1]) / (at[n] - at[n - 1])
+    return None
+
+
+def _mixed(below: float | None, above: float | None, share: float) -> float | None:
+    if below is None or above is None:
+        return None
+    return float(below) + (float(above) - float(below)) * share
+
+
+def _number(value: float | None) -> float | None:
+    return None if value is None else float(value)
+
+
+def _up_to(number: Sourced | None, times: float, unit: str) -> Window | None:
+    return None if number is None else Window(None, number.value * times, unit, number.standing, number.source)

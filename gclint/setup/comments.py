@@ -1,0 +1,238 @@
+"""What the comments of a program say: tool facts in free words, and acceptances. A wrongly guessed tool is worse than none."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from gclint.problem import Problem
+from gclint.program.table import decode
+from gclint.setup.types import Accept, Tool
+from gclint.setup.units import NUMBER, number
+
+if TYPE_CHECKING:
+    from gclint.motion.table import Motion
+    from gclint.program.table import Program
+
+MOST_COMMENTS = 20_000  # read for tool facts; a program's tools are named near its start or beside a T word
+NEAR = 3  # lines between a comment and the T word it speaks of
+
+# A comment speaks of a tool only with one of these words ...
+_TOOL_WORD = re.compile(
+    r"end\s?mill|(?:ball|bull)\s?-?nose|\bball\s?mill|\bv\s?-?\s?bit|\bvee\s?bit|\bbits?\b|\bcutter|\bengraver|\btool\b|\bdrill\s?bit"
+    r"|\btwist\s?drill|\bflutes?\b|\d\s?fl\b|\bT\d+\b|\bTC\b"
+)
+# ... and with none of these, which make its numbers something else than the tool's size.
+_OTHER_WORD = re.compile(
+    r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of|\bcent(?:er|re)\b|thick|clearance"
+    r"|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step\s?over|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b"
+)
+_SIZE_UNIT = r"mm\b|mil+imet(?:er|re)s?\b|in\b|inch(?:es)?\b|\""
+_FRACTION_OR_NUMBER = r"\d+\s\d+/\d+|\d+-\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+"
+_SIZE = re.compile(rf"(?<![\w./-])({_FRACTION_OR_NUMBER})\s?({_SIZE_UNIT})", re.IGNORECASE)
+_DIAMETER = re.compile(
+    rf"(?:\bd\s?=|\bdia(?:meter)?\.?\s?[=:]?|\bø)\s?({_FRACTION_OR_NUMBER})(?![\d/.])\s?({_SIZE_UNIT})?", re.IGNORECASE
+)
+_CORNER = re.compile(rf"\b(?:cr\s?=|corner radius\s?[=:]?)\s?({NUMBER})(?![\d/])\s?({_SIZE_UNIT})?", re.IGNORECASE)
+_FLUTES = re.compile(r"(?<![\w./])(\d{1,2})\s?-?\s?(?:flutes?|fl)\b|\bflutes?\s?[=:]\s?(\d{1,2})\b|\b(single|two|three|four)\s?-?flutes?\b")
+_FLUTE_WORDS = {"single": 1, "two": 2, "three": 3, "four": 4}
+_ANGLE = re.compile(rf"({_FRACTION_OR_NUMBER})\s?-?(?:deg(?:rees?)?\b|°)")
+_NUMBERED = re.compile(r"\bT\s?#?(\d{1,5})\b|\btool\s?(?:no\.?|number|#)?\s?[:#=]?\s?(\d{1,5})\b(?!\s?(?:mm|in|\"|/|\.\d))", re.IGNORECASE)
+_SHAPES = (
+    ("tapered-ball", re.compile(r"tapered ball|taper\w*\s?-?ball")),
+    ("ball", re.compile(r"\bball\b|\bballnose|\bballmill")),
+    ("bull-nose", re.compile(r"\bbull\b|\bbullnose")),
+    ("v", re.compile(r"\bv\s?-?\s?bit|\bvee\s?bit|\bengrav|\bv-?carv|\bchamfer")),
+    ("drill", re.compile(r"\bdrill\s?bit|\btwist\s?drill|\d\s?(?:mm|in|\")\s?drill\b|- drill\b")),
+    ("facing", re.compile(r"\bface\s?mill|\bsurfacing\s?bit|\bfacing\s?bit|\bfly\s?cutter")),
+    ("t-slot", re.compile(r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread\s?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b")),
+    ("flat", re.compile(r"\bflat\b|\bend\s?mill|\bsquare\s?end|\bstraight\s?bit|\brouter\s?bit|\bup-?\s?cut|\bdown-?\s?cut|\bspiral")),
+)
+_HELICES = (
+    ("up-cut", re.compile(r"\bup\s?-?cut")),
+    ("down-cut", re.compile(r"\bdown\s?-?cut")),
+    ("compression", re.compile(r"\bcompression")),
+)
+_ACCEPT = re.compile(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
+
+
+@dataclass(slots=True)
+class Said:
+    """What one comment says of a tool; mm and degrees."""
+
+    line: int
+    number: int | None
+    diameter: float | None
+    flutes: int | None
+    shape: str | None
+    helix: str | None
+    corner_radius: float | None
+    angle: float | None
+
+
+def said_in(text: str, line: int, unit: float | None) -> Said | None:
+    """Facts of one comment, None where it is not surely about a tool. `unit`: mm per unit of a size without one."""
+    plain = re.sub(r"(?<=[a-z])(?=\d{3}\b)", " ", " ".join(text.replace("_", " ").split())).lower()
+    if len(plain) > 300 or not _TOOL_WORD.search(plain.replace("t", "T", 1) if plain[:1] == "t" else plain):
+        return None
+    if _OTHER_WORD.search(plain):
+        return None
+    shapes = [name for name, pattern in _SHAPES if pattern.search(plain)]
+    shape = shapes[0] if shapes else None
+    sizes = {round(size, 4) for size in _diameters(plain, unit)}
+    if len(sizes) > 1:
+        return None
+    flutes = {int(a or b or _FLUTE_WORDS[c]) for a, b, c in _FLUTES.findall(plain)}
+    angles = {float(number(text)) for text in _ANGLE.findall(plain)}
+    helices = [name for name, pattern in _HELICES if pattern.search(plain)]
+    numbered = _NUMBERED.search(plain)
+    corner = _CORNER.search(plain)
+    corner_radius = _size(corner[1], corner[2], unit) if corner else None
+    return Said(
+        line=line,
+        number=int(numbered[1] or numbered[2]) if numbered else None,
+        diameter=sizes.pop() if sizes else None,
+        flutes=flutes.pop() if len(flutes) == 1 else None,
+        shape=shape,
+        helix=helices[0] if len(helices) == 1 else None,
+        corner_radius=corner_radius,
+        angle=angles.pop() if len(angles) == 1 else None,
+    )
+
+
+def _diameters(plain: str, unit: float | None) -> list[float]:
+    named = _DIAMETER.findall(plain)
+    found = [_size(text, suffix, unit) for text, suffix in named] if named else [
+        _size(text, suffix, unit) for text, suffix in _SIZE.findall(plain)
+    ]
+    return [size for size in found if size is not None and 0.05 <= size <= 200.0]
+
+
+def _size(text: str, suffix: str | None, unit: float | None) -> float | None:
+    factor = unit if not suffix else 1.0 if suffix.startswith("m") else 25.4
+    try:
+        return None if factor is None else number(text) * factor
+    except (Problem, ValueError):
+        return None
+
+
+def tools_in(program: Program, motion: Motion) -> dict[int, tuple[Tool, str]]:
+    """Tools the comments describe well enough to be used: number (-1: the program calls none) -> tool, why."""
+    calls = _calls(program)
+    numbers = {tool for _, tool in calls}
+    said: dict[int, list[Said]] = {}
+    for facts in _all_said(program, motion):
+        owner = facts.number if facts.number is not None else _near(facts.line, calls)
+        if owner is None and len(numbers) <= 1:
+            owner = next(iter(numbers), -1)
+        if owner is not None:
+            said.setdefault(owner, []).append(facts)
+    if not numbers and -1 not in said and len(said) == 1:
+        said = {-1: next(iter(said.values()))}
+    tools: dict[int, tuple[Tool, str]] = {}
+    for owner, facts_list in said.items():
+        tool = _merged(owner, facts_list)
+        if tool:
+            lines = sorted({facts.line for facts in facts_list if facts.diameter or facts.flutes or facts.shape})
+            tools[owner] = (tool, f"the comment on line {lines[0]} says so")
+    return tools
+
+
+def _all_said(program: Program, motion: Motion) -> list[Said]:
+    unit = _unit(motion)
+    found: list[Said] = []
+    for row in range(min(len(program.comment_line), MOST_COMMENTS)):
+        raw = program.data[int(program.comment_start[row]) : int(program.comment_end[row])]
+        if len(raw) > 300:
+            continue
+        facts = said_in(decode(raw), int(program.comment_line[row]), unit)
+        if facts and (facts.diameter or facts.flutes or facts.shape):
+            found.append(facts)
+    return found
+
+
+def _unit(motion: Motion) -> float | None:
+    """mm per unit where the program speaks one unit throughout, else None."""
+    from gclint.motion.table import EVENT
+
+    values = {float(v) for v in motion.event_value[motion.event_kind == EVENT["units"]]}
+    return values.pop() if len(values) == 1 else None
+
+
+def _calls(program: Program) -> list[tuple[int, int]]:
+    """(line, tool number) of every T word, in the order of the text."""
+    import numpy as np
+
+    words = np.flatnonzero((program.word_letter == ord("T")) & np.isfinite(program.word_value))
+    blocks = np.searchsorted(program.block_word, words, side="right") - 1
+    lines = program.block_line[blocks]
+    return [(int(line), int(value)) for line, value in zip(lines, program.word_value[words])]
+
+
+def _near(line: int, calls: list[tuple[int, int]]) -> int | None:
+    """The tool called within NEAR lines of a comment, if only one is; a comment above the call is likelier than one below."""
+    at = bisect_left(calls, (line, -1))
+    below = next((tool for place, tool in calls[at : at + 1] if place - line <= NEAR), None)
+    if below is not None:
+        return below
+    above = calls[at - 1] if at else None
+    return above[1] if above and line - above[0] <= NEAR else None
+
+
+def _merged(owner: int, facts: list[Said]) -> Tool | None:
+    """One tool of all that is said of it; None where the comments disagree or leave its size or shape open."""
+    diameters = {round(f.diameter, 3) for f in facts if f.diameter is not None}
+    shapes = {f.shape for f in facts if f.shape is not None}
+    flutes = {f.flutes for f in facts if f.flutes is not None}
+    helices = {f.helix for f in facts if f.helix is not None}
+    angles = {f.angle for f in facts if f.angle is not None}
+    corners = {f.corner_radius for f in facts if f.corner_radius is not None}
+    if len(diameters) != 1 or len(shapes) > 1 or len(corners) > 1 or "t-slot" in shapes:
+        return None
+    diameter = diameters.pop()
+    corner = corners.pop() if corners else None
+    shape = shapes.pop() if shapes else "flat" if not angles else None
+    if shape == "flat" and corner:
+        shape = "ball" if corner >= 0.49 * diameter else "bull-nose"
+    if shape is None or (shape in ("v", "tapered-ball") and len(angles) != 1):
+        return None
+    return Tool(
+        number=owner,
+        shape=shape,
+        diameter=diameter,
+        flutes=flutes.pop() if len(flutes) == 1 else None,
+        helix=helices.pop() if len(helices) == 1 else None,
+        corner_radius=corner or None,
+        angle=angles.pop() if len(angles) == 1 and shape in ("v", "tapered-ball", "drill") else None,
+        declared_in=f"comment on line {min(f.line for f in facts if f.diameter is not None)}",
+    )
+
+
+def accepts_in(program: Program) -> tuple[Accept, ...]:
+    """Acceptances written in comments. Raises Problem, with its place, for one that lacks its rule or its reason."""
+    import numpy as np
+
+    accepts: dict[int, Accept] = {}
+    for word in (b"gclint", b"GCLINT"):  # some posts write every comment in capitals
+        at = program.data.find(word)
+        while at >= 0:
+            row = int(np.searchsorted(program.comment_start, at, side="right")) - 1
+            if row >= 0 and row not in accepts and at < program.comment_end[row]:
+                start = int(program.comment_start[row])
+                match = _ACCEPT.fullmatch(decode(program.data[start : int(program.comment_end[row])]))
+                if match:
+                    accepts[row] = _accept(program, match[1], start)
+            at = program.data.find(word, at + 1)
+    return tuple(accepts[row] for row in sorted(accepts))
+
+
+def _accept(program: Program, text: str, start: int) -> Accept:
+    rule, _, rest = text.strip().partition(" ")
+    because = re.fullmatch(r"\s*because\s+(.*\S)\s*", rest, re.IGNORECASE | re.DOTALL)
+    line, column = program.place(start)
+    if not rule or because is None:
+        says = "an acceptance names a rule and a reason: (gclint accept straight-plunge because the holes are drilled first)"
+        raise Problem(says, program.name, line, column)
+    return Accept(rule.lower(), because[1], None, line, f"{program.name} line {line}")
