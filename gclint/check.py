@@ -32,9 +32,9 @@ class Run:
 
     @property
     def material_cautions(self) -> tuple[str, ...]:
+        """What the material's card warns of, each with the material's name."""
         material = self.tables.setup.material if self.tables else None
-        caution: str = getattr(material, "caution", "")
-        return (caution,) if caution else ()
+        return tuple(f"{material.title}: {caution}" for caution in material.cautions) if material else ()
 
 
 def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:

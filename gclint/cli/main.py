@@ -59,7 +59,8 @@ def gclint(context: click.Context) -> None:
 
     \b
     A first check needs a program, a material and a tool:
-      gclint check tide-dial.nc --material cured-epoxy --tool "1: flat 3.175mm 2fl down-cut"
+      gclint check tide-dial.nc --material cured-epoxy \\
+          --tool "1: flat 3.175mm 2fl down-cut"
     What a rule means:
       gclint why straight-plunge
     What each tool does:

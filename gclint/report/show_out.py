@@ -92,7 +92,7 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
                 (
                     gloss(ENTRY_WORDS[e.kind]), f"{e.count:,}", lengths.length(e.solid_mm), f"{e.deepest_line:,}",
                     "-" if e.steepest_degrees is None else f"{figure(e.steepest_degrees)} deg",
-                    "-" if e.feed_mm_min is None else span(*(v * lengths.scale for v in e.feed_mm_min), ""),
+                    "-" if e.feed_mm_min is None else span(e.feed_mm_min[0] * lengths.scale, e.feed_mm_min[1] * lengths.scale, ""),
                 )
                 for e in facts.entries
             ],

@@ -113,8 +113,8 @@ def _motion(faults: Faults) -> Motion:
 
 def finding(rule: str = "chip-too-thin", grade: str = "change", **other: Any) -> Finding:
     values: dict[str, Any] = {
-        "rule": rule, "grade": grade, "line": 6, "last_line": 7, "lines": (6, 7), "worst_line": 6, "column": 8, "count": 2,
-        "tool": 1, "found": Found("chip thickness", 0.0075, "mm"),
+        "rule": rule, "grade": grade, "line": 6, "last_line": 7, "lines": (6, 7), "worst_line": 6, "column": 8,
+        "count": 2, "tool": 1, "found": Found("chip thickness", 0.0075, "mm"),
         "window": Limits(0.042, 0.1, "mm", "practice", "workshop habit"),
         "happens": "The tooth rubs instead of cutting; the material warms and melts.",
         "change": Change("Feed faster.", (SetWord(6, "F", 400, 2226),)), **other,

@@ -1,0 +1,5 @@
+"""`python -m gclint`"""
+
+from gclint.cli.main import main
+
+main()
