@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from gclint.columns import Bits, Bytes, Column, Floats, Ints
 from gclint.faults import Faults
+from gclint.setup.types import Assumed
 
 # kinds of move
 RAPID, LINE, ARC_CW, ARC_CCW = 0, 1, 2, 3
@@ -74,7 +75,7 @@ class Motion:
     cu: Floats  # arc centre on the plane's first axis (X in G17, Z in G18, Y in G19); NaN for lines
     cv: Floats  # arc centre on the plane's second axis (Y in G17, X in G18, Z in G19); NaN for lines
     sweep: Floats  # degrees, positive counter-clockwise seen from the third axis' positive end; whole turns included; 0 for lines
-    length: Floats  # along the path (helix included); NaN where an end is unknown
+    length: Floats  # along the path (helix included); NaN where a moving axis is unknown at an end
     feed: Floats  # set feed along the path; NaN for rapids and where none is set (G93 and G95 are resolved)
     speed: Floats  # S in force; NaN if none was given
     spindle: Column  # int8: 1 clockwise, -1 counter-clockwise, 0 stopped (M5, or stopped by an M6), 2 never started
@@ -93,6 +94,7 @@ class Motion:
     stopped_at: int  # line at which interpreting gave up (flow words, a bound); 0 if it went to the end
     stopped_because: str  # a sentence, "" if it went to the end
     ended: bool  # an M2, M30 or a closing % was reached
+    assumed: tuple[Assumed, ...] = ()
 
     def __len__(self) -> int:
         return len(self.line)

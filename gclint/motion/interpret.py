@@ -1,0 +1,64 @@
+"""Program to Motion: the wrapper of the interpreter kernel."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.faults import FaultRows
+from gclint.motion.table import Motion
+from gclint.problem import Problem
+from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.setup.types import Assumed, Controller
+
+
+def interpret(program: Program, controller: Controller) -> Motion:
+    """Execute a program as `controller` would; positions start unknown, and nothing is raised for what it says.
+
+    Only `controller.start_state` counts as stated at the start. Moves are bounded (2,000,000 and 30 per block, at
+    most 50,000,000): a program that asks for more stops there and says so.
+    """
+    try:
+        from gclint.motion.modal import Interpreter
+    except ImportError as error:
+        raise Problem("the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder") from error
+
+    faults = FaultRows()
+    by_t = selects_without_change(program)
+    start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
+    run = Interpreter(program, controller, start_codes, by_t, faults)
+    run.run()
+    columns = {name: column[: run.moves] for name, column in run.table.items()}
+    events = {name: column[: run.events] for name, column in run.event_table.items()}
+    return Motion(
+        **columns,
+        **events,
+        faults=faults.columns(),
+        stopped_at=run.stopped_at,
+        stopped_because=run.stopped_because,
+        ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
+        assumed=(
+            Assumed("tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"),
+        )
+        if by_t
+        else (),
+    )
+
+
+def selects_without_change(program: Program) -> bool:
+    """Whether tools are named and M6 never comes: then T itself is taken as the change."""
+    return bool(len(executed_words(program, "T"))) and not bool(np.any(np.abs(executed_words(program, "M") - 6) < 1e-3))
+
+
+def executed_words(program: Program, letter: str) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
+    """Values of all words of one letter in blocks that can be executed."""
+    words = np.flatnonzero(program.word_letter == ord(letter))
+    block = np.searchsorted(program.block_word, words, side="right") - 1
+    skipped = program.block_flags[block] & (DELETED | EXPRESSION | FLOW | BROKEN | BEHIND_END)
+    return np.asarray(program.word_value[words[skipped == 0]])
+
+
+def ends_with_percent(program: Program) -> bool:
+    """Whether the last line is a bare `%` that closes the program."""
+    tail = program.data[-4096:].rstrip(b" \t\r\n\x1a")
+    before = tail[:-1].rstrip(b" \t")
+    return tail.endswith(b"%") and before[-1:] in (b"\n", b"\r") and len(program.block_line) > 0
