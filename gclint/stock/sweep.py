@@ -1,0 +1,993 @@
+"""The sweep: lowers the height field under a moving tool and measures what each piece of path meets.
+
+The field is seen from above. `cut` holds for every cell the depth of the surface below the stock's top, taken at the
+cell's centre. A vertical wall seldom runs along cell borders, so a cell through which a wall runs also keeps `share`
+(0..0.5, the smaller of its two parts, 0 = no wall) and `other` (the depth of that part). Walls are therefore known to a
+small fraction of a cell, and a skim thinner than a cell is seen.
+
+Everything is in depths: t = top - z, positive downward. A tool is its profile z(r): a flat disc of radius `flat`, a corner
+torus of radius `torus`, a cone of slope `cone` from `join_r`, `join_z` on, and a cylinder of the tool's radius.
+"""
+
+# cython: boundscheck=True
+
+import cython
+
+if not cython.compiled:
+    raise ImportError("gclint.stock.sweep runs only as a compiled kernel")
+
+from cython.cimports.libc.math import asin, atan2, ceil, cos, fabs, floor, hypot, isfinite, sin, sqrt, sqrtf
+
+FLAT = cython.declare(cython.int, 0)
+BALL = cython.declare(cython.int, 1)
+CONE = cython.declare(cython.int, 2)
+OTHER = cython.declare(cython.int, 3)
+
+CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
+CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
+SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
+MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
+MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
+FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
+
+# columns of the table of tools and of the table of pieces, in this order
+TOOL_COLUMNS = ("radius", "flat", "torus", "join_r", "join_z", "cone", "rim", "shape", "flute_length", "shank_radius")
+PIECE_COLUMNS = (
+    "start", "end", "length", "travel", "drop", "removed", "ap", "ae", "angle", "climb", "under", "shank", "depth",
+)  # fmt: skip
+
+
+@cython.cclass
+class Sweeper:
+    """The field, the tool that is in the spindle, and the sums of the piece under way.
+
+    cut, share, other: float32 [ny, nx], mm, share of the cell, mm. The cell (0, 0) has its corner at x_low, y_low.
+    """
+
+    cut: cython.float[:, ::1]
+    share: cython.float[:, ::1]
+    other: cython.float[:, ::1]
+    row_depth: cython.float[::1]
+    row_abeam: cython.float[::1]
+    nx: cython.Py_ssize_t
+    ny: cython.Py_ssize_t
+    x_low: cython.double
+    y_low: cython.double
+    cell: cython.double
+    top: cython.double
+    walls: cython.bint  # some cell has a wall
+    work: cython.double  # cells looked at so far
+    # the tool
+    radius: cython.double
+    flat: cython.double
+    torus: cython.double
+    join_r: cython.double
+    join_z: cython.double
+    cone: cython.double
+    rim: cython.double
+    shape: cython.int
+    flute_length: cython.double
+    shank_radius: cython.double
+    # the segment under way: from a on the line through (ox, oy) along (ux, uy), a in [sa, sb]
+    ox: cython.double
+    oy: cython.double
+    ux: cython.double
+    uy: cython.double
+    sa: cython.double
+    sb: cython.double
+    a_min: cython.double  # cells behind it are already lowered by the segment before
+    lo: cython.double
+    hi: cython.double
+    t0: cython.double  # depth at a = 0
+    slope: cython.double  # growth of depth along a
+    t_end: cython.double
+    going_down: cython.bint
+    end_a: cython.double
+    # the end of the piece before, so that a chained piece need not sweep its start again
+    last_x: cython.double
+    last_y: cython.double
+    last_t: cython.double
+    scanned: cython.Py_ssize_t  # moves whose `before` is known
+    # sums of the piece
+    least: cython.double  # lowering that counts
+    wall_least: cython.double  # share of a cell by which a wall must move to count
+    cells: cython.double  # cells in contact
+    removed: cython.double
+    met: cython.double
+    deepest: cython.double
+    left: cython.double
+    left_moment: cython.double
+    right: cython.double
+    right_moment: cython.double
+    under: cython.double
+    centre: cython.double
+    strip_width: cython.double
+    strip_low: cython.double
+    strips: cython.int
+    strip_volume: cython.double[64]
+    strip_height: cython.double[64]
+
+    def __init__(self, cut, share, other, x_low: float, y_low: float, cell: float, top: float, row_depth, row_abeam):
+        self.cut, self.share, self.other = cut, share, other
+        self.ny, self.nx = cut.shape[0], cut.shape[1]
+        if share.shape != cut.shape or other.shape != cut.shape:
+            raise ValueError("the three fields must have one shape")
+        if row_depth.shape[0] < self.nx or row_abeam.shape[0] < self.nx:
+            raise ValueError("the row buffers are shorter than a row")
+        self.row_depth, self.row_abeam = row_depth, row_abeam
+        self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
+        self.walls, self.work, self.scanned = False, 0.0, 0
+        self.last_x = self.last_y = self.last_t = float("nan")
+
+    @property
+    def cells_visited(self) -> float:
+        return self.work
+
+    @cython.cfunc
+    @cython.inline
+    def _profile(self, r: cython.double) -> cython.double:
+        """Height of the tool's surface above its tip at radius r."""
+        e: cython.double
+        if r <= self.flat:
+            return 0.0
+        if r <= self.join_r:
+            e = self.torus * self.torus - (r - self.flat) * (r - self.flat)
+            return self.torus - (sqrt(e) if e > 0 else 0.0)
+        return self.join_z + self.cone * (r - self.join_r)
+
+    @cython.cfunc
+    def _radius_at(self, height: cython.double) -> cython.double:
+        """Radius of the tool at a height above its tip, at most the tool's."""
+        r: cython.double
+        if self.shape == FLAT or height >= self.rim:
+            return self.radius
+        if height <= 0:
+            return self.flat
+        if height <= self.join_z:
+            r = self.flat + sqrt(max(0.0, 2 * self.torus * height - height * height))
+        elif self.cone > 0:
+            r = self.join_r + (height - self.join_z) / self.cone
+        else:
+            r = self.radius
+        return min(r, self.radius)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _span(self, dy: cython.double, reach: cython.double, x_first: cython.p_Py_ssize_t, x_end: cython.p_Py_ssize_t) -> cython.bint:
+        """Cells of the row at dy (from the origin) within `reach` of the segment, as a half-open range; False if none."""
+        lo: cython.double = 1e300
+        hi: cython.double = -1e300
+        e: cython.double
+        h: cython.double
+        p: cython.double
+        q: cython.double
+        s_lo: cython.double
+        s_hi: cython.double
+        k: cython.int
+        inside: cython.bint
+        for k in range(2):
+            p = self.sa if k == 0 else self.sb
+            e = dy - p * self.uy
+            if fabs(e) <= reach:
+                h = sqrt(reach * reach - e * e)
+                lo = min(lo, p * self.ux - h)
+                hi = max(hi, p * self.ux + h)
+        if self.sb > self.sa:
+            s_lo, s_hi, inside = -1e300, 1e300, True
+            if fabs(self.uy) > 1e-12:
+                p = (self.ux * dy - reach) / self.uy
+                q = (self.ux * dy + reach) / self.uy
+                s_lo, s_hi = min(p, q), max(p, q)
+            elif fabs(self.ux * dy) > reach:
+                inside = False
+            if fabs(self.ux) > 1e-12:
+                p = (self.sa - self.uy * dy) / self.ux
+                q = (self.sb - self.uy * dy) / self.ux
+                s_lo, s_hi = max(s_lo, min(p, q)), min(s_hi, max(p, q))
+            elif self.uy * dy < self.sa or self.uy * dy > self.sb:
+                inside = False
+            if inside and s_lo <= s_hi:
+                lo, hi = min(lo, s_lo), max(hi, s_hi)
+        if self.a_min > -1e299:
+            e = self.a_min - self.uy * dy
+            if self.ux > 1e-9:
+                lo = max(lo, e / self.ux)
+            elif self.ux < -1e-9:
+                hi = min(hi, e / self.ux)
+            elif e > 0:
+                return False
+        if not lo <= hi:
+            return False
+        lo = (self.ox + lo - self.x_low) / self.cell - 0.5
+        hi = (self.ox + hi - self.x_low) / self.cell - 0.5
+        if hi < 0 or lo > self.nx - 1:
+            return False
+        x_first[0] = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
+        x_end[0] = cython.cast(cython.Py_ssize_t, floor(min(hi, cython.cast(cython.double, self.nx - 1)))) + 1
+        return x_first[0] < x_end[0]
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _count(self, a: cython.double, v: cython.double, old: cython.double, depth: cython.double, abeam: cython.double,
+               volume: cython.double, area: cython.double) -> cython.void:  # fmt: skip
+        """Adds one cell in contact (a along, v left of the path; area: share of the cell newly cut) to the piece's sums."""
+        y: cython.double = -v
+        right: cython.double
+        d2: cython.double
+        r2: cython.double = self.radius * self.radius
+        k: cython.int
+        self.cells += 1
+        self.removed += volume
+        if old < self.met:
+            self.met = old
+        if depth > self.deepest:
+            self.deepest = depth
+        if self.going_down:
+            d2 = (a - self.end_a) * (a - self.end_a) + v * v
+            if d2 < r2:
+                self.under += area
+                if d2 < 0.36 * r2:  # 0.3 D
+                    self.centre += area
+        if self.shape == FLAT:
+            if self.going_down:  # only what lies ahead of the disc at the start is cut by its side
+                area *= min(1.0, max(0.0, 0.5 + (sqrt(a * a + v * v) - self.radius) / self.cell))
+            right = min(1.0, max(0.0, 0.5 + y / self.cell)) * area
+            self.right += right
+            self.right_moment += right * max(y, 0.0)
+            self.left += area - right
+            self.left_moment += (area - right) * max(-y, 0.0)
+        else:
+            k = cython.cast(cython.int, (y - self.strip_low) / self.strip_width)
+            if k < 0:
+                k = 0
+            elif k >= self.strips:
+                k = self.strips - 1
+            self.strip_volume[k] += volume
+            y = max(abeam, depth) - old
+            if y > self.strip_height[k]:
+                self.strip_height[k] = y
+
+    # Cells of a row are reached through pointers: j and the range come from _span and _rows, which clamp both to the field.
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _take(self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double) -> cython.void:
+        """Lowers whole cells of one row to row_depth; a, v: place of cell `first` relative to the segment."""
+        n: cython.Py_ssize_t = end - first
+        i: cython.Py_ssize_t
+        cut: cython.p_float = cython.address(self.cut[j, first])
+        share: cython.p_float = cython.address(self.share[j, first])
+        other: cython.p_float = cython.address(self.other[j, first])
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        abeam: cython.p_float = cython.address(self.row_abeam[0])
+        walls: cython.bint = self.walls
+        least: cython.float = self.least
+        old: cython.float
+        d: cython.float
+        low: cython.float
+        m: cython.float
+        volume: cython.double
+        area: cython.double
+        da: cython.double = self.ux * self.cell
+        dv: cython.double = -self.uy * self.cell
+        for i in range(n):
+            d = depth[i]
+            old = cut[i]
+            low = d - old
+            if low > 0:
+                cut[i] = d
+                volume = low
+                area = 1.0
+                if walls and share[i] > 0:
+                    m = share[i]
+                    volume = low * (1 - m) + m * max(0.0, d - other[i])
+                    area = (1 - m if low > least else 0.0) + (m if d - other[i] > least else 0.0)
+                    if other[i] <= d:
+                        if other[i] < old:
+                            old = other[i]
+                        share[i] = 0
+                if low > least or (volume > least and area > self.wall_least):
+                    self._count(a + i * da, v + i * dv, old, d, abeam[i], volume, area)
+            elif walls and share[i] > 0 and other[i] < d:
+                m = share[i]
+                low = d - other[i]
+                old = other[i]
+                other[i] = d
+                if d >= cut[i] - 1e-5:
+                    share[i] = 0
+                if low > least and m > self.wall_least:
+                    self._count(a + i * da, v + i * dv, old, d, abeam[i], m * low, m)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _wall(self, j: cython.Py_ssize_t, i: cython.Py_ssize_t, cover: cython.float, d: cython.float,
+              a: cython.double, v: cython.double) -> cython.void:  # fmt: skip
+        """Lowers the share `cover` of one cell to depth d, nearest part first. Doing it twice does nothing the second time."""
+        main: cython.float = self.cut[j, i]
+        m: cython.float = self.share[j, i]
+        o: cython.float = self.other[j, i]
+        bare: cython.float = 1 - cover
+        moved: cython.float = 0
+        volume: cython.float = 0
+        lost: cython.float
+        old: cython.float = main
+        if cover >= 0.5:
+            if m == 0:
+                if d > main:
+                    moved, volume = cover, cover * (d - main)
+                    self.cut[j, i] = d
+                    self.share[j, i], self.other[j, i] = bare, main
+            elif o < main:  # a part still stands above the floor
+                lost = max(0, m - bare)
+                if lost > 0 and d > o:
+                    moved, volume, old = lost, lost * (d - o), o
+                    if d >= main - 1e-5:
+                        self.share[j, i] = min(m, bare)
+                    else:
+                        self.other[j, i] = d
+                if d > main:
+                    moved += cover - lost
+                    volume += (cover - lost) * (d - main)
+                    self.cut[j, i] = d
+                    if self.share[j, i] > bare:
+                        self.share[j, i] = bare
+            elif d > main:  # the wall had come near from this side
+                moved, volume = cover - m, (cover - m) * (d - main)
+                if d > o:
+                    moved += m
+                    volume += m * (d - o)
+                self.cut[j, i] = d
+                self.share[j, i], self.other[j, i] = bare, main
+        elif d > main:
+            if m == 0 or o < main:
+                moved, volume = cover, cover * (d - main)
+                self.share[j, i], self.other[j, i] = cover, d
+            else:
+                if cover > m:
+                    moved, volume = cover - m, (cover - m) * (d - main)
+                    self.share[j, i] = cover
+                if d > o:
+                    lost = min(m, cover)
+                    moved += lost
+                    volume += lost * (d - o)
+                    if cover <= m:
+                        old = o
+                    self.other[j, i] = d
+        if volume > 0:
+            self.walls = True
+            if moved > self.wall_least and volume > self.least * moved:
+                self._count(a, v, old, d, d, volume, moved)
+
+    @cython.cfunc
+    @cython.inline
+    def _depth_at(self, a: cython.double, v: cython.double) -> cython.double:
+        """Depth reached at one place near the rim by the segment (flat tools exactly, others at their rim)."""
+        h: cython.double
+        s: cython.double
+        if self.slope == 0:
+            return self.t0 - self.rim
+        h = sqrt(max(0.0, self.radius * self.radius - v * v))
+        s = a + h if self.slope > 0 else a - h
+        s = min(max(s, self.sa), self.sb)
+        return self.t0 + self.slope * s - self.rim
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _fill(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
+        """row_depth: depth the segment reaches at n cells from (a0, v0) on; row_abeam: depth when the tool is abeam at its end."""
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        abeam: cython.p_float = cython.address(self.row_abeam[0])
+        i: cython.Py_ssize_t
+        a: cython.float = a0
+        v: cython.float = v0
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        aa: cython.float
+        vv: cython.float
+        u: cython.float
+        q: cython.float
+        sa: cython.float = self.sa
+        sb: cython.float = self.sb
+        t: cython.float = self.t0
+        slope: cython.float = self.slope
+        r: cython.float = self.radius
+        r2: cython.float = self.radius * self.radius
+        base: cython.float
+        lean: cython.float
+        k: cython.float
+        dist: cython.double
+        x: cython.double
+        end_base: cython.float
+        if self.shape == FLAT:
+            if slope == 0:
+                for i in range(n):
+                    depth[i] = t
+            else:
+                for i in range(n):
+                    aa = a + i * da
+                    vv = v + i * dv
+                    q = r2 - vv * vv
+                    q = q if q > 0 else 0
+                    q = sqrtf(q)
+                    u = aa + q if slope > 0 else aa - q
+                    u = u if u > sa else sa
+                    u = u if u < sb else sb
+                    depth[i] = t + slope * u
+        elif self.shape == BALL:
+            # along the path the ball's surface is t0 + slope (a + u) - r + sqrt(q^2 - u^2), q^2 = r^2 - v^2; best at u = lean q
+            lean = self.slope / sqrt(1 + self.slope * self.slope)
+            base = self.t0 - self.radius
+            end_base = self.t_end - self.radius
+            for i in range(n):
+                aa = a + i * da
+                vv = v + i * dv
+                q = r2 - vv * vv
+                q = q if q > 0 else 0
+                k = sqrtf(q)
+                u = lean * k
+                u = u if u > sa - aa else sa - aa
+                u = u if u < sb - aa else sb - aa
+                q = q - u * u
+                q = q if q > 0 else 0
+                depth[i] = base + slope * (aa + u) + sqrtf(q)
+                abeam[i] = end_base + k
+        elif self.shape == CONE:
+            # t0 + slope (a + u) - cone sqrt(v^2 + u^2); best at u = slope |v| / sqrt(cone^2 - slope^2)
+            k = self.cone
+            if fabs(self.slope) < self.cone:
+                lean = self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
+            else:
+                lean = 1e6 if self.slope > 0 else -1e6
+            end_base = self.t_end
+            for i in range(n):
+                aa = a + i * da
+                vv = v + i * dv
+                u = lean * (vv if vv > 0 else -vv)
+                u = u if u > sa - aa else sa - aa
+                u = u if u < sb - aa else sb - aa
+                depth[i] = t + slope * (aa + u) - k * sqrtf(vv * vv + u * u)
+                abeam[i] = end_base - k * (vv if vv > 0 else -vv)
+        else:
+            for i in range(n):
+                x = a0 + i * da
+                dist = v0 + i * dv
+                abeam[i] = self.t_end - self._profile(fabs(dist))
+                x = x - min(max(x, self.sa), self.sb)
+                depth[i] = t - self._profile(sqrt(dist * dist + x * x))
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _rows(self, deepest: cython.double, skip_start: cython.bint) -> cython.void:
+        """Lowers every cell the segment reaches. `skip_start`: the flat disc at a = 0 is already lowered as deep as this goes."""
+        wall: cython.bint = deepest > self.rim
+        half: cython.double = 0.5 * self.cell
+        inner: cython.double
+        outer: cython.double
+        y_a: cython.double = self.oy + self.sa * self.uy
+        y_b: cython.double = self.oy + self.sb * self.uy
+        j: cython.Py_ssize_t
+        j_first: cython.Py_ssize_t
+        j_end: cython.Py_ssize_t
+        f: cython.Py_ssize_t = 0
+        e: cython.Py_ssize_t = 0
+        of: cython.Py_ssize_t = 0
+        oe: cython.Py_ssize_t = 0
+        sf: cython.Py_ssize_t
+        se: cython.Py_ssize_t
+        dy: cython.double
+        lo: cython.double
+        if wall:
+            inner, outer = self.radius - half, self.radius + half
+        else:
+            inner = outer = self._radius_at(deepest)
+        lo = (min(y_a, y_b) - outer - self.y_low) / self.cell - 0.5
+        dy = (max(y_a, y_b) + outer - self.y_low) / self.cell - 0.5
+        if dy < 0 or lo > self.ny - 1:
+            return
+        j_first = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
+        j_end = cython.cast(cython.Py_ssize_t, floor(min(dy, cython.cast(cython.double, self.ny - 1)))) + 1
+        for j in range(j_first, j_end):
+            dy = self.y_low + (j + 0.5) * self.cell - self.oy
+            if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
+                sf, se = e, e
+                if skip_start and fabs(dy) < inner:
+                    lo = sqrt(inner * inner - dy * dy)
+                    sf = self._index(self.ox - lo, True)
+                    se = self._index(self.ox + lo, False)
+                    if se <= sf:
+                        sf, se = e, e
+                self._part(j, f, min(e, max(f, sf)), dy)
+                self._part(j, max(f, min(e, se)), e, dy)
+            else:
+                f = e = -1
+            if wall and self._span(dy, outer, cython.address(of), cython.address(oe)):
+                if f < 0:
+                    self._rim(j, of, oe, dy)
+                else:
+                    self._rim(j, of, f, dy)
+                    self._rim(j, e, oe, dy)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _index(self, x: cython.double, up: cython.bint) -> cython.Py_ssize_t:
+        """Cell at or after x (up), or one behind the last cell at or before x, clamped to the row."""
+        p: cython.double = (x - self.x_low) / self.cell - 0.5
+        p = ceil(p) if up else floor(p) + 1
+        return cython.cast(cython.Py_ssize_t, min(max(p, 0.0), cython.cast(cython.double, self.nx)))
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _part(self, j: cython.Py_ssize_t, f: cython.Py_ssize_t, e: cython.Py_ssize_t, dy: cython.double) -> cython.void:
+        dx: cython.double
+        a: cython.double
+        v: cython.double
+        if f >= e:
+            return
+        dx = self.x_low + (f + 0.5) * self.cell - self.ox
+        a = self.ux * dx + self.uy * dy
+        v = self.ux * dy - self.uy * dx
+        self.work += e - f
+        self._fill(e - f, a, v)
+        self._take(j, f, e, a, v)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _rim(self, j: cython.Py_ssize_t, f: cython.Py_ssize_t, e: cython.Py_ssize_t, dy: cython.double) -> cython.void:
+        """Cells through which the rim of the swept shape runs: only a share of them is lowered."""
+        i: cython.Py_ssize_t
+        dx: cython.double
+        a: cython.double
+        v: cython.double
+        s: cython.double
+        cover: cython.double
+        depth: cython.double
+        self.work += max(0, e - f)
+        for i in range(f, e):
+            dx = self.x_low + (i + 0.5) * self.cell - self.ox
+            a = self.ux * dx + self.uy * dy
+            v = self.ux * dy - self.uy * dx
+            s = a - min(max(a, self.sa), self.sb)
+            cover = 0.5 - (sqrt(s * s + v * v) - self.radius) / self.cell
+            if cover < 1e-6:
+                continue
+            cover = min(cover, 1.0)
+            depth = self._depth_at(a, v)
+            if depth > 0:
+                if cover > 1 - 1e-6:
+                    self.row_depth[0] = self.row_abeam[0] = depth
+                    self._take(j, i, i + 1, a, v)
+                else:
+                    self._wall(j, i, cover, depth, a, v)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _segment(self, x0: cython.double, y0: cython.double, t0: cython.double, x1: cython.double, y1: cython.double, t1: cython.double) -> cython.void:
+        """Sweeps one straight segment and adds what it meets to the piece's sums."""
+        length: cython.double = hypot(x1 - x0, y1 - y0)
+        drop: cython.double = t1 - t0
+        chained: cython.bint = x0 == self.last_x and y0 == self.last_y and t0 == self.last_t
+        deepest: cython.double = max(t0, t1)
+        share: cython.double
+        n: cython.int
+        k: cython.int
+        discs: cython.int
+        level: cython.int
+        lean: cython.double
+        self.last_x, self.last_y, self.last_t = x1, y1, t1
+        if deepest <= 0:
+            return
+        self.ox, self.oy = x0, y0
+        self.going_down = drop > 1e-6
+        self.t_end = t1
+        if length < 1e-7:
+            # straight down: the disc at the end has it all; straight up: the start had it already
+            if chained and drop <= 0:
+                return
+            self.ux, self.uy, self.sa, self.sb, self.end_a = 1.0, 0.0, 0.0, 0.0, 0.0
+            self.a_min, self.t0, self.slope = -1e300, deepest, 0.0
+            self.t_end = deepest
+            self._rows(deepest, False)
+            return
+        self.ux, self.uy = (x1 - x0) / length, (y1 - y0) / length
+        self.sa, self.sb, self.end_a = 0.0, length, length
+        self.t0, self.slope = t0, drop / length
+        if fabs(drop) < 1e-6:
+            self.t0, self.slope = deepest, 0.0
+        # Behind this line the best place of the tool is the start of the segment, which the segment before has swept.
+        self.a_min = -1e300
+        if chained:
+            if self.shape == FLAT:
+                if not self.going_down:
+                    self.a_min = -1e-9
+            else:
+                lean = self.slope / sqrt(1 + self.slope * self.slope)
+                self.a_min = -1e-9 - (self.radius * lean if lean > 0 else 0.0)
+                if self.shape == CONE and self.slope > 0:
+                    self.a_min = -1e300 if self.slope >= self.cone else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
+        if self.shape != OTHER:
+            self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
+            return
+        if self.slope == 0:
+            self._rows(deepest, False)
+            return
+        # No closed form: level steps of at most 0.006 mm, or single places as dense as the corner's curvature asks.
+        if self.slope > 0:
+            self.a_min = -1e300
+        level = cython.cast(cython.int, min(1e6, ceil(fabs(drop) / 0.006)))
+        discs = cython.cast(cython.int, min(1e6, ceil(length / max(0.02, sqrt(0.024 * self.torus))))) + 1
+        n = min(level, discs, 64)
+        for k in range(n):
+            if level <= discs:
+                self.sa, self.sb = length * k / n, length * (k + 1) / n
+            else:
+                share = cython.cast(cython.double, k) / max(1, n - 1) if n > 1 else 1.0
+                self.sa = self.sb = length * share
+            self.t0 = t0 + drop * 0.5 * (self.sa + self.sb) / length
+            self.slope = 0.0
+            if self.t0 > 0:
+                self._rows(self.t0, False)
+
+    @cython.cfunc
+    def _surface(self, x: cython.double, y: cython.double) -> cython.double:
+        """Depth of the surface at a place; very deep outside the outline."""
+        i: cython.double = floor((x - self.x_low) / self.cell)
+        j: cython.double = floor((y - self.y_low) / self.cell)
+        if not (0 <= i < self.nx and 0 <= j < self.ny):
+            return 1e30
+        return self.cut[cython.cast(cython.Py_ssize_t, j), cython.cast(cython.Py_ssize_t, i)]
+
+    @cython.cfunc
+    def _open_at(self, x: cython.double, y: cython.double, t: cython.double) -> cython.bint:
+        """Whether the middle of the tip at this place stands in space already cut, or outside the stock's outline."""
+        return self._surface(x, y) > max(t, 0.0) + CONTACT
+
+    @cython.cfunc
+    def _shank(self, x: cython.double, y: cython.double, t: cython.double) -> cython.double:
+        """Height of wall above the flutes within the shank's radius + 0.05 mm of the axis; 0 if none."""
+        limit: cython.double = t - self.flute_length - CONTACT
+        reach: cython.double = self.shank_radius + 0.05
+        c: cython.double = self.cell
+        r: cython.double
+        near: cython.double
+        highest: cython.double = 0.0
+        dx: cython.double
+        dy: cython.double
+        span: cython.double
+        i: cython.Py_ssize_t
+        j: cython.Py_ssize_t
+        i_first: cython.Py_ssize_t
+        i_end: cython.Py_ssize_t
+        if not limit > 0 or not reach > 0:
+            return 0.0
+        j_first: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, min(max(ceil((y - reach - c - self.y_low) / c - 0.5), 0.0), cython.cast(cython.double, self.ny)))
+        j_end: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, min(max(floor((y + reach + c - self.y_low) / c - 0.5) + 1, 0.0), cython.cast(cython.double, self.ny)))
+        for j in range(j_first, j_end):
+            dy = self.y_low + (j + 0.5) * c - y
+            span = (reach + c) * (reach + c) - dy * dy
+            if span <= 0:
+                continue
+            span = sqrt(span)
+            i_first, i_end = self._index(x - span, True), self._index(x + span, False)
+            self.work += max(0, i_end - i_first)
+            for i in range(i_first, i_end):
+                if self.cut[j, i] < limit:
+                    dx = self.x_low + (i + 0.5) * c - x
+                    r = sqrt(dx * dx + dy * dy)
+                    near = r - c * 0.5
+                    if self.share[j, i] > 0 and self.other[j, i] > self.cut[j, i]:
+                        near = r - c * (0.5 - self.share[j, i])
+                    if near <= reach and r > self.radius - c:
+                        highest = max(highest, t - self.flute_length - self.cut[j, i])
+        return highest
+
+    @cython.cfunc
+    def _begin(self, length: cython.double, drop: cython.double, depth: cython.double) -> cython.void:
+        k: cython.int
+        fine: cython.double = min(1.0, length / (2 * self.cell))
+        self.least = max(CONTACT_LEAST, CONTACT * fine)
+        if drop > 1e-6:
+            self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
+        self.wall_least = max(CONTACT_LEAST, CONTACT * fine) / self.cell
+        self.cells = self.removed = self.deepest = 0.0
+        self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
+        self.met = 1e300
+        if self.shape != FLAT:
+            depth = self._radius_at(depth)
+            self.strip_width = max(2 * self.cell, self.cell * ceil(2 * depth / self.cell / 64.0))
+            self.strips = cython.cast(cython.int, min(64.0, max(1.0, ceil(2 * depth / self.strip_width))))
+            self.strip_low = -0.5 * self.strips * self.strip_width
+            for k in range(self.strips):
+                self.strip_volume[k] = self.strip_height[k] = 0.0
+
+    @cython.cfunc
+    def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
+        """Engagement angle (radians) of a contact `width` wide around `mean`, on one side of the axis; ends near the rim or the axis are there."""
+        lo: cython.double = mean - 0.5 * width
+        hi: cython.double = mean + 0.5 * width
+        if width <= 0 or r <= 0:
+            return 0.0
+        if hi > r - self.cell:
+            lo, hi = r - width, r
+        elif lo < self.cell:
+            lo, hi = 0.0, width
+        return asin(min(1.0, hi / r)) - asin(min(1.0, max(0.0, lo / r)))
+
+    def load(self, row: cython.const[cython.double][::1]):
+        """Takes a tool: TOOL_COLUMNS in order, mm; shape 0 flat, 1 ball, 2 pointed cone, 3 any other profile."""
+        self.radius, self.flat, self.torus, self.join_r = row[0], row[1], row[2], row[3]
+        self.join_z, self.cone, self.rim, self.shape = row[4], row[5], row[6], cython.cast(cython.int, row[7])
+        self.flute_length, self.shank_radius = row[8], row[9]
+        self.last_x = float("nan")
+
+    def run(self, first: cython.Py_ssize_t, kind: cython.const[cython.uchar][::1], plane: cython.const[cython.uchar][::1],
+            x0s: cython.const[cython.double][::1], y0s: cython.const[cython.double][::1], z0s: cython.const[cython.double][::1],
+            x1s: cython.const[cython.double][::1], y1s: cython.const[cython.double][::1], z1s: cython.const[cython.double][::1],
+            cus: cython.const[cython.double][::1], cvs: cython.const[cython.double][::1], sweeps: cython.const[cython.double][::1],
+            tool: cython.const[cython.int][::1], tools: cython.const[cython.double][:, ::1], resolution: cython.double, most_work: cython.double,
+            out: cython.float[:, ::1], out_move: cython.int[::1], out_bits: cython.uchar[:, ::1],
+            skipped: cython.uchar[::1], before: cython.float[::1]):  # fmt: skip
+        """Sweeps moves from row `first` on until the end, or until `out` might not hold another move, or `most_work` cells.
+
+        tool: row of `tools`, -1 = not swept. out: [PIECE_COLUMNS, rows]; out_bits: [touch, centre, open_start; rows].
+        skipped[move] = 1 where a move was too much for the bounds (an arc of too many turns).
+        before[move]: see entries.py; written for moves that go down.
+        Returns (next move, pieces written).
+        """
+        n_moves: cython.Py_ssize_t = kind.shape[0]
+        room: cython.Py_ssize_t = out.shape[1]
+        made: cython.Py_ssize_t = 0
+        mv: cython.Py_ssize_t
+        row: cython.int
+        current: cython.int = -1
+        x0: cython.double
+        y0: cython.double
+        z0: cython.double
+        x1: cython.double
+        y1: cython.double
+        z1: cython.double
+        sa: cython.double
+        sb: cython.double
+        s: cython.double
+        e: cython.double
+        reach: cython.double
+        length: cython.double
+        flat_length: cython.double
+        step: cython.double
+        pieces: cython.Py_ssize_t
+        p: cython.Py_ssize_t
+        k: cython.Py_ssize_t
+        chords: cython.Py_ssize_t
+        u0: cython.double
+        v0: cython.double
+        w0: cython.double
+        u1: cython.double
+        v1: cython.double
+        w1: cython.double
+        r0: cython.double
+        r1: cython.double
+        angle0: cython.double
+        turn: cython.double
+        r: cython.double
+        ang: cython.double
+        px: cython.double
+        py: cython.double
+        pt: cython.double
+        qx: cython.double
+        qy: cython.double
+        qt: cython.double
+        sx: cython.double
+        sy: cython.double
+        st: cython.double
+        box_x: cython.double = self.x_low + self.nx * self.cell
+        box_y: cython.double = self.y_low + self.ny * self.cell
+        opened: cython.bint
+        is_arc: cython.bint
+        pl: cython.int
+        level: cython.double
+        wanted: cython.double
+        if out.shape[0] < 13 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
+            raise ValueError("the output tables do not fit each other")
+        for mv in range(first, n_moves):
+            row = tool[mv]
+            if row < 0:
+                self.last_x = float("nan")
+                continue
+            if room - made < MOST_PIECES or self.work > most_work:
+                return mv, made
+            if row != current:
+                self.load(tools[row])
+                current = row
+            x0, y0, z0, x1, y1, z1 = x0s[mv], y0s[mv], z0s[mv], x1s[mv], y1s[mv], z1s[mv]
+            if not (fabs(x0) < FAR and fabs(y0) < FAR and fabs(z0) < FAR and fabs(x1) < FAR and fabs(y1) < FAR and fabs(z1) < FAR):
+                self.last_x = float("nan")
+                continue
+            if mv >= self.scanned and z0 - z1 > 0.5 * resolution:
+                k = mv
+                while k < n_moves and tool[k] == row and z0s[k] - z1s[k] > 0.5 * resolution:
+                    before[k] = self._surface(x1s[k], y1s[k])
+                    k += 1
+                self.scanned = k
+            reach = self.radius + self.cell
+            step = max(0.5 * self.radius, self.cell)
+            is_arc = kind[mv] >= 2 and isfinite(cus[mv]) and isfinite(cvs[mv]) and isfinite(sweeps[mv])
+            if not is_arc:
+                st, e = self.top - z0, self.top - z1
+                # the part of the line below the top and within reach of the box
+                self.lo, self.hi = 0.0, 1.0
+                self._clip(st, e - st, 0.0, 1e300)
+                self._clip(x0, x1 - x0, self.x_low - reach, box_x + reach)
+                self._clip(y0, y1 - y0, self.y_low - reach, box_y + reach)
+                sa, sb = self.lo, self.hi
+                if not sa <= sb or max(st, e) <= 0:
+                    self.last_x = float("nan")
+                    continue
+                flat_length = hypot(x1 - x0, y1 - y0)
+                length = hypot(flat_length, z1 - z0)
+                wanted = flat_length if flat_length >= resolution else 0.0
+                pieces = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length * (sb - sa) / step - 1e-6))))
+                px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), st + sa * (e - st)
+                for p in range(pieces):
+                    s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
+                    qx, qy, qt = x0 + s * (x1 - x0), y0 + s * (y1 - y0), st + s * (e - st)
+                    if s == 1.0:
+                        qx, qy, qt = x1, y1, e
+                    u0 = sa + (sb - sa) * p / pieces
+                    opened = self._open_at(px, py, pt)
+                    self._begin(length * (s - u0), qt - pt, max(pt, qt))
+                    self._segment(px, py, pt, qx, qy, qt)
+                    if self._store(made, out, out_bits, u0, s, length * (s - u0), flat_length * (s - u0),
+                                   wanted * (s - u0), qt - pt, max(pt, qt), qx, qy, qt, opened):  # fmt: skip
+                        out_move[made] = mv
+                        made += 1
+                    px, py, pt = qx, qy, qt
+                continue
+            # an arc: U, V are the plane's axes, W the third
+            pl = plane[mv]
+            if pl == 18:
+                u0, v0, w0, u1, v1, w1 = z0, x0, y0, z1, x1, y1
+            elif pl == 19:
+                u0, v0, w0, u1, v1, w1 = y0, z0, x0, y1, z1, x1
+            else:
+                u0, v0, w0, u1, v1, w1 = x0, y0, z0, x1, y1, z1
+            r0, r1 = hypot(u0 - cus[mv], v0 - cvs[mv]), hypot(u1 - cus[mv], v1 - cvs[mv])
+            angle0 = atan2(v0 - cvs[mv], u0 - cus[mv])
+            turn = sweeps[mv] * 0.017453292519943295
+            r = max(r0, r1)
+            if not r < FAR:
+                self.last_x = float("nan")
+                continue
+            # out of reach altogether?
+            if pl == 17 and (max(self.top - z0, self.top - z1) <= 0 or cus[mv] - r > box_x + reach or cus[mv] + r < self.x_low - reach
+                             or cvs[mv] - r > box_y + reach or cvs[mv] + r < self.y_low - reach):  # fmt: skip
+                self.last_x = float("nan")
+                continue
+            if pl != 17:
+                e = min(cus[mv], cvs[mv]) if False else (cus[mv] if pl == 18 else cvs[mv])
+                if self.top - (e - r) <= 0:
+                    self.last_x = float("nan")
+                    continue
+            length = hypot(r * fabs(turn), w1 - w0)
+            e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
+            e = max(e, ceil(length / step))
+            if not e <= MOST_CHORDS:
+                skipped[mv] = 1
+                self.last_x = float("nan")
+                continue
+            chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
+            pieces = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6))))
+            chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
+            px, py, pt = x0, y0, self.top - z0
+            flat_length = r * fabs(turn)
+            if pl != 17:
+                flat_length = 0.0
+            wanted = flat_length if pl != 17 or 2 * r >= resolution else 0.0
+            for p in range(pieces):
+                sx, sy, st = px, py, pt
+                opened = self._open_at(px, py, pt)
+                e = 0.0
+                level = pt
+                self._begin(length / pieces, (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0, self.top - min(z0, z1) if pl == 17 else self.top - (cus[mv] if pl == 18 else cvs[mv]) + r)
+                for k in range(p * chords // pieces, (p + 1) * chords // pieces):
+                    s = cython.cast(cython.double, k + 1) / chords
+                    ang = angle0 + turn * s
+                    r = r0 + (r1 - r0) * s
+                    u1, v1, w1 = cus[mv] + r * cos(ang), cvs[mv] + r * sin(ang), w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0)
+                    if pl == 18:
+                        qx, qy, qt = v1, w1, self.top - u1
+                    elif pl == 19:
+                        qx, qy, qt = w1, u1, self.top - v1
+                    else:
+                        qx, qy, qt = u1, v1, self.top - w1
+                    if k == chords - 1:
+                        qx, qy, qt = x1, y1, self.top - z1
+                    self._segment(px, py, pt, qx, qy, qt)
+                    e += hypot(qx - px, qy - py)
+                    level = max(level, qt)
+                    px, py, pt = qx, qy, qt
+                if self._store(made, out, out_bits, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
+                               length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened):  # fmt: skip
+                    out_move[made] = mv
+                    made += 1
+        return n_moves, made
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _clip(self, start: cython.double, change: cython.double, low: cython.double, high: cython.double) -> cython.void:
+        """Narrows lo..hi to where start + s change lies within low..high."""
+        p: cython.double
+        q: cython.double
+        if change == 0:
+            if start < low or start > high:
+                self.lo, self.hi = 1.0, 0.0
+            return
+        p, q = (low - start) / change, (high - start) / change
+        if p > q:
+            p, q = q, p
+        self.lo, self.hi = max(self.lo, p), min(self.hi, q)
+
+    @cython.cfunc
+    def _store(self, at: cython.Py_ssize_t, out: cython.float[:, ::1], bits: cython.uchar[:, ::1], s0: cython.double, s1: cython.double,
+               length: cython.double, swept: cython.double, travel: cython.double, drop: cython.double, depth: cython.double,
+               x: cython.double, y: cython.double, t: cython.double, opened: cython.bint) -> cython.bint:  # fmt: skip
+        """Writes the piece's row; False where nothing was touched."""
+        c2: cython.double = self.cell * self.cell
+        ap: cython.double = 0.0
+        ae: cython.double = 0.0
+        angle: cython.double = 0.0
+        climb: cython.double = 0.5
+        under: cython.double = 0.0
+        shank: cython.double = 0.0
+        r: cython.double = self.radius
+        tall: cython.double = 0.0
+        w: cython.double
+        y_mid: cython.double
+        w_left: cython.double
+        w_right: cython.double
+        k: cython.int
+        centre: cython.bint = False
+        touch: cython.int = 0
+        if t > self.flute_length:
+            shank = self._shank(x, y, t)
+        if self.cells <= 0 and shank <= 0:
+            return False
+        if self.cells > 0:
+            ap = self.deepest - self.met
+            r = self._radius_at(ap)
+            if drop > 1e-6:
+                under = min(1.0, self.under * c2 / (3.141592653589793 * self.radius * self.radius))
+                centre = self.centre * c2 > 0.1 * 0.36 * 3.141592653589793 * self.radius * self.radius
+            if swept < 1e-6:
+                ae = 2 * self.radius * under
+            else:
+                if self.shape != FLAT:
+                    for k in range(self.strips):
+                        tall = max(tall, self.strip_height[k])
+                    for k in range(self.strips):
+                        if self.strip_height[k] > 0.1 * tall:
+                            y_mid = self.strip_low + (k + 0.5) * self.strip_width
+                            w = min(self.strip_volume[k] / self.strip_height[k], 1.5 * self.strip_width * swept / c2)
+                            s0_right: cython.double = min(1.0, max(0.0, 0.5 + y_mid / self.strip_width))
+                            self.right += w * s0_right
+                            self.right_moment += w * s0_right * max(y_mid, 0.0)
+                            self.left += w * (1 - s0_right)
+                            self.left_moment += w * (1 - s0_right) * max(-y_mid, 0.0)
+                w_left, w_right = self.left * c2 / swept, self.right * c2 / swept
+                if w_left > r:
+                    w_left = r
+                if w_right > r:
+                    w_right = r
+                ae = w_left + w_right
+                if ae > 0:
+                    climb = w_right / ae
+                    if self.left > 0:
+                        angle += self._arc(w_left, self.left_moment / self.left, r)
+                    if self.right > 0:
+                        angle += self._arc(w_right, self.right_moment / self.right, r)
+                    angle *= 57.29577951308232
+            touch = (1 if under > 0 else 0) + (2 if ae > 0 and swept >= 1e-6 else 0)
+        if shank > 0:
+            touch += 4
+        out[0, at], out[1, at], out[2, at], out[3, at], out[4, at] = s0, s1, length, travel, drop
+        out[5, at], out[6, at], out[7, at], out[8, at], out[9, at] = self.removed * c2, ap, ae, angle, climb
+        out[10, at], out[11, at], out[12, at] = under, shank, depth
+        bits[0, at], bits[1, at], bits[2, at] = touch, centre, opened
+        return True

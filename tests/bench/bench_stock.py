@@ -1,0 +1,56 @@
+"""Time of `engage` on a 3-axis finishing pass with a 6 mm ball (the surface of make_program.py), for N and 2 N moves.
+
+    python tests/bench/bench_stock.py [N]        N: 500,000 if none; cells as chosen from the tool, and at 0.1 mm
+"""
+
+from __future__ import annotations
+
+import math
+import resource
+import sys
+import time
+from pathlib import Path
+
+import numpy as np
+
+sys.path[:0] = [str(Path(__file__).parents[2])]
+from gclint.motion.table import Motion
+from gclint.setup.types import Tool
+from gclint.stock import engage as stage
+from tests.stock.build import columns, setup
+
+STEP = 0.2  # mm
+
+
+def finishing(moves: int) -> Motion:
+    per_row = max(2, math.isqrt(moves))
+    n = np.arange(moves + 1)
+    row, place = n // per_row, n % per_row
+    x = np.where(row % 2 == 0, place, per_row - 1 - place) * STEP
+    y = row * STEP
+    z = -1.8 + 0.9 * np.sin(x * 0.12) * np.cos(y * 0.09) + 0.6 * np.sin((x + y) * 0.31)
+    length = np.sqrt(np.diff(x) ** 2 + np.diff(y) ** 2 + np.diff(z) ** 2)
+    return columns(x0=x[:-1], y0=y[:-1], z0=z[:-1], x1=x[1:], y1=y[1:], z1=z[1:], length=length)
+
+
+def timed(moves: int) -> float:
+    motion, ball = finishing(moves), setup(Tool(1, "ball", 6.0))
+    begin = time.perf_counter()
+    found = stage.engage(motion, ball)
+    took = time.perf_counter() - begin
+    print(f"{moves} moves, cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries: {took:.2f} s")
+    return took
+
+
+def main() -> None:
+    moves = int(sys.argv[1]) if len(sys.argv) > 1 else 500_000
+    for cell in (stage.CELL_LOW, 0.1):
+        if cell == 0.1:
+            stage.CELL_HIGH = cell
+        once = timed(moves)
+        print(f"twice the moves: {timed(2 * moves) / once:.2f} x the time (floor 2.2)")
+    print(f"peak memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB")
+
+
+if __name__ == "__main__":
+    main()
