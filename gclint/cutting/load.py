@@ -1,0 +1,277 @@
+"""What each tooth bites on each piece of path: feed per tooth, chip thickness, edge speed, and the windows they are held against."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats, Floats32, Ints
+from gclint.cutting import formulas
+from gclint.cutting.card import Material
+from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
+from gclint.cutting.windows import floor_for, windows_for
+from gclint.motion.table import COMPENSATED, RAPID
+from gclint.setup.types import SHAPES, Assumed, Setup, Tool
+from gclint.stock.table import SIDE, TIP, Engagement, Pieces
+
+if TYPE_CHECKING:
+    from gclint.motion.table import Motion
+    from gclint.motion.timing import Timing
+
+SAME_SPEED = 0.02  # an S this near a mark's stated speed means that mark (DESIGN section 5)
+SLOT_ANGLE = 150.0  # degrees of engagement from which on a cut is a slot
+SLOT_SHARE = 0.9  # or this much of the cutting diameter in width
+FINISH_SHARE = 0.1  # of the diameter: a narrower cut is a finishing cut
+SHALLOW = 0.05  # mm: pieces less deep are not judged for chips
+STEEP = 0.05  # travel / drop under which a descent is straight down
+CHIP_RULES = ("chip-too-thin", "chip-too-thick")
+NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mill")
+
+
+def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -> Cutting:
+    """One row per row of `engagement.pieces`; see gclint.cutting.table for units and for what NaN means."""
+    pieces = engagement.pieces
+    material = setup.material if isinstance(setup.material, Material) else None
+    true_speed, marks, assumed = _true_speed(motion, setup)
+    numbers = np.unique(motion.tool) if len(motion) else np.zeros(0, np.int32)
+    tools = [setup.tools.get(int(number)) for number in numbers]
+    windows = {
+        int(number): windows_for(material, tool, setup.measured_windows.get(int(number)))
+        for number, tool in zip(numbers, tools)
+        if tool is not None
+    }
+    row = np.searchsorted(numbers, motion.tool[pieces.move])  # each piece's tool, as an index into `tools`
+    rapid = motion.kind[pieces.move] == RAPID
+    reached = timing.reached[pieces.move]
+    feed = np.where(np.isnan(reached), motion.feed[pieces.move], reached).astype(np.float32)
+    speed = true_speed[pieces.move].astype(np.float32)
+    diameter = _per_tool(tools, lambda tool: tool.diameter)[row]
+    flutes = _per_tool(tools, lambda tool: tool.flutes)[row]
+    cutting, sin_kr = _shaped(pieces.ap, row, tools)
+    fz = formulas.feed_per_tooth(feed, np.where(speed > 0, speed, np.float32(np.nan)), flutes).astype(np.float32)
+    operation = _operations(pieces, motion, rapid, row, tools, diameter, cutting)
+    axial = (operation == OPERATION["plunge"]) | (operation == OPERATION["drill"])
+    h_ex = formulas.chip_thickness_largest(fz, pieces.ae, cutting, sin_kr).astype(np.float32)
+    h_m = formulas.chip_thickness_mean(fz, pieces.ae, cutting, sin_kr).astype(np.float32)
+    edge_speed = formulas.cutting_speed(cutting, speed).astype(np.float32)
+    chip_low, chip_high = _chip_windows(numbers, tools, windows, row, operation, material)
+    _raise_floors(chip_low, edge_speed, operation, row, numbers, tools, setup, material)
+    edge_low, edge_high = _edge_windows(numbers, tools, windows, row, material)
+    loads = Loads(
+        operation=operation,
+        feed=feed,
+        true_speed=speed,
+        fz=fz,
+        effective_diameter=cutting,
+        h_ex=np.where(axial, fz, h_ex),
+        h_m=np.where(axial, fz, h_m),
+        edge_speed=edge_speed,
+        chip_low=chip_low,
+        chip_high=chip_high,
+        edge_low=edge_low,
+        edge_high=edge_high,
+        chip_judged=_judged(engagement, motion, operation, row, tools, diameter).astype(np.uint8),
+        governs=motion.feed_line[pieces.move],
+    )
+    not_judged = _not_judged(loads, pieces, motion, setup, material, row, numbers, tools, windows)
+    return Cutting(loads, windows, true_speed, marks, tuple(assumed), not_judged)
+
+
+def _true_speed(motion: Motion, setup: Setup) -> tuple[Floats, tuple[str, ...], list[Assumed]]:
+    """(true rev/min per move, dial marks in the order of first use, what was taken as true)."""
+    spindle, cuts = setup.spindle, motion.kind != RAPID
+    if spindle.kind != "dial":
+        assumed = []
+        if bool(np.isfinite(motion.speed[cuts]).any()):
+            assumed.append(Assumed("true speed", "the S of the program", "no measured speeds are declared"))
+        return np.where(motion.speed > 0, motion.speed, np.nan), (), assumed
+    mark_of = np.full(len(motion), -1, np.int32)
+    if setup.dial is not None:
+        mark_of[:] = [mark.mark for mark in spindle.dial].index(setup.dial)
+    else:
+        nearest = np.full(len(motion), SAME_SPEED)
+        for n, mark in enumerate(spindle.dial):
+            off = np.abs(motion.speed - mark.stated) / mark.stated
+            better = off <= nearest  # false where no S is set
+            mark_of[better], nearest[better] = n, off[better]
+    true = np.array([mark.true for mark in spindle.dial] + [np.nan])[mark_of]
+    first = {int(n): int(np.argmax(cuts & (mark_of == n))) for n in np.unique(mark_of[cuts])}
+    used = sorted(first, key=lambda n: first[n])
+    assumed = [
+        Assumed(f"dial mark {mark.mark}", f"{mark.stated:g} rev/min as stated", "its true speed was never measured")
+        for mark in (spindle.dial[n] for n in used if n >= 0)
+        if mark.measured is None
+    ]
+    return true, tuple(spindle.dial[n].mark if n >= 0 else "" for n in used), assumed
+
+
+def _per_tool(tools: list[Tool | None], of: object) -> Floats32:
+    values = [of(tool) if tool is not None else None for tool in tools]  # type: ignore[operator]
+    return np.array([np.nan if value is None else value for value in values], np.float32)
+
+
+def _shaped(ap: Floats32, row: Ints, tools: list[Tool | None]) -> tuple[Floats32, Floats32]:
+    """(diameter that cuts at this depth, sin of the edge angle at the top of the cut), by the shape of each tool."""
+    cutting = _per_tool(tools, lambda tool: tool.diameter)[row]
+    sin_kr = np.ones(len(ap), np.float32)
+    for n, tool in enumerate(tools):
+        if tool is None or tool.shape not in ("ball", "bull-nose", "v", "tapered-ball"):
+            continue
+        mine = np.flatnonzero(row == n) if len(tools) > 1 else slice(None)
+        depth, D = ap[mine], tool.diameter
+        if tool.shape == "bull-nose" and tool.corner_radius:
+            cutting[mine] = formulas.effective_diameter_bull_nose(D, tool.corner_radius, depth)
+            sin_kr[mine] = formulas.sin_edge_angle_bull_nose(tool.corner_radius, depth)
+        elif tool.shape == "v":
+            angle = np.nan if tool.angle is None else tool.angle
+            cutting[mine] = formulas.effective_diameter_v(D, angle, depth, tool.tip_diameter or 0.0)
+            sin_kr[mine] = np.sin(np.radians(angle / 2.0))
+        elif tool.shape == "tapered-ball" and tool.tip_diameter and tool.angle:
+            tip = tool.tip_diameter
+            cutting[mine] = formulas.effective_diameter_tapered_ball(D, tool.angle, depth, tip)
+            top = np.cos(np.radians(tool.angle / 2.0))
+            sin_kr[mine] = np.minimum(formulas.sin_edge_angle_ball(tip, depth), top)
+        elif tool.shape in ("ball", "tapered-ball"):
+            cutting[mine] = formulas.effective_diameter_ball(D, depth)
+            sin_kr[mine] = formulas.sin_edge_angle_ball(D, depth)
+    return cutting, sin_kr
+
+
+def _operations(
+    pieces: Pieces, motion: Motion, rapid: Bools, row: Ints, tools: list[Tool | None], diameter: Floats32, cutting: Floats32
+) -> Column:
+    """uint8 index into OPERATIONS for every piece."""
+    slot = (pieces.angle >= SLOT_ANGLE) | (pieces.ae >= SLOT_SHARE * cutting)
+    operation = np.where(pieces.ae < FINISH_SHARE * diameter, OPERATION["finish"], OPERATION["side"]).astype(np.uint8)
+    operation[slot] = OPERATION["slot"]
+    down = pieces.drop > 0.001
+    operation[down & ((pieces.centre != 0) | (pieces.under >= 0.5))] = OPERATION["ramp"]
+    operation[down & (pieces.travel <= STEEP * pieces.drop)] = OPERATION["plunge"]
+    drills = np.array([tool is not None and tool.shape == "drill" for tool in tools], bool)
+    operation[drills[row] | (motion.cycle[pieces.move] > 0)] = OPERATION["drill"]
+    operation[rapid] = OPERATION["rapid"]
+    return operation
+
+
+def _chip_windows(
+    numbers: Ints,
+    tools: list[Tool | None],
+    windows: dict[int, ToolWindows],
+    row: Ints,
+    operation: Column,
+    material: Material | None,
+) -> tuple[Floats32, Floats32]:
+    """Limits of h_ex; NaN where none is known, 0 where the card knows that there is no lower one."""
+    low = np.full((len(tools), len(OPERATIONS)), np.nan, np.float32)
+    high = low.copy()
+    for n, number in enumerate(numbers):
+        if int(number) not in windows:
+            continue
+        for name, window in windows[int(number)].chip.items():
+            low[n, OPERATION[name]] = 0.0 if window.low is None else window.low
+            high[n, OPERATION[name]] = np.inf if window.high is None else window.high
+    return low[row, operation], high[row, operation]
+
+
+def _raise_floors(
+    chip_low: Floats32,
+    edge_speed: Floats32,
+    operation: Column,
+    row: Ints,
+    numbers: Ints,
+    tools: list[Tool | None],
+    setup: Setup,
+    material: Material | None,
+) -> None:
+    """Where a card's lower limit rises with edge speed, writes it into `chip_low`."""
+    for n, tool in enumerate(tools):
+        floor = None if tool is None else floor_for(material, tool, setup.measured_windows.get(int(numbers[n])))
+        if floor is None or material is None:
+            continue
+        mine = np.flatnonzero(row == n)
+        speed = edge_speed[mine]
+        low = np.interp(speed, floor.edge_speed, floor.low)
+        low[operation[mine] == OPERATION["finish"]] *= material.finish_share.value
+        known = np.isfinite(speed) & np.isfinite(chip_low[mine])
+        chip_low[mine[known]] = low[known]
+
+
+def _edge_windows(
+    numbers: Ints, tools: list[Tool | None], windows: dict[int, ToolWindows], row: Ints, material: Material | None
+) -> tuple[Floats32, Floats32]:
+    """Limits of the edge speed; 0 and inf where the card knows of none, NaN where nothing is known."""
+    low = np.full(len(tools), np.nan, np.float32)
+    high = low.copy()
+    for n, number in enumerate(numbers):
+        own = windows.get(int(number))
+        if own is None or material is None:
+            continue
+        if not material.edge:
+            low[n], high[n] = 0.0, np.inf
+        elif own.edge_speed is not None:
+            reasoned = any(edge.slow_because for edge in material.edge)
+            low[n] = own.edge_speed.low if reasoned and own.edge_speed.low else 0.0
+            high[n] = own.edge_speed.high if own.edge_speed.high else np.inf
+    return low[row], high[row]
+
+
+def _judged(
+    engagement: Engagement, motion: Motion, operation: Column, row: Ints, tools: list[Tool | None], diameter: Floats32
+) -> Bools:
+    """Where a chip may be judged: no entries, drills, V tools or burrs, no skims, no pass shorter than the diameter."""
+    pieces, passes = engagement.pieces, engagement.passes
+    milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)
+    judged = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= SHALLOW)
+    judged &= (pieces.touch & (TIP | SIDE)) != 0
+    judged &= (motion.flags[pieces.move] & COMPENSATED) == 0
+    if len(passes) == 0:
+        return np.zeros(len(pieces), bool)
+    within = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right") - 1
+    return judged & (within >= 0) & (passes.length[np.maximum(within, 0)] >= diameter)
+
+
+def _not_judged(
+    loads: Loads,
+    pieces: Pieces,
+    motion: Motion,
+    setup: Setup,
+    material: Material | None,
+    row: Ints,
+    numbers: Ints,
+    tools: list[Tool | None],
+    windows: dict[int, ToolWindows],
+) -> tuple[tuple[str, str, int], ...]:
+    """(rule, the declaration that would let it judge, moves concerned)."""
+    if len(pieces) == 0:
+        return ()
+    starts = np.concatenate(([True], pieces.move[1:] != pieces.move[:-1]))  # one count per move
+    cut = starts & (loads.operation <= OPERATION["finish"])
+    found: list[tuple[str, str, int]] = []
+
+    def add(rules: tuple[str, ...], needs: str, where: Bools) -> None:
+        count = int(np.count_nonzero(where))
+        found.extend((rule, needs, count) for rule in rules if count)
+
+    milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)[row]
+    if material is None:
+        add((*CHIP_RULES, "edge-too-fast"), "the material: --material NAME, or `material` in job.toml", cut & milled)
+    slow = "`dial` in job.toml, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
+    no_speed = cut & milled & np.isnan(loads.true_speed)
+    add((*CHIP_RULES, "edge-too-fast"), f"the true speed: {slow}", no_speed)
+    for n, tool in enumerate(tools):
+        if tool is None or tool.shape in NOT_JUDGED_SHAPES:
+            continue
+        mine, number = cut & (row == n), int(numbers[n])
+        if tool.flutes is None:
+            add(CHIP_RULES, f"flutes of tool {tool.number}", mine)
+        if material is not None and not windows[number].chip:
+            first, last = material.chip[0].diameter, material.chip[-1].diameter
+            needs = (
+                f'[windows."{material.name}".{tool.number}] in shop.toml: {tool.diameter:g} mm lies outside the '
+                f"card's {first:g} to {last:g} mm"
+            )
+            add(CHIP_RULES, needs, mine)
+        if material is not None and material.edge and windows[number].edge_speed is None:
+            add(("edge-too-fast",), f"an edge speed of {material.name} for a tool of {tool.diameter:g} mm", mine)
+    return tuple(found)

@@ -1,0 +1,87 @@
+"""Small tables for tests of the cutting room, made by hand: every column has a harmless default."""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.faults import Faults
+from gclint.motion.table import LINE, Motion
+from gclint.motion.timing import Timing
+from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Tool
+from gclint.stock.table import SIDE, TIP, Engagement, Entries, Passes, Pieces
+
+DTYPES = {
+    "Floats": np.float64,
+    "Floats32": np.float32,
+    "Ints": np.int32,
+    "Longs": np.int64,
+    "Bytes": np.uint8,
+    "Bits": np.uint16,
+    "Column": np.int8,
+}
+
+
+def empty(table: type, rows: int, **columns: Any) -> dict[str, Any]:
+    """Every column of a table class, zero where `columns` does not give it (a number is repeated)."""
+    made: dict[str, Any] = {}
+    for field in dataclasses.fields(table):
+        dtype = DTYPES.get(str(field.type))
+        if dtype is not None:
+            value = columns.get(field.name, 0)
+            column: Column = np.broadcast_to(np.asarray(value), (rows,)).astype(dtype)
+            made[field.name] = column
+    return made
+
+
+def faults() -> Faults:
+    return Faults(**empty(Faults, 0))
+
+
+def motion(rows: int = 1, **columns: Any) -> Motion:
+    made = {"line": np.arange(rows) + 1, "kind": LINE, "plane": 17, "cu": np.nan, "cv": np.nan, "length": 10.0}
+    made |= {"feed": 1000.0, "speed": 10000.0, "tool": 1, "feed_line": 1, "speed_line": 1, "spindle": 1}
+    values = empty(Motion, rows, **(made | columns))
+    for name in ("event_kind", "event_line", "event_move", "event_value"):
+        values[name] = values[name][:0]
+    return Motion(**values, faults=faults(), stopped_at=0, stopped_because="", ended=True)
+
+
+def timing(of: Motion) -> Timing:
+    return Timing(reached=of.feed.copy(), seconds=of.length / of.feed * 60.0, dwell=0.0, assumed=())
+
+
+def engagement(rows: int = 1, **columns: Any) -> Engagement:
+    """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide."""
+    made = {"move": np.arange(rows), "end": 1.0, "length": 5.0, "travel": 5.0, "ap": 2.0, "ae": 1.0, "angle": 60.0}
+    made |= {"touch": TIP | SIDE, "depth": 2.0}
+    whole = empty(Passes, 1, last_piece=rows - 1, tool=1, length=5.0 * rows)
+    return Engagement(
+        box=None,
+        cell=0.1,
+        cell_wanted=0.1,
+        pieces=Pieces(**empty(Pieces, rows, **(made | columns))),
+        entries=Entries(**empty(Entries, 0)),
+        passes=Passes(**whole),
+        cut=np.zeros((1, 1), np.float32),
+        assumed=(),
+        not_judged=(),
+    )
+
+
+def setup(*tools: Tool, material: object | None = None, **others: Any) -> Setup:
+    values: dict[str, Any] = {
+        "machine": Machine(),
+        "spindle": Spindle(),
+        "controller": Controller(),
+        "tools": {tool.number: tool for tool in tools},
+        "material": material,
+        "stock": None,
+        "z_zero": None,
+        "dial": None,
+        "hold": Hold(),
+    }
+    return Setup(**(values | others))
