@@ -33,8 +33,10 @@ class Run:
     @property
     def material_cautions(self) -> tuple[str, ...]:
         """What the material's card warns of, each with the material's name."""
+        from gclint.cutting.card import Material
+
         material = self.tables.setup.material if self.tables else None
-        return tuple(f"{material.title}: {caution}" for caution in material.cautions) if material else ()
+        return tuple(f"{material.title}: {c}" for c in material.cautions) if isinstance(material, Material) else ()
 
 
 def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:

@@ -87,12 +87,12 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
     if facts.entries:
         paper.blank()
         paper.table(
-            ("entries", "count", "deepest", "at line", "steepest", f"feed {lengths.unit}/min"),
+            ("entries", "count", "deepest", "at line", "steepest", "feed"),
             [
                 (
                     gloss(ENTRY_WORDS[e.kind]), f"{e.count:,}", lengths.length(e.solid_mm), f"{e.deepest_line:,}",
                     "-" if e.steepest_degrees is None else f"{figure(e.steepest_degrees)} deg",
-                    "-" if e.feed_mm_min is None else span(e.feed_mm_min[0] * lengths.scale, e.feed_mm_min[1] * lengths.scale, ""),
+                    "-" if e.feed_mm_min is None else lengths.feeds(*e.feed_mm_min),
                 )
                 for e in facts.entries
             ],

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from rich.text import Text
 
 from gclint.check import Run
+from gclint.cutting.card import Material
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.gauge import gauge
 from gclint.report.paper import STYLES, Paper, clean
@@ -99,8 +100,9 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     paper.field("read as", f"fingerprint {short} (the file that runs must be this one)")
     if run.tables is not None:
         setup = run.tables.setup
-        material = getattr(setup.material, "title", None) or getattr(setup.material, "name", None)
-        paper.field("material", material or "not declared, so chips are not judged (--material NAME)")
+        material = setup.material
+        said = material.title if isinstance(material, Material) else "not declared, so no chip is judged"
+        paper.field("material", said)
         if setup.sources:
             paper.field("used", ", ".join(setup.sources))
     reach = _reach(checked)

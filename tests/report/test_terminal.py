@@ -28,7 +28,8 @@ def joined(text: str) -> str:
 
 
 def test_worst_first_in_plain_words(make_run: Any, make_finding: Any) -> None:
-    text = written(make_run(make_finding("units-unstated", "consider"), make_finding(), make_finding("straight-plunge", "halt")))
+    findings = (make_finding("units-unstated", "consider"), make_finding(), make_finding("straight-plunge", "halt"))
+    text = written(make_run(*findings))
     assert text.index("DO NOT RUN (1)") < text.index("Straight plunge") < text.index("CHANGE BEFORE CUTTING (1)")
     assert text.index("CHANGE BEFORE CUTTING") < text.index("Chip too thin") < text.index("CONSIDER (1)")
 
@@ -37,7 +38,7 @@ def test_a_finding_says_where_what_why_and_what_to_change(make_run: Any, make_fi
     text = joined(written(make_run(make_finding())))
     assert "rule chip-too-thin tool 1 (eighth down-cut) where lines 6, 7" in text
     assert "line 6 reads: G1 X40 F400" in text
-    assert "chip thickness (the thickest slice one tooth takes) 0.0075 mm; good is 0.042 to 0.1 mm (common practice)" in text
+    assert "chip thickness (the thickest slice one tooth takes) 0.0075 mm; good is 0.042 to 0.1 mm (common" in text
     assert "..X.........[0.042 ==== 0.1]" in text
     assert "X is this program" in text
     assert "happens The tooth rubs instead of cutting" in text

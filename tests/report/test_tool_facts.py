@@ -13,7 +13,8 @@ def test_entries_levels_and_window(tables: Tables) -> None:
     assert first.dial_marks == ("F",)
     assert second.dial_marks == ()
     entry = first.entries[0]
-    assert (entry.kind, entry.count, entry.first_line, entry.solid_mm, entry.steepest_degrees) == ("straight", 1, 5, 2, 90)
+    assert (entry.kind, entry.count, entry.first_line) == ("straight", 1, 5)
+    assert (entry.solid_mm, entry.steepest_degrees) == (2, 90)
     level = first.levels[0]
     assert (level.lowest_z_mm, level.passes, level.first_line, level.removed_mm3) == (-2, 1, 5, 446)
     assert first.chip_operation == "slot"

@@ -9,8 +9,10 @@ from gclint.report.words import Glossary, Lengths, duration, figure, plain_numbe
 
 @pytest.mark.parametrize(
     ("value", "text"),
-    [(0.0423, "0.0423"), (0.028, "0.028"), (1855.2, "1855"), (12.0, "12"), (0.0, "0"), (-3.456, "-3.46"), (26500, "26500"),
-     (0.000001, "0.000001"), (999.6, "1000"), (float("nan"), "unknown"), (1e-9, "0")],
+    [
+        (0.0423, "0.0423"), (0.028, "0.028"), (1855.2, "1855"), (12.0, "12"), (0.0, "0"), (-3.456, "-3.46"),
+        (26500, "26500"), (0.000001, "0.000001"), (999.6, "1000"), (float("nan"), "unknown"), (1e-9, "0"),
+    ],
 )
 def test_figures(value: float, text: str) -> None:
     assert figure(value) == text

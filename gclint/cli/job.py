@@ -1,0 +1,37 @@
+"""`gclint job`"""
+
+from __future__ import annotations
+
+import click
+
+
+@click.group(invoke_without_command=True, short_help="Check the file that declares material, blank and hold.")
+@click.pass_context
+def job(context: click.Context) -> None:
+    """The job file: program, material, blank, hold, fixtures and acceptances.
+
+    \b
+    An example from the Lowtide workshop (an invented one):
+      program = "tide-dial.nc"
+      shop = "shop.toml"
+      material = "cured-epoxy"
+      z_zero = "stock-top"
+      dial = "B"
+    \b
+      [stock]
+      size = ["120 mm", "80 mm", "18 mm"]
+      measured_thickness = "17.4 mm"
+      corner = ["-10 mm", "-10 mm"]
+    """
+    if context.invoked_subcommand is None:
+        click.echo(context.get_help())
+
+
+@job.command(short_help="Say whether a job file is sound, and what more it could say.")
+@click.argument("file", metavar="FILE")
+def check(file: str) -> int:
+    """Read a job file and the shop file it names, say what they declare and what more they could say."""
+    from gclint.cli.options import options_of
+    from gclint.cli.setup_check import say_setup
+
+    return say_setup(options_of(None, (), None, None, file), file, whole_job=True)

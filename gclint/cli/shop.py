@@ -1,0 +1,39 @@
+"""`gclint shop`"""
+
+from __future__ import annotations
+
+import click
+
+
+@click.group(invoke_without_command=True, short_help="Check the file that declares machine, spindle and tools.")
+@click.pass_context
+def shop(context: click.Context) -> None:
+    """The shop file: machine, spindle, tools, and what this shop's own test cuts have shown.
+
+    \b
+    An example from the Lowtide workshop (an invented one):
+      [spindle]
+      kind = "dial"
+      dial = [ { mark = "A", stated = 9500 }, { mark = "B", stated = 12500, measured = 10700 } ]
+    \b
+      [[tool]]
+      number = 1
+      shape = "flat"
+      diameter = "1/8 in"
+      flutes = 2
+      helix = "down-cut"
+
+    Only a tool's number, shape and diameter are needed; every other key lets more be judged.
+    """
+    if context.invoked_subcommand is None:
+        click.echo(context.get_help())
+
+
+@shop.command(short_help="Say whether a shop file is sound, and what more it could say.")
+@click.argument("file", metavar="FILE")
+def check(file: str) -> int:
+    """Read a shop file, say what it declares and what more it could say."""
+    from gclint.cli.options import options_of
+    from gclint.cli.setup_check import say_setup
+
+    return say_setup(options_of(None, (), None, file, None), file, whole_job=False)

@@ -1,0 +1,82 @@
+"""Rules as text: one in full, or all of them by pack."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
+from gclint.report.paper import Paper
+from gclint.report.words import GRADE_WORDS, STANDING_WORDS, count, plain_number
+
+
+def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
+    """Every rule with its plain title, grouped by pack."""
+    paper.ends("RULES", count(sum(len(pack.rules) for pack in packs), "rule"))
+    for pack in packs:
+        paper.blank()
+        paper.heading(pack.name.upper())
+        paper.text_block(pack.about)
+        paper.table(("rule", "what it finds"), [(rule.name, rule.text.title) for rule in pack.rules], left=2)
+    paper.blank()
+    paper.text_block("`gclint why RULE` says more about one of them.")
+
+
+def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
+    """What a rule looks for, when, why, by which numbers, with the first example of each kind."""
+    text = rule.text
+    paper.ends(text.name, f"pack {pack.name}")
+    paper.text_block(text.title, style="head")
+    paper.blank()
+    paper.text_block(text.why)
+    paper.blank()
+    paper.field("looks at", text.looks_at)
+    if text.when:
+        paper.field("when", " ".join(text.when.split()))
+    for line in _grades(text.grade):
+        paper.field("grade", line)
+    paper.field("standing", f"{STANDING_WORDS.get(text.standing, text.standing)}: {text.source}")
+    if text.instead_of:
+        paper.field("instead", f"where this is found, {', '.join(text.instead_of)} is not reported as well")
+    if text.limits:
+        paper.blank()
+        paper.heading("LIMITS")
+        for name, limit in text.limits.items():
+            value = limit.value if isinstance(limit.value, str) else plain_number(limit.value)
+            standing = STANDING_WORDS.get(limit.standing, limit.standing)
+            paper.text_block(f"{name} = {value} ({standing}; {limit.source})")
+    paper.blank()
+    paper.heading("WHAT HAPPENS AND WHAT TO CHANGE")
+    for case in _texts(text.happens):
+        paper.field("happens", case)
+    for case in _texts(text.change):
+        paper.field("change", case)
+    for title, examples in (("FOUND IN", text.must_find), ("LEFT ALONE IN", text.must_leave)):
+        if examples:
+            _example(title, examples[0], paper)
+
+
+def _grades(grade: str | Sequence[GradeCase]) -> list[str]:
+    if isinstance(grade, str):
+        return [f"{grade} ({GRADE_WORDS[grade].lower()})"]
+    return [
+        f"{case.grade} ({GRADE_WORDS[case.grade].lower()})"
+        + (f" when {' '.join(case.when.split())}" if case.when else " otherwise" if len(grade) > 1 else "")
+        for case in grade
+    ]
+
+
+def _texts(text: str | Sequence[TextCase]) -> list[str]:
+    if isinstance(text, str):
+        return [text] if text else []
+    return [f"{case.text}{f' (when {case.when})' if case.when else ''}" for case in text if case.text]
+
+
+def _example(title: str, example: Example, paper: Paper) -> None:
+    paper.blank()
+    paper.heading(title)
+    paper.text_block(example.says)
+    given = [part for part in (example.material, *example.tools, example.stock and f"blank {example.stock}") if part]
+    if given:
+        paper.field("with", "; ".join(given))
+    for line in example.program.strip("\n").splitlines():
+        paper.text_block(line, 4)
