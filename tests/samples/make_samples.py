@@ -638,7 +638,7 @@ def name_plate() -> bytes:
     down_to(post, shape[0], 5, 0, 350)
     contour(post, shape, [-1.5], 1200, 1000)
     post.rapid(z=15)
-    post.block("T4 M6")
+    post.blocks("T4 M6", "S16000 M3")
     post.forget()
     for points in letters("LOWTIDE", (16, 13), 3.4):
         stroke(post, points, -0.4, 5, 1200, 300)

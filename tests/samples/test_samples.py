@@ -69,8 +69,8 @@ KIND = {0: 0, 1: 1, 2: 2, 3: 3}
 def compare(name: str) -> tuple[int, int]:
     """(blocks compared, moving blocks passed over). Each one compared must end where pygcode's machine ends."""
     import pygcode
-    from gclint.motion.interpret import interpret
 
+    from gclint.motion.interpret import interpret
     from gclint.motion.table import INCH
     from gclint.program.read import read
     from gclint.setup.types import Controller
@@ -93,9 +93,10 @@ def compare(name: str) -> tuple[int, int]:
             continue
         unit = 25.4 if motion.flags[row] & INCH else 1.0
         ours = {axis: float(getattr(motion, f"{axis.lower()}1")[row]) for axis in "XYZ"}
-        if unread or any(math.isnan(value) for value in ours.values()):
+        ours = {axis: value for axis, value in ours.items() if not math.isnan(value)}  # NaN: not known yet
+        if unread:
             passed_over += 1
-            machine.move_to(**{axis: 0.0 if math.isnan(v) else v / unit for axis, v in ours.items()})
+            machine.move_to(**{axis: value / unit for axis, value in ours.items()})
             continue
         for axis, value in ours.items():
             assert getattr(machine.pos, axis) * unit == pytest.approx(value, abs=1e-6), (name, line, axis)
@@ -118,5 +119,5 @@ def test_positions_and_modes_agree_with_pygcode(name: str) -> None:
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
         compared, passed_over = compare(name)
-    assert compared >= 0.8 * (compared + passed_over)
+    assert passed_over <= 7  # G53, G28, G43 and canned cycles
     assert compared >= 8
