@@ -10,49 +10,59 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 from gclint.program.table import decode
 from gclint.setup.types import Accept, Tool
-from gclint.setup.units import NUMBER, number
+from gclint.setup.units import number
 
 if TYPE_CHECKING:
     from gclint.motion.table import Motion
     from gclint.program.table import Program
 
 MOST_COMMENTS = 20_000  # read for tool facts; a program's tools are named near its start or beside a T word
+LONGEST = 300  # characters of a comment that names a tool
 NEAR = 3  # lines between a comment and the T word it speaks of
 
-# A comment speaks of a tool only with one of these words ...
+# All patterns read lower-case text with single spaces. A comment speaks of a tool only with one of these words ...
 _TOOL_WORD = re.compile(
-    r"end\s?mill|(?:ball|bull)\s?-?nose|\bball\s?mill|\bv\s?-?\s?bit|\bvee\s?bit|\bbits?\b|\bcutter|\bengraver|\btool\b|\bdrill\s?bit"
-    r"|\btwist\s?drill|\bflutes?\b|\d\s?fl\b|\bT\d+\b|\bTC\b"
+    r"end ?mill|(?:ball|bull) ?-?nose|\bball ?mill|\bv ?-? ?bit|\bvee ?bit|\bbits?\b|\bcutter|\bengraver|\btool\b"
+    r"|\bdrill ?bit|\btwist ?drill|\d ?(?:mm|in|\") ?drill\b|\bflutes?\b|\d ?fl\b|\bt\d+\b|\btc\b"
 )
 # ... and with none of these, which make its numbers something else than the tool's size.
 _OTHER_WORD = re.compile(
-    r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of|\bcent(?:er|re)\b|thick|clearance"
-    r"|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step\s?over|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b"
+    r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of|clearance"
+    r"|\bcent(?:er|re)\b|thick|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step ?over|step ?down"
+    r"|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b|compensat|tool ?path|\bshank\b|\blong\b|\blength\b"
 )
-_SIZE_UNIT = r"mm\b|mil+imet(?:er|re)s?\b|in\b|inch(?:es)?\b|\""
-_FRACTION_OR_NUMBER = r"\d+\s\d+/\d+|\d+-\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+"
-_SIZE = re.compile(rf"(?<![\w./-])({_FRACTION_OR_NUMBER})\s?({_SIZE_UNIT})", re.IGNORECASE)
-_DIAMETER = re.compile(
-    rf"(?:\bd\s?=|\bdia(?:meter)?\.?\s?[=:]?|\bø)\s?({_FRACTION_OR_NUMBER})(?![\d/.])\s?({_SIZE_UNIT})?", re.IGNORECASE
+_UNIT = r"mm\b|mil+imet(?:er|re)s?\b|in\b|inch(?:es)?\b|\""
+_VALUE = r"\d+ \d+/\d+|\d+-\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+"
+_SIZE = re.compile(rf"(?<![\w./-])({_VALUE}) ?({_UNIT})(?!/)")
+_DIAMETER = re.compile(rf"(?:\bd ?=|\bdia(?:meter)?\.? ?[=:]?|ø) ?({_VALUE})(?![\d/.]) ?({_UNIT})?")
+_CORNER = re.compile(rf"\b(?:cr ?=|corner radius ?[=:]?) ?({_VALUE})(?![\d/]) ?({_UNIT})?")
+_FLUTES = re.compile(
+    r"(?<![\w./])(\d{1,2}) ?-? ?(?:flutes?|fl)\b|\bflutes? ?[=:] ?(\d{1,2})\b|\b(single|two|three|four) ?-?flutes?\b"
 )
-_CORNER = re.compile(rf"\b(?:cr\s?=|corner radius\s?[=:]?)\s?({NUMBER})(?![\d/])\s?({_SIZE_UNIT})?", re.IGNORECASE)
-_FLUTES = re.compile(r"(?<![\w./])(\d{1,2})\s?-?\s?(?:flutes?|fl)\b|\bflutes?\s?[=:]\s?(\d{1,2})\b|\b(single|two|three|four)\s?-?flutes?\b")
 _FLUTE_WORDS = {"single": 1, "two": 2, "three": 3, "four": 4}
-_ANGLE = re.compile(rf"({_FRACTION_OR_NUMBER})\s?-?(?:deg(?:rees?)?\b|°)")
-_NUMBERED = re.compile(r"\bT\s?#?(\d{1,5})\b|\btool\s?(?:no\.?|number|#)?\s?[:#=]?\s?(\d{1,5})\b(?!\s?(?:mm|in|\"|/|\.\d))", re.IGNORECASE)
+_ANGLE = re.compile(rf"({_VALUE}) ?-?(?:deg(?:rees?)?\b|°)")
+_NUMBERED = re.compile(
+    r"\bt ?#?(\d{1,5})\b(?!\.\d)|\btool ?(?:no\.?|number|#)? ?[:#=]? ?(\d{1,5})\b(?! ?(?:mm|in|\"|/|\.\d|-? ?fl))"
+)
 _SHAPES = (
-    ("tapered-ball", re.compile(r"tapered ball|taper\w*\s?-?ball")),
+    ("tapered-ball", re.compile(r"tapered ball|taper\w* ?-?ball")),
     ("ball", re.compile(r"\bball\b|\bballnose|\bballmill")),
     ("bull-nose", re.compile(r"\bbull\b|\bbullnose")),
-    ("v", re.compile(r"\bv\s?-?\s?bit|\bvee\s?bit|\bengrav|\bv-?carv|\bchamfer")),
-    ("drill", re.compile(r"\bdrill\s?bit|\btwist\s?drill|\d\s?(?:mm|in|\")\s?drill\b|- drill\b")),
-    ("facing", re.compile(r"\bface\s?mill|\bsurfacing\s?bit|\bfacing\s?bit|\bfly\s?cutter")),
-    ("t-slot", re.compile(r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread\s?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b")),
-    ("flat", re.compile(r"\bflat\b|\bend\s?mill|\bsquare\s?end|\bstraight\s?bit|\brouter\s?bit|\bup-?\s?cut|\bdown-?\s?cut|\bspiral")),
+    ("v", re.compile(r"\bv ?-? ?bit|degree ?v ?-?bit|\bvee ?bit|\bengrav|\bv-?carv|\bchamfer")),
+    ("drill", re.compile(r"\bdrill ?bit|\btwist ?drill|\d ?(?:mm|in|\") ?drill\b|- drill\b")),
+    ("facing", re.compile(r"\bface ?mill|\bsurfacing ?bit|\bfacing ?bit|\bfly ?cutter")),
+    (
+        "other",  # shapes that words alone do not describe well enough
+        re.compile(r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread ?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b|\btaper"),
+    ),
+    (
+        "flat",
+        re.compile(r"\bflat\b|end ?mill|\bsquare ?end|\bstraight ?bit|\brouter ?bit|\bup-? ?cut|\bdown-? ?cut|\bspiral"),
+    ),
 )
 _HELICES = (
-    ("up-cut", re.compile(r"\bup\s?-?cut")),
-    ("down-cut", re.compile(r"\bdown\s?-?cut")),
+    ("up-cut", re.compile(r"\bup ?-?cut")),
+    ("down-cut", re.compile(r"\bdown ?-?cut")),
     ("compression", re.compile(r"\bcompression")),
 )
 _ACCEPT = re.compile(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
@@ -74,10 +84,9 @@ class Said:
 
 def said_in(text: str, line: int, unit: float | None) -> Said | None:
     """Facts of one comment, None where it is not surely about a tool. `unit`: mm per unit of a size without one."""
-    plain = re.sub(r"(?<=[a-z])(?=\d{3}\b)", " ", " ".join(text.replace("_", " ").split())).lower()
-    if len(plain) > 300 or not _TOOL_WORD.search(plain.replace("t", "T", 1) if plain[:1] == "t" else plain):
-        return None
-    if _OTHER_WORD.search(plain):
+    plain = " ".join(text.lower().replace("_", " ").split())
+    plain = re.sub(r"(?<=[a-z])(?=\d{3}\b)", " ", plain)  # a serial number behind a name: "flutes003"
+    if len(plain) > LONGEST or not _TOOL_WORD.search(plain) or _OTHER_WORD.search(plain):
         return None
     shapes = [name for name, pattern in _SHAPES if pattern.search(plain)]
     shape = shapes[0] if shapes else None
@@ -85,7 +94,7 @@ def said_in(text: str, line: int, unit: float | None) -> Said | None:
     if len(sizes) > 1:
         return None
     flutes = {int(a or b or _FLUTE_WORDS[c]) for a, b, c in _FLUTES.findall(plain)}
-    angles = {float(number(text)) for text in _ANGLE.findall(plain)}
+    angles = {angle for angle in map(_angle, _ANGLE.findall(plain)) if angle is not None}
     helices = [name for name, pattern in _HELICES if pattern.search(plain)]
     numbered = _NUMBERED.search(plain)
     corner = _CORNER.search(plain)
@@ -118,26 +127,33 @@ def _size(text: str, suffix: str | None, unit: float | None) -> float | None:
         return None
 
 
+def _angle(text: str) -> float | None:
+    try:
+        angle = number(text)
+    except Problem:
+        return None
+    return angle if 0.0 < angle < 180.0 else None
+
+
 def tools_in(program: Program, motion: Motion) -> dict[int, tuple[Tool, str]]:
     """Tools the comments describe well enough to be used: number (-1: the program calls none) -> tool, why."""
     calls = _calls(program)
     numbers = {tool for _, tool in calls}
-    said: dict[int, list[Said]] = {}
+    beside: dict[int, list[Said]] = {}  # numbered, or beside a T word
+    elsewhere: list[Said] = []
     for facts in _all_said(program, motion):
         owner = facts.number if facts.number is not None else _near(facts.line, calls)
-        if owner is None and len(numbers) <= 1:
-            owner = next(iter(numbers), -1)
-        if owner is not None:
-            said.setdefault(owner, []).append(facts)
-    if not numbers and -1 not in said and len(said) == 1:
-        said = {-1: next(iter(said.values()))}
-    tools: dict[int, tuple[Tool, str]] = {}
-    for owner, facts_list in said.items():
-        tool = _merged(owner, facts_list)
-        if tool:
-            lines = sorted({facts.line for facts in facts_list if facts.diameter or facts.flutes or facts.shape})
-            tools[owner] = (tool, f"the comment on line {lines[0]} says so")
-    return tools
+        if owner is None:
+            elsewhere.append(facts)
+        else:
+            beside.setdefault(owner, []).append(facts)
+    if not numbers and len(beside) == 1:  # the program calls none: the comments must mean the one in the spindle
+        beside = {-1: next(iter(beside.values()))}
+    only = -1 if not numbers else next(iter(numbers)) if len(numbers) == 1 else None
+    if only is not None and all(facts.diameter is None for facts in beside.get(only, [])):
+        beside[only] = beside.get(only, []) + elsewhere
+    tools = {owner: _merged(owner, facts) for owner, facts in beside.items()}
+    return {owner: tool for owner, tool in tools.items() if tool is not None}
 
 
 def _all_said(program: Program, motion: Motion) -> list[Said]:
@@ -145,7 +161,7 @@ def _all_said(program: Program, motion: Motion) -> list[Said]:
     found: list[Said] = []
     for row in range(min(len(program.comment_line), MOST_COMMENTS)):
         raw = program.data[int(program.comment_start[row]) : int(program.comment_end[row])]
-        if len(raw) > 300:
+        if len(raw) > LONGEST:
             continue
         facts = said_in(decode(raw), int(program.comment_line[row]), unit)
         if facts and (facts.diameter or facts.flutes or facts.shape):
@@ -181,24 +197,27 @@ def _near(line: int, calls: list[tuple[int, int]]) -> int | None:
     return above[1] if above and line - above[0] <= NEAR else None
 
 
-def _merged(owner: int, facts: list[Said]) -> Tool | None:
-    """One tool of all that is said of it; None where the comments disagree or leave its size or shape open."""
+def _merged(owner: int, facts: list[Said]) -> tuple[Tool, str] | None:
+    """One tool of all that is said of it, and why; None where the comments disagree or leave its size or shape open."""
     diameters = {round(f.diameter, 3) for f in facts if f.diameter is not None}
     shapes = {f.shape for f in facts if f.shape is not None}
     flutes = {f.flutes for f in facts if f.flutes is not None}
     helices = {f.helix for f in facts if f.helix is not None}
     angles = {f.angle for f in facts if f.angle is not None}
     corners = {f.corner_radius for f in facts if f.corner_radius is not None}
-    if len(diameters) != 1 or len(shapes) > 1 or len(corners) > 1 or "t-slot" in shapes:
+    if len(diameters) != 1 or len(shapes) > 1 or len(corners) > 1 or "other" in shapes:
         return None
     diameter = diameters.pop()
     corner = corners.pop() if corners else None
+    named = bool(shapes) or corner is not None
     shape = shapes.pop() if shapes else "flat" if not angles else None
     if shape == "flat" and corner:
         shape = "ball" if corner >= 0.49 * diameter else "bull-nose"
     if shape is None or (shape in ("v", "tapered-ball") and len(angles) != 1):
         return None
-    return Tool(
+    line = min(f.line for f in facts if f.diameter is not None)
+    because = f"the comment on line {line} says so" + ("" if named else "; it names no shape, so a flat end is taken")
+    tool = Tool(
         number=owner,
         shape=shape,
         diameter=diameter,
@@ -206,8 +225,9 @@ def _merged(owner: int, facts: list[Said]) -> Tool | None:
         helix=helices.pop() if len(helices) == 1 else None,
         corner_radius=corner or None,
         angle=angles.pop() if len(angles) == 1 and shape in ("v", "tapered-ball", "drill") else None,
-        declared_in=f"comment on line {min(f.line for f in facts if f.diameter is not None)}",
+        declared_in=f"comment on line {line}",
     )
+    return tool, because
 
 
 def accepts_in(program: Program) -> tuple[Accept, ...]:
