@@ -18,7 +18,7 @@ KINDS: tuple[str, ...] = (
     "number-unreadable",  # a word whose number cannot be read (also a letter with no number)
     "comment-unclosed",  # an opening bracket with no closing one on its line
     "comment-leftover",  # text behind a comment that closed early, or a bracket that closes nothing: it is read as code
-    "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII outside a comment)
+    "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII in code)
     "expression",  # the block holds a parameter or an expression: not executed yet
     "flow",  # the block holds an O word, a call, a loop or a jump: what follows is not executed yet
     "line-too-long",  # a = characters
@@ -32,7 +32,7 @@ KINDS: tuple[str, ...] = (
     "arc-does-not-close",  # a = radius at the start, b = radius at the end, mm
     "arc-radius-impossible",  # R too small for the chord, or R format with end = start; a = R, b = half chord, mm
     "arc-without-plane",  # the arc's words do not fit the plane in force
-    "cycle-refused",  # a canned cycle that the report refuses: R below Z, Q <= 0, L < 1, in G93, with compensation on ...
+    "cycle-refused",  # a canned cycle that the report refuses: R below Z, Q <= 0, L < 1, in G93, with compensation
     "feed-missing",  # a cut is asked for while no feed is set, or G93 without its own F
     "units-unstated",  # first motion before any G20 or G21
     "distance-unstated",  # first motion before any G90 or G91

@@ -20,7 +20,9 @@ def interpret(program: Program, controller: Controller) -> Motion:
     try:
         from gclint.motion.modal import Interpreter
     except ImportError as error:
-        raise Problem("the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder") from error
+        raise Problem(
+            "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
+        ) from error
 
     faults = FaultRows()
     by_t = selects_without_change(program)

@@ -94,7 +94,7 @@ D = cython.declare(cython.int, 3)
 E = cython.declare(cython.int, 4)
 F = cython.declare(cython.int, 5)
 H = cython.declare(cython.int, 7)
-I = cython.declare(cython.int, 8)
+I_ = cython.declare(cython.int, 8)
 J = cython.declare(cython.int, 9)
 K = cython.declare(cython.int, 10)
 L = cython.declare(cython.int, 11)
@@ -111,7 +111,7 @@ Y = cython.declare(cython.int, 24)
 Z = cython.declare(cython.int, 25)
 AXES = cython.declare(cython.int, 1 << 23 | 1 << 24 | 1 << 25)
 OTHER_AXES = cython.declare(cython.int, 1 << 0 | 1 << 1 | 1 << 2 | 1 << 20 | 1 << 21 | 1 << 22)
-# Letters that mean something only to the codes that use them: D E H I J K L P Q R.
+# Letters that mean something only to the codes that use them: D E H I_ J K L P Q R.
 SPARE = cython.declare(cython.int, sum(1 << (ord(letter) - 65) for letter in "DEHIJKLPQR"))
 
 FEED_EVENT = cython.declare(cython.int, EVENT["feed"])
@@ -531,10 +531,13 @@ class Interpreter:
                     good = False
         # group 0 and group 1 both want the axis words; G0 with a home move is the same motion twice
         code = self.group[NONMODAL]
-        if self.group[1] >= 0 and self.present & AXES and code >= 0:
-            if code in (100, 920) or (code in (280, 300) and self.group[1] != 0):
-                self.fault("word-conflict", self.group_word[NONMODAL])
-                good = False
+        if (
+            self.group[1] >= 0
+            and self.present & AXES
+            and (code == 100 or code == 920 or ((code == 280 or code == 300) and self.group[1] != 0))
+        ):
+            self.fault("word-conflict", self.group_word[NONMODAL])
+            good = False
         for k in range(X, X + 3):
             if self.present & (1 << k) and not fabs(self.val[k] * self.scale) <= FARTHEST:
                 self.fault("value-out-of-range", self.word[k])
@@ -701,7 +704,7 @@ class Interpreter:
         if self.group[STOP] >= 0:
             self.do_stop(self.group[STOP])
         if self.present & ~self.used & SPARE:
-            for k in (D, E, H, I, J, K, L, P, Q, R):
+            for k in (D, E, H, I_, J, K, L, P, Q, R):
                 if self.present & ~self.used & (1 << k):
                     self.fault("word-unused", self.word[k])
         return 0
@@ -709,7 +712,7 @@ class Interpreter:
     @cython.cfunc
     def centre_alone(self) -> cython.bint:
         """G2 I5: a full circle that names no end."""
-        return (self.motion == 20 or self.motion == 30) and self.present & ((1 << I) | (1 << J) | (1 << K)) != 0
+        return (self.motion == 20 or self.motion == 30) and self.present & ((1 << I_) | (1 << J) | (1 << K)) != 0
 
     # -- words that set something --------------------------------------------------------------------------------
 
@@ -1115,7 +1118,7 @@ class Interpreter:
         w: cython.int = (u + 2) % 3
         su: cython.double = self.pos[u]
         sv: cython.double = self.pos[v]
-        end: cython.double[3]
+        end = cython.declare(cython.double[3])
         eu: cython.double
         ev: cython.double
         cu: cython.double
@@ -1131,7 +1134,7 @@ class Interpreter:
         k: cython.int
         n: cython.Py_ssize_t
         kind: cython.int = ARC_CCW if counter_clockwise else ARC_CW
-        centre_bits: cython.int = (1 << (I + u)) | (1 << (I + v))
+        centre_bits: cython.int = (1 << (I_ + u)) | (1 << (I_ + v))
         whole: cython.bint = False
         turns: cython.double = 0.0
         code: cython.double = 30 if counter_clockwise else 20
@@ -1145,12 +1148,12 @@ class Interpreter:
             if self.present & centre_bits:
                 return self.refuse("word-conflict", self.word[R])
         elif not self.present & centre_bits:
-            if self.present & (1 << (I + w)):
-                self.used |= 1 << (I + w)
-                return self.refuse("arc-without-plane", self.word[I + w])
+            if self.present & (1 << (I_ + w)):
+                self.used |= 1 << (I_ + w)
+                return self.refuse("arc-without-plane", self.word[I_ + w])
             return self.refuse("word-missing", -1, code)
-        if self.present & (1 << (I + w)) and self.val[I + w] == 0:
-            self.used |= 1 << (I + w)  # a zero on the third axis says nothing
+        if self.present & (1 << (I_ + w)) and self.val[I_ + w] == 0:
+            self.used |= 1 << (I_ + w)  # a zero on the third axis says nothing
 
         if isnan(su) or isnan(sv) or isnan(eu) or isnan(ev):
             self.tell_position_unknown()
@@ -1177,9 +1180,7 @@ class Interpreter:
             r0 = hypot(su - cu, sv - cv)
             r1 = hypot(eu - cu, ev - cv)
             off = fabs(r1 - r0)
-            if off > self.arc_tolerance and (
-                off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most)
-            ):
+            if off > self.arc_tolerance and (off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most)):
                 return self.refuse("arc-does-not-close", -1, r0, r1)
             whole = chord < SAME_POINT
         if whole:
@@ -1219,11 +1220,11 @@ class Interpreter:
     @cython.cfunc
     def centre(self, k: cython.int, start: cython.double) -> cython.double:
         """The arc's centre on axis k; a missing word counts as no distance."""
-        if not self.present & (1 << (I + k)):
+        if not self.present & (1 << (I_ + k)):
             return start
         if self.arc_absolute:
-            return self.val[I + k] * self.scale + self.shift[k]
-        return start + self.val[I + k] * self.scale
+            return self.val[I_ + k] * self.scale + self.shift[k]
+        return start + self.val[I_ + k] * self.scale
 
     # -- canned cycles ---------------------------------------------------------------------------------------------
 
@@ -1238,7 +1239,7 @@ class Interpreter:
         r: cython.double
         bottom: cython.double
 
-        self.used |= (1 << L) | (1 << P) | (1 << Q) | (1 << R) | (1 << I) | (1 << J) | (1 << K)
+        self.used |= (1 << L) | (1 << P) | (1 << Q) | (1 << R) | (1 << I_) | (1 << J) | (1 << K)
         # Sticky words are kept as written, and G91 reads them again as increments; R outlives a change of cycle.
         if self.cycle_code != code:
             for k in range(26):
@@ -1247,7 +1248,7 @@ class Interpreter:
         if not self.cycle_code:
             self.cycle_z0 = self.pos[w]
         self.cycle_code = code
-        for k in (I, J, K, P, Q, R, X + w):
+        for k in (I_, J, K, P, Q, R, X + w):
             if self.present & (1 << k):
                 self.sticky[k] = self.val[k]
 
@@ -1264,7 +1265,7 @@ class Interpreter:
                 return self.refuse_cycle("cycle-refused", self.word[Q], w)
         if self.sticky[P] < 0:
             return self.refuse_cycle("cycle-refused", self.word[P], w)
-        if code == 870 and (isnan(self.sticky[I + u]) or isnan(self.sticky[I + v]) or isnan(self.sticky[I + w])):
+        if code == 870 and (isnan(self.sticky[I_ + u]) or isnan(self.sticky[I_ + v]) or isnan(self.sticky[I_ + w])):
             return self.refuse_cycle("word-missing", -1, w)
         if (code == 840 and self.spindle != 1 and self.spindle != 2) or (code == 860 and self.spindle == 0):
             return self.refuse_cycle("cycle-refused", -1, w)
@@ -1374,9 +1375,9 @@ class Interpreter:
         spindle: cython.int = self.spindle
         hu: cython.double = self.pos[u]
         hv: cython.double = self.pos[v]
-        bu: cython.double = hu + self.sticky[I + u] * self.scale
-        bv: cython.double = hv + self.sticky[I + v] * self.scale
-        top: cython.double = self.sticky[I + w] * self.scale + (bottom if self.incremental else self.shift[w])
+        bu: cython.double = hu + self.sticky[I_ + u] * self.scale
+        bv: cython.double = hv + self.sticky[I_ + v] * self.scale
+        top: cython.double = self.sticky[I_ + w] * self.scale + (bottom if self.incremental else self.shift[w])
         stopped: cython.int = spindle if spindle == 2 else 0
         self.across(u, v, bu, bv)
         self.spindle = stopped
@@ -1395,7 +1396,7 @@ class Interpreter:
     @cython.cfunc
     def along(self, kind: cython.int, w: cython.int, to: cython.double) -> cython.int:
         """One motion of a cycle along the plane's third axis; none where it is there already."""
-        end: cython.double[3]
+        end = cython.declare(cython.double[3])
         if fabs(to - self.pos[w]) < SAME_POINT:
             return 0
         end[0], end[1], end[2] = self.pos[0], self.pos[1], self.pos[2]
@@ -1414,7 +1415,7 @@ class Interpreter:
     @cython.cfunc
     def across(self, u: cython.int, v: cython.int, to_u: cython.double, to_v: cython.double) -> cython.int:
         """One rapid of a cycle in the plane."""
-        end: cython.double[3]
+        end = cython.declare(cython.double[3])
         if fabs(to_u - self.pos[u]) < SAME_POINT and fabs(to_v - self.pos[v]) < SAME_POINT:
             return 0
         if isnan(to_u) and isnan(to_v) and not self.present & ((1 << (X + u)) | (1 << (X + v))):

@@ -12,7 +12,7 @@ from gclint.setup.types import Assumed
 RAPID, LINE, ARC_CW, ARC_CCW = 0, 1, 2, 3
 
 # move flags
-MACHINE = 1  # in machine coordinates (G53, the second leg of G28 and G30): work position of its axes is unknown after it
+MACHINE = 1  # in machine coordinates (G53, second leg of G28 and G30): work position of its axes is unknown after it
 CYCLE = 2  # made by a canned cycle
 INCH = 4  # the program speaks inches on this line
 X_WORD = 8  # the block carries an X word
@@ -24,7 +24,9 @@ COMPENSATED = 256  # under G41 or G42: the real path is not known
 HOME = 512  # one of the legs of G28 or G30
 OTHER_FRAME = 1024  # in a work offset whose place relative to the first one is unknown: its coordinates are its own
 PROBE = 2048  # G38.x: stops where the probe touches
-LIFT_UNKNOWN = 4096  # starts from a Z that is unknown because of a machine-coordinate or home move: taken as coming from above
+# Starts from a Z that is unknown because of a machine-coordinate or home move (or a cycle's retract to a height that is
+# unknown): taken as coming from above.
+LIFT_UNKNOWN = 4096
 
 # kinds of event
 EVENTS: tuple[str, ...] = (
@@ -74,7 +76,7 @@ class Motion:
     z1: Floats
     cu: Floats  # arc centre on the plane's first axis (X in G17, Z in G18, Y in G19); NaN for lines
     cv: Floats  # arc centre on the plane's second axis (Y in G17, X in G18, Z in G19); NaN for lines
-    sweep: Floats  # degrees, positive counter-clockwise seen from the third axis' positive end; whole turns included; 0 for lines
+    sweep: Floats  # degrees, positive counter-clockwise seen from the third axis' + end, whole turns included; 0: line
     length: Floats  # along the path (helix included); NaN where a moving axis is unknown at an end
     feed: Floats  # set feed along the path; NaN for rapids and where none is set (G93 and G95 are resolved)
     speed: Floats  # S in force; NaN if none was given

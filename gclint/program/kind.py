@@ -94,15 +94,15 @@ def lathe(program: Program) -> tuple[str, int] | None:
 
 def prose(program: Program) -> tuple[str, int] | None:
     """Hardly a line reads as a block."""
-    broken = np.flatnonzero(program.block_flags & BROKEN)
-    if not len(broken):
+    if not np.any(program.block_flags & BROKEN):
         return None
     words = np.isin(program.word_letter, np.frombuffer(CODE_LETTERS, np.uint8)) & ~np.isnan(program.word_value)
-    readable = block_of(program, np.flatnonzero(words))
-    readable = readable[program.block_flags[readable] == 0]
-    if len(readable) == 0 or len(broken) > max(4, 4 * len(readable)):
+    readable = np.zeros(len(program.block_line), bool)
+    readable[block_of(program, np.flatnonzero(words))] = True
+    text = np.flatnonzero((program.block_flags & BROKEN != 0) & ~readable)
+    if len(text) and (not readable.any() or len(text) > max(4, 4 * np.count_nonzero(readable))):
         return (
             "hardly a line of this file can be read as a block of words and numbers; gclint reads milling programs",
-            int(program.block_line[broken[0]]),
+            int(program.block_line[text[0]]),
         )
     return None

@@ -55,7 +55,9 @@ def tabulate(data: bytes, name: str) -> Program:
     try:
         from gclint.program.scan import count_letters, scan
     except ImportError as error:
-        raise Problem("the compiled part gclint.program.scan is not built: run  pip install .  in the source folder") from error
+        raise Problem(
+            "the compiled part gclint.program.scan is not built: run  pip install .  in the source folder"
+        ) from error
 
     # Upper bounds; memory that is never touched costs nothing.
     lines = data.count(b"\n") + data.count(b"\r") + 1

@@ -86,17 +86,33 @@ def past_number(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t) -> 
     c: cython.uchar
     while i < data.shape[0]:
         c = data[i]
-        if 48 <= c <= 57 or 43 <= c <= 46:  # 0-9 + , - .
-            i += 1
-        elif (
-            (c | 32) == 101
-            and i + 1 < data.shape[0]
-            and (48 <= data[i + 1] <= 57 or data[i + 1] == 43 or data[i + 1] == 45)
-        ):
-            i += 1
-        else:
-            break
+        if not (48 <= c <= 57 or 43 <= c <= 46):  # 0-9 + , - .
+            if (c | 32) != 101 or i + 1 >= data.shape[0]:
+                break
+            c = data[i + 1]
+            if not (48 <= c <= 57 or c == 43 or c == 45):
+                break
+        i += 1
     return i
+
+
+@cython.cfunc
+def past_digits(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t) -> cython.Py_ssize_t:
+    while i < data.shape[0] and 48 <= data[i] <= 57:
+        i += 1
+    return i
+
+
+@cython.cfunc
+def runs_on(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t, last: cython.Py_ssize_t) -> cython.bint:
+    """Whether what stands at i goes on with the number that ended at `last`, so that the number is botched."""
+    c: cython.uchar = data[i]
+    ahead: cython.uchar = data[i + 1] if i + 1 < data.shape[0] else 10
+    if c == 44:
+        return 48 <= ahead <= 57  # a decimal comma
+    if (c | 32) == 101:
+        return i == last and (ahead == 43 or ahead == 45)  # 1.2e-05
+    return True
 
 
 @cython.cfunc
@@ -273,22 +289,7 @@ def scan(
                 if i >= n:
                     c = 10
 
-                if digits and not (43 <= c <= 46 or (c | 32) == 101):
-                    pass
-                elif digits and not (
-                    c == 43
-                    or c == 45
-                    or c == 46
-                    or (c == 44 and i + 1 < n and 48 <= data[i + 1] <= 57)
-                    or (
-                        (c | 32) == 101
-                        and i == last
-                        and i + 1 < n
-                        and (data[i + 1] == 43 or data[i + 1] == 45)
-                    )
-                ):
-                    pass
-                elif digits:
+                if digits and (43 <= c <= 46 or (c | 32) == 101) and runs_on(data, i, last):
                     # 12,5 or 1.2.3 or 5-3 or 1e-5: one fault over the whole of it
                     i = past_number(data, i)
                     last = i
@@ -296,6 +297,8 @@ def scan(
                     if not flags & (BROKEN | BEHIND_END | EXPRESSION):
                         faults.add(unreadable, lines, s, i)
                     flags |= BROKEN
+                elif digits:
+                    pass
                 elif letter == 79 and s + 1 < n and data[s + 1] == 60:  # O<name>
                     flags |= FLOW
                     if not flags & BEHIND_END:
@@ -462,15 +465,12 @@ def scan(
                     if i < n and 49 <= data[i] <= 57:  # a numbered switch
                         i += 1
 
-            elif c == 42 and not flags & EXPRESSION and i + 1 < n and 48 <= data[i + 1] <= 57:  # checksum
-                i += 1
-                while i < n and 48 <= data[i] <= 57:
-                    i += 1
-
-            elif c == 58 and words == first_word and i + 1 < n and 48 <= data[i + 1] <= 57:  # ':1234', a program number
-                i += 1
-                while i < n and 48 <= data[i] <= 57:
-                    i += 1
+            elif (
+                not flags & EXPRESSION
+                and (c == 42 or (c == 58 and words == first_word))
+                and past_digits(data, i + 1) > i + 1
+            ):
+                i = past_digits(data, i + 1)  # a checksum '*33', or a program number ':1234'
 
             elif c == 41:  # a bracket that closes nothing
                 if not flags & (BROKEN | BEHIND_END):

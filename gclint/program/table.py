@@ -20,8 +20,8 @@ class Program:
     """One program file. A block is one line that holds at least one word, parameter setting or unreadable text.
 
     Words of block b are rows block_word[b] to block_word[b + 1]. The N word and a checksum (`*nn`) are not among the
-    words; `block_number` keeps N (-1 where there is none). Columns of text are characters; `place` turns a byte offset into
-    (line, column).
+    words; `block_number` keeps N (-1 where there is none). Columns of text are characters; `place` turns a byte offset
+    into (line, column).
     """
 
     name: str
