@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem
@@ -23,12 +23,13 @@ class Unreadable(Problem):
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Run:
-    """What one program gave: the result, the tables behind it (None if a step failed), and the grade to fail at."""
+    """What one program gave: the result, the tables behind it (None if a step failed), the grade to fail at."""
 
     checked: Checked
     tables: Tables | None
     fail_at: str
     failed: bool = False
+    titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
 
     @property
     def material_cautions(self) -> tuple[str, ...]:
@@ -95,12 +96,13 @@ def trace(
 
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.judge.finding import AssumedOut, Checked
-    from gclint.judge.judge import judge
+    from gclint.judge.judge import all_packs, judge
     from gclint.report import summary
 
     told("judging")
-    verdict = judge(
-        tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup,
+    packs = all_packs(tables.setup)
+    judged = judge(
+        tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
     )
     taken = (
         *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed, *tables.cutting.assumed,
@@ -108,8 +110,8 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=verdict.findings,
-        not_judged=verdict.not_judged,
+        findings=judged.findings,
+        not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, a.value, a.because) for a in dict.fromkeys(taken)),
         tools=summary.tool_rows(tables),
         extent_mm=summary.extent(tables.motion),
@@ -117,7 +119,9 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         units=summary.units(tables.motion),
         fingerprint=fingerprint,
     )
-    return Run(checked, tables, tables.setup.fail_at)
+    titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
+    failed = any(finding.rule == "internal-error" for finding in judged.findings)
+    return Run(checked, tables, tables.setup.fail_at, failed, titles)
 
 
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:

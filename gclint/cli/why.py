@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 import click
 
@@ -21,12 +22,13 @@ def why(rule: str | None, house: tuple[str, ...]) -> int:
       gclint why straight-plunge
     """
     from gclint.cli.output import deliver
-    from gclint.judge.packs import packs_of
+    from gclint.judge.compile_packs import shipped_packs
+    from gclint.judge.packs import load_pack
     from gclint.problem import Problem, nearest
     from gclint.report.paper import paper_for
     from gclint.report.rule_out import rule_list, rule_page
 
-    packs = packs_of(house)
+    packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
     paper = paper_for(sys.stdout)
     if rule is None:
         rule_list(packs, paper)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
-from gclint.report.words import GRADE_WORDS, STANDING_WORDS, count, plain_number
+from gclint.report.words import GRADE_WORDS, behind, count, plain_number
 
 
 def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
@@ -34,7 +34,7 @@ def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
         paper.field("when", " ".join(text.when.split()))
     for line in _grades(text.grade):
         paper.field("grade", line)
-    paper.field("standing", f"{STANDING_WORDS.get(text.standing, text.standing)}: {text.source}")
+    paper.field("standing", behind(text.standing, text.source))
     if text.instead_of:
         paper.field("instead", f"where this is found, {', '.join(text.instead_of)} is not reported as well")
     if text.limits:
@@ -42,8 +42,7 @@ def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
         paper.heading("LIMITS")
         for name, limit in text.limits.items():
             value = limit.value if isinstance(limit.value, str) else plain_number(limit.value)
-            standing = STANDING_WORDS.get(limit.standing, limit.standing)
-            paper.text_block(f"{name} = {value} ({standing}; {limit.source})")
+            paper.text_block(f"{name} = {value} ({behind(limit.standing, limit.source)})")
     paper.blank()
     paper.heading("WHAT HAPPENS AND WHAT TO CHANGE")
     for case in _texts(text.happens):

@@ -12,9 +12,9 @@ from gclint.report.tables import Tables
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import (
     ENTRY_WORDS,
-    STANDING_WORDS,
     Glossary,
     Lengths,
+    behind,
     count,
     duration,
     figure,
@@ -76,8 +76,7 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
         window = facts.chip_window
         low, high = (None if v is None else v * lengths.scale for v in (window.low, window.high))
         limits = f"{'-' if low is None else figure(low)} to {'-' if high is None else figure(high)} {lengths.unit}"
-        standing = STANDING_WORDS.get(window.standing, window.standing)
-        paper.field("window", f"{limits} for {facts.chip_operation} cuts ({standing}; {window.source})")
+        paper.field("window", f"{limits} for {facts.chip_operation} cuts ({behind(window.standing, window.source)})")
     if facts.edge_speed_m_min:
         paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}"))
     if facts.operation_mm:
@@ -90,7 +89,7 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
             ("entries", "count", "deepest", "at line", "steepest", "feed"),
             [
                 (
-                    gloss(ENTRY_WORDS[e.kind]), f"{e.count:,}", lengths.length(e.solid_mm), f"{e.deepest_line:,}",
+                    ENTRY_WORDS[e.kind], f"{e.count:,}", lengths.length(e.solid_mm), f"{e.deepest_line:,}",
                     "-" if e.steepest_degrees is None else f"{figure(e.steepest_degrees)} deg",
                     "-" if e.feed_mm_min is None else lengths.feeds(*e.feed_mm_min),
                 )

@@ -74,7 +74,7 @@ def verdict(checked: Checked) -> str:
     """The closing sentences; they never call a program safe."""
     by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
     if any(f.rule == "internal-error" for f in checked.findings):
-        first = "gclint failed on this program; nothing here says that it is fit to run."
+        first = "gclint itself failed on part of this program, which nobody has judged."
     elif by_grade["halt"]:
         first = f"Do not run this program as it is: {count(by_grade['halt'], 'thing')} to put right first"
         first += f", then {count(by_grade['change'], 'thing')} to change." if by_grade["change"] else "."
@@ -124,7 +124,7 @@ def _reach(checked: Checked) -> str:
 def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Glossary) -> None:
     paper.blank()
     title = Text(f"{number:2}  ", STYLES[finding.grade])
-    title.append(clean(_title(finding.rule)), STYLES["head"])
+    title.append(clean(_title(finding.rule, run)), STYLES["head"])
     paper.console.print(title)
     paper.field("rule", finding.rule, INDENT)
     if finding.tool is not None:
@@ -146,8 +146,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("", line, INDENT, "head")
 
 
-def _title(rule: str) -> str:
-    words = rule.replace("-", " ")
+def _title(rule: str, run: Run) -> str:
+    words = run.titles.get(rule) or rule.replace("-", " ")
     return words[:1].upper() + words[1:]
 
 

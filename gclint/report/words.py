@@ -40,6 +40,12 @@ GRADE_WORDS = {"halt": "Do not run", "change": "Change before cutting", "conside
 MM_PER_INCH = 25.4
 
 
+def behind(standing: str, source: str) -> str:
+    """'common practice, no source', 'published; NIST 5416': a standing and its source, said once."""
+    words = STANDING_WORDS.get(standing, standing)
+    return source if not words or source.startswith(words) else f"{words}; {source}" if source else words
+
+
 class Glossary:
     """Adds each gloss once, behind the first use of its word in a report."""
 

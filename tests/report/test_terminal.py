@@ -136,4 +136,4 @@ def test_many_findings_of_one_rule_are_cut_short(make_run: Any, make_finding: An
 def test_a_failed_run_still_makes_a_sheet(make_run: Any, make_finding: Any) -> None:
     whole = make_run(make_finding("internal-error", tool=None, found=None, window=None))
     text = joined(written(Run(whole.checked, None, "change", failed=True)))
-    assert "gclint failed on this program" in text
+    assert "gclint itself failed on part of this program" in text

@@ -1,0 +1,140 @@
+"""Every kind of bad input: one sentence on stderr, exit code 2, no traceback, nothing written."""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+Gclint = Callable[..., tuple[int, str, str]]
+Sentence = Callable[[str], str]
+
+
+def programs(here: Path) -> dict[str, tuple[bytes, str]]:
+    """name: (content, a word the sentence must hold)"""
+    return {
+        "empty.nc": (b"", "empty"),
+        "blank.nc": (b" \n\r\n\t\n", "empty"),
+        "picture.nc": (b"\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR" + bytes(range(256)), "binary"),
+        "printer.gcode": (
+            b"G28\nM104 S210\nM140 S60\nM109 S210\nG92 E0\nG1 X10 Y10 E1.5 F1200\nG1 X20 E3\nG1 X30 E4.5\nM84\n", "3D",
+        ),
+        "wide.nc": ("G21\nG0 X1\n".encode("utf-16"), "UTF-16"),
+    }
+
+
+@pytest.mark.parametrize("name", ["empty.nc", "blank.nc", "picture.nc", "printer.gcode", "wide.nc"])
+def test_a_file_that_is_no_program(name: str, here: Path, gclint: Gclint, sentence: Sentence) -> None:
+    content, word = programs(here)[name]
+    (here / name).write_bytes(content)
+    code, out, err = gclint("check", name, "--out", "report.txt")
+    assert code == 2
+    assert out == ""
+    assert name in sentence(err)
+    assert word.lower() in err.lower()
+    assert sorted(p.name for p in here.iterdir()) == [name]
+
+
+def test_a_missing_file(here: Path, gclint: Gclint, sentence: Sentence) -> None:
+    code, out, err = gclint("check", "nowhere.nc")
+    assert (code, out) == (2, "")
+    assert "nowhere.nc: cannot be read: no such file" in sentence(err)
+
+
+def test_a_folder_without_programs(here: Path, gclint: Gclint, sentence: Sentence) -> None:
+    (here / "notes").mkdir()
+    (here / "notes" / "readme.md").write_text("G1 X1")
+    code, out, err = gclint("check", "notes")
+    assert (code, out) == (2, "")
+    assert "holds no program" in sentence(err)
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() == 0, reason="the super-user may read everything")
+def test_a_file_that_may_not_be_read(program: Path, gclint: Gclint, sentence: Sentence) -> None:
+    program.chmod(0)
+    code, out, err = gclint("check", str(program))
+    assert (code, out) == (2, "")
+    assert "permission denied" in sentence(err)
+
+
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no such device here")
+def test_an_endless_device(here: Path, gclint: Gclint, sentence: Sentence) -> None:
+    code, _out, err = gclint("check", "/dev/zero")
+    assert code == 2
+    assert "not a file" in sentence(err)
+
+
+@pytest.mark.parametrize(
+    ("args", "words"),
+    [
+        (("--material", "beach"), ("beach", 'nearest: "beech"')),
+        (("--tool", "1: flat"), ("--tool",)),
+        (("--tool", "1: flatt 6mm"), ("flatt", "flat")),
+        (("--tool", "1: flat 6mm", "--tool", "1: ball 3mm"), ("tool 1", "twice")),
+        (("--stock", "12 x 9"), ("--stock",)),
+        (("--shop", "none.toml"), ("none.toml",)),
+        (("--job", "none.toml"), ("none.toml",)),
+        (("--fail-at", "never"), ("never", "consider")),
+        (("--as", "telegram"), ("telegram", "json")),
+        (("--out", "no/such/folder/x.txt"), ("folder",)),
+        (("--matrial", "oak"), ("--matrial", "--material")),
+        (("--tool",), ("--tool",)),
+    ],
+)
+def test_a_wrong_option(
+    args: tuple[str, ...], words: tuple[str, ...], program: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    code, out, err = gclint("check", program.name, *args)
+    assert (code, out) == (2, "")
+    for word in words:
+        assert word in sentence(err)
+    assert [p.name for p in program.parent.iterdir()] == [program.name]
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("[machine]\ntravl = 3\n", ("shop.toml, line 2, column 1", "travl", "travel")),
+        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 kg"\n', ("shop.toml, line 4", "kg")),
+        ('[[tool]]\nnumber = "one"\nshape = "flat"\ndiameter = "6 mm"\n', ("shop.toml, line 2",)),
+        ("[machine\n", ("shop.toml, line 1",)),
+        ('[machine]\ncontroller = "hobby-3-axes"\n', ("hobby-3-axis",)),
+    ],
+)
+def test_a_wrong_declaration_beside_the_program(
+    text: str, words: tuple[str, ...], program: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    (program.parent / "shop.toml").write_text(text)
+    for form in ("text", "json"):
+        code, out, err = gclint("check", program.name, "--as", form)
+        assert (code, out) == (2, "")
+        for word in words:
+            assert word in sentence(err)
+
+
+def test_one_bad_program_does_not_hide_the_others(program: Path, gclint: Gclint, sentence: Sentence) -> None:
+    (program.parent / "empty.nc").write_bytes(b"")
+    code, out, err = gclint("check", "empty.nc", program.name, "--as", "json")
+    assert code == 2
+    assert [p["path"] for p in json.loads(out)["programs"]] == [program.name]
+    assert "empty.nc" in sentence(err)
+
+
+def test_json_of_nothing_readable_is_still_a_document(here: Path, gclint: Gclint) -> None:
+    code, out, _err = gclint("check", "nowhere.nc", "--as", "json")
+    assert code == 2
+    assert json.loads(out)["programs"] == []
+
+
+@pytest.mark.parametrize(
+    "args", [("chek",), ("check",), ("show",), ("--verzion",), ("material", "beach"), ("why", "plunge-straight")]
+)
+def test_a_command_line_that_makes_no_sense(
+    args: tuple[str, ...], here: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    code, out, err = gclint(*args)
+    assert (code, out) == (2, "")
+    sentence(err)
