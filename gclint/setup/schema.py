@@ -1,0 +1,49 @@
+"""The JSON Schemas of shop.toml and job.toml, made from the structs; `python -m gclint.setup.schema` writes the shipped files."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+import msgspec
+
+from gclint.setup.declared import Job, Quantity, Shop
+from gclint.setup.units import KINDS, NUMBER
+
+FILES = {"shop.schema.json": Shop, "job.schema.json": Job}
+
+
+def schema(file: str) -> dict[str, Any]:
+    """JSON Schema (draft 2020-12) of one of FILES."""
+    made = msgspec.json.schema(FILES[file], schema_hook=_quantity)
+    title = file.partition(".")[0]
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"gclint {title}.toml", **made}
+
+
+def text_of(file: str) -> str:
+    return json.dumps(schema(file), indent=2, ensure_ascii=False) + "\n"
+
+
+def _quantity(kind: type) -> dict[str, Any]:
+    """A quantity is a text of a number and a unit; where DESIGN shows plain numbers, a number too."""
+    if not issubclass(kind, Quantity):
+        raise NotImplementedError(kind)
+    name, example, units = KINDS[kind.kind]
+    spelled = "|".join(_escaped(unit) for unit in units)
+    text = {"type": "string", "pattern": rf"^\s*{NUMBER}\s*({spelled}){'?' if kind.bare else ''}\s*$"}
+    said = {"description": f"{name}, such as {example.format(n='10', in_='0.394')}"}
+    return {"anyOf": [{"type": "number"}, text], **said} if kind.bare else {**text, **said}
+
+
+def _escaped(unit: str) -> str:
+    return "".join(f"\\{c}" if c in "^/." else c for c in unit).replace("\\/", "/")
+
+
+def main() -> None:
+    for file in FILES:
+        (Path(__file__).parent / file).write_text(text_of(file), encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main()
