@@ -744,11 +744,11 @@ class Interpreter:
 
     @cython.cfunc
     def change_tool(self) -> cython.int:
-        """M6 stops the spindle (3.6.3), unless the controller ignores the word."""
-        if not self.change_ignored:
+        """M6 stops the spindle (3.6.3). A controller that ignores it goes on with the first tool, the one put in by hand."""
+        if not self.change_ignored or self.tool == -1:
             self.tool, self.tool_line = self.selected, self.selected_line
-            if self.spindle != 2:
-                self.spindle = 0
+        if not self.change_ignored and self.spindle != 2:
+            self.spindle = 0
         self.event(EVENT["change"], self.tool)
         return 0
 
