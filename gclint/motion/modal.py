@@ -744,7 +744,7 @@ class Interpreter:
 
     @cython.cfunc
     def change_tool(self) -> cython.int:
-        """M6 stops the spindle (3.6.3). A controller that ignores it goes on with the first tool, the one put in by hand."""
+        """M6 stops the spindle (3.6.3). Where it is ignored the first tool, put in by hand, stays."""
         if not self.change_ignored or self.tool == -1:
             self.tool, self.tool_line = self.selected, self.selected_line
         if not self.change_ignored and self.spindle != 2:
