@@ -37,7 +37,10 @@ class Run:
         from gclint.cutting.card import Material
 
         material = self.tables.setup.material if self.tables else None
-        return tuple(f"{material.title}: {c}" for c in material.cautions) if isinstance(material, Material) else ()
+        if not isinstance(material, Material):
+            return ()
+        name = material.title.partition(",")[0]
+        return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 
 def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:

@@ -17,7 +17,7 @@ GRADES = ("halt", "change", "consider")
 
 
 @click.command(short_help="Read programs, model the cut, say what to change.")
-@click.argument("programs", nargs=-1, required=True, metavar="PROGRAM...")
+@click.argument("programs", nargs=-1, metavar="PROGRAM...")
 @declarations
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
@@ -33,7 +33,7 @@ def check(
     out: str | None,
     fail_at: str | None,
 ) -> int:
-    """Check programs: files, folders of files, or - for standard input.
+    """Check programs: files, folders of files, or - for standard input. None: those that --job names.
 
     \b
     With what the Lowtide workshop (an invented one) has on its bench:
@@ -51,14 +51,14 @@ def check(
     or an option is wrong.
     """
     from gclint.check import Unreadable, run
-    from gclint.cli.input import path_of, programs_in, read_bytes, shown_as
+    from gclint.cli.input import declared_programs, path_of, programs_in, read_bytes, shown_as
     from gclint.cli.main import complain
     from gclint.cli.options import options_of
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
 
     options = options_of(material, tools, stock, shop, job, fail_at)
-    names = programs_in(programs)
+    names = programs_in(programs or declared_programs(options))
     refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
     report = _Json() if form == "json" else _Sheets(out)
     problems: list[str] = []

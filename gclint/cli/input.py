@@ -5,9 +5,14 @@ from __future__ import annotations
 import stat
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from gclint.check import Unreadable
 from gclint.cli.main import reason
+from gclint.problem import Problem
+
+if TYPE_CHECKING:
+    from gclint.setup.declare import Options
 
 ENDINGS = (".nc", ".ngc", ".gcode", ".tap", ".cnc", ".txt")
 MOST_BYTES = 1 << 30  # as gclint.program.read, known here before anything is read into memory
@@ -31,6 +36,16 @@ def programs_in(named: tuple[str, ...]) -> list[str]:
         ]
         found.update(dict.fromkeys(inside or [name]))
     return list(found)
+
+
+def declared_programs(options: Options) -> tuple[str, ...]:
+    """The programs of the job file that --job names. Raises Problem where there are none."""
+    from gclint.setup.declare import declare
+
+    programs = declare(options, None).programs if options.job else ()
+    if not programs:
+        raise Problem("name a program, a folder of programs, - for standard input, or a --job that names programs")
+    return programs
 
 
 def read_bytes(name: str) -> bytes:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 
 from rich.text import Text
@@ -104,7 +105,7 @@ def _head(run: Run, paper: Paper, version: str) -> None:
         said = material.title if isinstance(material, Material) else "not declared, so no chip is judged"
         paper.field("material", said)
         if setup.sources:
-            paper.field("used", ", ".join(setup.sources))
+            paper.field("used", ", ".join(os.path.normpath(source) for source in setup.sources))
     reach = _reach(checked)
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
@@ -246,10 +247,12 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
     paper.field("speed", gloss(speed_words(facts)), INDENT)
     if row.set_feed_mm_min:
         paper.field("feed", f"{lengths.feeds(*row.set_feed_mm_min)} set", INDENT)
-    if row.h_ex_mm:
+    usual = facts.chip_usual_mm or row.h_ex_mm
+    if usual:
         window = facts.chip_window
-        known = f"; {_window_words(_in_units(window, lengths))} for {facts.chip_operation} cuts" if window else ""
-        paper.field("chip", gloss(f"chip {lengths.lengths(*row.h_ex_mm)}{known}"), INDENT)
+        known = f"; {_window_words(_in_units(window, lengths))}" if window else ""
+        most = f" in most {facts.chip_operation} cuts" if facts.chip_usual_mm else ""
+        paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}"), INDENT)
     if row.ap_max_mm is not None and row.ae_max_mm is not None:
         deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
         deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)

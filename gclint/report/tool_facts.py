@@ -47,6 +47,7 @@ class ToolFacts(msgspec.Struct, frozen=True):
     dial_marks: tuple[str, ...]
     operation_mm: dict[str, float]
     chip_operation: str
+    chip_usual_mm: Range | None  # of the judged cuts of that operation, without the lowest and highest tenth of length
     chip_window: Limits | None
     edge_speed_m_min: Range | None
     deepest_mm: float | None
@@ -83,6 +84,7 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
                     name: round(float(lengths[i]), 2) for i, name in enumerate(OPERATIONS) if lengths[i] > 0
                 },
                 chip_operation=OPERATIONS[main] if main >= 0 else "",
+                chip_usual_mm=_usual(loads.h_ex, pieces.length, judged[loads.operation[judged] == main]),
                 chip_window=_chip_window(tables, tool, judged, main),
                 edge_speed_m_min=summary.bounds(loads.edge_speed[cutting], 1),
                 deepest_mm=summary.most(pieces.depth[cutting]),
@@ -127,6 +129,18 @@ def _chip_window(tables: Tables, tool: int, judged: Longs, operation: int) -> Li
     windows = tables.cutting.windows.get(tool)
     window = windows.chip.get(OPERATIONS[operation]) if windows else None
     return Limits(low, high, "mm", window.standing if window else "", window.source if window else "")
+
+
+def _usual(values: Column, lengths: Column, rows: Longs) -> Range | None:
+    """Values at a tenth and nine tenths of the length."""
+    rows = rows[np.isfinite(values[rows])]
+    if not len(rows):
+        return None
+    rows = rows[np.argsort(values[rows], kind="stable")]
+    reached = np.cumsum(lengths[rows], dtype=np.float64)
+    low, high = np.searchsorted(reached, (0.1 * reached[-1], 0.9 * reached[-1]))
+    last = len(rows) - 1
+    return summary.bounds(values[rows[[min(low, last), min(high, last)]]], 5)
 
 
 def _entries(tables: Tables, rows: Longs) -> tuple[EntryFacts, ...]:

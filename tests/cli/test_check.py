@@ -153,3 +153,10 @@ def test_words_of_the_program_cannot_steer_the_screen(program: Path, gclint: Gcl
     out = gclint("check", program.name, *DECLARED)[1]
     assert "\x1b" not in out
     assert "\x07" not in out
+
+
+def test_the_programs_of_a_job_need_not_be_named(program: Path, gclint: Gclint) -> None:
+    (program.parent / "job.toml").write_text(f'program = "{program.name}"\nmaterial = "beech"\n')
+    code, out, _err = gclint("check", "--job", "job.toml", "--tool", "1: flat 6mm 2fl", "--as", "json")
+    assert code in (0, 1)
+    assert [p["path"] for p in json.loads(out)["programs"]] == [program.name]

@@ -1,0 +1,79 @@
+"""`gclint pack`"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import click
+
+
+@click.group(invoke_without_command=True, short_help="Load and prove a rule pack by its own examples.")
+@click.pass_context
+def pack(context: click.Context) -> None:
+    """Rule packs: files of rules in TOML, the shipped ones and those of your house.
+
+    \b
+    A rule of the Lowtide workshop (an invented one), in house.toml:
+      pack = "lowtide"
+      about = "What the Lowtide workshop asks of every program."
+    \b
+      [[rule]]
+      name = "over-the-edge"
+      looks_at = "moves"
+      when = "x_end < 0 mm"
+      ...
+
+    A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.
+    """
+    if context.invoked_subcommand is None:
+        click.echo(context.get_help())
+
+
+@pack.command(short_help="Load, type-check and prove a pack.")
+@click.argument("file", metavar="PACK")
+def check(file: str) -> int:
+    """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed."""
+    from gclint.cli.output import deliver
+    from gclint.judge.packs import load_pack
+    from gclint.prove import unproved
+    from gclint.report.paper import paper_for
+    from gclint.report.words import count
+
+    loaded = load_pack(Path(file))
+    paper = paper_for(sys.stdout)
+    paper.ends(f"PACK {loaded.name}", count(len(loaded.rules), "rule"))
+    paper.text_block(loaded.about)
+    failed = 0
+    for rule in loaded.rules:
+        wrong = unproved(loaded, rule)
+        failed += bool(wrong)
+        found, left = len(rule.text.must_find), len(rule.text.must_leave)
+        paper.bullet(f"{rule.name}: {'NOT PROVED' if wrong else 'proved'}, {found} to find, {left} to leave alone")
+        for sentence in wrong:
+            paper.text_block(sentence, 4)
+    paper.text_block(f"{count(failed, 'rule')} not proved." if failed else "Every rule does what its examples say.")
+    deliver(paper.text, None)
+    return int(failed > 0)
+
+
+@pack.command(short_help="List what expressions can use.")
+@click.argument("table", required=False, metavar="[TABLE]")
+def facts(table: str | None) -> int:
+    """List the tables a rule can look at, or the facts of one table with their units and meanings."""
+    from gclint.cli.output import deliver
+    from gclint.judge.facts import facts_of, tables
+    from gclint.problem import Problem, nearest
+    from gclint.report.paper import paper_for
+
+    known = tables()
+    if table is not None and table not in known:
+        raise Problem(f'there is no table "{table[:60]}"{nearest(table[:60], list(known))}')
+    paper = paper_for(sys.stdout)
+    for name in [table] if table else known:
+        paper.heading(name.upper())
+        rows = [(fact, about.unit or about.kind, about.meaning) for fact, about in sorted(facts_of(name).items())]
+        paper.table(("fact", "unit or kind", "meaning"), rows, left=3)
+        paper.blank()
+    deliver(paper.text, None)
+    return 0

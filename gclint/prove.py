@@ -1,0 +1,60 @@
+"""Proves rules by their own examples: what must be found is found, what must be left alone is left alone."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from gclint.judge.finding import Finding
+    from gclint.judge.packs import Example, Pack, Rule
+
+PROGRAM = "example.nc"
+
+
+def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]:
+    """What of a rule's examples does not come out as written, one sentence each; empty where all do.
+
+    `beside` are further packs in force, whose rules may stand in for one another (`instead_of`).
+    """
+    wrong = []
+    for number, example in enumerate(rule.text.must_find, 1):
+        found = findings(example, (pack, *beside), rule.name)
+        says = f"{rule.name}, must_find {number} ({example.says})"
+        if not found:
+            wrong.append(f"{says}: nothing is found")
+        elif example.line is not None and all(f.line != example.line for f in found):
+            wrong.append(f"{says}: found on line {found[0].line}, not on line {example.line}")
+        elif example.grade is not None and all(f.grade != example.grade for f in found):
+            wrong.append(f"{says}: found with the grade {found[0].grade}, not {example.grade}")
+    for number, example in enumerate(rule.text.must_leave, 1):
+        found = findings(example, (pack, *beside), rule.name)
+        if found:
+            wrong.append(f"{rule.name}, must_leave {number} ({example.says}): found on line {found[0].line}")
+    if not rule.text.must_find:
+        wrong.append(f"{rule.name}: has no example that must be found")
+    if not rule.text.must_leave:
+        wrong.append(f"{rule.name}: has no example that must be left alone")
+    return wrong
+
+
+def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Finding]:
+    """The findings of one rule in an example, accepted ones left out. Raises Problem on a faulty example."""
+    from gclint.check import trace
+    from gclint.judge.judge import judge
+    from gclint.setup.declare import Options
+
+    with tempfile.TemporaryDirectory() as folder:
+        files: dict[str, str] = {}
+        for name, text in (("shop", example.shop), ("job", example.job)):
+            if text is not None:
+                files[name] = str(Path(folder) / f"{name}.toml")
+                Path(files[name]).write_text(text, encoding="utf-8")
+        options = Options(example.material, example.tools, example.stock, files.get("shop"), files.get("job"))
+        path = str(Path(folder) / PROGRAM)
+        tables = trace(example.program.encode(), PROGRAM, options, path)
+        judged = judge(
+            tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
+        )
+    return [f for f in judged.findings if f.rule == rule and f.accepted is None]
