@@ -12,11 +12,11 @@ AIM = 1.0 / 3.0  # how far into the window, from the limit that was broken, the 
 
 @dataclass(frozen=True, slots=True)
 class Advice:
-    """`feed` mm/min and `speed` rev/min to set together; None: leave it as it is (both None: nothing the machine can run)."""
+    """`feed` mm/min and `speed` rev/min to set together; None: leave it as it is; both None: nothing works."""
 
     feed: float | None
     speed: float | None
-    marks: tuple[tuple[str, float], ...]  # dial marks that would do with the feed as it is, nearest first, and their chip
+    marks: tuple[tuple[str, float], ...]  # dial marks that do with the feed as it is, nearest first, and their chip
     text: str
 
 
@@ -43,9 +43,8 @@ def advise_chip(
 
     `dial` is the mark in use, `inch` makes the text speak inches per minute; the numbers stay mm/min.
     """
-    low = window_low if _known(window_low) else 0.0
-    high = window_high if _known(window_high) else math.inf
-    assert low is not None and high is not None
+    low = window_low if window_low is not None and math.isfinite(window_low) else 0.0
+    high = window_high if window_high is not None and math.isfinite(window_high) else math.inf
     ratio = piece_h / piece_fz if piece_fz > 0 else math.nan
     if not (ratio > 0 and flutes > 0 and true_speed > 0 and low < high):
         return Advice(None, None, (), "Nothing can be advised: the chip is not known.")
@@ -121,7 +120,3 @@ def _shown(feed: float, up: bool, inch: bool) -> str:
     step = 0.1 if inch else 1.0
     rounded = (math.ceil(value / step - 1e-6) if up else math.floor(value / step + 1e-6)) * step
     return f"{rounded:.1f}".rstrip("0").rstrip(".")
-
-
-def _known(value: float | None) -> bool:
-    return value is not None and math.isfinite(value)

@@ -1,8 +1,9 @@
-"""Material cards: how a material wants to be cut, each number with its standing and source. Shipped in rules/materials."""
+"""Material cards: how a material wants to be cut, each number with standing and source. Shipped in rules/materials."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from pathlib import Path
 from typing import Literal
 
@@ -233,7 +234,7 @@ def _faults(card: Card) -> list[tuple[tuple[str | int, ...], str]]:
         points = card.chip_floor.points
         if not points:
             faults.append((("chip_floor", "points"), "at least one point is needed"))
-        if any(b.edge_speed <= a.edge_speed for a, b in zip(points, points[1:])):
+        if any(b.edge_speed <= a.edge_speed for a, b in pairwise(points)):
             faults.append((("chip_floor", "points"), "the edge speeds must rise from point to point"))
     if card.force and (card.force.kc11 is None) != (card.force.exponent is None):
         faults.append((("force",), "kc11 and exponent go together"))

@@ -1,6 +1,6 @@
 """Cutting geometry in closed form, in the symbols of ISO 3002: each formula one function over numbers or numpy arrays.
 
-D tool diameter, De diameter that cuts, z teeth, n speed, vf feed, fz feed per tooth, ap axial and ae radial depth of cut,
+D tool diameter, De diameter that cuts, z teeth, n speed, vf feed, fz feed per tooth, ap axial, ae radial depth of cut,
 h chip thickness (hex largest, hm mean), kr cutting edge angle, phi engagement angle. Lengths mm, vf mm/min, n rev/min,
 vc m/min, angles degrees. Where an input is NaN the result is NaN; nothing raises.
 """
@@ -19,22 +19,22 @@ PI = float(np.pi)
 
 def cutting_speed(D: Number, n: Number | float) -> Number:
     """vc = pi D n / 1000, m/min."""
-    return D * n * (PI / 1000.0)  # type: ignore[return-value]
+    return D * n * (PI / 1000.0)
 
 
 def speed_for(vc: Number, D: Number | float) -> Number:
     """n = 1000 vc / (pi D), rev/min."""
-    return vc * 1000.0 / (PI * D)  # type: ignore[return-value]
+    return vc * 1000.0 / (PI * D)
 
 
 def feed_per_tooth(vf: Number, n: Number | float, z: Number | float) -> Number:
     """fz = vf / (n z), mm."""
-    return vf / (n * z)  # type: ignore[return-value]
+    return vf / (n * z)
 
 
 def feed_for(fz: Number, n: Number | float, z: Number | float) -> Number:
     """vf = fz z n, mm/min."""
-    return fz * z * n  # type: ignore[return-value]
+    return fz * z * n
 
 
 def engagement_angle(ae: Column | float, D: Column | float) -> Column:
@@ -90,7 +90,7 @@ def effective_diameter_bull_nose(D: float, r: float, ap: Column | float) -> Colu
 
 def effective_diameter_v(D: float, angle: float, ap: Column | float, tip: float = 0.0) -> Column:
     """De = tip + 2 ap tan(A / 2), at most D; A the full included angle."""
-    return np.minimum(tip + 2.0 * np.asarray(ap) * np.tan(np.radians(angle / 2.0)), D)
+    return np.asarray(np.minimum(tip + 2.0 * np.asarray(ap) * np.tan(np.radians(angle / 2.0)), D))
 
 
 def effective_diameter_tapered_ball(D: float, angle: float, ap: Column | float, tip: float) -> Column:
@@ -103,7 +103,7 @@ def effective_diameter_tapered_ball(D: float, angle: float, ap: Column | float, 
 
 def sin_edge_angle_ball(D: float, ap: Column | float) -> Column:
     """sin(kr) at the top of the cut of a ball: De / D."""
-    return effective_diameter_ball(D, ap) / D
+    return np.asarray(effective_diameter_ball(D, ap) / D)
 
 
 def sin_edge_angle_bull_nose(r: float, ap: Column | float) -> Column:

@@ -1,4 +1,4 @@
-"""What each tooth bites on each piece of path: feed per tooth, chip thickness, edge speed, and the windows they are held against."""
+"""What each tooth bites on each piece of path: feed per tooth, chip, edge speed, and the windows of each."""
 
 from __future__ import annotations
 
@@ -6,13 +6,13 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Floats32, Ints
+from gclint.columns import Bools, Column, Floats, Floats32
 from gclint.cutting import formulas
 from gclint.cutting.card import Material
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floor_for, windows_for
 from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.types import SHAPES, Assumed, Setup, Tool
+from gclint.setup.types import Assumed, Setup, Tool
 from gclint.stock.table import SIDE, TIP, Engagement, Pieces
 
 if TYPE_CHECKING:
@@ -111,7 +111,7 @@ def _per_tool(tools: list[Tool | None], of: object) -> Floats32:
     return np.array([np.nan if value is None else value for value in values], np.float32)
 
 
-def _shaped(ap: Floats32, row: Ints, tools: list[Tool | None]) -> tuple[Floats32, Floats32]:
+def _shaped(ap: Floats32, row: Column, tools: list[Tool | None]) -> tuple[Floats32, Floats32]:
     """(diameter that cuts at this depth, sin of the edge angle at the top of the cut), by the shape of each tool."""
     cutting = _per_tool(tools, lambda tool: tool.diameter)[row]
     sin_kr = np.ones(len(ap), np.float32)
@@ -139,7 +139,13 @@ def _shaped(ap: Floats32, row: Ints, tools: list[Tool | None]) -> tuple[Floats32
 
 
 def _operations(
-    pieces: Pieces, motion: Motion, rapid: Bools, row: Ints, tools: list[Tool | None], diameter: Floats32, cutting: Floats32
+    pieces: Pieces,
+    motion: Motion,
+    rapid: Bools,
+    row: Column,
+    tools: list[Tool | None],
+    diameter: Floats32,
+    cutting: Floats32,
 ) -> Column:
     """uint8 index into OPERATIONS for every piece."""
     slot = (pieces.angle >= SLOT_ANGLE) | (pieces.ae >= SLOT_SHARE * cutting)
@@ -155,10 +161,10 @@ def _operations(
 
 
 def _chip_windows(
-    numbers: Ints,
+    numbers: Column,
     tools: list[Tool | None],
     windows: dict[int, ToolWindows],
-    row: Ints,
+    row: Column,
     operation: Column,
     material: Material | None,
 ) -> tuple[Floats32, Floats32]:
@@ -178,8 +184,8 @@ def _raise_floors(
     chip_low: Floats32,
     edge_speed: Floats32,
     operation: Column,
-    row: Ints,
-    numbers: Ints,
+    row: Column,
+    numbers: Column,
     tools: list[Tool | None],
     setup: Setup,
     material: Material | None,
@@ -198,7 +204,7 @@ def _raise_floors(
 
 
 def _edge_windows(
-    numbers: Ints, tools: list[Tool | None], windows: dict[int, ToolWindows], row: Ints, material: Material | None
+    numbers: Column, tools: list[Tool | None], windows: dict[int, ToolWindows], row: Column, material: Material | None
 ) -> tuple[Floats32, Floats32]:
     """Limits of the edge speed; 0 and inf where the card knows of none, NaN where nothing is known."""
     low = np.full(len(tools), np.nan, np.float32)
@@ -217,18 +223,19 @@ def _edge_windows(
 
 
 def _judged(
-    engagement: Engagement, motion: Motion, operation: Column, row: Ints, tools: list[Tool | None], diameter: Floats32
+    engagement: Engagement, motion: Motion, operation: Column, row: Column, tools: list[Tool | None], diameter: Floats32
 ) -> Bools:
     """Where a chip may be judged: no entries, drills, V tools or burrs, no skims, no pass shorter than the diameter."""
     pieces, passes = engagement.pieces, engagement.passes
     milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)
-    judged = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= SHALLOW)
+    judged: Bools = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= SHALLOW)
     judged &= (pieces.touch & (TIP | SIDE)) != 0
     judged &= (motion.flags[pieces.move] & COMPENSATED) == 0
     if len(passes) == 0:
         return np.zeros(len(pieces), bool)
     within = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right") - 1
-    return judged & (within >= 0) & (passes.length[np.maximum(within, 0)] >= diameter)
+    judged &= (within >= 0) & (passes.length[np.maximum(within, 0)] >= diameter)
+    return judged
 
 
 def _not_judged(
@@ -237,8 +244,8 @@ def _not_judged(
     motion: Motion,
     setup: Setup,
     material: Material | None,
-    row: Ints,
-    numbers: Ints,
+    row: Column,
+    numbers: Column,
     tools: list[Tool | None],
     windows: dict[int, ToolWindows],
 ) -> tuple[tuple[str, str, int], ...]:

@@ -28,7 +28,7 @@ class Loads:
     chip_high: Floats32
     edge_low: Floats32  # window of edge speed, m/min
     edge_high: Floats32
-    chip_judged: Bytes  # 1 where DESIGN section 7 allows the chip to be judged (not entries, drills, V tools, skims under 0.05 mm)
+    chip_judged: Bytes  # 1 where DESIGN section 7 allows the chip to be judged (no entries, drills, V tools, skims)
     governs: Ints  # source line of the F word in force
 
 

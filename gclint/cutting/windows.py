@@ -25,7 +25,7 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
     chip = {} if material is None or tool.shape in NOT_MILLS else _chip(material, tool.diameter)
     measured = measured or {}
     if "" in measured:
-        chip = {operation: measured[""] for operation in MILLING}
+        chip = dict.fromkeys(MILLING, measured[""])
     if chip:
         share = material.finish_share.value if material else 1.0
         chip["finish"] = _finish(chip["side"], share)
@@ -47,7 +47,7 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
 
 
 def floor_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> Floor | None:
-    """The card's rising floor where it was given for this diameter (within 2 %) and the shop has no window of its own."""
+    """The card's rising floor, given for this diameter (within 2 %), unless the shop has a window of its own."""
     rising = material.chip_floor if material else None
     if rising is None or measured or abs(tool.diameter - rising.diameter) > 0.02 * rising.diameter:
         return None

@@ -1,4 +1,4 @@
-"""What the comments of a program say: tool facts in free words, and acceptances. A wrongly guessed tool is worse than none."""
+"""What a program's comments say: tool facts in free words, and acceptances. A wrong guess is worse than none."""
 
 from __future__ import annotations
 
@@ -27,9 +27,9 @@ _TOOL_WORD = re.compile(
 )
 # ... and with none of these, which make its numbers something else than the tool's size.
 _OTHER_WORD = re.compile(
-    r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of|clearance"
-    r"|\bcent(?:er|re)\b|thick|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step ?over|step ?down"
-    r"|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b|compensat|tool ?path|\bshank\b|\blong\b|\blength\b"
+    r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of"
+    r"|clearance|\bcent(?:er|re)\b|thick|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step ?over"
+    r"|step ?down|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b|compensat|tool ?path|\bshank\b|\blong\b|\blength\b"
 )
 _UNIT = r"mm\b|mil+imet(?:er|re)s?\b|in\b|inch(?:es)?\b|\""
 _VALUE = r"\d+ \d+/\d+|\d+-\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+"
@@ -53,11 +53,13 @@ _SHAPES = (
     ("facing", re.compile(r"\bface ?mill|\bsurfacing ?bit|\bfacing ?bit|\bfly ?cutter")),
     (
         "other",  # shapes that words alone do not describe well enough
-        re.compile(r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread ?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b|\btaper"),
+        re.compile(
+            r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread ?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b|\btaper"
+        ),
     ),
     (
         "flat",
-        re.compile(r"\bflat\b|end ?mill|\bsquare ?end|\bstraight ?bit|\brouter ?bit|\bup-? ?cut|\bdown-? ?cut|\bspiral"),
+        re.compile(r"\bflat\b|end ?mill|\bsquare ?end|\b(?:straight|router) ?bit|\b(?:up|down)-? ?cut|\bspiral"),
     ),
 )
 _HELICES = (
@@ -188,7 +190,7 @@ def _calls(program: Program) -> list[tuple[int, int]]:
 
 
 def _near(line: int, calls: list[tuple[int, int]]) -> int | None:
-    """The tool called within NEAR lines of a comment, if only one is; a comment above the call is likelier than one below."""
+    """The tool called within NEAR lines below a comment, else above it."""
     at = bisect_left(calls, (line, -1))
     below = next((tool for place, tool in calls[at : at + 1] if place - line <= NEAR), None)
     if below is not None:
@@ -253,6 +255,6 @@ def _accept(program: Program, text: str, start: int) -> Accept:
     because = re.fullmatch(r"\s*because\s+(.*\S)\s*", rest, re.IGNORECASE | re.DOTALL)
     line, column = program.place(start)
     if not rule or because is None:
-        says = "an acceptance names a rule and a reason: (gclint accept straight-plunge because the holes are drilled first)"
+        says = "an acceptance needs a rule and a reason: (gclint accept straight-plunge because the holes are drilled)"
         raise Problem(says, program.name, line, column)
     return Accept(rule.lower(), because[1], None, line, f"{program.name} line {line}")

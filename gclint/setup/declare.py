@@ -76,7 +76,8 @@ def declare(options: Options, program_path: str | None) -> Declared:
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_path)
     if searched and job_file and program_path and programs and not _among(program_path, programs):
-        assumed.append(Assumed("job", job_file.path, f"it names {programs[0]}, and is used for this program all the same"))
+        because = f"it names {programs[0]}, and is used for this program all the same"
+        assumed.append(Assumed("job", job_file.path, because))
     return Declared(
         options=options,
         tools=_tools(options),
@@ -92,7 +93,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
 
 
 def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
-    """(job file, shop file) of the nearest folder that holds one; a job that stands alone is joined by a shop above it."""
+    """(job file, shop file) of the nearest folder that has one; a job without a shop beside it takes one from above."""
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
     for folder in (start, *start.absolute().parents):

@@ -1,4 +1,4 @@
-"""The two declaration files as people write them: shop.toml and job.toml. The keys are the contract; see `gclint shop`."""
+"""The two declaration files as people write them, shop.toml and job.toml: their keys and kinds of value."""
 
 from __future__ import annotations
 

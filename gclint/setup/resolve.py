@@ -1,4 +1,4 @@
-"""Combines everything declared into the one Setup a program is judged by: option over job over shop over card over comment."""
+"""Combines all that is declared into one Setup: option over job over shop over shipped card over comment."""
 
 from __future__ import annotations
 
@@ -73,8 +73,9 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
     spindle = _spindle(shop.spindle, declared.shop_file)
     dial = _dial(job, spindle, declared.job_file)
     tools = _tools(declared, shop, job)
-    _from_comments(tools, tools_in(program, motion), _cutting_tools(motion), assumed)
-    _only_tool(tools, motion, assumed)
+    used = _cutting_tools(motion)
+    _only_tool(tools, declared, used, assumed)
+    _from_comments(tools, tools_in(program, motion), used, assumed)
     for number, tool in tools.items():
         if tool.shape == "drill" and tool.angle is None:
             tools[number] = replace(tool, angle=DRILL_ANGLE)
@@ -100,7 +101,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         assumed=tuple(assumed),
         sources=tuple(file.path for file in (declared.job_file, declared.shop_file) if file),
     )
-    return replace(setup, not_declared=_not_declared(setup, shop, job))
+    return replace(setup, not_declared=_not_declared(setup, shop, used))
 
 
 def _axes(table: AxisLengths | AxisFeeds | AxisAccelerations | AxisPositions | None) -> Axes | None:
@@ -128,7 +129,8 @@ def _spindle(table: SpindleTable | None, file: File | None) -> Spindle:
     kind = table.kind or ("dial" if table.dial else "commanded")
     if file:
         if kind == "dial" and not table.dial:
-            raise file.wrong(("spindle", "kind"), 'a dial spindle needs its marks: dial = [ { mark = "A", stated = 9500 } ]')
+            says = 'a dial spindle needs its marks: dial = [ { mark = "A", stated = 9500 } ]'
+            raise file.wrong(("spindle", "kind"), says)
         if table.range and table.range[0] >= table.range[1]:
             raise file.wrong(("spindle", "range"), "the first speed must be under the second")
         for n, row in enumerate(table.dial):
@@ -208,7 +210,9 @@ def _cutting_tools(motion: Motion) -> set[int]:
     return {int(number) for number in np.unique(motion.tool[motion.kind != 0])}
 
 
-def _from_comments(tools: dict[int, Tool], said: dict[int, tuple[Tool, str]], used: set[int], assumed: list[Assumed]) -> None:
+def _from_comments(
+    tools: dict[int, Tool], said: dict[int, tuple[Tool, str]], used: set[int], assumed: list[Assumed]
+) -> None:
     """Tools of which only the program's comments speak; nothing declared is touched."""
     if -1 in said and tools:
         said = {number: tool for number, tool in said.items() if number != -1}
@@ -227,12 +231,13 @@ def _described(tool: Tool) -> str:
     return ", ".join(parts)
 
 
-def _only_tool(tools: dict[int, Tool], motion: Motion, assumed: list[Assumed]) -> None:
+def _only_tool(tools: dict[int, Tool], declared: Declared, used: set[int], assumed: list[Assumed]) -> None:
     """With no T before a cut, the one declared tool is taken to be in the spindle."""
-    if -1 in tools or len(tools) != 1 or -1 not in _cutting_tools(motion):
+    numbers = {tool.number for tool in declared.tools}
+    numbers |= {table.number for table in declared.shop.tool} if declared.shop else set()
+    if len(numbers) != 1 or -1 not in used:
         return
-    (tool,) = tools.values()
-    tools[-1] = tool
+    tool = tools[-1] = tools[numbers.pop()]
     because = "the program calls no tool before it cuts, and it is the only tool declared"
     assumed.append(Assumed("tool in the spindle", tool.called, because))
 
@@ -340,7 +345,8 @@ def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Sh
         raise file.wrong(key, f"this shop file has no tool {text}", True)
     for operation, (low, high) in _ranges(table).items():
         if low >= high:
-            raise file.wrong((*key, operation, "fz") if operation else (*key, "fz"), "the low limit is not under the high one")
+            inner = (operation, "fz") if operation else ("fz",)
+            raise file.wrong((*key, *inner), "the low limit is not under the high one")
 
 
 def _ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
@@ -374,20 +380,22 @@ def _fail_at(declared: Declared, job: Job) -> str:
     return given or job.fail_at or "change"
 
 
-def _not_declared(setup: Setup, shop: Shop, job: Job) -> tuple[str, ...]:
+def _not_declared(setup: Setup, shop: Shop, used: set[int]) -> tuple[str, ...]:
     """Keys that would let more be judged, most useful first."""
     missing = [] if setup.material else ["material"]
     missing += [] if setup.tools else ["tool"]
     for number, tool in sorted(setup.tools.items()):
-        if number >= 0:
-            wanted = ["flutes", "flute_length", "helix"]
-            wanted += ["angle"] if tool.shape in SHAPES_WITH_ANGLE else []
-            missing += [f"tool {number}: {key}" for key in wanted if getattr(tool, key) is None]
+        if number in used:
+            wanted = ["flutes", "flute_length"]
+            wanted += ["angle"] if tool.shape in SHAPES_WITH_ANGLE else ["helix"]
+            called = f"tool {tool.number}" if tool.number >= 0 else "the tool"
+            missing += [f"{called}: {key}" for key in wanted if getattr(tool, key) is None]
     missing += [] if setup.stock else ["stock.size"]
     missing += [] if setup.stock and setup.stock.placed else ["stock.corner"]
     missing += [] if setup.z_zero is not None else ["z_zero"]
     machine = setup.machine
-    missing += [f"machine.{key}" for key in ("travel", "rapid", "feed_limit", "acceleration") if getattr(machine, key) is None]
+    limits = ("travel", "rapid", "feed_limit", "acceleration")
+    missing += [f"machine.{key}" for key in limits if getattr(machine, key) is None]
     missing += [] if shop.machine else ["machine.controller"]
     missing += [] if shop.spindle else ["spindle.kind"]
     missing += [] if setup.spindle.spin_up is not None or setup.spindle.started == "by-hand" else ["spindle.spin_up"]

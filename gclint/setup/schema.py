@@ -1,4 +1,4 @@
-"""The JSON Schemas of shop.toml and job.toml, made from the structs; `python -m gclint.setup.schema` writes the shipped files."""
+"""JSON Schemas of shop.toml and job.toml, made from the structs; `python -m gclint.setup.schema` writes them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Reads one TOML file into its struct; whatever is wrong becomes a Problem with file, line, column and what was expected."""
+"""Reads one TOML file into its struct; what is wrong becomes a Problem with file, line, column and what to write."""
 
 from __future__ import annotations
 
@@ -84,11 +84,19 @@ def _explained(found: dict[str, Any], into: type, text: str, path: str, otherwis
     return problem_at(text, path, key, says, on_key)
 
 
-_PLAIN = {"StrType": "text in quotes", "BoolType": "true or false", "IntType": "a whole number", "FloatType": "a number"}
+_PLAIN = {
+    "StrType": "text in quotes",
+    "BoolType": "true or false",
+    "IntType": "a whole number",
+    "FloatType": "a number",
+    "StructType": "a table",
+    "VarTupleType": "a list",
+    "LiteralType": "text in quotes",
+}
 
 
 def _fault(wanted: Any, given: Any, key: Key) -> tuple[Key, str, bool] | None:
-    """The first thing in `given` that does not fit `wanted` (msgspec.inspect's description): key, sentence, at the key?"""
+    """The first thing in `given` that does not fit `wanted` (of msgspec.inspect): its key, a sentence, at the key?"""
     name = type(wanted).__name__
     if name == "UnionType":
         return _union_fault(wanted, given, key)
@@ -145,7 +153,8 @@ def _union_fault(wanted: Any, given: Any, key: Key) -> tuple[Key, str, bool] | N
         fits = {"StructType": dict, "LiteralType": str, "VarTupleType": list}.get(type(choice).__name__)
         if fits and isinstance(given, fits):
             return fault
-    return key, f"{_shown(given)} does not fit here", False
+    names = list(dict.fromkeys(_PLAIN.get(type(choice).__name__, "a value") for choice in choices))
+    return key, f"expected {' or '.join(names)}, got {_shown(given)}", False
 
 
 def _struct_fault(wanted: Any, given: Any, key: Key) -> tuple[Key, str, bool] | None:

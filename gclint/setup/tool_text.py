@@ -59,7 +59,10 @@ def _part(text: str, at: int, found: dict[str, object], source: str) -> int:
     if match := _LENGTH.match(text, at):
         return _keep(found, "diameter", _length(match, text, at, source), text, at, match.end(), source)
     if match := _BARE_NUMBER.match(text, at):
-        raise _wrong(text, at, f'"{match[0]}" has no unit; write "{match[0]}mm", "{match[0]}in" or "{match[0]}fl"', source)
+        if text[match.end() : match.end() + 1] == ",":
+            raise _wrong(text, at, f'write the decimal comma behind "{match[0]}" as a point', source)
+        says = f'"{match[0]}" has no unit; write "{match[0]}mm", "{match[0]}in" or "{match[0]}fl"'
+        raise _wrong(text, at, says, source)
     match = _WORD.match(text, at)
     word = match[0] if match else text[at]
     end = at + len(word)
@@ -74,10 +77,14 @@ def _part(text: str, at: int, found: dict[str, object], source: str) -> int:
             raise _wrong(text, at, 'behind "corner" stands its radius, such as "corner 0.5mm"', source)
         value = _length(radius, text, radius.start(), source)
         return _keep(found, "corner_radius", value, text, at, radius.end(), source)
-    raise _wrong(text, at, f'"{_cut(word)}" is not a word of a tool{nearest(plain, (*SHAPES, *HELICES, "corner"))}', source)
+    tail = nearest(plain, (*SHAPES, *HELICES, "corner"))
+    raise _wrong(text, at, f'"{_cut(word)}" is not a word of a tool{tail}', source)
 
 
-def stock_from_text(text: str, source: str = "--stock") -> tuple[tuple[float, float, float], tuple[float, float] | None]:
+Blank = tuple[tuple[float, float, float], tuple[float, float] | None]  # size, corner
+
+
+def stock_from_text(text: str, source: str = "--stock") -> Blank:
     """((length, width, thickness), corner or None) in mm. Raises Problem (path = source) for anything else."""
     size, _, corner = text.partition(" at ")
     parts = [part.strip() for part in re.split(r"[x×*]", size, flags=re.IGNORECASE)]

@@ -8,7 +8,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-SHAPES = ("flat", "ball", "bull-nose", "v", "tapered-ball", "drill", "facing", "burr", "drag", "form", "t-slot", "thread-mill")
+SHAPES = (
+    "flat", "ball", "bull-nose", "v", "tapered-ball", "drill",
+    "facing", "burr", "drag", "form", "t-slot", "thread-mill",
+)
 HELICES = ("up-cut", "down-cut", "compression", "straight")
 GRADES = ("halt", "change", "consider")  # worst first
 STANDINGS = ("measured", "published", "practice", "memory")
@@ -25,7 +28,7 @@ class Assumed:
 
 @dataclass(frozen=True, slots=True)
 class Tool:
-    """A tool as the program numbers it. Lengths in mm, angle in degrees (full included angle of V, taper or drill point)."""
+    """A tool as the program numbers it. Lengths in mm; angle: the full included angle of V, taper, drill point."""
 
     number: int
     shape: str
@@ -50,8 +53,9 @@ class Tool:
 
     @property
     def called(self) -> str:
-        """'tool 1 (eighth down-cut)'."""
-        return f"tool {self.number} ({self.name})" if self.name else f"tool {self.number}"
+        """'tool 1 (eighth down-cut)'; 'the tool' where the program calls none."""
+        number = f"tool {self.number}" if self.number >= 0 else "the tool"
+        return f"{number} ({self.name})" if self.name else number
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +102,7 @@ class Machine:
 
 @dataclass(frozen=True, slots=True)
 class Controller:
-    """What a controller does with what it is sent, from a card in rules/controllers; 'any' does all and refuses nothing."""
+    """What a controller does with what it is sent: a card of rules/controllers; 'any' does all, refuses nothing."""
 
     name: str = "any"
     title: str = "any controller"
@@ -184,7 +188,8 @@ class Setup:
     hold: Hold
     keep_out: tuple[KeepOut, ...] = ()
     work_zero: Axes | None = None  # where work zero lies in the machine's travel
-    measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)  # tool number -> operation ("slot", "side" ..., "" = all) -> window of fz from [windows] in shop.toml
+    # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all) -> window of fz
+    measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)
     packs: tuple[str, ...] = ()
     accepts: tuple[Accept, ...] = ()
     fail_at: str = "change"

@@ -1,4 +1,4 @@
-"""Quantities as people write them ("1/8 in", "600 mm", "200 mm/s^2") turned into mm, mm/min, N/mm, W, s, degrees, rev/min."""
+"""Quantities as people write them ("1/8 in", "600 mm", "200 mm/s^2") as numbers in the internal units."""
 
 from __future__ import annotations
 
@@ -80,7 +80,8 @@ def quantity(text: object, kind: str, bare: bool = False) -> float:
         raise Problem(f'"{_short(text)}" has no unit; write {_example(example, value)}')
     factor = units.get(unit, units.get(unit.lower()))
     if factor is None:
-        raise Problem(f'"{_short(text)}" has the unit "{_short(unit)}", but {name} is wanted{nearest(unit, tuple(units))}')
+        tail = nearest(unit, tuple(units))
+        raise Problem(f'"{_short(text)}" has the unit "{_short(unit)}", but {name} is wanted{tail}')
     return value * factor
 
 
