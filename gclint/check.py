@@ -34,7 +34,7 @@ class Run:
     @property
     def material_cautions(self) -> tuple[str, ...]:
         """What the material's card warns of, each with the material's name."""
-        from gclint.cutting.card import Material
+        from gclint.setup.card import Material
 
         material = self.tables.setup.material if self.tables else None
         if not isinstance(material, Material):

@@ -28,7 +28,7 @@ def material(name: str | None) -> int:
     if name is None:
         card_list(paper)
     else:
-        from gclint.cutting.card import material as find
+        from gclint.setup.card import material as find
 
         card(find(name), paper)
     deliver(paper.text, None)

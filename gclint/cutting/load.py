@@ -8,10 +8,10 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Floats32
 from gclint.cutting import formulas
-from gclint.cutting.card import Material
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floor_for, windows_for
 from gclint.motion.table import COMPENSATED, RAPID
+from gclint.setup.card import Material
 from gclint.setup.types import Assumed, Setup, Tool
 from gclint.stock.table import SIDE, TIP, Engagement, Pieces
 
@@ -32,7 +32,7 @@ NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mil
 def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -> Cutting:
     """One row per row of `engagement.pieces`; see gclint.cutting.table for units and for what NaN means."""
     pieces = engagement.pieces
-    material = setup.material if isinstance(setup.material, Material) else None
+    material = setup.material
     true_speed, marks, assumed = _true_speed(motion, setup)
     numbers = np.unique(motion.tool) if len(motion) else np.zeros(0, np.int32)
     tools = [setup.tools.get(int(number)) for number in numbers]

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from gclint.cutting.card import ChipRow, EdgeRow, Material
 from gclint.cutting.table import ToolWindows
+from gclint.setup.card import ChipRow, EdgeRow, Material
 from gclint.setup.types import Sourced, Tool, Window
 
 MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak of

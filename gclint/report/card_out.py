@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from gclint.cutting.card import Material, describe, material, names
 from gclint.report.paper import Paper
 from gclint.report.words import STANDING_WORDS
+from gclint.setup.card import Material, describe, material, names
 
 
 def card_list(paper: Paper) -> None:

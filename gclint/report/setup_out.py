@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from gclint.cutting.card import Material
 from gclint.report.paper import Paper
 from gclint.report.tool_facts import described
 from gclint.report.words import figure
+from gclint.setup.card import Material
 from gclint.setup.types import Axes, Setup
 
 SHOP_KEYS = ("tool", "machine.", "spindle.")

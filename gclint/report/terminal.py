@@ -8,7 +8,6 @@ from collections.abc import Sequence
 from rich.text import Text
 
 from gclint.check import Run
-from gclint.cutting.card import Material
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.gauge import gauge
 from gclint.report.paper import STYLES, Paper, clean
@@ -25,6 +24,7 @@ from gclint.report.words import (
     measure,
     plain_number,
 )
+from gclint.setup.card import Material
 
 INDENT = 4
 MOST_OF_A_RULE = 12

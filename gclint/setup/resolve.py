@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem, nearest
+from gclint.setup.card import Material, material
 from gclint.setup.controllers import controller, controller_from
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import (
@@ -242,9 +243,7 @@ def _only_tool(tools: dict[int, Tool], declared: Declared, used: set[int], assum
     assumed.append(Assumed("tool in the spindle", tool.called, because))
 
 
-def _material(declared: Declared, job: Job) -> object | None:
-    from gclint.cutting.card import material  # a card is data: nothing of the cutting room is computed here
-
+def _material(declared: Declared, job: Job) -> Material | None:
     given = declared.options.material
     if given is not None:
         try:
@@ -316,11 +315,11 @@ def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:
 
 
 def _windows(
-    declared: Declared, shop: Shop, job: Job, material: object | None, tools: dict[int, Tool]
+    declared: Declared, shop: Shop, job: Job, material: Material | None, tools: dict[int, Tool]
 ) -> dict[int, dict[str, Window]]:
     """The shop's own windows for this material, by the program's tool numbers."""
     windows: dict[int, dict[str, Window]] = {}
-    names = {getattr(material, "name", None), declared.options.material or job.material}
+    names = {material.name if material else None, declared.options.material or job.material}
     replaced = {tool.number for tool in declared.tools}
     to_shop = {int(text): number for text, number in job.tool_map.items() if int(text) not in replaced}
     for name, by_tool in shop.windows.items():

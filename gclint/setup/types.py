@@ -7,6 +7,10 @@ silently: what was not declared is None, or stands in `assumed` with the reason.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from gclint.setup.card import Material
 
 SHAPES = (
     "flat", "ball", "bull-nose", "v", "tapered-ball", "drill",
@@ -181,7 +185,7 @@ class Setup:
     spindle: Spindle
     controller: Controller
     tools: dict[int, Tool]  # by the number the program uses
-    material: object | None  # gclint.cutting.card.Material, None if not declared
+    material: Material | None  # None if not declared
     stock: Stock | None  # None: nothing declared; gclint.stock then assumes a box and says so
     z_zero: str | float | None  # "stock-top", "table", mm above the table, None = not declared
     dial: str | None
