@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
     from gclint.judge.finding import Checked
-    from gclint.report.tables import Tables
+    from gclint.report.tables import Run, Tables
     from gclint.setup.declare import Options
 
 Told = Callable[[str], None]
@@ -19,28 +18,6 @@ Told = Callable[[str], None]
 
 class Unreadable(Problem):
     """The program itself cannot be read (other programs of the same run still can)."""
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Run:
-    """What one program gave: the result, the tables behind it (None if a step failed), the grade to fail at."""
-
-    checked: Checked
-    tables: Tables | None
-    fail_at: str
-    failed: bool = False
-    titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
-
-    @property
-    def material_cautions(self) -> tuple[str, ...]:
-        """What the material's card warns of, each with the material's name."""
-        from gclint.setup.card import Material
-
-        material = self.tables.setup.material if self.tables else None
-        if not isinstance(material, Material):
-            return ()
-        name = material.title.partition(",")[0]
-        return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 
 def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:
@@ -55,6 +32,8 @@ def check(data: bytes, name: str, options: Options, path: str | None = None) -> 
 
 def run(data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None) -> Run:
     """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins."""
+    from gclint.report.tables import Run
+
     fingerprint = "sha256:" + hashlib.sha256(data).hexdigest()
     tables: Tables | None = None
     try:
@@ -101,6 +80,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.judge.finding import AssumedOut, Checked
     from gclint.judge.judge import all_packs, judge
     from gclint.report import summary
+    from gclint.report.tables import Run
 
     told("judging")
     packs = all_packs(tables.setup)

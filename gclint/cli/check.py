@@ -10,8 +10,8 @@ import click
 from gclint.cli.options import declarations
 
 if TYPE_CHECKING:
-    from gclint.check import Run
     from gclint.judge.finding import Checked
+    from gclint.report.tables import Run
 
 GRADES = ("halt", "change", "consider")
 

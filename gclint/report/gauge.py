@@ -14,7 +14,7 @@ def gauge(value: float, low: float | None, high: float | None) -> str:
 
     The window takes the middle of the line; outside it the distance is drawn in proportion, up to the line's end.
     """
-    if not math.isfinite(value) or (low is None and high is None):
+    if not math.isfinite(value) or (low is None and not high):
         return ""
     left = "|0 " if low is None else f"[{figure(low)} "
     right = " >" if high is None else f" {figure(high)}]"

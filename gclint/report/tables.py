@@ -1,10 +1,12 @@
-"""All the tables of one run in one value: what the chain made of one program."""
+"""What the chain made of one program: all its tables in one value, and what was found."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from gclint.cutting.table import Cutting
+from gclint.judge.finding import Checked
 from gclint.motion.table import Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import Program
@@ -20,3 +22,25 @@ class Tables:
     timing: Timing
     engagement: Engagement
     cutting: Cutting
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Run:
+    """What one program gave: the result, the tables behind it (None if a step failed), the grade to fail at."""
+
+    checked: Checked
+    tables: Tables | None
+    fail_at: str
+    failed: bool = False
+    titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
+
+    @property
+    def material_cautions(self) -> tuple[str, ...]:
+        """What the material's card warns of, each with the material's name."""
+        from gclint.setup.card import Material
+
+        material = self.tables.setup.material if self.tables else None
+        if not isinstance(material, Material):
+            return ()
+        name = material.title.partition(",")[0]
+        return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)

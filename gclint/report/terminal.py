@@ -7,11 +7,11 @@ from collections.abc import Sequence
 
 from rich.text import Text
 
-from gclint.check import Run
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.gauge import gauge
 from gclint.report.paper import STYLES, Paper, clean
 from gclint.report.show_out import speed_words
+from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import (
     ENTRY_WORDS,
@@ -141,15 +141,18 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
             legend = "" if paper.legend_given else "   X is this program, [ ] is good"
             paper.legend_given = True
             paper.field("", _coloured(drawn + legend, finding.grade), INDENT)
-    paper.field("happens", gloss(finding.happens), INDENT)
+    paper.field("happens", gloss(_sentence(finding.happens)), INDENT)
     paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in _settings(finding.change.set):
         paper.field("", line, INDENT, "head")
 
 
 def _title(rule: str, run: Run) -> str:
-    words = run.titles.get(rule) or rule.replace("-", " ")
-    return words[:1].upper() + words[1:]
+    return _sentence(run.titles.get(rule) or rule.replace("-", " "))
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]
 
 
 def _tool_name(tool: int, run: Run) -> str:
@@ -186,6 +189,8 @@ def _window_words(window: Limits) -> str:
     behind = f" ({standing})" if standing else ""
     if window.low is not None and window.high is not None:
         return f"good is {measure(window.low, '')} to {measure(window.high, window.unit)}{behind}"
+    if window.high == 0:
+        return f"none is good{behind}"
     if window.high is not None:
         return f"at most {measure(window.high, window.unit)} is good{behind}"
     if window.low is not None:

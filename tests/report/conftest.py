@@ -7,14 +7,13 @@ from typing import Any
 import numpy as np
 import pytest
 
-from gclint.check import Run
 from gclint.cutting.table import Cutting, Loads, ToolWindows
 from gclint.faults import Faults
 from gclint.judge.finding import AssumedOut, Change, Checked, Finding, Found, Limits, NotJudged, SetWord
 from gclint.motion.table import Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import Program
-from gclint.report.tables import Tables
+from gclint.report.tables import Run, Tables
 from gclint.setup.types import Controller, DialMark, Hold, Machine, Setup, Spindle, Tool, Window
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 

@@ -45,6 +45,7 @@ def test_one_sided_windows() -> None:
 
 def test_nothing_is_drawn_without_a_window_or_a_number() -> None:
     assert gauge(1.0, None, None) == ""
+    assert gauge(1.0, None, 0.0) == ""
     assert gauge(float("nan"), 1, 2) == ""
     assert gauge(float("inf"), 1, 2) == ""
 

@@ -8,10 +8,10 @@ from typing import Any
 
 import pytest
 
-from gclint.check import Run
 from gclint.judge.finding import Change, Found, Limits, SetWord
 from gclint.report.cautions import cautions
 from gclint.report.paper import Paper, paper_for
+from gclint.report.tables import Run
 from gclint.report.terminal import MOST_OF_A_RULE, closing, sheet, verdict
 
 

@@ -1,5 +1,0 @@
-"""`python -m gclint`"""
-
-from gclint.cli.main import main
-
-main()

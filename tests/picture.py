@@ -1,0 +1,56 @@
+"""Draws the README's picture from a real run:  python tests/picture.py  writes .pictures/check.svg anew."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+ROOT = Path(__file__).parents[1]
+SAMPLE = "sample_programs/tide-ring/tide-ring.nc"
+PICTURE = ROOT / ".pictures" / "check.svg"
+
+# No window, no fonts from anywhere: the reader's own monospaced one.
+TEMPLATE = """<svg class="sheet" viewBox="0 0 {width} {height}" xmlns="http://www.w3.org/2000/svg">
+<title>The job sheet of one program</title>
+<style>
+.{unique_id}-matrix {{
+  font-family: ui-monospace, Menlo, Consolas, "DejaVu Sans Mono", monospace;
+  font-size: {char_height}px;
+  line-height: {line_height}px;
+}}
+{styles}
+</style>
+<defs>{lines}</defs>
+<rect width="{width}" height="{height}" fill="#1b1f24" rx="6"/>
+<g transform="translate({terminal_x}, {terminal_y})">
+{backgrounds}
+<g class="{unique_id}-matrix">
+{matrix}
+</g>
+</g>
+</svg>
+"""
+
+
+def draw() -> str:
+    """The SVG text of the sample's sheet, cautions left out."""
+    from rich.terminal_theme import TerminalTheme
+
+    from gclint import __version__
+    from gclint.check import run
+    from gclint.report.paper import Paper
+    from gclint.report.terminal import sheet
+    from gclint.setup.declare import Options
+
+    paper = Paper(colour=True, record=True)
+    done = run((ROOT / SAMPLE).read_bytes(), Path(SAMPLE).name, Options(), str(ROOT / SAMPLE))
+    sheet(done, paper, __version__)
+    theme = TerminalTheme((27, 31, 36), (225, 228, 232), [(225, 228, 232)] * 8)
+    return paper.console.export_svg(code_format=TEMPLATE, theme=theme, unique_id="sheet")
+
+
+if __name__ == "__main__":
+    import sys
+
+    sys.path.insert(0, str(ROOT))
+    PICTURE.parent.mkdir(exist_ok=True)
+    PICTURE.write_text(draw(), encoding="utf-8")
