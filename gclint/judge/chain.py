@@ -1,0 +1,136 @@
+"""Everything known about one program, with the sums that several tables of facts need, each worked out once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats
+from gclint.cutting.table import Cutting, ToolWindows
+from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Motion
+from gclint.motion.timing import Timing
+from gclint.program.table import Program
+from gclint.setup.types import DialMark, Setup, Stock, Tool
+from gclint.stock.table import Engagement
+
+ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
+STOPS = (EVENT["stop"], EVENT["optional-stop"], EVENT["pallet-stop"])
+
+
+@dataclass(frozen=True)
+class Chain:
+    """The tables of every step. Nothing here is changed after it is made."""
+
+    program: Program
+    motion: Motion
+    timing: Timing
+    engagement: Engagement
+    cutting: Cutting
+    setup: Setup
+
+    @cached_property
+    def tools(self) -> list[int]:
+        """Numbers of the tools that move, ascending; -1 where the program never says."""
+        return [int(number) for number in np.unique(self.motion.tool)]
+
+    def tool(self, number: int) -> Tool | None:
+        return self.setup.tools.get(number)
+
+    def windows(self, number: int) -> ToolWindows | None:
+        return self.cutting.windows.get(number)
+
+    @cached_property
+    def box(self) -> Stock | None:
+        """The blank that was modelled, declared or assumed."""
+        return self.engagement.box if self.engagement.box is not None else self.setup.stock
+
+    @cached_property
+    def in_contact(self) -> Bools:
+        """[moves] whether the move removes material."""
+        touched = np.zeros(len(self.motion), dtype=bool)
+        pieces = self.engagement.pieces
+        touched[pieces.move[pieces.removed > 0]] = True
+        return touched
+
+    @cached_property
+    def cuts(self) -> Bools:
+        """[moves] moves at feed that remove material; where no stock could be modelled, all moves at feed."""
+        feeds = self.motion.kind != RAPID
+        return feeds & self.in_contact if self.engagement.box is not None else feeds
+
+    @cached_property
+    def placed(self) -> Bools:
+        """[moves] whether both ends are known and belong to the one frame that the extent is told in."""
+        m = self.motion
+        own = (m.flags & (MACHINE | HOME | OTHER_FRAME)) == 0
+        return own & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
+
+    @cached_property
+    def lowest(self) -> Floats:
+        """[moves] lowest Z of the tip along the move, mm (arcs outside G17 count by their ends)."""
+        return np.fmin(self.motion.z0, self.motion.z1)
+
+    @cached_property
+    def clock(self) -> Floats:
+        """[moves + 1] seconds from the start to the beginning of each move, without dwells; unknown times count as 0."""
+        return np.concatenate(([0.0], np.cumsum(np.nan_to_num(self.timing.seconds))))
+
+    @cached_property
+    def untimed(self) -> Column:
+        """[moves + 1] how many moves before each one have no known time."""
+        return np.concatenate(([0], np.cumsum(np.isnan(self.timing.seconds))))
+
+    @cached_property
+    def dwell(self) -> Floats:
+        """[events] seconds of each dwell, 0 for other events."""
+        m = self.motion
+        unit = 0.001 if self.setup.controller.dwell_unit == "ms" else 1.0
+        return np.where(m.event_kind == EVENT["dwell"], np.nan_to_num(m.event_value) * unit, 0.0)
+
+    @cached_property
+    def stop_events(self) -> Column:
+        """Rows of the events at which the machine waits for a person on this controller."""
+        m, controller = self.motion, self.setup.controller
+        kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
+        if controller.tool_change in ("stops", "does"):
+            kinds.append(EVENT["change"])
+        return np.flatnonzero(np.isin(m.event_kind, kinds))
+
+    @cached_property
+    def turning(self) -> Column:
+        """[moves] int8: 1 the spindle turns, 0 it stands (never started, M5, or a stop that halts it)."""
+        m = self.motion
+        turning = (np.abs(m.spindle) == 1).astype(np.int8)
+        if self.setup.controller.program_stop == "stops-spindle":
+            halts = m.event_move[np.isin(m.event_kind, STOPS)]
+            starts = m.event_move[np.isin(m.event_kind, ON)]
+            order_halts = np.flatnonzero(np.isin(m.event_kind, STOPS))
+            order_starts = np.flatnonzero(np.isin(m.event_kind, ON))
+            for move, order in zip(halts.tolist(), order_halts.tolist()):
+                later = starts[order_starts > order]
+                turning[move : int(later.min()) if len(later) else len(turning)] = 0
+        return turning
+
+    @cached_property
+    def chosen_mark(self) -> DialMark | None:
+        return next((mark for mark in self.setup.spindle.dial if mark.mark == self.setup.dial), None)
+
+    @cached_property
+    def cutting_feed(self) -> dict[int, float]:
+        """Usual feed of each tool's own level cuts, mm/min: the median over its cut length."""
+        pieces, loads, m = self.engagement.pieces, self.cutting.loads, self.motion
+        usual: dict[int, float] = {}
+        level = (loads.operation <= 2) & (pieces.drop <= 0.2 * pieces.travel) & (m.kind[pieces.move] != RAPID)
+        feeds = m.feed[pieces.move]
+        level &= np.isfinite(feeds)
+        number = m.tool[pieces.move]
+        for tool in self.tools:
+            own = np.flatnonzero(level & (number == tool))
+            if len(own) == 0:
+                continue
+            order = own[np.argsort(feeds[own], kind="stable")]
+            length = np.cumsum(pieces.length[order])
+            usual[tool] = float(feeds[order[int(np.searchsorted(length, length[-1] / 2))]])
+        return usual

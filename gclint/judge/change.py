@@ -1,0 +1,183 @@
+"""What to change: numbers in the program's own units, on the line of the word that governs."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from gclint.cutting.advice import advise_chip
+from gclint.judge.chain import Chain
+from gclint.judge.facts import View
+from gclint.judge.finding import Change, SetWord
+from gclint.judge.places import find_word
+from gclint.judge.wording import amount
+from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
+
+
+@dataclass(frozen=True)
+class Worst:
+    """The worst place of one finding."""
+
+    row: View  # one row
+    move: int  # row of Motion; -1 where the finding belongs to no move
+    inch: bool
+    lines: tuple[int, ...]
+
+    @property
+    def chain(self) -> Chain:
+        return self.row.chain
+
+    def number(self, name: str) -> float:
+        """A fact in the unit its column is kept in; NaN where unknown."""
+        return float(np.ravel(self.row.value(name))[0])
+
+    def text(self, name: str) -> str:
+        codes, words = self.row.value(name)
+        code = int(np.ravel(codes)[0])
+        return words[code] if code >= 0 else ""
+
+    @property
+    def line(self) -> int:
+        return int(self.chain.motion.line[self.move])
+
+    @property
+    def feed_line(self) -> int:
+        return int(self.chain.motion.feed_line[self.move]) or self.line
+
+    def plain_feed(self) -> bool:
+        """Whether F is a length per minute here (not inverse time, not per revolution)."""
+        return int(self.chain.motion.flags[self.move]) & (INVERSE_TIME | PER_REV) == 0
+
+    def feed_word(self, feed: float, down: bool) -> float:
+        """mm/min as an F of this program, rounded to the side that keeps it inside its limit."""
+        value, step = (feed / 25.4, 0.1) if self.inch else (feed, 1.0 if feed >= 20 else 0.1)
+        steps = math.floor(value / step + 1e-9) if down else math.ceil(value / step - 1e-9)
+        return round(steps * step, 4)
+
+    def set_feed(self, to: float) -> SetWord:
+        word = find_word(self.chain.program, self.feed_line, ("F",))
+        return SetWord(self.feed_line, "F", word.value if word else None, to)
+
+
+def feed_name(value: float, inch: bool) -> str:
+    return f"F{value:g} ({value:g} {'in' if inch else 'mm'}/min)"
+
+
+def chip_feed(worst: Worst) -> Change | None:
+    """A feed that puts the chip inside its window at the true speed, or the speeds that do at this feed."""
+    return _chip(worst, worst.number("h_ex"))
+
+
+def dial_chip(worst: Worst) -> Change | None:
+    """The same for a speed that the dial does not give; None where no chip is judged at it."""
+    h = worst.number("chip")
+    if math.isnan(h) or not (h < worst.number("chip_low") or h > worst.number("chip_high")):
+        return None
+    return _chip(worst, h)
+
+
+def _chip(worst: Worst, h: float) -> Change | None:
+    setup, low, high = worst.chain.setup, worst.number("chip_low"), worst.number("chip_high")
+    flutes, feed, thin = worst.number("tool.flutes"), worst.number("set_feed"), h < low
+    if not (flutes > 0 and feed > 0):
+        return None
+    advice = advise_chip(
+        thin, worst.number("fz"), h, int(flutes), worst.number("true_speed"), feed,
+        None if math.isnan(low) else low, None if math.isnan(high) else high,
+        setup.spindle, setup.machine, setup.dial, worst.inch,
+    )  # fmt: skip
+    if not worst.plain_feed():
+        return Change(f"{'Raise' if thin else 'Lower'} the feed: {advice.text}.")
+    sets: list[SetWord] = []
+    if advice.feed is not None:
+        to = advice.feed / 25.4 if worst.inch else advice.feed
+        sets.append(worst.set_feed(math.ceil(to * 10) / 10 if thin else math.floor(to * 10) / 10))
+    if advice.speed is not None:
+        line = int(worst.chain.motion.speed_line[worst.move])
+        word = find_word(worst.chain.program, line, ("S",)) if line else None
+        if word is not None:
+            sets.append(SetWord(line, "S", word.value, advice.speed))
+    text = advice.text.rstrip(".")
+    if sets and sets[0].word == "F":
+        was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
+        best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
+        return Change(f"{'Raise' if thin else 'Lower'} the feed on line {sets[0].line}: {was}{text}.{best}", tuple(sets))
+    return Change(f"{text[:1].upper()}{text[1:]}.", tuple(sets))
+
+
+def plunge_feed(worst: Worst) -> Change | None:
+    """An F of its own for the downward move, and the old one again behind it."""
+    share, usual = worst.number("window.plunge_share"), worst.number("cutting_feed")
+    if math.isnan(usual):
+        usual = worst.number("window.feed")
+    axes = worst.chain.setup.machine.feed_limit
+    allowed = min(v for v in (share * usual, (axes.z if axes else None) or math.inf, math.inf) if not math.isnan(v))
+    z_feed, feed = worst.number("z_feed"), worst.number("feed")
+    if not (math.isfinite(allowed) and z_feed > 0):
+        return None
+    to = worst.feed_word(feed * allowed / z_feed, down=True)
+    m = worst.chain.motion
+    old = find_word(worst.chain.program, worst.line, ("F",))
+    sets = [SetWord(worst.line, "F", old.value if old else None, to)]
+    later = np.flatnonzero((m.kind[worst.move + 1 :] != RAPID) & (m.line[worst.move + 1 :] > worst.line))
+    text = f"Go down with {feed_name(to, worst.inch)} on line {worst.line}"
+    if len(later) and not int(m.cycle[worst.move]):
+        after = worst.move + 1 + int(later[0])
+        line = int(m.line[after])
+        if int(m.feed_line[after]) == worst.feed_line:
+            back = find_word(worst.chain.program, worst.feed_line, ("F",))
+            if back is not None:
+                sets.append(SetWord(line, "F", None, back.value))
+                text += f", and give line {line} its F{back.value:g} back"
+    return Change(text + ".", tuple(sets) if worst.plain_feed() else ())
+
+
+def ramp(worst: Worst) -> Change | None:
+    """How far to travel while going down."""
+    angle = worst.number("window.ramp_advised")
+    if math.isnan(angle):
+        angle = worst.number("window.ramp_limit")
+    solid = worst.number("solid")
+    if not (angle > 0 and solid > 0):
+        return None
+    travel = solid / math.tan(math.radians(min(angle, 89.0)))
+    length = amount(round(travel, 1), "mm", worst.inch)
+    return Change(
+        f"Go down along a ramp: {length} of travel for these {amount(solid, 'mm', worst.inch)} "
+        f"({angle:g} deg), forth and back or as a helix if space is short."
+    )
+
+
+def passes(worst: Worst) -> Change | None:
+    """How many passes of what depth."""
+    ap, limit = worst.number("ap"), worst.number("depth_limit")
+    if not (ap > 0 and limit > 0):
+        return None
+    number = math.ceil(ap / limit - 1e-6)
+    return Change(f"Cut this in {number} passes of {amount(ap / number, 'mm', worst.inch)} "
+                  f"instead of one of {amount(ap, 'mm', worst.inch)}.")  # fmt: skip
+
+
+def start_spindle(worst: Worst) -> Change | None:
+    """The words to add, and where."""
+    m = worst.chain.motion
+    speed = float(m.speed[worst.move])
+    said = f"M3 S{speed:g}" if speed > 0 else "M3 with a speed (S)"
+    before = np.flatnonzero(m.tool[: worst.move + 1] != m.tool[worst.move])
+    start = int(before[-1]) + 1 if len(before) else 0
+    lifted = np.flatnonzero(m.kind[start : worst.move + 1] == RAPID)
+    line = int(m.line[start + int(lifted[0])]) if len(lifted) else worst.line
+    return Change(f"Start the spindle before line {line}: add a line {said}, and a wait until it turns at full speed.")
+
+
+ADVICE: dict[str, Callable[[Worst], Change | None]] = {
+    "chip-feed": chip_feed,
+    "dial-chip": dial_chip,
+    "plunge-feed": plunge_feed,
+    "ramp": ramp,
+    "passes": passes,
+    "start-spindle": start_spindle,
+}

@@ -1,0 +1,254 @@
+"""Facts about the cut: pieces of path in contact, entries into the stock, passes."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats
+from gclint.cutting.table import OPERATIONS
+from gclint.judge.chain import ON, STOPS, Chain
+from gclint.judge.facts import Build, Fact, Table, number, text, truth
+from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
+from gclint.stock.table import ENTRY_KINDS
+
+_FLUTES = "the tool (`[[tool]]` in shop.toml, or --tool) with its flutes, the spindle's speed and a feed"
+_MATERIAL = "the material (`material` in job.toml, or --material)"
+_CHIP = "the material (`material` in job.toml, or --material), with a chip window for a tool of this size"
+
+
+def _piece(name: str) -> Build:
+    return lambda chain: getattr(chain.engagement.pieces, name)
+
+
+def _load(name: str) -> Build:
+    return lambda chain: getattr(chain.cutting.loads, name)
+
+
+def _entry(name: str) -> Build:
+    return lambda chain: getattr(chain.engagement.entries, name)
+
+
+def _pass(name: str) -> Build:
+    return lambda chain: getattr(chain.engagement.passes, name)
+
+
+def _piece_move(chain: Chain) -> Column:
+    return chain.engagement.pieces.move
+
+
+def _entry_move(chain: Chain) -> Column:
+    return chain.engagement.entries.first_move
+
+
+def _pass_move(chain: Chain) -> Column:
+    pieces, passes = chain.engagement.pieces, chain.engagement.passes
+    return pieces.move[passes.first_piece] if len(passes) else np.empty(0, dtype=np.int32)
+
+
+def of_move(name: str, move: Build) -> Build:
+    """A column of Motion by the row's move."""
+    return lambda chain: getattr(chain.motion, name)[move(chain)]
+
+
+def shared(move: Build) -> dict[str, Fact]:
+    """What every row that belongs to a move has."""
+    return {
+        "line": number("", "line of the program", of_move("line", move)),
+        "set_feed": number("mm/min", "feed the program sets", of_move("feed", move)),
+        "set_speed": number("rev/min", "speed the program sets", of_move("speed", move)),
+        "true_speed": number("rev/min", "speed the spindle really turns", lambda c: c.cutting.true_speed_of[move(c)],
+                             "the dial mark (`dial` in job.toml)"),
+        "cycle": number("", "canned cycle that made the move (81 for G81), else 0", of_move("cycle", move)),
+        "rapid": truth("whether the move is a rapid", lambda c: c.motion.kind[move(c)] == RAPID),
+        "inch": truth("whether the program speaks inches here", lambda c: (c.motion.flags[move(c)] & INCH) != 0),
+    }  # fmt: skip
+
+
+def _chip_at_set(chain: Chain) -> Floats:
+    """h_ex if the spindle turned as the program says."""
+    loads, m = chain.cutting.loads, chain.motion
+    speed = m.speed[_piece_move(chain)]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(speed > 0, loads.h_ex * loads.true_speed / speed, np.nan)
+
+
+def _edge_at_slowest(chain: Chain) -> Any:
+    spindle = chain.setup.spindle
+    slowest = min((mark.true for mark in spindle.dial), default=spindle.low)
+    return None if slowest is None else np.pi * chain.cutting.loads.effective_diameter * slowest / 1000
+
+
+def _measured_window(chain: Chain) -> Bools:
+    """[pieces] whether the chip window comes from the shop's own test cuts."""
+    number = chain.motion.tool[_piece_move(chain)]
+    return np.isin(number, [n for n, windows in chain.setup.measured_windows.items() if windows])
+
+
+PIECES = Table(
+    "pieces",
+    "pieces of path in contact with the stock, each at most about a quarter of the tool's diameter long",
+    {
+        **shared(_piece_move),
+        "length": number("mm", "length along the path", _piece("length")),
+        "travel": number("mm", "travel in X and Y", _piece("travel")),
+        "drop": number("mm", "how far the tip goes down, negative where it rises", _piece("drop")),
+        "removed": number("mm^3", "volume removed", _piece("removed")),
+        "ap": number("mm", "axial depth of cut", _piece("ap")),
+        "ae": number("mm", "radial width of cut", _piece("ae")),
+        "angle": number("deg", "engagement angle", _piece("angle")),
+        "climb": number("", "share of the cut that is climb milling", _piece("climb")),
+        "under": number("", "share of the tool's disc on uncut material as it goes down", _piece("under")),
+        "shank_contact": number("mm", "height of wall that the shank meets above the flutes", _piece("shank")),
+        "depth": number("mm", "depth of the tip below the stock's top", _piece("depth")),
+        "operation": text("how the tool is used here",
+                          lambda c: (c.cutting.loads.operation.astype(np.int32), OPERATIONS), "", OPERATIONS),
+        "feed": number("mm/min", "feed that is reached", _load("feed"), "a feed in the program"),
+        "fz": number("mm", "feed per tooth", _load("fz"), _FLUTES),
+        "h_ex": number("mm", "largest chip thickness", _load("h_ex"), _FLUTES),
+        "h_m": number("mm", "mean chip thickness", _load("h_m"), _FLUTES),
+        "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says", _chip_at_set),
+        "effective_diameter": number("mm", "diameter that cuts at this depth", _load("effective_diameter")),
+        "edge_speed": number("m/min", "speed of the cutting edge", _load("edge_speed"), _FLUTES),
+        "edge_at_slowest": number("m/min", "edge speed at the slowest the spindle turns", _edge_at_slowest,
+                                  "`[spindle] dial` or `range` in shop.toml"),
+        "chip_low": number("mm", "thinnest chip the window allows", _load("chip_low"), _CHIP),
+        "chip_high": number("mm", "thickest chip the window allows", _load("chip_high"), _CHIP),
+        "edge_low": number("m/min", "slowest edge speed the card allows", _load("edge_low"), _MATERIAL),
+        "edge_high": number("m/min", "fastest edge speed the card allows", _load("edge_high"), _MATERIAL),
+        "chip_judged": truth("whether the chip can be judged here (no entry, drill, V tool or skim)",
+                             lambda c: c.cutting.loads.chip_judged != 0),
+        "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),
+    },
+    lambda c: len(c.engagement.pieces),
+    of_move("tool", _piece_move),
+    _piece_move,
+    lambda c: c.engagement.pieces.length.astype(np.float64),
+)  # fmt: skip
+
+
+def _over_moves(chain: Chain, values: Column, reduce: Any) -> Column:
+    """A reduction over first_move..last_move of every entry."""
+    entries = chain.engagement.entries
+    if len(entries) == 0:
+        return np.empty(0)
+    ends = np.column_stack((entries.first_move, entries.last_move.astype(np.int64) + 1)).ravel()
+    return np.asarray(reduce.reduceat(np.append(values, values[-1:]), ends)[::2])
+
+
+def _sideways(chain: Chain) -> Floats:
+    """Widest X-Y distance the entry's moves span, mm: 2 x radius for a full circle."""
+    m = chain.motion
+    spans = []
+    for start, end in ((m.x0, m.x1), (m.y0, m.y1)):
+        low = _over_moves(chain, np.fmin(start, end), np.fmin)
+        spans.append(_over_moves(chain, np.fmax(start, end), np.fmax) - low)
+    # the widest chord of an arc; only G17 arcs keep their centre in X and Y
+    radius = np.hypot(m.x0 - m.cu, m.y0 - m.cv)
+    chord = np.where((m.kind > LINE) & (m.plane == 17), 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep), 180) / 2)), 0.0)
+    return np.asarray(np.fmax(np.hypot(*spans), _over_moves(chain, np.nan_to_num(chord), np.fmax)))
+
+
+def _reads_as_travel(chain: Chain) -> Bools:
+    """[entries] whether a line that goes down names X or Y, or is an arc, outside canned cycles."""
+    m = chain.motion
+    named = ((m.flags & (X_WORD | Y_WORD)) != 0) | (m.kind > LINE)
+    hidden = named & ((m.flags & CYCLE) == 0) & (m.z1 < m.z0)
+    return _over_moves(chain, hidden, np.logical_or).astype(bool)
+
+
+def _is_arc(chain: Chain) -> Bools:
+    return _over_moves(chain, chain.motion.kind > LINE, np.logical_or).astype(bool)
+
+
+ENTRIES = Table(
+    "entries",
+    "places where the tip starts down into solid material, or starts to cut after open space",
+    {
+        **shared(_entry_move),
+        "kind": text("how the tool goes in", lambda c: (c.engagement.entries.kind.astype(np.int32), ENTRY_KINDS), "", ENTRY_KINDS),
+        "solid": number("mm", "depth of uncut material gone through", _entry("solid")),
+        "descent": number("mm", "whole descent, air included", _entry("descent")),
+        "travel": number("mm", "X-Y travel while in solid", _entry("travel")),
+        "slope": number("deg", "slope below level while in solid; 90 is straight down", _entry("slope")),
+        "under": number("", "largest share of the tool's disc on uncut material", _entry("under")),
+        "centre": truth("whether the middle of the tip met uncut material", lambda c: c.engagement.entries.centre != 0),
+        "feed": number("mm/min", "highest set feed in solid", _entry("feed"), "a feed in the program"),
+        "z_feed": number("mm/min", "highest downward share of the feed in solid", _entry("z_feed"), "a feed in the program"),
+        "depth": number("mm", "depth below the stock's top at the end", _entry("depth")),
+        "radius": number("mm", "radius of the helix", _entry("radius")),
+        "from_outside": truth("whether the descent was made outside the stock",
+                              lambda c: c.engagement.entries.from_outside != 0),
+        "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
+        "names_travel": truth("whether a line that goes down names X or Y, or is an arc", _reads_as_travel),
+        "arc": truth("whether the entry is written as an arc", _is_arc),
+    },
+    lambda c: len(c.engagement.entries),
+    of_move("tool", _entry_move),
+    _entry_move,
+)  # fmt: skip
+
+
+def _waited(chain: Chain) -> Floats:
+    """[passes] seconds from the spindle's start to the pass: dwells, travel and descent; NaN where travel time is unknown
+    and the known part alone is less than the spin-up time. Only the first pass after a start can wait too little."""
+    m, moves = chain.motion, np.asarray(_pass_move(chain), dtype=np.int64)
+    waited = np.full(len(moves), np.inf)
+    kinds = m.event_kind
+    turning = False
+    need = chain.setup.spindle.spin_up or 0.0
+    dwelt = np.concatenate(([0.0], np.cumsum(chain.dwell)))
+    off = [EVENT["spindle-off"]] + ([] if chain.setup.controller.tool_change == "ignores" else [EVENT["change"]])
+    if chain.setup.controller.program_stop == "stops-spindle":
+        off += STOPS
+    for event in np.flatnonzero(np.isin(kinds, (*ON, *off))).tolist():
+        if kinds[event] in off:
+            turning = False
+            continue
+        if turning:
+            continue
+        turning = True
+        start = int(m.event_move[event])
+        first = int(np.searchsorted(moves, start))
+        if first == len(moves):
+            continue
+        until = int(moves[first])
+        last = int(np.searchsorted(m.event_move, until, side="right"))
+        seconds = chain.clock[until] - chain.clock[start] + dwelt[last] - dwelt[event]
+        seconds += _before_piece(chain, first, until)
+        open_ = chain.untimed[until] > chain.untimed[start]
+        waited[first] = np.nan if open_ and seconds < need else min(waited[first], seconds)
+    return waited
+
+
+def _before_piece(chain: Chain, row: int, move: int) -> float:
+    """Seconds of the pass's first move before it meets material."""
+    start = float(chain.engagement.pieces.start[chain.engagement.passes.first_piece[row]])
+    return float(np.nan_to_num(chain.timing.seconds[move])) * start
+
+
+PASSES = Table(
+    "passes",
+    "unbroken runs of moves of one tool in material",
+    {
+        **shared(_pass_move),
+        "length": number("mm", "cut length", _pass("length")),
+        "ap": number("mm", "largest axial depth", _pass("ap")),
+        "ae": number("mm", "largest radial width", _pass("ae")),
+        "lowest": number("mm", "Z of the lowest tip", _pass("lowest")),
+        "removed": number("mm^3", "volume removed", _pass("removed")),
+        "turning": truth("whether the spindle turns as the pass begins", lambda c: c.turning[_pass_move(c)] == 1),
+        "ever_started": truth("whether the program starts the spindle anywhere",
+                              lambda c: bool(np.isin(c.motion.event_kind, ON).any())),
+        "speed_given": truth("whether a speed above zero is in force",
+                             lambda c: np.nan_to_num(c.motion.speed[_pass_move(c)]) > 0),
+        "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start", _waited,
+                         "the machine's rapid rates (`[machine] rapid` in shop.toml)"),
+    },
+    lambda c: len(c.engagement.passes),
+    lambda c: c.engagement.passes.tool,
+    _pass_move,
+)  # fmt: skip
+
+TABLES = (PIECES, ENTRIES, PASSES)

@@ -1,0 +1,357 @@
+"""Facts about moves, speeds and tool changes."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats
+from gclint.judge.chain import Chain
+from gclint.judge.facts import Fact, Table, number, text, texts, truth
+from gclint.judge.facts_cut import shared
+from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.setup.types import DialMark, KeepOut
+
+_STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+_CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
+
+
+def _rows(chain: Chain) -> Column:
+    return np.arange(len(chain.motion))
+
+
+def _first_across(chain: Chain) -> Bools:
+    """The first move that travels in X or Y, where the tool was not lifted before: no Z was ever named."""
+    m = chain.motion
+    first = np.zeros(len(m), dtype=bool)
+    across = np.flatnonzero((m.flags & (X_WORD | Y_WORD)) != 0)
+    if len(across):
+        row = int(across[0])
+        before = m.flags[: row + 1]
+        lifted = ((before & Z_WORD) != 0) | ((before & HOME) != 0)
+        first[row] = not lifted.any()
+    return first
+
+
+def _outside_by(chain: Chain) -> Any:
+    """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank."""
+    box, m = chain.setup.stock, chain.motion
+    if box is None or not box.placed or box.x is None or box.y is None:
+        return None
+    ends = []
+    for x, y in ((m.x0, m.y0), (m.x1, m.y1)):
+        dx = np.maximum(np.maximum(box.x[0] - x, x - box.x[1]), 0.0)
+        dy = np.maximum(np.maximum(box.y[0] - y, y - box.y[1]), 0.0)
+        ends.append(np.hypot(dx, dy))
+    return np.minimum(*ends)
+
+
+def _below_top(chain: Chain) -> Any:
+    """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
+    top = chain.box.top if chain.box else None
+    return None if top is None else top - np.maximum(chain.motion.z0, chain.motion.z1)
+
+
+def _run_removes(chain: Chain) -> Any:
+    """Whether the run of feed moves below the top that this move belongs to removes anything."""
+    below = _below_top(chain)
+    if below is None:
+        return None
+    m = chain.motion
+    inside = (m.kind != RAPID) & (below > 0)
+    run = np.cumsum(np.concatenate(([True], inside[1:] != inside[:-1]))) if len(m) else np.empty(0, dtype=int)
+    removes = np.zeros(int(run[-1]) + 1 if len(run) else 1, dtype=bool)
+    removes[run[chain.in_contact]] = True
+    return removes[run] if len(run) else np.empty(0, dtype=bool)
+
+
+def _below_bottom(chain: Chain) -> Any:
+    """How far the tip goes below the blank's underside, mm."""
+    stock = chain.setup.stock
+    if stock is None or stock.bottom is None:
+        return None
+    return stock.bottom - chain.lowest
+
+
+def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
+    """[moves] (mm by which the tool passes below the top of a keep-out box it crosses, the box; NaN and -1 if none)."""
+    m = chain.motion
+    depth = np.full(len(m), -np.inf)
+    which = np.full(len(m), -1, dtype=np.int32)
+    placed = chain.placed & ((m.flags & (MACHINE | HOME)) == 0)
+    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in np.unique(m.tool)])
+    radius = radius[np.searchsorted(np.unique(m.tool), m.tool)] if len(m) else np.empty(0)
+    for index, box in enumerate(chain.setup.keep_out):
+        low = box.high[2] - chain.lowest
+        near = np.flatnonzero(placed & (low > 0))
+        for row in near[_crosses_roughly(chain, near, box, radius)].tolist():
+            z = _lowest_over(chain, row, box, float(radius[row]))
+            if z is not None and box.high[2] - z > depth[row]:
+                depth[row], which[row] = box.high[2] - z, index
+    return depth, which
+
+
+def _crosses_roughly(chain: Chain, rows: Column, box: KeepOut, radius: Floats) -> Bools:
+    """Whether the bounds of the move, widened by the tool and by an arc's bulge, meet the box."""
+    m = chain.motion
+    wide = radius[rows] + np.where(m.sweep[rows] != 0, np.nan_to_num(m.length[rows]), 0.0)
+    meets = np.ones(len(rows), dtype=bool)
+    for start, end, axis in ((m.x0, m.x1, 0), (m.y0, m.y1, 1)):
+        a = np.where(np.isnan(start[rows]), -np.inf, start[rows])
+        b = np.where(np.isnan(start[rows]), np.inf, end[rows])
+        meets &= (np.minimum(a, b) - wide < box.high[axis]) & (np.maximum(a, b) + wide > box.low[axis])
+    return np.asarray(meets)
+
+
+def _lowest_over(chain: Chain, row: int, box: KeepOut, radius: float) -> float | None:
+    """Lowest Z of the tip while the tool's disc is over the box; None if it never is.
+
+    A move whose start is not known is taken to cross the box: nobody can say where it comes from.
+    """
+    m = chain.motion
+    if np.isnan(m.x0[row]) or np.isnan(m.y0[row]):
+        return float(np.nanmin([m.z0[row], m.z1[row]]))
+    steps = 2 if m.sweep[row] == 0 else min(int(abs(m.sweep[row]) / 3) + 2, 4000)
+    share = np.linspace(0.0, 1.0, steps)
+    x = m.x0[row] + share * (m.x1[row] - m.x0[row])
+    y = m.y0[row] + share * (m.y1[row] - m.y0[row])
+    z = m.z0[row] + share * (m.z1[row] - m.z0[row])
+    if m.sweep[row] != 0 and m.plane[row] == 17:
+        turn = np.radians(share * m.sweep[row])
+        dx, dy = m.x0[row] - m.cu[row], m.y0[row] - m.cv[row]
+        x, y = m.cu[row] + dx * np.cos(turn) - dy * np.sin(turn), m.cv[row] + dx * np.sin(turn) + dy * np.cos(turn)
+    lowest: float | None = None
+    for i in range(steps - 1):
+        span = _clip(x[i], y[i], x[i + 1], y[i + 1], box, radius)
+        if span is not None:
+            ends = [z[i] + s * (z[i + 1] - z[i]) for s in span]
+            lowest = min(*ends, lowest if lowest is not None else np.inf)
+    return None if lowest is None or np.isnan(lowest) else float(lowest)
+
+
+def _clip(x0: float, y0: float, x1: float, y1: float, box: KeepOut, radius: float) -> tuple[float, float] | None:
+    """Part of a straight line within the box widened by the tool's radius, as shares of its length."""
+    first, last = 0.0, 1.0
+    for a, b, low, high in ((x0, x1, box.low[0] - radius, box.high[0] + radius), (y0, y1, box.low[1] - radius, box.high[1] + radius)):
+        if a == b:
+            if not low < a < high:
+                return None
+            continue
+        near, far = sorted(((low - a) / (b - a), (high - a) / (b - a)))
+        first, last = max(first, near), min(last, far)
+    return (first, last) if first < last or (first == last and (x0, y0) == (x1, y1)) else None
+
+
+def _keep_out_depth(chain: Chain) -> Floats:
+    return _into_keep_out(chain)[0] if chain.setup.keep_out else np.full(len(chain.motion), -np.inf)
+
+
+def _keep_out_name(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+    names = tuple(box.name or f"keep-out {n}" for n, box in enumerate(chain.setup.keep_out, 1))
+    return (_into_keep_out(chain)[1] if names else np.full(len(chain.motion), -1, dtype=np.int32)), names
+
+
+def _clearance(chain: Chain) -> Any:
+    """Height of a level rapid above the declared blank it passes over, mm; a large number for all other moves."""
+    stock, m = chain.setup.stock, chain.motion
+    if stock is None or not stock.declared or stock.top is None:
+        return None
+    height = chain.lowest - stock.top
+    travels = (m.kind == RAPID) & (m.z0 == m.z1) & (m.x1 != m.x0) & chain.placed & (height > -1e-9)
+    if stock.x is not None and stock.y is not None:
+        for start, end, span in ((m.x0, m.x1, stock.x), (m.y0, m.y1, stock.y)):
+            travels &= (np.fmin(start, end) < span[1]) & (np.fmax(start, end) > span[0])
+    return np.where(travels, height, np.inf)
+
+
+MOVES = Table(
+    "moves",
+    "straight and circular motions, rapid or feed",
+    {
+        **shared(_rows),
+        "z": number("mm", "Z of the tip at the end", lambda c: c.motion.z1),
+        "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
+        "length": number("mm", "length along the path", lambda c: c.motion.length),
+        "in_contact": truth("whether the move removes material", lambda c: c.in_contact),
+        "first_across": truth("whether it is the first travel in X or Y, before any Z is named", _first_across),
+        "start_known": truth("whether its start is known in X and Y",
+                             lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
+        "outside_by": number("mm", "how far the nearer end lies outside the blank's outline", _outside_by, _CORNER),
+        "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, _STOCK),
+        "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, _STOCK),
+        "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, _STOCK),
+        "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses", _keep_out_depth),
+        "keep_out": text("the keep-out box", _keep_out_name),
+        "clearance": number("mm", "height of a level rapid above the declared blank it passes over", _clearance, _STOCK),
+    },
+    lambda c: len(c.motion),
+    lambda c: c.motion.tool,
+    _rows,
+)  # fmt: skip
+
+
+# speeds: one row per S in force during cuts
+
+def _speed_moves(chain: Chain) -> Column:
+    """First cutting move under each S word (and under each value that no word of the program sets)."""
+    m = chain.motion
+    cutting = np.flatnonzero(chain.cuts)
+    if len(cutting) == 0:
+        return cutting
+    pairs = np.column_stack((m.speed_line[cutting].astype(np.float64), np.nan_to_num(m.speed[cutting], nan=-1.0)))
+    change = np.any(pairs[1:] != pairs[:-1], axis=1)
+    return cutting[np.concatenate(([True], change))]
+
+
+def _nearest(chain: Chain, speed: float) -> DialMark | None:
+    dial = chain.setup.spindle.dial
+    return min(dial, key=lambda mark: abs(mark.stated - speed)) if dial and np.isfinite(speed) else None
+
+
+def _aimed(chain: Chain) -> list[DialMark | None]:
+    """The mark each speed is held against: the job's, else the nearest one."""
+    speeds = chain.motion.speed[_speed_moves(chain)]
+    return [chain.chosen_mark or _nearest(chain, float(s)) for s in speeds]
+
+
+def _stated(chain: Chain) -> Floats:
+    return np.array([mark.stated if mark else np.nan for mark in _aimed(chain)], dtype=np.float64)
+
+
+def _off_by(chain: Chain) -> Floats:
+    speeds = chain.motion.speed[_speed_moves(chain)]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        off = np.abs(speeds - _stated(chain)) / _stated(chain)
+    return np.where(np.isnan(speeds), 0.0, off)  # no S: nothing that could differ
+
+
+def _other_mark(chain: Chain) -> Bools:
+    """Whether the nearest mark differs from that of the speed before."""
+    marks = [mark.mark if (mark := _nearest(chain, float(s))) else "" for s in chain.motion.speed[_speed_moves(chain)]]
+    return np.array([i > 0 and mark != marks[i - 1] and bool(mark) and bool(marks[i - 1]) for i, mark in enumerate(marks)],
+                    dtype=bool)  # fmt: skip
+
+
+def _stopped_before(chain: Chain) -> Bools:
+    """Whether the machine waits for a person between the last cut at the speed before and this one."""
+    moves = _speed_moves(chain)
+    cutting = np.flatnonzero(chain.cuts)
+    stops = chain.motion.event_move[chain.stop_events]
+    answer = np.zeros(len(moves), dtype=bool)
+    for row, move in enumerate(moves.tolist()):
+        place = int(np.searchsorted(cutting, move))
+        last = int(cutting[place - 1]) if place else -1
+        answer[row] = bool(((stops > last) & (stops <= move)).any())
+    return answer
+
+
+def _first_chip(name: str) -> Any:
+    """A column of Loads at the judged piece with the thinnest chip under each speed; NaN where there is none."""
+
+    def build(chain: Chain) -> Floats:
+        moves, pieces, loads = _speed_moves(chain), chain.engagement.pieces, chain.cutting.loads
+        judged = np.flatnonzero((loads.chip_judged != 0) & np.isfinite(loads.h_ex) & np.isfinite(loads.chip_low))
+        value = np.full(len(moves), np.nan)
+        owner = np.searchsorted(moves, pieces.move[judged], side="right") - 1
+        for row in range(len(moves)):
+            own = judged[owner == row]
+            if len(own):
+                order = own[np.argsort(loads.h_ex[own], kind="stable")]
+                value[row] = float(getattr(loads, name)[order[len(order) // 2]])
+        return value
+
+    return build
+
+
+def _chip_at_set(chain: Chain) -> Floats:
+    moves = _speed_moves(chain)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.asarray(_first_chip("h_ex")(chain) * chain.cutting.true_speed_of[moves] / chain.motion.speed[moves])
+
+
+SPEEDS = Table(
+    "speeds",
+    "speeds the program cuts at, one row each time the S in force changes",
+    {
+        **shared(_speed_moves),
+        "off_by": number("", "how far S is from what its dial mark states, as a share", _off_by),
+        "stated": number("rev/min", "what the dial mark states", _stated),
+        "mark": text("the job's dial mark, else the one nearest to S", lambda c: texts([m.mark if m else None for m in _aimed(c)])),
+        "mark_speed": number("rev/min", "what that mark really turns",
+                             lambda c: np.array([m.true if m else np.nan for m in _aimed(c)], dtype=np.float64)),
+        "other_mark": truth("whether the nearest mark differs from that of the speed before", _other_mark),
+        "stopped_before": truth("whether the machine waits for a person before this speed is used", _stopped_before),
+        "fz": number("mm", "feed per tooth of the same cut", _first_chip("fz")),
+        "chip": number("mm", "middle of the largest chip thicknesses at this speed", _first_chip("h_ex")),
+        "chip_at_set_speed": number("mm", "the same if the spindle turned as the program says", _chip_at_set),
+        "chip_low": number("mm", "thinnest chip the window allows there", _first_chip("chip_low")),
+        "chip_high": number("mm", "thickest chip the window allows there", _first_chip("chip_high")),
+    },
+    lambda c: len(_speed_moves(c)),
+    lambda c: c.motion.tool[_speed_moves(c)],
+    _speed_moves,
+)  # fmt: skip
+
+
+# changes: one row per M6
+
+def _changes(chain: Chain) -> Column:
+    return np.flatnonzero(chain.motion.event_kind == EVENT["change"])
+
+
+def _move_after(chain: Chain) -> Column:
+    """The move that follows the change (the last one where none does, -1 where there is no move)."""
+    after: Column = np.minimum(chain.motion.event_move[_changes(chain)], len(chain.motion) - 1)
+    return after
+
+
+def _tool_before(chain: Chain) -> Floats:
+    """Number of the tool that was in the spindle; NaN at the first change."""
+    values = chain.motion.event_value[_changes(chain)]
+    return np.concatenate(([np.nan], values[:-1]))[: len(values)]
+
+
+def _change_stopped(chain: Chain) -> Bools:
+    """Whether the machine waits for a person between the cuts before and after the change."""
+    m, cutting = chain.motion, np.flatnonzero(chain.cuts)
+    stops = m.event_move[chain.stop_events]
+    answer = np.zeros(len(_changes(chain)), dtype=bool)
+    for row, event in enumerate(_changes(chain).tolist()):
+        place = int(np.searchsorted(cutting, m.event_move[event]))
+        last = int(cutting[place - 1]) if place else -1
+        after = int(cutting[place]) if place < len(cutting) else len(m)
+        answer[row] = bool(((stops > last) & (stops <= after)).any())
+    return answer
+
+
+def _cut_before(chain: Chain) -> Bools:
+    first = int(np.argmax(chain.cuts)) if chain.cuts.any() else len(chain.motion)
+    return np.asarray(chain.motion.event_move[_changes(chain)] > first)
+
+
+def _cut_after(chain: Chain) -> Bools:
+    cutting = np.flatnonzero(chain.cuts)
+    return np.asarray(chain.motion.event_move[_changes(chain)] <= (cutting[-1] if len(cutting) else -1))
+
+
+_CHANGE_FACTS: dict[str, Fact] = {
+    "line": number("", "line of the program", lambda c: c.motion.event_line[_changes(c)]),
+    "new_tool": number("", "number of the tool called", lambda c: c.motion.event_value[_changes(c)]),
+    "tool_before": number("", "number of the tool in the spindle before; unknown at the first change", _tool_before),
+    "first": truth("whether it is the program's first tool change", lambda c: np.arange(len(_changes(c))) == 0),
+    "stopped": truth("whether the machine waits for a person between the cuts before and after", _change_stopped),
+    "cut_before": truth("whether the program has cut before it", _cut_before),
+    "cut_after": truth("whether the program cuts after it", _cut_after),
+}
+
+CHANGES = Table(
+    "changes",
+    "tool changes",
+    _CHANGE_FACTS,
+    lambda c: len(_changes(c)),
+    lambda c: np.nan_to_num(c.motion.event_value[_changes(c)], nan=-1).astype(np.int64),
+    _move_after,
+)
+
+TABLES = (MOVES, SPEEDS, CHANGES)

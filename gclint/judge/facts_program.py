@@ -1,0 +1,242 @@
+"""Facts about faults of the text, tools used, axes, and the program as a whole."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Column, Floats
+from gclint.faults import CODE, KINDS
+from gclint.judge.chain import Chain
+from gclint.judge.facts import Build, Table, number, text, texts, truth
+from gclint.motion.table import HOME, MACHINE, RAPID
+from gclint.program.table import decode
+
+
+def _faults(name: str) -> Build:
+    def build(chain: Chain) -> Column:
+        return np.concatenate((getattr(chain.program.faults, name), getattr(chain.motion.faults, name)))
+
+    return build
+
+
+def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+    data = chain.program.data
+
+    def said(start: int, end: int) -> str:
+        shown = " ".join(decode(data[start : min(end, start + 60)]).split())
+        return shown if shown.isprintable() else repr(shown)[1:-1]
+
+    return texts([said(int(s), int(e)) for s, e in zip(_faults("start")(chain), _faults("end")(chain))])
+
+
+FAULTS = Table(
+    "faults",
+    "what is wrong with the text or with the motion it asks for",
+    {
+        "line": number("", "line of the program", _faults("line")),
+        "kind": text("what is wrong", lambda c: (_faults("kind")(c).astype(np.int32), KINDS), "", KINDS),
+        "text": text("the text concerned", _fault_text),
+        "a": number("", "first number of the fault; its meaning depends on the kind", _faults("a")),
+        "b": number("", "second number of the fault", _faults("b")),
+        "start_radius": number("mm", "radius of an arc at its start, or its R", _faults("a")),
+        "end_radius": number("mm", "radius of an arc at its end, or half its chord", _faults("b")),
+    },
+    lambda c: len(c.program.faults) + len(c.motion.faults),
+)
+
+
+# tools: one row per tool that moves at feed
+
+def _used(chain: Chain) -> list[int]:
+    return [int(n) for n in np.unique(chain.motion.tool[chain.cuts])]
+
+
+def _first_use(chain: Chain) -> Column:
+    return np.array([int(np.argmax(chain.cuts & (chain.motion.tool == n))) for n in _used(chain)], dtype=np.int64)
+
+
+def _calling_line(chain: Chain) -> Column:
+    moves = _first_use(chain)
+    called = chain.motion.tool_line[moves]
+    return np.where(called > 0, called, chain.motion.line[moves])
+
+
+TOOLS = Table(
+    "tools",
+    "tools the program cuts with",
+    {
+        "line": number("", "line that calls the tool, else the line of its first cut", _calling_line),
+        "declared": truth("whether the tool is declared, named in a comment or assumed",
+                          lambda c: np.array([n in c.setup.tools for n in _used(c)], dtype=bool)),
+        "others_declared": number("", "number of tools that are declared by hand", lambda c: _by_hand(c)),
+    },
+    lambda c: len(_used(c)),
+    _used,
+    _first_use,
+)  # fmt: skip
+
+
+def _by_hand(chain: Chain) -> int:
+    return sum(not tool.declared_in.startswith("comment") for tool in chain.setup.tools.values())
+
+
+# axes: X, Y, Z
+
+def _ends(chain: Chain, pick: Any) -> Floats:
+    m = chain.motion
+    return np.array([pick(values[chain.placed]) if chain.placed.any() else np.nan for values in (m.x1, m.y1, m.z1)])
+
+
+def _travel(chain: Chain) -> Floats:
+    axes = chain.setup.machine.travel
+    return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
+
+
+def _zero(chain: Chain) -> Floats:
+    axes = chain.setup.work_zero
+    return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
+
+
+def _over_travel(chain: Chain) -> Floats:
+    """How far the axis must leave its travel, mm: by size where work zero is unknown, else by place."""
+    low, high, travel, zero = _ends(chain, np.min), _ends(chain, np.max), _travel(chain), _zero(chain)
+    size = high - low - travel
+    place = np.maximum(-(zero + low), zero + high - travel)
+    return np.where(np.isnan(zero), size, np.maximum(place, size))
+
+
+def _farthest_move(chain: Chain) -> Column:
+    """The move that reaches the end of the axis that is farther from the middle of the travel."""
+    m, rows = chain.motion, np.flatnonzero(chain.placed)
+    if len(rows) == 0:
+        return np.full(3, -1)
+    low, high, travel, zero = _ends(chain, np.min), _ends(chain, np.max), _travel(chain), _zero(chain)
+    picked = []
+    for axis, values in enumerate((m.x1, m.y1, m.z1)):
+        below = -(zero[axis] + low[axis]) > zero[axis] + high[axis] - travel[axis]  # False where zero is unknown
+        picked.append(rows[np.argmin(values[rows]) if below else np.argmax(values[rows])])
+    return np.array(picked)
+
+
+AXES = Table(
+    "axes",
+    "the machine's axes, with what the program asks of each",
+    {
+        "line": number("", "line that goes farthest", lambda c: np.where(
+            _farthest_move(c) >= 0, c.motion.line[np.maximum(_farthest_move(c), 0)] if len(c.motion) else 1, 1)),
+        "axis": text("the axis", lambda c: (np.arange(3, dtype=np.int32), ("X", "Y", "Z")), "", ("X", "Y", "Z")),
+        "size": number("mm", "from the lowest to the highest position the program asks for",
+                       lambda c: _ends(c, np.max) - _ends(c, np.min), "a move whose position is known"),
+        "low": number("mm", "lowest position in work coordinates", partial(_ends, pick=np.min)),
+        "high": number("mm", "highest position in work coordinates", partial(_ends, pick=np.max)),
+        "travel": number("mm", "travel of the axis", _travel, "`[machine] travel` in shop.toml"),
+        "zero_known": truth("whether it is declared where work zero lies in the travel", lambda c: np.isfinite(_zero(c))),
+        "over": number("mm", "how far the axis must leave its travel", _over_travel, "`[machine] travel` in shop.toml"),
+    },
+    lambda c: 3,
+    None,
+    _farthest_move,
+)  # fmt: skip
+
+
+# program: one row
+
+_STATE = {
+    "distance-unstated": "G90 or G91 (absolute or incremental)",
+    "feed-mode-unstated": "G94 or G93 (what F means)",
+    "plane-unstated": "G17, G18 or G19 (the plane of arcs)",
+    "offset-unstated": "G54 (the work offset)",
+}
+
+
+def _state_faults(chain: Chain) -> Column:
+    faults = chain.motion.faults
+    return np.flatnonzero(np.isin(faults.kind, [CODE[kind] for kind in _STATE]))
+
+
+def _unstated(chain: Chain) -> str:
+    faults = chain.motion.faults
+    return ", ".join(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(chain)))
+
+
+def _state_line(chain: Chain) -> Floats:
+    rows = _state_faults(chain)
+    return np.array([chain.motion.faults.line[rows].min() if len(rows) else 1.0], dtype=np.float64)
+
+
+def _one(pick: Any) -> Build:
+    """A fact of the whole program: one row; None and NaN are unknown."""
+
+    def build(chain: Chain) -> Any:
+        value = pick(chain)
+        return None if value is None else np.array([value])
+
+    return build
+
+
+def _feeds(chain: Chain) -> Column:
+    return np.flatnonzero(chain.motion.kind != RAPID)
+
+
+def _lowest_feed(chain: Chain) -> float:
+    values = chain.lowest[_feeds(chain)]
+    return float(np.nanmin(values)) if np.isfinite(values).any() else np.nan
+
+
+def _ends_in_material(chain: Chain) -> bool | None:
+    """Whether the last move leaves the tip below the blank's top and over the blank."""
+    m, box = chain.motion, chain.box
+    if len(m) == 0 or m.flags[-1] & (HOME | MACHINE):
+        return False
+    x, y, z = float(m.x1[-1]), float(m.y1[-1]), float(m.z1[-1])
+    if box is None or box.top is None or np.isnan(z):
+        return None
+    if z > box.top - 0.05:
+        return False
+    radius = tool.diameter / 2 if (tool := chain.tool(int(m.tool[-1]))) else 0.0
+    for at, span in ((x, box.x), (y, box.y)):
+        if span is not None and not np.isnan(at) and not span[0] - radius < at < span[1] + radius:
+            return False
+    return True
+
+
+def _drags(chain: Chain) -> bool:
+    """Whether every tool is one that must not turn."""
+    used = [chain.tool(n) for n in _used(chain)]
+    return bool(used) and all(tool is not None and tool.shape == "drag" for tool in used)
+
+
+def _last_line(chain: Chain) -> int:
+    return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
+
+
+PROGRAM = Table(
+    "program",
+    "the program as a whole: one row",
+    {
+        "line": number("", "first line", lambda c: np.array([1.0])),
+        "last_line": number("", "last line that holds a block", _one(_last_line)),
+        "unstated": text("modes that the program needs and never states", lambda c: texts([_unstated(c)])),
+        "unstated_count": number("", "how many of them", _one(lambda c: len(_unstated(c).split(", ")) if _unstated(c) else 0)),
+        "unstated_line": number("", "line of the first move that needs one", _state_line),
+        "feed_moves": number("", "number of moves at feed", _one(lambda c: len(_feeds(c)))),
+        "first_feed_line": number("", "line of the first move at feed",
+                                  _one(lambda c: float(c.motion.line[_feeds(c)[0]]) if len(_feeds(c)) else 1.0)),
+        "lowest": number("mm", "lowest Z of the moves at feed", _one(_lowest_feed), "a Z in the program"),
+        "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
+        "removes": truth("whether anything is removed", _one(lambda c: bool(c.in_contact.any()))),
+        "drag_only": truth("whether every tool is one that must not turn", _one(_drags)),
+        "ended": truth("whether M2, M30 or a closing % was reached", _one(lambda c: bool(c.motion.ended))),
+        "read_to_end": truth("whether the program could be followed to its end",
+                             _one(lambda c: c.motion.stopped_at == 0)),
+        "ends_in_material": truth("whether the last move leaves the tip in the blank", _one(_ends_in_material),
+                                  "the stock (`[stock] size` in job.toml, or --stock)"),
+        "last_z": number("mm", "Z of the tip at the end", _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
+    },
+    lambda c: 1,
+)  # fmt: skip
+
+TABLES = (FAULTS, TOOLS, AXES, PROGRAM)

@@ -1,0 +1,212 @@
+"""Facts that come from the declarations: the same in every row, or taken from the row's tool."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.judge.chain import Chain
+from gclint.judge.facts import Build, Fact, number, text, texts, truth
+from gclint.setup.types import GRADES, HELICES, SHAPES, Axes
+
+_MATERIAL = "the material (`material` in job.toml, or --material)"
+_STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+_SPINDLE = "the spindle (`[spindle]` in shop.toml)"
+
+
+def _axis(part: str, axis: str) -> Build:
+    def build(chain: Chain) -> float | None:
+        axes: Axes | None = chain.setup.work_zero if part == "work_zero" else getattr(chain.setup.machine, part)
+        return getattr(axes, axis) if axes else None
+
+    return build
+
+
+def _card(name: str) -> Build:
+    """A fact of the material's card; unknown where no material is declared."""
+    return lambda chain: getattr(chain.setup.material, name, None)
+
+
+def _kind(*kinds: str) -> Build:
+    return lambda chain: None if (kind := _card("kind")(chain)) is None else kind in kinds
+
+
+def _mark(chain: Chain) -> str:
+    return chain.setup.dial or ""
+
+
+def _z_zero(chain: Chain) -> str | None:
+    zero = chain.setup.z_zero
+    return zero if zero is None or isinstance(zero, str) else "above-table"
+
+
+def _slowest(chain: Chain) -> float | None:
+    spindle = chain.setup.spindle
+    return min((mark.true for mark in spindle.dial), default=spindle.low)
+
+
+SETUP: dict[str, Fact] = {
+    **{
+        f"machine.{part}.{axis}": number(unit, f"{meaning} of the {axis.upper()} axis", _axis(part, axis),
+                                         f"`[machine] {part}` in shop.toml")
+        for part, unit, meaning in (
+            ("travel", "mm", "travel"), ("rapid", "mm/min", "rapid rate"), ("feed_limit", "mm/min", "largest feed"),
+        )
+        for axis in "xyz"
+    },
+    "machine.homes": truth("whether the machine finds its own home position", lambda c: c.setup.machine.homes,
+                           "`[machine] homes` in shop.toml"),
+    "spindle.kind": text("how the speed is set", lambda c: c.setup.spindle.kind, _SPINDLE, ("commanded", "dial")),
+    "spindle.started": text("who starts the spindle", lambda c: c.setup.spindle.started or "not-declared",
+                            "`[spindle] started` in shop.toml", ("by-hand", "program", "not-declared")),
+    "spindle.spin_up": number("s", "time the spindle needs to reach its speed", lambda c: c.setup.spindle.spin_up,
+                              "`[spindle] spin_up` in shop.toml"),
+    "spindle.slowest": number("rev/min", "lowest true speed of the spindle", _slowest,
+                              "`[spindle] dial` or `range` in shop.toml"),
+    "spindle.mark": text("the dial mark chosen in the job; empty if none is", _mark),
+    "controller.name": text("the controller card", lambda c: c.setup.controller.name),
+    "controller.tool_change": text("what the controller does with M6", lambda c: c.setup.controller.tool_change, "",
+                                   ("does", "stops", "refuses", "ignores")),
+    "controller.program_stop": text("what the controller does with M0", lambda c: c.setup.controller.program_stop, "",
+                                    ("stops", "stops-spindle", "refuses", "ignores")),
+    "controller.end_required": truth("whether a program must say that it ends", lambda c: c.setup.controller.end_required),
+    "stock.declared": truth("whether the blank's size is declared", lambda c: bool(c.setup.stock and c.setup.stock.declared)),
+    "stock.placed": truth("whether the blank's corner is declared", lambda c: bool(c.setup.stock and c.setup.stock.placed)),
+    "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None, _STOCK),
+    "stock.bottom": number("mm", "Z of the blank's underside in work coordinates",
+                           lambda c: c.setup.stock.bottom if c.setup.stock else None, _STOCK),
+    "z_zero": text("where Z zero lies", _z_zero, "`z_zero` in job.toml", ("stock-top", "table", "above-table")),
+    "hold.by": text("how the part is held", lambda c: c.setup.hold.by, "`[hold] by` in job.toml",
+                    ("vacuum", "tape", "screws", "clamps", "tabs", "skin")),
+    "hold.spoilboard": number("mm", "how deep the program may cut into the table's board",
+                              lambda c: c.setup.hold.spoilboard, "`[hold] spoilboard` in job.toml"),
+    "keep_outs": number("", "number of declared keep-out boxes", lambda c: len(c.setup.keep_out)),
+    "cell": number("mm", "cell of the stock model: nothing smaller is told apart", lambda c: c.engagement.cell),
+    "material.declared": truth("whether a material is declared", lambda c: c.setup.material is not None),
+    "material.wood": truth("whether the material is wood or a wood board", _kind("wood", "board"), _MATERIAL),
+    "material.metal": truth("whether the material is a metal", _kind("metal"), _MATERIAL),
+    "material.brittle": truth("whether the material chips out", _card("brittle"), _MATERIAL),
+    "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
+    "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",
+                               lambda c: thin.value if (thin := _card("thin_by")(c)) else None, _MATERIAL),
+    "material.thin_judged": truth("whether a thin chip means anything in this material", _card("thin_judged"), _MATERIAL),
+    "material.thin_grade": text("how much a thin chip matters in this material", _card("thin_grade"), _MATERIAL, GRADES),
+    "material.seen_thin": text("what is seen where the chip is too thin", _card("thin_words"), _MATERIAL),
+    "material.seen_thick": text("what is seen where the chip is too thick", _card("thick_words"), _MATERIAL),
+    "material.seen_fast": text("what is seen where the edge is too fast", _card("fast_words"), _MATERIAL),
+    "material.title": text("the material in words", _card("title"), _MATERIAL),
+    "material.name": text("the material's card", _card("name"), _MATERIAL),
+}  # fmt: skip
+
+
+def _gather(tool_of: Build, value: Callable[[Chain, int], float | None]) -> Build:
+    """A number by the row's tool."""
+
+    def build(chain: Chain) -> Any:
+        return _by_tool(chain, tool_of, lambda n: np.nan if (v := value(chain, n)) is None else float(v), np.float64)
+
+    return build
+
+
+def _by_tool(chain: Chain, tool_of: Build, value: Callable[[int], Any], kind: Any) -> Column:
+    rows = np.asarray(tool_of(chain))
+    numbers, place = np.unique(rows, return_inverse=True)
+    each = np.array([value(int(n)) for n in numbers], dtype=kind)
+    return each[place] if len(numbers) else np.empty(0, dtype=kind)
+
+
+def _gather_text(tool_of: Build, value: Callable[[Chain, int], str | None]) -> Build:
+    def build(chain: Chain) -> Any:
+        rows = np.asarray(tool_of(chain))
+        numbers, place = np.unique(rows, return_inverse=True)
+        codes, words = texts([value(chain, int(n)) for n in numbers])
+        return (codes[place] if len(numbers) else np.empty(0, dtype=np.int32)), words
+
+    return build
+
+
+def _gather_truth(tool_of: Build, value: Callable[[Chain, int], bool | None]) -> Build:
+    def build(chain: Chain) -> Any:
+        return _by_tool(chain, tool_of, lambda n: {None: 1, False: 0, True: 2}[value(chain, n)], np.int8)
+
+    return build
+
+
+def _of_tool(name: str) -> Callable[[Chain, int], Any]:
+    return lambda chain, n: getattr(chain.tool(n), name, None)
+
+
+def _limit(name: str, side: str = "high") -> Callable[[Chain, int], float | None]:
+    def read(chain: Chain, n: int) -> float | None:
+        window = getattr(chain.windows(n), name, None)
+        return getattr(window, side) if window is not None else None
+
+    return read
+
+
+def tool_facts(tool_of: Build) -> dict[str, Fact]:
+    """Facts of the row's tool and of its windows in this material."""
+    tool = "the tool (`[[tool]]` in shop.toml, or --tool)"
+    numbers = (
+        ("diameter", "mm", "cutting diameter", tool),
+        ("flutes", "", "number of flutes", "`flutes` of the tool (or `2fl` in --tool)"),
+        ("flute_length", "mm", "length of the flutes", "`flute_length` of the tool in shop.toml"),
+        ("stickout", "mm", "length out of the collet", "`stickout` of the tool in shop.toml"),
+        ("shank", "mm", "diameter of the shank", "`shank` of the tool in shop.toml"),
+        ("corner_radius", "mm", "corner radius", "`corner_radius` of the tool in shop.toml"),
+        ("angle", "deg", "full angle of a V, taper or point", "`angle` of the tool in shop.toml"),
+    )
+    made = {
+        f"tool.{name}": number(unit, f"{meaning} of the tool", _gather(tool_of, _of_tool(name)), needs)
+        for name, unit, meaning, needs in numbers
+    }
+    made["tool.number"] = number("", "the program's number of the tool; -1 if it names none", lambda c: tool_of(c))
+    made["tool.known"] = truth("whether the tool is declared or assumed",
+                               _gather_truth(tool_of, lambda c, n: n in c.setup.tools))  # fmt: skip
+    made["tool.shape"] = text("shape of the tool", _gather_text(tool_of, _of_tool("shape")), tool, SHAPES)
+    made["tool.helix"] = text("helix of the tool", _gather_text(tool_of, _of_tool("helix")),
+                              "`helix` of the tool in shop.toml", HELICES)  # fmt: skip
+    made["tool.called"] = text("the tool in words", _gather_text(tool_of, _called))
+    made["tool.centre_cutting"] = truth("whether the tool cuts at its centre", _gather_truth(tool_of, _of_tool("centre_cutting")),
+                                        "`centre_cutting` of the tool in shop.toml")  # fmt: skip
+    both = f"{_MATERIAL} and {tool}"
+    for name, unit, meaning, read in (
+        ("ramp_limit", "deg", "steepest ramp the card allows", _limit("ramp_limit")),
+        ("ramp_advised", "deg", "ramp the card advises", _limit("ramp_advised")),
+        ("plunge_depth", "mm", "deepest straight plunge the card allows", _limit("plunge_depth")),
+        ("plunge_share", "", "plunge feed as a share of the cutting feed", _limit("plunge_feed_share")),
+        ("depth_slot", "mm", "depth per pass at full width", _limit("depth_slot")),
+        ("depth_side", "mm", "depth per pass at a quarter of the width", _limit("depth_side")),
+    ):
+        made[f"window.{name}"] = number(unit, f"{meaning} for this tool", _gather(tool_of, read), both)
+    made["window.plunge"] = text("what the card says about straight plunges", _gather_text(tool_of, _plunge), both,
+                                 ("no", "yes", "peck", "drill"))  # fmt: skip
+    made["cutting_feed"] = number("mm/min", "usual feed of this tool's own level cuts",
+                                  _gather(tool_of, lambda c, n: c.cutting_feed.get(n)), "a level cut of this tool")  # fmt: skip
+    made["window.feed"] = number("mm/min", "largest feed the chip window allows this tool at its true speed",
+                                 _gather(tool_of, _window_feed), f"{both}, with its flutes and the spindle's speed")  # fmt: skip
+    return made
+
+
+def _called(chain: Chain, n: int) -> str:
+    tool = chain.tool(n)
+    return tool.called if tool else (f"tool {n}" if n >= 0 else "the tool")
+
+
+def _plunge(chain: Chain, n: int) -> str | None:
+    return getattr(chain.windows(n), "plunge", None)
+
+
+def _window_feed(chain: Chain, n: int) -> float | None:
+    tool, windows = chain.tool(n), chain.windows(n)
+    if tool is None or windows is None or tool.flutes is None:
+        return None
+    own = (chain.motion.tool == n) & chain.in_contact
+    speeds = chain.cutting.true_speed_of[own]
+    high = max((w.high for w in windows.chip.values() if w.high is not None), default=None)
+    if high is None or not np.isfinite(speeds).any():
+        return None
+    return float(high * tool.flutes * np.nanmax(speeds))

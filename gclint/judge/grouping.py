@@ -1,0 +1,193 @@
+"""Turns the rows a rule found into findings: one per cause, with the worst place told."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.judge.change import ADVICE, Worst
+from gclint.judge.chain import Chain
+from gclint.judge.evaluate import TRUE, numbers, truth, words
+from gclint.judge.facts import View
+from gclint.judge.finding import Change, Finding, Found, Limits
+from gclint.judge.language import TEXT
+from gclint.judge.packs import Rule
+from gclint.judge.places import column_of
+from gclint.judge.wording import chosen, in_program_units, number_of, say
+from gclint.motion.table import INCH
+from gclint.setup.types import GRADES, Window
+
+MOST_LINES = 1000
+_LETTERS = {"feed": ("F",), "speed": ("S",)}
+
+
+def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], chain: Chain) -> list[Finding]:
+    """`view` holds the rows found; `accepted` is, for each, the index in `reasons` of its acceptance, -1 if it has none."""
+    if view.length == 0:
+        return []
+    grades = grades_of(rule, view)
+    if rule.text.cause == "once":
+        grades = np.full(view.length, grades.min())
+    place = place_lines(rule, view)
+    key = _groups(rule, view, grades, place, accepted)
+    order = np.argsort(key, kind="stable")
+    starts = np.flatnonzero(np.concatenate(([True], np.diff(key[order]) != 0)))
+    badness = _badness(rule, view)
+    made = []
+    for start, end in zip(starts.tolist(), [*starts[1:].tolist(), len(order)]):
+        rows = order[start:end]
+        worst = int(rows[int(np.argmax(badness[rows]))])
+        reason = reasons[int(accepted[worst])] if accepted[worst] >= 0 else None
+        made.append(_finding(rule, view, rows, worst, GRADES[int(grades[worst])], reason, place, chain))
+    return made
+
+
+def grades_of(rule: Rule, view: View) -> Column:
+    """Index into GRADES of each row; a case whose condition is unknown does not count."""
+    grades = np.full(view.length, GRADES.index(rule.grades[-1].grade))
+    for case in reversed(rule.grades[:-1]):
+        assert case.when is not None
+        grades = np.where(truth(case.when.code, view) == TRUE, GRADES.index(case.grade), grades)
+    return grades
+
+
+def line_of(rule: Rule, view: View) -> Column:
+    """Line each row is about."""
+    if rule.line is not None:
+        return numbers(rule.line.code, view).astype(np.int64)
+    return np.broadcast_to(np.asarray(view.value("line")), (view.length,)).astype(np.int64)
+
+
+def place_lines(rule: Rule, view: View) -> Column:
+    """Line each row's finding stands on: that of the F or S word at fault, else of the move."""
+    lines, moves = line_of(rule, view), view.column("move")
+    if rule.text.cause in _LETTERS and len(view.chain.motion):
+        motion = view.chain.motion
+        governs = (motion.feed_line if rule.text.cause == "feed" else motion.speed_line)[np.maximum(moves, 0)]
+        return np.where((moves >= 0) & (governs > 0), governs, lines).astype(np.int64)
+    return lines
+
+
+def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Column) -> Column:
+    """Number of each row's group, in an order that does not depend on anything but the rows."""
+    moves, motion = view.column("move"), view.chain.motion
+    cause = rule.text.cause
+    if cause == "once":
+        parts = [reason]
+    elif cause == "line":
+        parts = [view.column("tool"), grades, place, reason]
+    elif cause == "move" and len(motion):
+        parts = [view.column("tool"), grades, np.where(moves >= 0, motion.feed_line[np.maximum(moves, 0)], place), reason]
+    else:
+        parts = [view.column("tool"), grades, place, reason]
+    return np.unique(np.column_stack([np.asarray(part, dtype=np.int64) for part in parts]), axis=0, return_inverse=True)[
+        1
+    ].ravel()
+
+
+def _badness(rule: Rule, view: View) -> Column:
+    """The larger, the worse: as the rule says, else how far what was found lies outside its window."""
+    if rule.worst is not None:
+        worst = numbers(rule.worst.code, view)
+    elif rule.found is None or rule.found.kind == TEXT:
+        return np.zeros(view.length)
+    else:
+        found = numbers(rule.found.code, view)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            over = found / numbers(rule.high.code, view) if rule.high else np.full(view.length, np.nan)
+            under = numbers(rule.low.code, view) / found if rule.low else np.full(view.length, np.nan)
+        worst = np.fmax(over, under) if rule.high or rule.low else found
+    return np.where(np.isfinite(worst), worst, -np.inf)
+
+
+def _finding(
+    rule: Rule, view: View, rows: Column, worst: int, grade: str, accepted: str | None, place: Column, chain: Chain
+) -> Finding:
+    one = view.choose(np.array([worst]))
+    moves = view.column("move")[rows]
+    lines = np.unique(np.concatenate((line_of(rule, view.choose(rows)), np.unique(place[rows]))))
+    lines = np.maximum(lines, 1)
+    worst_move = int(view.column("move")[worst])
+    inch = bool(chain.motion.flags[worst_move] & INCH) if worst_move >= 0 and len(chain.motion) else False
+    worst_line = max(int(line_of(rule, one)[0]), 1)
+    stands = int(place[rows].min()) if rule.text.cause in _LETTERS else int(lines[0])
+    if rule.text.cause == "once":
+        stands = worst_line
+    stands = max(stands, 1)
+    tools = np.unique(view.column("tool")[rows])
+    tool = int(tools[0]) if len(tools) == 1 and tools[0] in chain.setup.tools else None
+    count = len(np.unique(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
+    found, window = _measured(rule, one, inch, chain)
+    return Finding(
+        rule=rule.name,
+        grade=grade,
+        line=stands,
+        last_line=max(int(lines[-1]), stands),
+        lines=tuple(lines[:MOST_LINES].tolist()),
+        worst_line=worst_line,
+        column=_column(rule, view, rows, stands, chain),
+        count=count,
+        tool=tool,
+        found=found,
+        window=window,
+        happens=say(chosen(rule.happens, one).text, one),
+        change=_change(rule, one, worst_move, inch, tuple(lines[:MOST_LINES].tolist())),
+        accepted=accepted,
+    )
+
+
+def _column(rule: Rule, view: View, rows: Column, line: int, chain: Chain) -> int:
+    if rule.text.looks_at == "faults":
+        at = np.concatenate((chain.program.faults.start, chain.motion.faults.start))
+        own = view.rows[rows] if view.rows is not None else rows
+        starts = [int(at[row]) for row in own.tolist()]
+        here = [start for start in starts if chain.program.place(start)[0] == line]
+        return chain.program.place(min(here))[1] if here else 1
+    return column_of(chain.program, line, rule.text.points_at or _LETTERS.get(rule.text.cause, ("Z", "X", "Y")))
+
+
+def _measured(rule: Rule, one: View, inch: bool, chain: Chain) -> tuple[Found | None, Limits | None]:
+    written = rule.text.found
+    if written is None or rule.found is None:
+        return None, None
+    if rule.found.kind == TEXT:
+        return Found(written.name, words(rule.found.code, one)[0], ""), None
+    value, unit = in_program_units(number_of(rule.found, one), rule.found.unit, inch)
+    found = Found(written.name, value, unit)
+    if rule.text.window is None:
+        return found, None
+    low, high = (in_program_units(number_of(side, one), rule.found.unit, inch)[0] if side else None
+                 for side in (rule.low, rule.high))  # fmt: skip
+    standing, source = _origin(rule, one, chain)
+    return found, Limits(low, high, unit, standing, source)
+
+
+def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
+    """Standing and source of the window a finding is held against."""
+    assert rule.text.window is not None
+    kind, _, name = rule.text.window.of.partition(".")
+    if kind == "limits":
+        return rule.text.limits[name].standing, rule.text.limits[name].source
+    if kind == "declared":
+        return "declared", "the declarations of shop and job"
+    windows = chain.windows(int(one.column("tool")[0]))
+    window: Window | None = None
+    if windows is not None and kind == "chip":
+        operation = words(["fact", "operation", 1], one)[0] if "operation" in one.facts else None
+        window = windows.chip.get(operation or "") or windows.chip.get("") or next(iter(windows.chip.values()), None)
+    elif windows is not None:
+        value = getattr(windows, name, None)
+        if isinstance(value, str):  # the policy on plunges
+            material = chain.setup.material
+            return getattr(material, "plunge_standing", rule.text.standing), getattr(material, "plunge_source", rule.text.source)
+        window = value
+    return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
+
+
+def _change(rule: Rule, one: View, move: int, inch: bool, lines: tuple[int, ...]) -> Change:
+    text = say(chosen(rule.change, one).text, one, inch)
+    made = ADVICE[rule.text.advice](Worst(one, move, inch, lines)) if rule.text.advice and move >= 0 else None
+    if made is None:
+        return Change(text)
+    return Change(f"{made.text} {text}".strip(), made.set)
+

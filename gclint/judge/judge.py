@@ -1,0 +1,207 @@
+"""Runs the rules over the tables of one program and makes findings: what is wrong, where, how much, what to change."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.cutting.table import Cutting
+from gclint.judge import acceptance
+from gclint.judge.chain import Chain
+from gclint.judge.evaluate import TRUE, UNKNOWN, blame, truth
+from gclint.judge.facts import View, facts_of
+from gclint.judge.finding import Change, Finding, Found, NotJudged
+from gclint.judge.grouping import findings_of
+from gclint.judge.packs import Pack, Rule, check_together, load_pack
+from gclint.motion.table import Motion
+from gclint.motion.timing import Timing
+from gclint.program.table import Program
+from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.stock.table import Engagement
+
+NEED_STOCK_MODEL = ("pieces", "entries", "passes")
+
+# Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
+UNFOLLOWED = {
+    "expression": ("lines with parameters or expressions", "a program without parameters: they are not worked out yet"),
+    "flow": ("lines with subprograms, loops or jumps", "a program without them: they are not followed yet"),
+    "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
+    "compensation-on": ("cuts under G41 or G42", "a program whose path is already shifted by the tool's radius"),
+    "position-unknown": ("moves from a position that is not known", "an absolute position (G90) before them"),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """What the rules say about one program. Accepted findings are among `findings`, with the reason."""
+
+    findings: tuple[Finding, ...]
+    not_judged: tuple[NotJudged, ...]
+
+
+@dataclass
+class Hits:
+    """Rows of its table that one rule found, before they are grouped."""
+
+    rule: Rule
+    view: View  # of the chosen rows
+    accepted: Column = field(default_factory=lambda: np.empty(0, dtype=np.int64))  # index into reasons, -1 = not accepted
+    reasons: list[str] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+
+
+def judge(
+    program: Program,
+    motion: Motion,
+    timing: Timing,
+    engagement: Engagement,
+    cutting: Cutting,
+    setup: Setup,
+    packs: Iterable[Pack] | None = None,
+) -> Judged:
+    """Judge one program by the shipped packs and the job's house packs, or by `packs` alone.
+
+    Raises Problem for a house pack or an acceptance in job.toml that is wrong. A rule that fails becomes one finding
+    internal-error, and the others go on.
+    """
+    chain = Chain(program, motion, timing, engagement, cutting, setup)
+    chosen = tuple(packs) if packs is not None else all_packs(setup)
+    rules = [rule for pack in chosen for rule in pack.rules]
+    acceptance.check_names(setup, [rule.name for rule in rules])
+    hits: list[Hits] = []
+    findings: list[Finding] = []
+    missing: dict[tuple[str, str], int] = {}
+    views: dict[str, View] = {}
+    for rule in rules:
+        if rule.when is None:
+            continue
+        try:
+            found = _run(rule, views.setdefault(rule.text.looks_at, View.of(rule.text.looks_at, chain)), missing)
+        except Exception as fault:  # one broken rule must not hide what the others find
+            findings.append(_internal_error(rule, fault))
+            continue
+        if found is not None:
+            hits.append(found)
+    _leave_out(hits)
+    findings += acceptance.apply(hits, chain, [rule.name for rule in rules])
+    for found in hits:
+        try:
+            findings += findings_of(found.rule, found.view, found.accepted, found.reasons, chain)
+        except Exception as fault:
+            findings.append(_internal_error(found.rule, fault))
+    _add_unmodelled(chain, rules, missing)
+    return Judged(tuple(sorted(findings, key=_rank)), _not_judged(missing))
+
+
+def all_packs(setup: Setup) -> tuple[Pack, ...]:
+    """The shipped packs and the house packs the job names. Raises Problem."""
+    from gclint.judge.compile_packs import shipped_packs
+
+    packs = (*shipped_packs(), *(load_pack(Path(path)) for path in setup.packs))
+    if setup.packs:
+        check_together(packs)
+    return packs
+
+
+def _run(rule: Rule, view: View, missing: dict[tuple[str, str], int]) -> Hits | None:
+    assert rule.when is not None
+    if view.length == 0:
+        return None
+    answer = truth(rule.when.code, view)
+    unknown = np.flatnonzero(answer == UNKNOWN)
+    if len(unknown):
+        _blame(rule, view.choose(unknown), missing)
+    rows = np.flatnonzero(answer == TRUE)
+    return Hits(rule, view.choose(rows)) if len(rows) else None
+
+
+def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
+    """One line for each declaration that would let the rule be judged, however many rows lack it."""
+    assert rule.when is not None
+    facts = facts_of(rule.text.looks_at)
+    needs: dict[str, int] = {}
+    for name, count in blame(rule.when.code, rows).items():
+        need = facts[name].needs or f"{facts[name].meaning} (`{name}`)"
+        needs[need] = max(needs.get(need, 0), count)
+    for need, count in needs.items():
+        missing[rule.name, need] = missing.get((rule.name, need), 0) + count
+
+
+def _leave_out(hits: list[Hits]) -> None:
+    """Where one rule's finding already says it, the same cause is not told again by another (`instead_of`)."""
+    by_name = {found.rule.name: found for found in hits}
+    for found in hits:
+        for name in found.rule.text.instead_of:
+            other = by_name.get(name)
+            if other is None:
+                continue
+            telling = found.view
+            if found.rule.instead_when is not None:
+                telling = telling.choose(np.flatnonzero(truth(found.rule.instead_when.code, telling) == TRUE))
+            key = _cause_key(found.rule, telling)
+            keep = ~np.isin(_cause_key(found.rule, other.view), key)
+            other.view = other.view.choose(np.flatnonzero(keep))
+            other.accepted = other.accepted[keep]
+    hits[:] = [found for found in hits if found.view.length]
+
+
+def _cause_key(rule: Rule, view: View) -> Column:
+    """What the rows of two rules must share to have one cause: the S word, the F word, or the line."""
+    moves = np.maximum(view.column("move"), 0)
+    motion = view.chain.motion
+    column = {"speed": motion.speed_line, "once": motion.speed_line, "feed": motion.feed_line}
+    return np.asarray(column.get(rule.text.cause, motion.line)[moves])
+
+
+def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:
+    """What earlier steps could not model or follow."""
+    for _, needs, count in chain.engagement.not_judged:
+        for rule in rules:
+            if rule.text.looks_at in NEED_STOCK_MODEL:
+                missing[rule.name, needs] = missing.get((rule.name, needs), 0) + count
+    for name, needs, count in chain.cutting.not_judged:
+        missing.setdefault((name, needs), count)
+    faults = View.of("faults", chain)
+    kinds, words = faults.value("kind")
+    for kind, (what, needs) in UNFOLLOWED.items():
+        count = int((kinds == words.index(kind)).sum())
+        if count:
+            missing[what, needs] = count
+    if chain.motion.stopped_at:
+        where = f"everything from line {chain.motion.stopped_at} on"
+        missing[where, chain.motion.stopped_because or "a program that can be followed to its end"] = 1
+
+
+def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:
+    """One row per rule; what it needs, joined."""
+    rules: dict[str, dict[str, int]] = {}
+    for (name, need), count in missing.items():
+        rules.setdefault(name, {})[need] = count
+    return tuple(
+        NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())
+    )
+
+
+def _internal_error(rule: Rule, fault: Exception) -> Finding:
+    return Finding(
+        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1, tool=None,
+        found=Found("rule that failed", f"{rule.name}: {type(fault).__name__}: {fault}"[:300], ""), window=None,
+        happens=f'gclint itself failed while judging "{rule.name}", so this rule says nothing about the program.',
+        change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
+    )  # fmt: skip
+
+
+def _rank(finding: Finding) -> tuple[int, int, int, int, int, str, int]:
+    """By harm, then certainty, then place; accepted ones last of their grade."""
+    standing = finding.window.standing if finding.window else ""
+    certainty = ("declared", *STANDINGS).index(standing) if standing in ("declared", *STANDINGS) else 1
+    return (GRADES.index(finding.grade), finding.accepted is not None, certainty, finding.line, finding.column, finding.rule,
+            finding.tool if finding.tool is not None else -2)  # fmt: skip
+
+

@@ -1,0 +1,353 @@
+"""Reads, checks and compiles expressions of the rule language.
+
+`compile_expression` turns a text into an `Expression`: nested lists that JSON can hold and `evaluate` runs. Everything that
+can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not match, a truth where
+a number is needed. Only this file imports lark; packs that ship are compiled when the package is built.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import msgspec
+
+from gclint.judge.units import PLAIN, UNITS, Dimension, dimension_name, shown_unit, times
+from gclint.problem import nearest
+
+if TYPE_CHECKING:
+    from lark import Lark, Token, Tree
+
+NUMBER, TRUTH, TEXT = "number", "truth", "text"
+_KIND = {NUMBER: "a number", TRUTH: "a truth (yes or no)", TEXT: "a text"}
+
+
+class Name(msgspec.Struct, frozen=True):
+    """What a name in an expression stands for."""
+
+    kind: str  # NUMBER, TRUTH, TEXT
+    unit: str = ""  # the unit its column is kept in
+    words: tuple[str, ...] = ()  # of a text: all it may say; empty = anything
+    value: float | None = None  # of a limit of the rule: its value in `unit`
+    grouped: bool = True  # whether its table can be added up by tool
+    code: list[Any] | None = None  # of a definition of the rule: what it stands for
+
+
+class Expression(msgspec.Struct, frozen=True):
+    """A checked expression. `code` is computed in mm, s, degrees, N; `unit` is the one people read it in."""
+
+    code: list[Any]
+    kind: str
+    unit: str = ""
+
+
+class Wrong(Exception):
+    """What is wrong with an expression, at which character of it (from 0)."""
+
+    def __init__(self, says: str, at: int) -> None:
+        super().__init__(says)
+        self.says, self.at = says, at
+
+
+@dataclass(frozen=True, slots=True)
+class Node:
+    """One checked part of an expression with its span in the text."""
+
+    code: list[Any]
+    kind: str
+    dimension: Dimension
+    unit: str
+    start: int
+    end: int
+    words: tuple[str, ...] = ()
+    literal: bool = False
+
+
+FUNCTIONS: dict[str, str] = {
+    "min": "the smallest of two or more numbers of one dimension",
+    "max": "the largest of two or more numbers of one dimension",
+    "abs": "a number without its sign",
+    "sqrt": "square root of a plain number or of an area (a length)",
+    "sin": "sine of an angle",
+    "cos": "cosine of an angle",
+    "tan": "tangent of an angle",
+    "atan": "the angle whose tangent is a plain number",
+    "known": "whether a fact is known; never unknown itself",
+    "either": "the first of two or more numbers that is known",
+    "share": "share(condition, among): of the cut length of the row's tool where `among` holds, the part where the condition holds",
+    "total": "total(condition): cut length of the row's tool where the condition holds",
+}
+
+
+@cache
+def _parser() -> Lark:
+    from lark import Lark
+
+    return Lark(
+        Path(__file__).with_name("language.lark").read_text(encoding="utf-8"),
+        parser="lalr",
+        propagate_positions=True,
+        maybe_placeholders=False,
+    )
+
+
+def compile_expression(text: str, names: Mapping[str, Name], want: str | None = None, unit: str | None = None) -> Expression:
+    """Check `text` against the names it may use; raises Wrong. `want` is the kind asked for, `unit` the unit to show it in."""
+    node = parse(text, names)
+    if want is not None and node.kind != want:
+        raise Wrong(f"{_KIND[want]} is needed here, and this is {_KIND[node.kind]}", node.start)
+    if unit is not None and node.kind == NUMBER:
+        if unit not in UNITS:
+            raise Wrong(f'there is no unit "{unit}"{nearest(unit, tuple(UNITS)[1:])}', 0)
+        if UNITS[unit][1] != node.dimension:
+            raise Wrong(f'this is {dimension_name(node.dimension)}, which cannot be shown in "{unit}"', 0)
+        return Expression(node.code, node.kind, unit)
+    return Expression(node.code, node.kind, node.unit)
+
+
+def parse(text: str, names: Mapping[str, Name]) -> Node:
+    """The checked tree of an expression."""
+    from lark import UnexpectedInput
+
+    try:
+        tree = _parser().parse(text)
+    except UnexpectedInput as fault:
+        raise _unexpected(fault, text) from None
+    except RecursionError:
+        raise Wrong("this is nested too deeply", 0) from None
+    return _Check(names).node(tree)
+
+
+def literals(text: str) -> list[tuple[str, int]]:
+    """The number literals of an expression with their place, for packs that must name each of their limits."""
+    return [(str(token), token.start_pos or 0) for token in _parser().lex(text) if token.type == "NUMBER"]
+
+
+def quantity(text: str) -> tuple[float, str]:
+    """(value, unit) of a text such as "0.1 mm", "20 %" or "1.5"; raises Wrong."""
+    node = parse(text.lstrip("-").strip(), {})
+    if not node.literal or node.kind != NUMBER:
+        raise Wrong('a number with its unit is needed here, such as "0.1 mm"', 0)
+    value = node.code[1] / UNITS[node.unit][0]
+    return (-value if text.strip().startswith("-") else value), node.unit
+
+
+def _unexpected(fault: Any, text: str) -> Wrong:
+    at = fault.pos_in_stream if fault.pos_in_stream is not None and fault.pos_in_stream >= 0 else len(text)
+    token = getattr(fault, "token", None)
+    if token is not None and token.type == "$END":
+        return Wrong("the expression ends too early; a value is needed here", len(text.rstrip()))
+    if token is not None and token.type == "NAME" and text[:at].rstrip()[-1:].isdigit():
+        return Wrong(f'there is no unit "{token}"{nearest(str(token), tuple(UNITS)[1:])}', at)
+    what = f'"{token}"' if token is not None else f'"{text[at : at + 1]}"'
+    wanted = sorted(set(getattr(fault, "expected", None) or getattr(fault, "allowed", None) or ()))
+    plain = {"NAME": "a name", "NUMBER": "a number", "TEXT": "a text in quotes", "COMPARE": "a comparison", "LPAR": '"("',
+             "RPAR": '")"', "PLUS": '"+" or "-"', "TIMES": '"*" or "/"', "LSQB": '"["', "RSQB": '"]"', "COMMA": '","',
+             "AND": '"and"', "OR": '"or"', "NOT": '"not"', "IN": '"in"', "MINUS": '"-"', "TRUTH": "true or false",
+             "$END": "the end"}  # fmt: skip
+    expected = list(dict.fromkeys(plain[name] for name in wanted if name in plain))
+    return Wrong(f"{what} does not belong here; expected {', '.join(expected)}", at)
+
+
+class _Check:
+    def __init__(self, names: Mapping[str, Name]) -> None:
+        self.names = names
+
+    def node(self, tree: Tree[Token] | Token) -> Node:
+        made: Node = getattr(self, tree.data)(tree)  # type: ignore[union-attr]
+        return made
+
+    def _parts(self, tree: Tree[Token]) -> list[Node]:
+        return [self.node(child) for child in tree.children]
+
+    def _made(self, code: list[Any], kind: str, parts: list[Node], dimension: Dimension = PLAIN, unit: str = "") -> Node:
+        return Node(code, kind, dimension, unit, parts[0].start, parts[-1].end)
+
+    def _logic(self, op: str, tree: Tree[Token]) -> Node:
+        parts = self._parts(tree)
+        if len(parts) == 1 and op != "not":
+            return parts[0]
+        for part in parts:
+            self._need(part, TRUTH, f'"{op}" joins conditions')
+        return self._made([op, *(part.code for part in parts)], TRUTH, parts)
+
+    def or_(self, tree: Tree[Token]) -> Node:
+        return self._logic("or", tree)
+
+    def and_(self, tree: Tree[Token]) -> Node:
+        return self._logic("and", tree)
+
+    def not_(self, tree: Tree[Token]) -> Node:
+        return self._logic("not", tree)
+
+    def _need(self, part: Node, kind: str, because: str) -> None:
+        if part.kind != kind:
+            raise Wrong(f"{because}, and this is {_KIND[part.kind]}", part.start)
+
+    def compare(self, tree: Tree[Token]) -> Node:
+        if len(tree.children) == 1:
+            return self.node(tree.children[0])
+        parts = [self.node(child) for child in tree.children[::2]]
+        links: list[list[Any]] = []
+        for left, op, right in zip(parts, tree.children[1::2], parts[1:]):
+            self._same(left, right, str(op))
+            links.append([str(op), left.code, right.code])
+        return self._made(links[0] if len(links) == 1 else ["and", *links], TRUTH, parts)
+
+    def _same(self, left: Node, right: Node, op: str) -> None:
+        if left.kind != right.kind:
+            raise Wrong(f"{_KIND[left.kind]} cannot be compared with {_KIND[right.kind]}", right.start)
+        if left.kind != NUMBER and op not in ("==", "!="):
+            raise Wrong(f'{_KIND[left.kind]} has no order; use == or != instead of "{op}"', left.start)
+        if left.kind == TEXT and not left.literal and not right.literal:
+            raise Wrong("a text can only be compared with a text in quotes", right.start)
+        for fact, said in ((left, right), (right, left)):
+            if fact.kind == TEXT and said.literal and fact.words and said.code[1] not in fact.words:
+                raise Wrong(f'it is never "{said.code[1]}"{nearest(said.code[1], fact.words)}', said.start)
+        if left.kind == NUMBER and left.dimension != right.dimension:
+            self._mismatch(left, right, "compared with")
+
+    def _mismatch(self, left: Node, right: Node, verb: str) -> None:
+        said = f"{dimension_name(left.dimension)} cannot be {verb} {dimension_name(right.dimension)}"
+        for number, other in ((left, right), (right, left)):
+            if number.literal and number.dimension == PLAIN and shown_unit(other.dimension):
+                said += f"; give the number its unit, such as {number.code[1]:g} {shown_unit(other.dimension)}"
+                raise Wrong(said, number.start)
+        raise Wrong(said, right.start)
+
+    def among(self, tree: Tree[Token]) -> Node:
+        value = self.node(tree.children[0])
+        items = self._parts(tree.children[1])  # type: ignore[arg-type]
+        for item in items:
+            self._same(value, item, "==")
+        if value.kind == TRUTH:
+            raise Wrong('"in" needs a text or a number on its left', value.start)
+        end = items[-1].end + 1
+        code = ["in", value.code, [item.code[1] for item in items]]
+        return Node(code, TRUTH, PLAIN, "", value.start, end)
+
+    def not_among(self, tree: Tree[Token]) -> Node:
+        inside = self.among(tree)
+        return Node(["not", inside.code], TRUTH, PLAIN, "", inside.start, inside.end)
+
+    def arithmetic(self, tree: Tree[Token]) -> Node:
+        left, op, right = self.node(tree.children[0]), str(tree.children[1]), self.node(tree.children[2])
+        for part in (left, right):
+            self._need(part, NUMBER, f'"{op}" needs numbers')
+        if op in "+-":
+            if left.dimension != right.dimension:
+                self._mismatch(left, right, "added to" if op == "+" else "taken from")
+            return self._made([op, left.code, right.code], NUMBER, [left, right], left.dimension, left.unit or right.unit)
+        dimension = times(left.dimension, right.dimension, 1 if op == "*" else -1)
+        unit = shown_unit(dimension)
+        for part, other in ((left, right), (right, left)):  # 0.2 * edge speed stays in m/min
+            if other.dimension == PLAIN and part.dimension == dimension and (op == "*" or part is left):
+                unit = part.unit
+        return self._made([op, left.code, right.code], NUMBER, [left, right], dimension, unit)
+
+    def negative(self, tree: Tree[Token]) -> Node:
+        part = self.node(tree.children[0])
+        self._need(part, NUMBER, '"-" needs a number')
+        return self._made(["negative", part.code], NUMBER, [part], part.dimension, part.unit)
+
+    def number(self, tree: Tree[Token]) -> Node:
+        token: Any = tree.children[0]
+        size = len(str(token)) - len(str(token).lstrip("0123456789."))
+        digits, unit = str(token)[:size], str(token)[size:].strip()
+        scale, dimension = UNITS[unit]
+        return Node(["number", float(digits) * scale], NUMBER, dimension, unit, token.start_pos, token.end_pos, (), True)
+
+    def text(self, tree: Tree[Token]) -> Node:
+        token: Any = tree.children[0]
+        return Node(["text", str(token)[1:-1]], TEXT, PLAIN, "", token.start_pos, token.end_pos, (), True)
+
+    def truth(self, tree: Tree[Token]) -> Node:
+        token: Any = tree.children[0]
+        return Node(["truth", str(token) == "true"], TRUTH, PLAIN, "", token.start_pos, token.end_pos, (), True)
+
+    def name(self, tree: Tree[Token]) -> Node:
+        token: Any = tree.children[0]
+        fact = self.names.get(str(token))
+        if fact is None:
+            raise Wrong(f'there is no fact "{token}"{nearest(str(token), tuple(self.names))}', token.start_pos)
+        if fact.code is not None:
+            return Node(fact.code, fact.kind, UNITS[fact.unit][1], fact.unit, token.start_pos, token.end_pos, fact.words)
+        if fact.kind != NUMBER:
+            return Node(["fact", str(token), 1], fact.kind, PLAIN, "", token.start_pos, token.end_pos, fact.words)
+        scale, dimension = UNITS[fact.unit]
+        code = ["fact", str(token), scale] if fact.value is None else ["number", fact.value * scale]
+        return Node(code, NUMBER, dimension, fact.unit, token.start_pos, token.end_pos)
+
+    def call(self, tree: Tree[Token]) -> Node:
+        token: Any = tree.children[0]
+        name = str(token)
+        if name not in FUNCTIONS:
+            raise Wrong(f'there is no function "{name}"{nearest(name, tuple(FUNCTIONS))}', token.start_pos)
+        parts = [self.node(child) for child in tree.children[1:]]
+        count = {"min": (2, 9), "max": (2, 9), "either": (2, 9), "share": (2, 2)}.get(name, (1, 1))
+        if not count[0] <= len(parts) <= count[1]:
+            raise Wrong(f"{name} takes {count[0]}{' or more' if count[1] == 9 else ''} values, here are {len(parts)}", token.start_pos)
+        code = [name, *(part.code for part in parts)]
+        if name == "known":
+            return self._made(code, TRUTH, parts)
+        if name in ("share", "total"):
+            for part in parts:
+                self._need(part, TRUTH, f"{name} needs conditions")
+            if not all(known.grouped for known in self.names.values()):
+                raise Wrong(f"{name} can only be used on pieces", token.start_pos)
+            return self._made(code, NUMBER, parts, PLAIN if name == "share" else UNITS["mm"][1], "" if name == "share" else "mm")
+        for part in parts:
+            self._need(part, NUMBER, f"{name} needs numbers")
+        first = parts[0]
+        if name in ("min", "max", "either"):
+            for part in parts[1:]:
+                if part.dimension != first.dimension:
+                    self._mismatch(first, part, "put beside")
+            return self._made(code, NUMBER, parts, first.dimension, next((p.unit for p in parts if not p.literal), first.unit))
+        if name == "abs":
+            return self._made(code, NUMBER, parts, first.dimension, first.unit)
+        if name == "sqrt":
+            if any(power % 2 for power in first.dimension):
+                raise Wrong(f"{dimension_name(first.dimension)} has no square root here", first.start)
+            a, b, c, d = (power // 2 for power in first.dimension)
+            return self._made(code, NUMBER, parts, (a, b, c, d), shown_unit((a, b, c, d)))
+        wanted = PLAIN if name == "atan" else UNITS["deg"][1]
+        if first.dimension != wanted:
+            raise Wrong(f"{name} needs {dimension_name(wanted)}, and this is {dimension_name(first.dimension)}", first.start)
+        given = UNITS["deg"][1] if name == "atan" else PLAIN
+        return self._made(code, NUMBER, parts, given, shown_unit(given))
+
+
+def facts_in(code: list[Any]) -> set[str]:
+    """Names of the facts an expression reads."""
+    if code and code[0] == "fact":
+        return {code[1]}
+    found: set[str] = set()
+    for part in code[1:]:
+        if isinstance(part, list):
+            found |= facts_in(part)
+    return found
+
+
+def template(text: str, compile_part: Callable[[str, str | None], Expression]) -> list[str | Expression]:
+    """Split "drops {solid} at {feed | mm/min}" into texts and checked expressions; raises Wrong at its place in the text."""
+    parts: list[str | Expression] = []
+    at = 0
+    while True:
+        opening = text.find("{", at)
+        if opening < 0:
+            parts.append(text[at:])
+            return [part for part in parts if part != ""]
+        closing = text.find("}", opening)
+        if closing < 0:
+            raise Wrong('"{" is never closed', opening)
+        inside, _, unit = text[opening + 1 : closing].partition("|")
+        parts.append(text[at:opening])
+        try:
+            parts.append(compile_part(inside, unit.strip() or None))
+        except Wrong as wrong:
+            raise Wrong(wrong.says, opening + 1 + wrong.at) from None
+        at = closing + 1

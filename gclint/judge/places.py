@@ -1,0 +1,45 @@
+"""Finds the word at fault on a line of the program."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from gclint.program.table import Program
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    letter: str
+    value: float
+    line: int
+    column: int  # from 1, in characters
+
+
+def find_word(program: Program, line: int, letters: tuple[str, ...]) -> Word | None:
+    """The last word on `line` with the first of `letters` that stands there; None where none does."""
+    block = int(np.searchsorted(program.block_line, line))
+    if block >= len(program.block_line) or program.block_line[block] != line:
+        return None
+    first, last = int(program.block_word[block]), int(program.block_word[block + 1])
+    there = program.word_letter[first:last].tolist()
+    for letter in letters:
+        for row in range(last - first - 1, -1, -1):
+            if there[row] == ord(letter[0]) and (len(letter) == 1 or program.word_value[first + row] == float(letter[1:])):
+                start = int(program.word_start[first + row])
+                return Word(letter[0], float(program.word_value[first + row]), line, program.place(start)[1])
+    return None
+
+
+def column_of(program: Program, line: int, letters: tuple[str, ...]) -> int:
+    """Column of the word at fault, else of the first word of the line."""
+    word = find_word(program, line, letters)
+    if word is not None:
+        return word.column
+    block = int(np.searchsorted(program.block_line, line))
+    if block < len(program.block_line) and program.block_line[block] == line:
+        first = int(program.block_word[block])
+        if first < int(program.block_word[block + 1]):
+            return program.place(int(program.word_start[first]))[1]
+    return 1

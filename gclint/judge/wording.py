@@ -1,0 +1,74 @@
+"""Puts numbers into the sentences of a rule: in mm and seconds, or in the units the program itself uses."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from gclint.judge.evaluate import numbers, truth, words
+from gclint.judge.facts import View
+from gclint.judge.language import NUMBER, TRUTH, Expression
+from gclint.judge.packs import Cased, Template
+from gclint.judge.units import UNITS
+
+_INCH = {"mm": "in", "mm/min": "in/min"}
+
+
+def number_of(expression: Expression, row: View) -> float | None:
+    """Value of an expression in its own unit for one row; None where unknown."""
+    value = float(numbers(expression.code, row)[0]) / UNITS[expression.unit][0]
+    return value if math.isfinite(value) else None
+
+
+def chosen(cases: tuple[Cased, ...], row: View) -> Cased:
+    """The first case whose condition holds for the row; the last one stands without a condition."""
+    return next(
+        (case for case in cases if case.when is None or truth(case.when.code, row)[0] == 2), cases[-1]
+    )  # fmt: skip
+
+
+def say(template: Template, row: View, inch: bool = False) -> str:
+    """The sentence for one row; `inch` puts lengths and feeds in inches."""
+    return " ".join("".join(part if isinstance(part, str) else _value(part, row, inch) for part in template).split())
+
+
+def _value(expression: Expression, row: View, inch: bool) -> str:
+    if expression.kind == NUMBER:
+        value = number_of(expression, row)
+        if value is None:
+            return "an unknown amount"
+        return amount(value, expression.unit, inch)
+    if expression.kind == TRUTH:
+        return ("no", "unknown", "yes")[int(truth(expression.code, row)[0])]
+    return words(expression.code, row)[0] or ""
+
+
+def amount(value: float, unit: str, inch: bool = False) -> str:
+    """'3 mm', '0.0283 mm', '1500 mm/min', '33 %': as many digits as matter at the machine."""
+    if inch and unit in _INCH:
+        value, unit = value * UNITS[unit][0] / UNITS[_INCH[unit]][0], _INCH[unit]
+    return f"{figure(value, unit)} {unit}".rstrip()
+
+
+def figure(value: float, unit: str) -> str:
+    if unit in ("mm/min", "rev/min", "m/min", "mm^2", "mm^3", "%", "W"):
+        places = 0 if abs(value) >= 10 else 1
+    elif unit in ("deg", "s", "in/min"):
+        places = 1
+    elif unit in ("mm", "in"):
+        places = 4 if abs(value) < 0.1 else 3
+    else:
+        places = 3
+    text = f"{value:.{places}f}"
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return "0" if text == "-0" else text
+
+
+def in_program_units(value: float | None, unit: str, inch: bool) -> tuple[float | None, str]:
+    """A length or a feed in the unit of the program, other values as they are; rounded to what can be meant."""
+    if value is None:
+        return None, unit
+    if inch and unit in _INCH:
+        value, unit = value * UNITS[unit][0] / UNITS[_INCH[unit]][0], _INCH[unit]
+    return float(np.round(value, 6)), unit
