@@ -100,7 +100,7 @@ def prose(program: Program) -> tuple[str, int] | None:
     readable = np.zeros(len(program.block_line), bool)
     readable[block_of(program, np.flatnonzero(words))] = True
     text = np.flatnonzero((program.block_flags & BROKEN != 0) & ~readable)
-    if len(text) and (not readable.any() or len(text) > max(4, 4 * np.count_nonzero(readable))):
+    if len(text) and (not readable.any() or len(text) > max(4, 4 * int(np.count_nonzero(readable)))):
         return (
             "hardly a line of this file can be read as a block of words and numbers; gclint reads milling programs",
             int(program.block_line[text[0]]),

@@ -62,7 +62,7 @@ def tabulate(data: bytes, name: str) -> Program:
     # Upper bounds; memory that is never touched costs nothing.
     lines = data.count(b"\n") + data.count(b"\r") + 1
     words = count_letters(data)
-    comments = data.count(b"(") + data.count(b";") + data.count(b"%") + data.count(b"//")
+    comments = data.count(b"(") + data.count(b";") + data.count(b"%") + data.count(b"/")
     line_start = np.empty(lines + 1, np.int64)
     block_line, block_word = np.empty(lines, np.int32), np.empty(lines + 1, np.int32)
     block_flags, block_number = np.empty(lines, np.uint8), np.empty(lines, np.int32)
