@@ -115,14 +115,14 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
 
 
 def speed_words(facts: ToolFacts) -> str:
-    """'S 18000 set, true speed 26500 rev/min, router dial at F'."""
+    """'S 18000 set, true speed 26500 rev/min, dial F'."""
     row = facts.row
     if row.set_speed_rpm is None and row.true_speed_rpm is None:
         return "not set"
     parts = [f"S {_rev(row.set_speed_rpm)} set"] if row.set_speed_rpm else ["no S set"]
     parts.append(f"true speed {_rev(row.true_speed_rpm)} rev/min" if row.true_speed_rpm else "true speed unknown")
     if facts.dial_marks:
-        parts.append(f"router dial at {', '.join(facts.dial_marks)}")
+        parts.append(f"dial {', '.join(facts.dial_marks)}")
     return ", ".join(parts)
 
 

@@ -27,8 +27,9 @@ from gclint.report.words import (
 from gclint.setup.card import Material
 
 INDENT = 4
-MOST_OF_A_RULE = 12
+IN_FULL = 3  # findings of one rule, tool and grade; the others are named by their lines
 LINES_NAMED = 6
+ALIKE_NAMED = 24
 
 
 def sheet(run: Run, paper: Paper, version: str) -> None:
@@ -43,18 +44,16 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             continue
         paper.blank()
         paper.heading(f"{words.upper()} ({len(of_grade)})", grade)
-        shown: dict[str, int] = {}
+        alike: dict[tuple[str, int | None], list[Finding]] = {}
         for finding in of_grade:
-            shown[finding.rule] = shown.get(finding.rule, 0) + 1
-            if shown[finding.rule] <= MOST_OF_A_RULE:
+            alike.setdefault((finding.rule, finding.tool), []).append(finding)
+        for same in alike.values():
+            for finding in same[:IN_FULL]:
                 number += 1
                 _finding(number, finding, run, paper, gloss)
-        for rule, times in shown.items():
-            if times > MOST_OF_A_RULE:
+            if len(same) > IN_FULL:
                 paper.blank()
-                paper.text_block(
-                    f"and {count(times - MOST_OF_A_RULE, 'more finding')} of {rule}; --as json lists them all", INDENT
-                )
+                _more_alike(same[IN_FULL:], paper)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -138,13 +137,22 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("found", gloss(_found(finding)), INDENT)
         drawn = _gauge(finding)
         if drawn:
-            legend = "" if paper.legend_given else "   X is this program, [ ] is good"
-            paper.legend_given = True
-            paper.field("", _coloured(drawn + legend, finding.grade), INDENT)
+            paper.field("", _coloured(drawn, finding.grade), INDENT)
+            if not paper.legend_given:
+                paper.legend_given = True
+                paper.field("", "X is this program; what is between [ and ] is good", INDENT)
     paper.field("happens", gloss(_sentence(finding.happens)), INDENT)
     paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in _settings(finding.change.set):
         paper.field("", line, INDENT, "head")
+
+
+def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
+    lines = ", ".join(str(finding.line) for finding in findings[:ALIKE_NAMED])
+    rest = len(findings) - ALIKE_NAMED
+    more = f" and {rest:,} more lines" if rest > 0 else ""
+    paper.text_block(f"The same again, on line{'s' if len(findings) > 1 else ''} {lines}{more}.", INDENT)
+    paper.text_block("Each with its own figures by --as json.", INDENT)
 
 
 def _title(rule: str, run: Run) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+# Each word (as a regular expression) with its gloss.
 GLOSS = {
     "feed per tooth": "how far the tool moves on for each cutting edge",
     "chip thickness": "the thickest slice one tooth takes",
@@ -22,6 +23,7 @@ GLOSS = {
     "work zero": "the point you set as X0 Y0 Z0",
     "modal": "a code that stays in force until another replaces it",
     "flutes": "cutting edges",
+    "(?-i:dial [A-Z0-9]{1,2})": "a mark on the router's speed wheel",
 }
 ENTRY_WORDS = {
     "straight": "straight down",
@@ -58,7 +60,7 @@ class Glossary:
         for word, gloss in list(self.left.items()):
             if word not in self.left:
                 continue
-            match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \()", text, re.IGNORECASE)
+            match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \(| rate)", text, re.IGNORECASE)
             if match and text.count("(", 0, match.start()) == text.count(")", 0, match.start()):
                 text = f"{text[: match.end()]} ({gloss}){text[match.end() :]}"
                 del self.left[word]

@@ -12,7 +12,7 @@ from gclint.judge.finding import Change, Found, Limits, SetWord
 from gclint.report.cautions import cautions
 from gclint.report.paper import Paper, paper_for
 from gclint.report.tables import Run
-from gclint.report.terminal import MOST_OF_A_RULE, closing, sheet, verdict
+from gclint.report.terminal import ALIKE_NAMED, IN_FULL, closing, sheet, verdict
 
 
 def written(run: Run, paper: Paper | None = None) -> str:
@@ -61,7 +61,7 @@ def test_what_was_assumed_not_judged_and_accepted_is_listed(make_run: Any, make_
 def test_the_tool_strip(make_run: Any) -> None:
     text = joined(written(make_run()))
     assert "tool 1: eighth down-cut, flat, 3.175 mm, 2 flutes, down-cut" in text
-    assert "S 18000 set, true speed (what the spindle really turns) 26500 rev/min, router dial at F" in text
+    assert "S 18000 set, true speed (what the spindle really turns) 26500 rev/min, dial F (a mark on the router's speed wheel)" in text
     assert "at most 2 mm deep at once, 3 mm wide" in text
 
 
@@ -127,10 +127,17 @@ def test_a_pipe_gets_80_plain_columns() -> None:
 
 
 def test_many_findings_of_one_rule_are_cut_short(make_run: Any, make_finding: Any) -> None:
-    text = written(make_run(*(make_finding("rapid-through-stock", "halt") for _ in range(50))))
-    assert text.count("rule      rapid-through-stock") == MOST_OF_A_RULE
-    assert f"and {50 - MOST_OF_A_RULE} more findings of rapid-through-stock" in joined(text)
+    text = written(make_run(*(make_finding("rapid-through-stock", "halt", line=n) for n in range(100, 150))))
+    assert text.count("rule      rapid-through-stock") == IN_FULL
+    assert f"The same again, on lines {100 + IN_FULL}, {101 + IN_FULL}," in joined(text)
+    assert f"and {50 - IN_FULL - ALIKE_NAMED} more lines." in joined(text)
     assert "DO NOT RUN (50)" in text
+
+
+def test_each_tool_has_its_own_worst_in_full(make_run: Any, make_finding: Any) -> None:
+    text = written(make_run(*(make_finding(tool=tool) for tool in (1, 1, 1, 1, 2))))
+    assert text.count("rule      chip-too-thin") == IN_FULL + 1
+    assert joined(text).count("tool 2") == 2  # in the finding and in the strip
 
 
 def test_a_failed_run_still_makes_a_sheet(make_run: Any, make_finding: Any) -> None:
