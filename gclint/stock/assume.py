@@ -21,11 +21,13 @@ def top_of(setup: Setup) -> float | None:
     return 0.0 if setup.z_zero in (None, "stock-top") else None
 
 
-def blank(motion: Motion, setup: Setup, top: float, cuts: Bools, radius: Floats) -> tuple[Stock | None, tuple[Assumed, ...]]:
+def blank(
+    motion: Motion, setup: Setup, top: float, cuts: Bools, radius: Floats
+) -> tuple[Stock | None, tuple[Assumed, ...]]:
     """The blank, unknown parts filled from the path; None where no cut goes below `top` and no outline is declared.
 
-    cuts: moves that are swept; radius: of each move's tool, mm. DESIGN section 6: X and Y are the swept box of the feed moves
-    below the top, plus one tool diameter on each side.
+    cuts: moves that are swept; radius: of each move's tool, mm. X and Y are then the swept box of the feed moves below
+    the top, plus one tool diameter on each side.
     """
     known = setup.stock or Stock(None, None, None, None, declared=False, placed=False)
     assumed: list[Assumed] = []
@@ -39,17 +41,39 @@ def blank(motion: Motion, setup: Setup, top: float, cuts: Bools, radius: Floats)
             return None, ()
         if x is None:
             x = found[0]
-            assumed.append(Assumed("stock in X", f"{x[0]:.3f} to {x[1]:.3f} mm (the cuts and one tool diameter)", because))
+            assumed.append(
+                Assumed("stock in X", f"{x[0]:.3f} to {x[1]:.3f} mm (the cuts and one tool diameter)", because)
+            )
         if y is None:
             y = found[1]
-            assumed.append(Assumed("stock in Y", f"{y[0]:.3f} to {y[1]:.3f} mm (the cuts and one tool diameter)", because))
+            assumed.append(
+                Assumed("stock in Y", f"{y[0]:.3f} to {y[1]:.3f} mm (the cuts and one tool diameter)", because)
+            )
     for name, (low, high) in (("X", x), ("Y", y)):
         if not (math.isfinite(low) and math.isfinite(high) and low < high):
             raise Problem(f"the stock reaches from {low:g} to {high:g} mm in {name}: that is no size")
     return Stock(x, y, top, known.bottom, known.declared, known.placed), tuple(assumed)
 
 
-def _extent(motion: Motion, top: float, cuts: Bools, radius: Floats) -> tuple[tuple[float, float], tuple[float, float]] | None:
+def outline(box: Stock) -> tuple[float, float, float, float]:
+    """Lowest and highest X, lowest and highest Y of a modelled blank, mm."""
+    if box.x is None or box.y is None:
+        raise ValueError("this blank has no outline")
+    return *box.x, *box.y
+
+
+def lowest_z(motion: Motion) -> Floats:
+    """Lowest Z of every move, mm; NaN where an end is unknown."""
+    low = np.minimum(motion.z0, motion.z1)
+    rows = np.flatnonzero((motion.sweep != 0) & (motion.plane != 17))
+    if len(rows):
+        low[rows] = _arc_extent(motion, rows)[0][2]
+    return low
+
+
+def _extent(
+    motion: Motion, top: float, cuts: Bools, radius: Floats
+) -> tuple[tuple[float, float], tuple[float, float]] | None:
     """X and Y ranges of what the feed moves sweep below the top, one diameter wider; None where they stay above it."""
     rows = np.flatnonzero(cuts & ((motion.z0 < top) | (motion.z1 < top) | (motion.sweep != 0)))
     x0, y0, z0 = motion.x0[rows], motion.y0[rows], motion.z0[rows]
@@ -62,8 +86,7 @@ def _extent(motion: Motion, top: float, cuts: Bools, radius: Floats) -> tuple[tu
     last = np.where((z1 > top) & ~arc, cross, 1.0)
     lows, highs = [], []
     arc_low, arc_high = _arc_extent(motion, rows)
-    lowest = np.where(arc, arc_low[2], np.minimum(z0, z1))
-    below = lowest < top
+    below = arc_low[2] < top
     if not below.any():
         return None
     wide = 3 * radius[rows]
@@ -88,7 +111,9 @@ def _arc_extent(motion: Motion, rows: np.ndarray[tuple[int], np.dtype[np.int64]]
         if not mine.any():
             continue
         cu, cv = motion.cu[rows][mine], motion.cv[rows][mine]
-        r = np.maximum(np.hypot(start[u][mine] - cu, start[v][mine] - cv), np.hypot(end[u][mine] - cu, end[v][mine] - cv))
+        r = np.maximum(
+            np.hypot(start[u][mine] - cu, start[v][mine] - cv), np.hypot(end[u][mine] - cu, end[v][mine] - cv)
+        )
         angle = np.arctan2(start[v][mine] - cv, start[u][mine] - cu)
         sweep = turn[mine]
         for quarter, axis, centre, sign in ((0, u, cu, 1), (1, v, cv, 1), (2, u, cu, -1), (3, v, cv, -1)):

@@ -1,9 +1,10 @@
-"""What each move does to the stock: the height field is swept move by move, and every piece of path in contact is kept."""
+"""What each move does to the stock: the field is swept move by move, and every piece of path in contact is kept."""
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 
@@ -11,7 +12,7 @@ from gclint.columns import Bools, Bytes, Floats, Floats32, Ints
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.problem import Problem
 from gclint.setup.types import Assumed, Setup, Stock
-from gclint.stock.assume import NEEDS_STOCK, blank, top_of
+from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, outline, top_of
 from gclint.stock.entries import entries_of
 from gclint.stock.passes import passes_of
 from gclint.stock.profile import Profile, profile
@@ -20,6 +21,7 @@ from gclint.stock.table import Engagement, Entries, Passes, Pieces
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 MOST_WORK = 3e10  # cells looked at before the sweep gives up
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
+FAR = 1e7  # mm; a position beyond it is not believed
 ROOM = 262144  # pieces written at a time
 
 Notes = list[tuple[str, str, int]]
@@ -29,23 +31,32 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
     """Sweeps every move through the stock (mm; see the tables in stock/table.py).
 
     A piece that goes straight down has angle 0, and as ae the share of its disc on uncut material times the diameter.
-    What cannot be modelled (tools that are unknown, moves whose place is unknown, a stock whose top is unknown) is left out
-    of the field and counted in `not_judged`. Raises Problem where the kernel is not built or the stock has no size.
+    What cannot be modelled (tools that are unknown, moves whose place is unknown, a stock whose top is unknown) is left
+    out of the field and counted in `not_judged`. Raises Problem where the kernel is not built or the stock has no size.
     """
     notes: Notes = []
-    chosen = _choose(motion, setup, notes)
     top = top_of(setup)
+    motion, lifts = _from_above(motion, top or 0.0)
+    chosen = _choose(motion, setup, notes)
     if top is None:
         notes.append(("the stock: where its top lies is not known", NEEDS_STOCK, int(np.count_nonzero(chosen.swept))))
         return _nothing(None, chosen, notes)
     swept = chosen.swept
     box, assumed = blank(motion, setup, top, swept, chosen.radius)
-    cuts = swept & (motion.kind != RAPID) & (np.fmin(chosen.z0, motion.z1) < top)
+    assumed = chosen.assumed + assumed + lifts
+    low = swept & (chosen.lowest < top)
+    cuts = low & (motion.kind != RAPID)
     if box is None:
         if swept.any():
-            notes.append(("the stock: no cut goes below work Z0, so its top is not known", NEEDS_STOCK, int(np.count_nonzero(swept))))
+            notes.append(
+                (
+                    "the stock: no cut goes below work Z0, so its top is not known",
+                    NEEDS_STOCK,
+                    int(np.count_nonzero(swept)),
+                )
+            )
         return _nothing(None, chosen, notes)
-    wanted = _cell_wanted(motion, chosen, cuts, top)
+    wanted = _cell_wanted(chosen, cuts if cuts.any() else low, top)
     if wanted is None:
         return _nothing(box, chosen, notes, assumed)
     return _sweep(motion, setup, box, chosen, wanted, notes, assumed)
@@ -53,14 +64,12 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Chosen:
-    """What is swept: per move the row of its tool (-1: left out), its radius, and its start with 'from above' filled in."""
+    """What is swept: per move the row of its tool (-1: left out), its tool's radius, its lowest Z."""
 
     tool: Ints
     tools: list[Profile]
     radius: Floats
-    x0: Floats
-    y0: Floats
-    z0: Floats
+    lowest: Floats
     assumed: tuple[Assumed, ...]
 
     @property
@@ -68,24 +77,34 @@ class _Chosen:
         return self.tool >= 0
 
 
+def _from_above(motion: Motion, top: float) -> tuple[Motion, tuple[Assumed, ...]]:
+    """Gives moves that start after a machine-coordinate move a start at the stock's top, straight over their end."""
+    lifted = (motion.flags & LIFT_UNKNOWN != 0) & ~np.isfinite(motion.z0)
+    lifted &= np.isfinite(motion.x1) & np.isfinite(motion.y1) & np.isfinite(motion.z1)
+    if not lifted.any():
+        return motion, ()
+    x0, y0 = np.where(lifted, motion.x1, motion.x0), np.where(lifted, motion.y1, motion.y0)
+    z0 = np.where(lifted, np.maximum(motion.z1, top), motion.z0)
+    length = np.where(lifted, z0 - motion.z1, motion.length)
+    because = "its place in work coordinates is not known"
+    note = Assumed("height after a machine-coordinate move", "above the stock", because)
+    return replace(motion, x0=x0, y0=y0, z0=z0, length=length), (note,)
+
+
 def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
     n = len(motion)
     flags = motion.flags
-    x0, y0, z0 = motion.x0, motion.y0, motion.z0
-    end_known = np.isfinite(motion.x1) & np.isfinite(motion.y1) & np.isfinite(motion.z1)
-    assumed: list[Assumed] = []
-    lifted = (flags & LIFT_UNKNOWN != 0) & end_known & ~np.isfinite(z0)
-    if lifted.any():
-        # straight down at the end: the way there is not known, and from above it cannot have met anything else
-        x0, y0, z0 = np.where(lifted, motion.x1, x0), np.where(lifted, motion.y1, y0), np.where(lifted, np.maximum(motion.z1, 0) + 1e3, z0)
-        assumed.append(Assumed("height after a machine-coordinate move", "above the stock", "its place in work coordinates is not known"))
-    known = end_known & np.isfinite(x0) & np.isfinite(y0) & np.isfinite(z0)
-    for values in (x0, y0, z0, motion.x1, motion.y1, motion.z1):
-        known &= ~(np.abs(values) >= 1e7)
+    known = np.ones(n, bool)
+    for values in (motion.x0, motion.y0, motion.z0, motion.x1, motion.y1, motion.z1):
+        known &= np.abs(values) < FAR
     usable = known.copy()
     for bit, what, needs in (
         (OTHER_FRAME, "moves in a work offset whose place is not known", "one work offset per program"),
-        (COMPENSATED, "moves under G41 or G42: the real path is not computed yet", "a program with the tool's radius already in its path"),
+        (
+            COMPENSATED,
+            "moves under G41 or G42: the real path is not computed yet",
+            "a program with the tool's radius already in its path",
+        ),
         (PROBE, "probing moves, which stop where the probe touches", "nothing that could be declared"),
     ):
         concerned = flags & bit != 0
@@ -95,8 +114,11 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
     lost = ~known & (flags & (MACHINE | HOME | OTHER_FRAME | COMPENSATED | PROBE) == 0)
     lost &= (motion.kind != RAPID) | (motion.z1 < (top_of(setup) or 0.0))
     if lost.any():
-        notes.append(("moves from or to an unknown position", "a first move that names X, Y and Z", int(np.count_nonzero(lost))))
+        notes.append(
+            ("moves from or to an unknown position", "a first move that names X, Y and Z", int(np.count_nonzero(lost)))
+        )
 
+    assumed: list[Assumed] = []
     tool = np.full(n, -1, np.int32)
     radius = np.zeros(n)
     profiles: list[Profile] = []
@@ -107,7 +129,11 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
         if declared is None:
             if cutting:
                 name = f"tool {number}" if number >= 0 else "the tool (the program names none)"
-                example = f'tool {number} (e.g. --tool "{number}: flat 6mm 2fl up-cut")' if number >= 0 else 'one tool (e.g. --tool "1: flat 6mm 2fl up-cut")'
+                example = (
+                    f'tool {number} (e.g. --tool "{number}: flat 6mm 2fl up-cut")'
+                    if number >= 0
+                    else 'one tool (e.g. --tool "1: flat 6mm 2fl up-cut")'
+                )
                 notes.append((f"the cuts of {name}", example, cutting))
             continue
         made = profile(declared)
@@ -117,28 +143,26 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
             if made:
                 notes.append((f"the cuts of {declared.called}", f"{made} of tool {number}", cutting))
             else:
-                notes.append((f"the shape of {declared.called} is not modelled", "nothing that could be declared", cutting))
+                notes.append(
+                    (f"the shape of {declared.called} is not modelled", "nothing that could be declared", cutting)
+                )
             continue
         if math.isfinite(made.flute_length) and not math.isfinite(made.shank_radius):
             notes.append((f"whether the shank of {declared.called} rubs", f"shank of tool {number}", cutting))
         tool[mine], radius[mine] = len(profiles), made.radius
         profiles.append(made)
         assumed.extend(made.assumed)
-    return _Chosen(tool, profiles, radius, x0, y0, z0, tuple(assumed))
+    return _Chosen(tool, profiles, radius, lowest_z(motion), tuple(assumed))
 
 
-def _cell_wanted(motion: Motion, chosen: _Chosen, cuts: Bools, top: float) -> float | None:
-    """D/32 of the smallest tool that cuts, or an eighth of what it cuts where that is narrower; None where nothing cuts."""
+def _cell_wanted(chosen: _Chosen, cuts: Bools, top: float) -> float | None:
+    """D/32 of the smallest tool that cuts, or an eighth of what it cuts if that is narrower; None where nothing cuts."""
     wanted = None
-    z = np.fmin(chosen.z0, motion.z1)
     for row, tool in enumerate(chosen.tools):
         mine = cuts & (chosen.tool == row)
-        arcs = mine & (motion.sweep != 0) & (motion.plane != 17)
         if not mine.any():
             continue
-        deepest = top - float(z[mine].min())
-        if arcs.any():
-            deepest = max(deepest, tool.radius)
+        deepest = top - float(chosen.lowest[mine].min())
         narrow = min(2 * tool.radius / 32, 2 * tool.radius_at(deepest) / 8)
         narrow = min(max(narrow, CELL_LOW), CELL_HIGH)
         wanted = narrow if wanted is None else min(wanted, narrow)
@@ -150,27 +174,40 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     try:
         from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
     except ImportError:
-        raise Problem("the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder") from None
-    assert box.x is not None and box.y is not None and box.top is not None
-    wide, high = box.x[1] - box.x[0], box.y[1] - box.y[0]
+        raise Problem(
+            "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
+        ) from None
+    x_low, x_high, y_low, y_high = outline(box)
+    wide, high = x_high - x_low, y_high - y_low
     cell = max(wanted, math.sqrt(wide * high / MOST_CELLS))
     while math.ceil(wide / cell) * math.ceil(high / cell) > MOST_CELLS:
         cell *= 1.01
     shape = (max(1, math.ceil(high / cell - 1e-9)), max(1, math.ceil(wide / cell - 1e-9)))
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     cut, share, other = (np.zeros(shape, np.float32) for _ in range(3))
-    sweeper = Sweeper(cut, share, other, box.x[0], box.y[0], cell, box.top, np.zeros(shape[1], np.float32), np.zeros(shape[1], np.float32))
+    sweeper = Sweeper(
+        cut,
+        share,
+        other,
+        x_low, y_low, cell, box.top or 0.0,
+        np.zeros(shape[1], np.float32),
+        np.zeros(shape[1], np.float32),
+    )
     tools = np.array([tool.row for tool in chosen.tools], np.float64)
     skipped, before = np.zeros(len(motion), np.uint8), np.zeros(len(motion), np.float32)
     resolution = setup.controller.resolution
-    out, out_move, out_bits = np.empty((len(PIECE_COLUMNS), ROOM), np.float32), np.empty(ROOM, np.int32), np.empty((3, ROOM), np.uint8)
+    out, out_move, out_bits = (
+        np.empty((len(PIECE_COLUMNS), ROOM), np.float32),
+        np.empty(ROOM, np.int32),
+        np.empty((3, ROOM), np.uint8),
+    )
     tables: list[Floats32] = []
     moves: list[Ints] = []
     bits: list[Bytes] = []
     at = 0
     while at < len(motion):
         at, made = sweeper.run(
-            at, motion.kind, motion.plane, chosen.x0, chosen.y0, chosen.z0, motion.x1, motion.y1, motion.z1,
+            at, motion.kind, motion.plane, motion.x0, motion.y0, motion.z0, motion.x1, motion.y1, motion.z1,
             motion.cu, motion.cv, motion.sweep, chosen.tool, tools, resolution, MOST_WORK,
             out, out_move, out_bits, skipped, before,
         )  # fmt: skip
@@ -178,27 +215,34 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
         moves.append(out_move[:made].copy())
         bits.append(out_bits[:, :made].copy())
         if sweeper.cells_visited > MOST_WORK and at < len(motion):
-            notes.append(("moves beyond the bound of work: the cells are too small for so long a path", "a smaller stock", len(motion) - at))
+            notes.append(
+                (
+                    "moves beyond the bound of work: the cells are too small for so long a path",
+                    "a smaller stock",
+                    len(motion) - at,
+                )
+            )
             break
     if skipped.any():
         notes.append(("arcs of too many turns", "nothing that could be declared", int(skipped.sum())))
     table, touch = np.concatenate(tables, axis=1), np.concatenate(bits, axis=1)
     columns = dict(zip(PIECE_COLUMNS, table, strict=True))
+    solid = columns.pop("solid")
     pieces = Pieces(move=np.concatenate(moves), touch=touch[0], centre=touch[1], open_start=touch[2], **columns)
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
-    entries = entries_of(motion, pieces, passes, pass_of, box, before, chosen.z0, resolution)
-    return Engagement(box, cell, wanted, pieces, entries, passes, cut, chosen.assumed + assumed, tuple(notes))
+    entries = entries_of(motion, pieces, solid, passes, pass_of, box, before, resolution)
+    return Engagement(box, cell, wanted, pieces, entries, passes, cut, assumed, tuple(notes))
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:
     """An engagement with no rows."""
     ints, floats, small = np.zeros(0, np.int32), np.zeros(0, np.float32), np.zeros(0, np.uint8)
-    kinds = {"Ints": ints, "Floats32": floats, "Bytes": small}
+    kinds: dict[Any, Any] = {"Ints": ints, "Floats32": floats, "Bytes": small}
 
-    def empty(table: type[Pieces] | type[Entries] | type[Passes]) -> dict[str, np.ndarray[tuple[int], np.dtype[np.generic]]]:
+    def empty(table: type[Pieces] | type[Entries] | type[Passes]) -> dict[str, Any]:
         return {name: kinds[kind] for name, kind in table.__annotations__.items()}
 
     return Engagement(
         box, 0.0, 0.0, Pieces(**empty(Pieces)), Entries(**empty(Entries)), Passes(**empty(Passes)),
-        np.zeros((0, 0), np.float32), chosen.assumed + assumed, tuple(notes),
+        np.zeros((0, 0), np.float32), assumed, tuple(notes),
     )  # fmt: skip

@@ -7,28 +7,33 @@ import numpy as np
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.motion.table import ARC_CW, Motion
 from gclint.setup.types import Stock
+from gclint.stock.assume import outline
 from gclint.stock.table import ENTRY, Entries, Passes, Pieces
 
-SURFACE = 0.1  # mm; descents through less, or beside the middle of the tip, follow a surface and are no entries (FIELD-NEEDS 6)
+SURFACE = 0.1  # mm; descents through less, or beside the middle of the tip, follow a surface and are no entries
 FOLLOWS = 0.5  # a descent whose material was thinner than this share of it follows a surface
 STRAIGHT = 89.0  # degrees; steeper is straight
 
 
-def entries_of(motion: Motion, pieces: Pieces, passes: Passes, pass_of: Ints, box: Stock, before: Floats32,
-               z0: Floats, resolution: float) -> Entries:  # fmt: skip
-    """before: per move, depth of the surface under the tip at the move's end, before the run of descents it belongs to; mm.
+def entries_of(motion: Motion, pieces: Pieces, solid: Floats32, passes: Passes, pass_of: Ints, box: Stock,
+               before: Floats32, resolution: float) -> Entries:  # fmt: skip
+    """All entries of a program, in the order of execution.
 
-    z0: where each move starts, with starts "from above" filled in; resolution: of the controller, mm.
+    solid: per piece, depth of solid gone through, mm. before: per move, depth of the surface under the tip at the
+    move's end, before the run of descents it belongs to, mm.
+    resolution: of the controller, mm.
     """
-    made = [_descents(motion, pieces, pass_of, box, before, z0, resolution)]
-    made.append(_openings(motion, pieces, passes, made[0], box, z0, resolution))
+    descents, entering = _descents(motion, pieces, solid, pass_of, box, before, resolution)
+    made = [descents, _openings(motion, pieces, passes, entering, box, resolution)]
     order = np.argsort(np.concatenate([part.last_move for part in made]), kind="stable")
-    return Entries(**{name: np.concatenate([getattr(part, name) for part in made])[order] for name in Entries.__slots__})
+    return Entries(
+        **{name: np.concatenate([getattr(part, name) for part in made])[order] for name in Entries.__slots__}
+    )
 
 
 def _outside(box: Stock, x: Floats, y: Floats) -> Bools:
-    assert box.x is not None and box.y is not None
-    return (x < box.x[0]) | (x > box.x[1]) | (y < box.y[0]) | (y > box.y[1])
+    x_low, x_high, y_low, y_high = outline(box)
+    return (x < x_low) | (x > x_high) | (y < y_low) | (y > y_high)
 
 
 def _level_length(motion: Motion) -> Floats:
@@ -39,38 +44,43 @@ def _level_length(motion: Motion) -> Floats:
     return np.nan_to_num(np.where(motion.kind >= ARC_CW, path, chord), nan=1e9)
 
 
-def _descents(motion: Motion, pieces: Pieces, pass_of: Ints, box: Stock, before: Floats32, z0: Floats,
-              resolution: float) -> Entries:  # fmt: skip
-    """Groups of descending moves in material; pecks into one hole, and the laps of a helix, are one group."""
+def _descents(motion: Motion, pieces: Pieces, solid: Floats32, pass_of: Ints, box: Stock, before: Floats32, resolution: float) -> tuple[Entries, Bools]:  # fmt: skip
+    """The entries, and which pieces belong to one. Groups of descending moves in material; pecks into one hole, and the laps of a helix, are one group."""
     top = box.top or 0.0
-    down = z0 - motion.z1 > 0.5 * resolution
+    down = motion.z0 - motion.z1 > 0.5 * resolution
     tool = motion.tool
     run = np.cumsum(~down | np.concatenate(([True], ~down[:-1] | (tool[1:] != tool[:-1]))) if len(down) else down)
     rows = np.flatnonzero((pieces.drop > 0) & (pieces.under > 0) & down[pieces.move])
+    entering = np.zeros(len(pieces), bool)
     if not len(rows):
-        return _table(0)
+        return _table(0), entering
     move = pieces.move[rows]
     level = _level_length(motion)
     along = np.concatenate(([0.0], np.cumsum(level)))
     starts_run = np.concatenate(([True], np.diff(run[move]) != 0))
     # no travel in X and Y from the piece before to the end of this one: a peck, part of the same hole
-    same_hole = np.concatenate(([False], (along[move[1:] + 1] - along[move[:-1]] < resolution) & (tool[move[1:]] == tool[move[:-1]])))
+    same_hole = np.concatenate(
+        ([False], (along[move[1:] + 1] - along[move[:-1]] < resolution) & (tool[move[1:]] == tool[move[:-1]]))
+    )
     begin = np.flatnonzero(starts_run & ~same_hole)
     runs = np.flatnonzero(starts_run)
 
-    drop, ap = pieces.drop[rows].astype(np.float64), pieces.ap[rows].astype(np.float64)
-    solid = np.minimum(drop, ap)
-    travel = pieces.travel[rows] * (solid / drop)
+    drop, gone_through = pieces.drop[rows].astype(np.float64), solid[rows].astype(np.float64)
+    travel = pieces.travel[rows] * (gone_through / drop)
     thick = np.maximum.reduceat(np.maximum(0.0, top - motion.z1[move] - before[move]), runs)
     thick = np.add.reduceat(thick, np.searchsorted(runs, begin))
-    total, gone = np.add.reduceat(solid, begin), np.add.reduceat(travel, begin)
+    total, gone = np.add.reduceat(gone_through, begin), np.add.reduceat(travel, begin)
     gone[gone < resolution] = 0.0
     centre = np.maximum.reduceat(pieces.centre[rows], begin)
     under = np.maximum.reduceat(pieces.under[rows], begin)
     slope = np.degrees(np.arctan2(total, gone))
     is_arc = (motion.kind[move] >= ARC_CW) & (motion.plane[move] == 17)
     arc_travel = np.add.reduceat(np.where(is_arc, travel, 0.0), begin)
-    radius = np.where(is_arc, np.hypot(motion.x0[move] - np.nan_to_num(motion.cu[move]), motion.y0[move] - np.nan_to_num(motion.cv[move])), 0.0)
+    radius = np.where(
+        is_arc,
+        np.hypot(motion.x0[move] - np.nan_to_num(motion.cu[move]), motion.y0[move] - np.nan_to_num(motion.cv[move])),
+        0.0,
+    )
     radius = np.add.reduceat(np.where(is_arc, radius * travel, 0.0), begin) / np.maximum(arc_travel, 1e-12)
     kind = np.full(len(begin), ENTRY["ramp"], np.uint8)
     helix = (arc_travel > 0.5 * gone) & (gone > 0)
@@ -81,13 +91,14 @@ def _descents(motion: Motion, pieces: Pieces, pass_of: Ints, box: Stock, before:
 
     stop = np.concatenate((begin[1:], [len(rows)])) - 1
     first, last = move[begin], move[stop]
-    fall = np.concatenate(([0.0], np.cumsum(np.where(down, np.nan_to_num(z0 - motion.z1), 0.0))))
+    fall = np.concatenate(([0.0], np.cumsum(np.where(down, np.nan_to_num(motion.z0 - motion.z1), 0.0))))
     # pecks go down again through their own hole: only the way from the first start to the lowest end is the descent
     lowest = np.minimum.reduceat(motion.z1[move], begin)
-    descent = np.where(straight, z0[first] - lowest, fall[last + 1] - fall[first])
+    descent = np.where(straight, motion.z0[first] - lowest, fall[last + 1] - fall[first])
     feed = motion.feed[move]
     sink = feed * drop / np.maximum(pieces.length[rows], 1e-12)
-    return _table(
+    entering[rows] = np.repeat(keep, stop - begin + 1)
+    table = _table(
         len(begin),
         kind=kind,
         first_move=first,
@@ -106,19 +117,20 @@ def _descents(motion: Motion, pieces: Pieces, pass_of: Ints, box: Stock, before:
         from_outside=_outside(box, motion.x0[first], motion.y0[first]),
         keep=keep,
     )
+    return table, entering
 
 
-def _openings(motion: Motion, pieces: Pieces, passes: Passes, descents: Entries, box: Stock, z0: Floats, resolution: float) -> Entries:
+def _openings(
+    motion: Motion, pieces: Pieces, passes: Passes, entering: Bools, box: Stock, resolution: float
+) -> Entries:
     """Passes that no descent into solid opens: the tool came from outside the outline (side) or through open space (open)."""
     first = passes.first_piece
     move = pieces.move[first].astype(np.int64)
-    entered = np.zeros(len(first), bool)
-    for row, begins in zip(descents.pass_, descents.first_move, strict=True):
-        entered[row] |= row >= 0 and begins <= move[row]
+    entered = entering[first]
     first, move, row = first[~entered], move[~entered], np.flatnonzero(~entered)
     if not len(first):
         return _table(0)
-    down = z0 - motion.z1 > 0.5 * resolution
+    down = motion.z0 - motion.z1 > 0.5 * resolution
     came: Longs = np.maximum.accumulate(np.where(down, np.arange(len(down)), -1))[move]
     came = np.where(came < 0, move, came)
     outside = _outside(box, motion.x1[came], motion.y1[came])
@@ -128,7 +140,7 @@ def _openings(motion: Motion, pieces: Pieces, passes: Passes, descents: Entries,
         first_move=came,
         last_move=move,
         pass_=row,
-        descent=np.maximum(0.0, np.nan_to_num(z0[came] - motion.z1[came])),
+        descent=np.maximum(0.0, np.nan_to_num(motion.z0[came] - motion.z1[came])),
         under=pieces.under[first],
         centre=pieces.centre[first],
         feed=motion.feed[move],
@@ -140,7 +152,17 @@ def _openings(motion: Motion, pieces: Pieces, passes: Passes, descents: Entries,
 
 def _table(n: int, keep: Bools | None = None, **columns: object) -> Entries:
     """Entries of n rows; columns not given are 0."""
-    types = {"kind": np.uint8, "first_move": np.int32, "last_move": np.int32, "pass_": np.int32, "centre": np.uint8, "from_outside": np.uint8}
+    types = {
+        "kind": np.uint8,
+        "first_move": np.int32,
+        "last_move": np.int32,
+        "pass_": np.int32,
+        "centre": np.uint8,
+        "from_outside": np.uint8,
+    }
     rows = slice(None) if keep is None else keep
-    filled = {name: np.asarray(columns.get(name, np.zeros(n))).astype(types.get(name, np.float32))[rows] for name in Entries.__slots__}
+    filled = {
+        name: np.asarray(columns.get(name, np.zeros(n))).astype(types.get(name, np.float32))[rows]
+        for name in Entries.__slots__
+    }
     return Entries(**filled)

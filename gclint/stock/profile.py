@@ -82,12 +82,12 @@ def profile(tool: Tool) -> Profile | str | None:
         else:
             flat = join_r = radius
     elif tool.shape == "tapered-ball":
-        torus = tool.corner_radius if tool.corner_radius is not None else tip
-        if torus is None:
+        nose = tool.corner_radius if tool.corner_radius is not None else tip
+        if nose is None:
             return "tip_diameter"
         if tool.angle is None or not 0 <= tool.angle < 180:
             return "angle"
-        torus, half = min(max(torus, 1e-6), radius), math.radians(tool.angle / 2)
+        torus, half = min(max(nose, 1e-6), radius), math.radians(tool.angle / 2)
         flat, join_r, join_z = 0.0, torus * math.cos(half), torus * (1 - math.sin(half))
         if half > 0 and join_r < radius:
             cone, shape = 1 / math.tan(half), OTHER

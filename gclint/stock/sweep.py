@@ -9,8 +9,6 @@ Everything is in depths: t = top - z, positive downward. A tool is its profile z
 torus of radius `torus`, a cone of slope `cone` from `join_r`, `join_z` on, and a cylinder of the tool's radius.
 """
 
-# cython: boundscheck=True
-
 import cython
 
 if not cython.compiled:
@@ -33,7 +31,7 @@ FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not beli
 # columns of the table of tools and of the table of pieces, in this order
 TOOL_COLUMNS = ("radius", "flat", "torus", "join_r", "join_z", "cone", "rim", "shape", "flute_length", "shank_radius")
 PIECE_COLUMNS = (
-    "start", "end", "length", "travel", "drop", "removed", "ap", "ae", "angle", "climb", "under", "shank", "depth",
+    "start", "end", "length", "travel", "drop", "removed", "ap", "ae", "angle", "climb", "under", "shank", "depth", "solid",
 )  # fmt: skip
 
 
@@ -54,6 +52,7 @@ class Sweeper:
     x_low: cython.double
     y_low: cython.double
     cell: cython.double
+    per_cell: cython.double
     top: cython.double
     walls: cython.bint  # some cell has a wall
     work: cython.double  # cells looked at so far
@@ -78,6 +77,8 @@ class Sweeper:
     a_min: cython.double  # cells behind it are already lowered by the segment before
     lo: cython.double
     hi: cython.double
+    per_ux: cython.double  # 1 / ux, 1 / uy; 0 where the direction has none of it
+    per_uy: cython.double
     t0: cython.double  # depth at a = 0
     slope: cython.double  # growth of depth along a
     t_end: cython.double
@@ -116,6 +117,7 @@ class Sweeper:
             raise ValueError("the row buffers are shorter than a row")
         self.row_depth, self.row_abeam = row_depth, row_abeam
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
+        self.per_cell = 1 / cell
         self.walls, self.work, self.scanned = False, 0.0, 0
         self.last_x = self.last_y = self.last_t = float("nan")
 
@@ -153,7 +155,9 @@ class Sweeper:
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _span(self, dy: cython.double, reach: cython.double, x_first: cython.p_Py_ssize_t, x_end: cython.p_Py_ssize_t) -> cython.bint:
+    def _span(
+        self, dy: cython.double, reach: cython.double, x_first: cython.p_Py_ssize_t, x_end: cython.p_Py_ssize_t
+    ) -> cython.bint:
         """Cells of the row at dy (from the origin) within `reach` of the segment, as a half-open range; False if none."""
         lo: cython.double = 1e300
         hi: cython.double = -1e300
@@ -174,15 +178,15 @@ class Sweeper:
                 hi = max(hi, p * self.ux + h)
         if self.sb > self.sa:
             s_lo, s_hi, inside = -1e300, 1e300, True
-            if fabs(self.uy) > 1e-12:
-                p = (self.ux * dy - reach) / self.uy
-                q = (self.ux * dy + reach) / self.uy
+            if self.per_uy != 0:
+                p = (self.ux * dy - reach) * self.per_uy
+                q = (self.ux * dy + reach) * self.per_uy
                 s_lo, s_hi = min(p, q), max(p, q)
             elif fabs(self.ux * dy) > reach:
                 inside = False
-            if fabs(self.ux) > 1e-12:
-                p = (self.sa - self.uy * dy) / self.ux
-                q = (self.sb - self.uy * dy) / self.ux
+            if self.per_ux != 0:
+                p = (self.sa - self.uy * dy) * self.per_ux
+                q = (self.sb - self.uy * dy) * self.per_ux
                 s_lo, s_hi = max(s_lo, min(p, q)), min(s_hi, max(p, q))
             elif self.uy * dy < self.sa or self.uy * dy > self.sb:
                 inside = False
@@ -191,15 +195,15 @@ class Sweeper:
         if self.a_min > -1e299:
             e = self.a_min - self.uy * dy
             if self.ux > 1e-9:
-                lo = max(lo, e / self.ux)
+                lo = max(lo, e * self.per_ux)
             elif self.ux < -1e-9:
-                hi = min(hi, e / self.ux)
+                hi = min(hi, e * self.per_ux)
             elif e > 0:
                 return False
         if not lo <= hi:
             return False
-        lo = (self.ox + lo - self.x_low) / self.cell - 0.5
-        hi = (self.ox + hi - self.x_low) / self.cell - 0.5
+        lo = (self.ox + lo - self.x_low) * self.per_cell - 0.5
+        hi = (self.ox + hi - self.x_low) * self.per_cell - 0.5
         if hi < 0 or lo > self.nx - 1:
             return False
         x_first[0] = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
@@ -218,6 +222,9 @@ class Sweeper:
         k: cython.int
         self.cells += 1
         self.removed += volume
+        if self.shape != FLAT and fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
+            # the tip itself passes within this cell, deeper than at the cell's centre
+            depth = max(depth, self.t0 + self.slope * min(max(a, self.sa), self.sb))
         if old < self.met:
             self.met = old
         if depth > self.deepest:
@@ -250,7 +257,9 @@ class Sweeper:
     # Cells of a row are reached through pointers: j and the range come from _span and _rows, which clamp both to the field.
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _take(self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double) -> cython.void:
+    def _take(
+        self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double
+    ) -> cython.void:
         """Lowers whole cells of one row to row_depth; a, v: place of cell `first` relative to the segment."""
         n: cython.Py_ssize_t = end - first
         i: cython.Py_ssize_t
@@ -338,7 +347,9 @@ class Sweeper:
                 self.cut[j, i] = d
                 self.share[j, i], self.other[j, i] = bare, main
         elif d > main:
-            if m == 0 or o < main:
+            if o < main and m > 0 and m * (main - o) >= cover * (d - main):
+                pass  # the part that still stands is the one to remember
+            elif m == 0 or o < main:
                 moved, volume = cover, cover * (d - main)
                 self.share[j, i], self.other[j, i] = cover, d
             else:
@@ -376,7 +387,8 @@ class Sweeper:
         """row_depth: depth the segment reaches at n cells from (a0, v0) on; row_abeam: depth when the tool is abeam at its end."""
         depth: cython.p_float = cython.address(self.row_depth[0])
         abeam: cython.p_float = cython.address(self.row_abeam[0])
-        i: cython.Py_ssize_t
+        i: cython.int  # 32 bits, which the processor turns into floats four at a time
+        m: cython.int = cython.cast(cython.int, n)
         a: cython.float = a0
         v: cython.float = v0
         da: cython.float = self.ux * self.cell
@@ -399,10 +411,10 @@ class Sweeper:
         end_base: cython.float
         if self.shape == FLAT:
             if slope == 0:
-                for i in range(n):
+                for i in range(m):
                     depth[i] = t
             else:
-                for i in range(n):
+                for i in range(m):
                     aa = a + i * da
                     vv = v + i * dv
                     q = r2 - vv * vv
@@ -417,7 +429,7 @@ class Sweeper:
             lean = self.slope / sqrt(1 + self.slope * self.slope)
             base = self.t0 - self.radius
             end_base = self.t_end - self.radius
-            for i in range(n):
+            for i in range(m):
                 aa = a + i * da
                 vv = v + i * dv
                 q = r2 - vv * vv
@@ -438,16 +450,21 @@ class Sweeper:
             else:
                 lean = 1e6 if self.slope > 0 else -1e6
             end_base = self.t_end
-            for i in range(n):
+            for i in range(m):
                 aa = a + i * da
                 vv = v + i * dv
+                q = r2 - vv * vv
+                q = q if q > 0 else 0
+                q = sqrtf(q)
                 u = lean * (vv if vv > 0 else -vv)
+                u = u if u < q else q
+                u = u if u > -q else -q
                 u = u if u > sa - aa else sa - aa
                 u = u if u < sb - aa else sb - aa
                 depth[i] = t + slope * (aa + u) - k * sqrtf(vv * vv + u * u)
                 abeam[i] = end_base - k * (vv if vv > 0 else -vv)
         else:
-            for i in range(n):
+            for i in range(m):
                 x = a0 + i * da
                 dist = v0 + i * dv
                 abeam[i] = self.t_end - self._profile(fabs(dist))
@@ -550,17 +567,30 @@ class Sweeper:
             if cover < 1e-6:
                 continue
             cover = min(cover, 1.0)
-            depth = self._depth_at(a, v)
-            if depth > 0:
-                if cover > 1 - 1e-6:
-                    self.row_depth[0] = self.row_abeam[0] = depth
-                    self._take(j, i, i + 1, a, v)
-                else:
-                    self._wall(j, i, cover, depth, a, v)
+            if self.shape == FLAT or cover < 0.5:
+                depth = self._depth_at(a, v)
+                self.row_depth[0] = self.row_abeam[0] = depth
+            else:
+                self._fill(1, a, v)
+                depth = self.row_depth[0]
+            if depth <= 0:
+                continue
+            if cover > 1 - 1e-6:
+                self._take(j, i, i + 1, a, v)
+            else:
+                self._wall(j, i, cover, depth, a, v)
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _segment(self, x0: cython.double, y0: cython.double, t0: cython.double, x1: cython.double, y1: cython.double, t1: cython.double) -> cython.void:
+    def _segment(
+        self,
+        x0: cython.double,
+        y0: cython.double,
+        t0: cython.double,
+        x1: cython.double,
+        y1: cython.double,
+        t1: cython.double,
+    ) -> cython.void:
         """Sweeps one straight segment and adds what it meets to the piece's sums."""
         length: cython.double = hypot(x1 - x0, y1 - y0)
         drop: cython.double = t1 - t0
@@ -583,11 +613,14 @@ class Sweeper:
             if chained and drop <= 0:
                 return
             self.ux, self.uy, self.sa, self.sb, self.end_a = 1.0, 0.0, 0.0, 0.0, 0.0
+            self.per_ux, self.per_uy = 1.0, 0.0
             self.a_min, self.t0, self.slope = -1e300, deepest, 0.0
             self.t_end = deepest
             self._rows(deepest, False)
             return
         self.ux, self.uy = (x1 - x0) / length, (y1 - y0) / length
+        self.per_ux = 1 / self.ux if fabs(self.ux) > 1e-12 else 0.0
+        self.per_uy = 1 / self.uy if fabs(self.uy) > 1e-12 else 0.0
         self.sa, self.sb, self.end_a = 0.0, length, length
         self.t0, self.slope = t0, drop / length
         if fabs(drop) < 1e-6:
@@ -602,7 +635,11 @@ class Sweeper:
                 lean = self.slope / sqrt(1 + self.slope * self.slope)
                 self.a_min = -1e-9 - (self.radius * lean if lean > 0 else 0.0)
                 if self.shape == CONE and self.slope > 0:
-                    self.a_min = -1e300 if self.slope >= self.cone else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
+                    self.a_min = (
+                        -1e300
+                        if self.slope >= self.cone
+                        else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
+                    )
         if self.shape != OTHER:
             self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
             return
@@ -613,7 +650,9 @@ class Sweeper:
         if self.slope > 0:
             self.a_min = -1e300
         level = cython.cast(cython.int, min(1e6, ceil(fabs(drop) / 0.006)))
-        discs = cython.cast(cython.int, min(1e6, ceil(length / max(0.02, sqrt(0.024 * self.torus))))) + 1
+        # the corner's curvature along the path grows with the slope at which it cuts
+        lean = sqrt(0.024 * self.torus) / (1 + self.slope * self.slope) ** 0.75
+        discs = cython.cast(cython.int, min(1e6, ceil(length / max(0.01, lean)))) + 1
         n = min(level, discs, 64)
         for k in range(n):
             if level <= discs:
@@ -634,6 +673,16 @@ class Sweeper:
         if not (0 <= i < self.nx and 0 <= j < self.ny):
             return 1e30
         return self.cut[cython.cast(cython.Py_ssize_t, j), cython.cast(cython.Py_ssize_t, i)]
+
+    @cython.cfunc
+    def _floor(self, x: cython.double, y: cython.double) -> cython.double:
+        """Depth of the surface under the tip itself: the cell's centre lies a little up a pointed tool's flank."""
+        found: cython.double = self._surface(x, y)
+        e: cython.double
+        if self.shape != FLAT and 0 < found < 1e29:
+            e = (floor((x - self.x_low) / self.cell) + 0.5) * self.cell + self.x_low - x
+            found += self._profile(hypot(e, (floor((y - self.y_low) / self.cell) + 0.5) * self.cell + self.y_low - y))
+        return found
 
     @cython.cfunc
     def _open_at(self, x: cython.double, y: cython.double, t: cython.double) -> cython.bint:
@@ -658,8 +707,14 @@ class Sweeper:
         i_end: cython.Py_ssize_t
         if not limit > 0 or not reach > 0:
             return 0.0
-        j_first: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, min(max(ceil((y - reach - c - self.y_low) / c - 0.5), 0.0), cython.cast(cython.double, self.ny)))
-        j_end: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, min(max(floor((y + reach + c - self.y_low) / c - 0.5) + 1, 0.0), cython.cast(cython.double, self.ny)))
+        j_first: cython.Py_ssize_t = cython.cast(
+            cython.Py_ssize_t,
+            min(max(ceil((y - reach - c - self.y_low) / c - 0.5), 0.0), cython.cast(cython.double, self.ny)),
+        )
+        j_end: cython.Py_ssize_t = cython.cast(
+            cython.Py_ssize_t,
+            min(max(floor((y + reach + c - self.y_low) / c - 0.5) + 1, 0.0), cython.cast(cython.double, self.ny)),
+        )
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * c - y
             span = (reach + c) * (reach + c) - dy * dy
@@ -692,7 +747,7 @@ class Sweeper:
         self.met = 1e300
         if self.shape != FLAT:
             depth = self._radius_at(depth)
-            self.strip_width = max(2 * self.cell, self.cell * ceil(2 * depth / self.cell / 64.0))
+            self.strip_width = max(0.5 * self.cell, 2 * depth / 64)
             self.strips = cython.cast(cython.int, min(64.0, max(1.0, ceil(2 * depth / self.strip_width))))
             self.strip_low = -0.5 * self.strips * self.strip_width
             for k in range(self.strips):
@@ -780,11 +835,12 @@ class Sweeper:
         box_x: cython.double = self.x_low + self.nx * self.cell
         box_y: cython.double = self.y_low + self.ny * self.cell
         opened: cython.bint
+        floor_t: cython.double
         is_arc: cython.bint
         pl: cython.int
         level: cython.double
         wanted: cython.double
-        if out.shape[0] < 13 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
+        if out.shape[0] < 14 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
             raise ValueError("the output tables do not fit each other")
         for mv in range(first, n_moves):
             row = tool[mv]
@@ -797,7 +853,14 @@ class Sweeper:
                 self.load(tools[row])
                 current = row
             x0, y0, z0, x1, y1, z1 = x0s[mv], y0s[mv], z0s[mv], x1s[mv], y1s[mv], z1s[mv]
-            if not (fabs(x0) < FAR and fabs(y0) < FAR and fabs(z0) < FAR and fabs(x1) < FAR and fabs(y1) < FAR and fabs(z1) < FAR):
+            if not (
+                fabs(x0) < FAR
+                and fabs(y0) < FAR
+                and fabs(z0) < FAR
+                and fabs(x1) < FAR
+                and fabs(y1) < FAR
+                and fabs(z1) < FAR
+            ):
                 self.last_x = float("nan")
                 continue
             if mv >= self.scanned and z0 - z1 > 0.5 * resolution:
@@ -823,7 +886,10 @@ class Sweeper:
                 flat_length = hypot(x1 - x0, y1 - y0)
                 length = hypot(flat_length, z1 - z0)
                 wanted = flat_length if flat_length >= resolution else 0.0
-                pieces = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length * (sb - sa) / step - 1e-6))))
+                pieces = cython.cast(
+                    cython.Py_ssize_t,
+                    min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length * (sb - sa) / step - 1e-6))),
+                )
                 px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), st + sa * (e - st)
                 for p in range(pieces):
                     s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
@@ -831,11 +897,11 @@ class Sweeper:
                     if s == 1.0:
                         qx, qy, qt = x1, y1, e
                     u0 = sa + (sb - sa) * p / pieces
-                    opened = self._open_at(px, py, pt)
+                    opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
                     self._begin(length * (s - u0), qt - pt, max(pt, qt))
                     self._segment(px, py, pt, qx, qy, qt)
                     if self._store(made, out, out_bits, u0, s, length * (s - u0), flat_length * (s - u0),
-                                   wanted * (s - u0), qt - pt, max(pt, qt), qx, qy, qt, opened):  # fmt: skip
+                                   wanted * (s - u0), qt - pt, max(pt, qt), qx, qy, qt, opened, floor_t):  # fmt: skip
                         out_move[made] = mv
                         made += 1
                     px, py, pt = qx, qy, qt
@@ -861,7 +927,7 @@ class Sweeper:
                 self.last_x = float("nan")
                 continue
             if pl != 17:
-                e = min(cus[mv], cvs[mv]) if False else (cus[mv] if pl == 18 else cvs[mv])
+                e = cus[mv] if pl == 18 else cvs[mv]
                 if self.top - (e - r) <= 0:
                     self.last_x = float("nan")
                     continue
@@ -873,7 +939,9 @@ class Sweeper:
                 self.last_x = float("nan")
                 continue
             chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
-            pieces = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6))))
+            pieces = cython.cast(
+                cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6)))
+            )
             chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
             px, py, pt = x0, y0, self.top - z0
             flat_length = r * fabs(turn)
@@ -883,14 +951,24 @@ class Sweeper:
             for p in range(pieces):
                 sx, sy, st = px, py, pt
                 opened = self._open_at(px, py, pt)
+                ang = angle0 + turn * (p + 1) / pieces
+                floor_t = self._floor(cus[mv] + r1 * cos(ang), cvs[mv] + r1 * sin(ang)) if pl == 17 else 1e30
                 e = 0.0
                 level = pt
-                self._begin(length / pieces, (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0, self.top - min(z0, z1) if pl == 17 else self.top - (cus[mv] if pl == 18 else cvs[mv]) + r)
+                self._begin(
+                    length / pieces,
+                    (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0,
+                    self.top - min(z0, z1) if pl == 17 else self.top - (cus[mv] if pl == 18 else cvs[mv]) + r,
+                )
                 for k in range(p * chords // pieces, (p + 1) * chords // pieces):
                     s = cython.cast(cython.double, k + 1) / chords
                     ang = angle0 + turn * s
                     r = r0 + (r1 - r0) * s
-                    u1, v1, w1 = cus[mv] + r * cos(ang), cvs[mv] + r * sin(ang), w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0)
+                    u1, v1, w1 = (
+                        cus[mv] + r * cos(ang),
+                        cvs[mv] + r * sin(ang),
+                        w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0),
+                    )
                     if pl == 18:
                         qx, qy, qt = v1, w1, self.top - u1
                     elif pl == 19:
@@ -904,14 +982,16 @@ class Sweeper:
                     level = max(level, qt)
                     px, py, pt = qx, qy, qt
                 if self._store(made, out, out_bits, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
-                               length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened):  # fmt: skip
+                               length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened, floor_t):  # fmt: skip
                     out_move[made] = mv
                     made += 1
         return n_moves, made
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _clip(self, start: cython.double, change: cython.double, low: cython.double, high: cython.double) -> cython.void:
+    def _clip(
+        self, start: cython.double, change: cython.double, low: cython.double, high: cython.double
+    ) -> cython.void:
         """Narrows lo..hi to where start + s change lies within low..high."""
         p: cython.double
         q: cython.double
@@ -927,7 +1007,7 @@ class Sweeper:
     @cython.cfunc
     def _store(self, at: cython.Py_ssize_t, out: cython.float[:, ::1], bits: cython.uchar[:, ::1], s0: cython.double, s1: cython.double,
                length: cython.double, swept: cython.double, travel: cython.double, drop: cython.double, depth: cython.double,
-               x: cython.double, y: cython.double, t: cython.double, opened: cython.bint) -> cython.bint:  # fmt: skip
+               x: cython.double, y: cython.double, t: cython.double, opened: cython.bint, floor_t: cython.double) -> cython.bint:  # fmt: skip
         """Writes the piece's row; False where nothing was touched."""
         c2: cython.double = self.cell * self.cell
         ap: cython.double = 0.0
@@ -938,6 +1018,8 @@ class Sweeper:
         shank: cython.double = 0.0
         r: cython.double = self.radius
         tall: cython.double = 0.0
+        far_left: cython.double = 0.0
+        far_right: cython.double = 0.0
         w: cython.double
         y_mid: cython.double
         w_left: cython.double
@@ -947,14 +1029,17 @@ class Sweeper:
         touch: cython.int = 0
         if t > self.flute_length:
             shank = self._shank(x, y, t)
+        if self.removed * c2 < CONTACT * CONTACT * length:
+            self.cells = 0.0
         if self.cells <= 0 and shank <= 0:
             return False
+        self.removed = self.removed if self.cells > 0 else 0.0
         if self.cells > 0:
             ap = self.deepest - self.met
             r = self._radius_at(ap)
             if drop > 1e-6:
                 under = min(1.0, self.under * c2 / (3.141592653589793 * self.radius * self.radius))
-                centre = self.centre * c2 > 0.1 * 0.36 * 3.141592653589793 * self.radius * self.radius
+                centre = self.centre * c2 > 0.1 * 3.141592653589793 * min(0.36 * self.radius * self.radius, r * r)
             if swept < 1e-6:
                 ae = 2 * self.radius * under
             else:
@@ -962,15 +1047,24 @@ class Sweeper:
                     for k in range(self.strips):
                         tall = max(tall, self.strip_height[k])
                     for k in range(self.strips):
-                        if self.strip_height[k] > 0.1 * tall:
+                        if self.strip_height[k] > 0.05 * tall:
                             y_mid = self.strip_low + (k + 0.5) * self.strip_width
-                            w = min(self.strip_volume[k] / self.strip_height[k], 1.5 * self.strip_width * swept / c2)
+                            w = self.strip_volume[k] / self.strip_height[k]
                             s0_right: cython.double = min(1.0, max(0.0, 0.5 + y_mid / self.strip_width))
+                            if s0_right > 0 and y_mid > far_right:
+                                far_right = y_mid
+                            if s0_right < 1 and -y_mid > far_left:
+                                far_left = -y_mid
                             self.right += w * s0_right
                             self.right_moment += w * s0_right * max(y_mid, 0.0)
                             self.left += w * (1 - s0_right)
                             self.left_moment += w * (1 - s0_right) * max(-y_mid, 0.0)
                 w_left, w_right = self.left * c2 / swept, self.right * c2 / swept
+                # the outermost contact lies within a cell of the edge of the cut, between two rows of cells
+                if far_left > 0 and far_left > r - 1.5 * self.cell:
+                    w_left *= r / min(r, far_left + 0.5 * self.cell)
+                if far_right > 0 and far_right > r - 1.5 * self.cell:
+                    w_right *= r / min(r, far_right + 0.5 * self.cell)
                 if w_left > r:
                     w_left = r
                 if w_right > r:
@@ -989,5 +1083,7 @@ class Sweeper:
         out[0, at], out[1, at], out[2, at], out[3, at], out[4, at] = s0, s1, length, travel, drop
         out[5, at], out[6, at], out[7, at], out[8, at], out[9, at] = self.removed * c2, ap, ae, angle, climb
         out[10, at], out[11, at], out[12, at] = under, shank, depth
+        # solid gone through under the middle of the tip; where the middle hangs over a hole, under the rest of it
+        out[13, at] = min(drop, ap) if floor_t >= t else min(drop, min(ap, t - max(floor_t, 0.0)))
         bits[0, at], bits[1, at], bits[2, at] = touch, centre, opened
         return True

@@ -1,6 +1,6 @@
 """Time of `engage` on a 3-axis finishing pass with a 6 mm ball (the surface of make_program.py), for N and 2 N moves.
 
-    python tests/bench/bench_stock.py [N]        N: 500,000 if none; cells as chosen from the tool, and at 0.1 mm
+python tests/bench/bench_stock.py [N]        N: 500,000 if none; cells as chosen from the tool, and at 0.1 mm
 """
 
 from __future__ import annotations
@@ -38,7 +38,9 @@ def timed(moves: int) -> float:
     begin = time.perf_counter()
     found = stage.engage(motion, ball)
     took = time.perf_counter() - begin
-    print(f"{moves} moves, cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries: {took:.2f} s")
+    print(
+        f"{moves} moves, cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries: {took:.2f} s"
+    )
     return took
 
 

@@ -64,15 +64,46 @@ class Path:
 def columns(**given: Any) -> Motion:
     """A Motion from columns; those not given get a harmless value."""
     n = len(given.get("x0", ()))
-    types: dict[str, Any] = {"kind": np.uint8, "plane": np.uint8, "spindle": np.int8, "tool": np.int32, "offset": np.uint16, "flags": np.uint16, "cycle": np.uint8}
+    types: dict[str, Any] = {
+        "kind": np.uint8,
+        "plane": np.uint8,
+        "spindle": np.int8,
+        "tool": np.int32,
+        "offset": np.uint16,
+        "flags": np.uint16,
+        "cycle": np.uint8,
+    }
     types |= dict.fromkeys(("line", "feed_line", "speed_line", "tool_line"), np.int32)
-    values: dict[str, Any] = {"line": np.arange(1, n + 1), "plane": 17, "kind": LINE, "sweep": 0, "tool": 1, "feed": 1000, "speed": 12000, "spindle": 1, "offset": 540}
-    names = ("line kind plane x0 y0 z0 x1 y1 z1 cu cv sweep length feed speed spindle tool offset flags cycle feed_line speed_line tool_line").split()
+    values: dict[str, Any] = {
+        "line": np.arange(1, n + 1),
+        "plane": 17,
+        "kind": LINE,
+        "sweep": 0,
+        "tool": 1,
+        "feed": 1000,
+        "speed": 12000,
+        "spindle": 1,
+        "offset": 540,
+    }
+    names = [name for name in Motion.__slots__ if not name.startswith("event_")][: Motion.__slots__.index("event_kind")]
     values |= {"cu": np.nan, "cv": np.nan} | given
-    table = {name: np.ascontiguousarray(np.broadcast_to(np.asarray(values.get(name, 0), types.get(name, np.float64)), (n,))) for name in names}
+    table = {
+        name: np.ascontiguousarray(np.broadcast_to(np.asarray(values.get(name, 0), types.get(name, np.float64)), (n,)))
+        for name in names
+    }
     none, far, whole = np.zeros(0, np.uint8), np.zeros(0), np.zeros(0, np.int32)
     faults = Faults(none, whole, whole.astype(np.int64), whole.astype(np.int64), far, far)
-    return Motion(**table, event_kind=none, event_line=whole, event_move=whole, event_value=far, faults=faults, stopped_at=0, stopped_because="", ended=True)
+    return Motion(
+        **table,
+        event_kind=none,
+        event_line=whole,
+        event_move=whole,
+        event_value=far,
+        faults=faults,
+        stopped_at=0,
+        stopped_because="",
+        ended=True,
+    )
 
 
 def setup(*tools: Tool, stock: Stock | None = None, **more: Any) -> Setup:

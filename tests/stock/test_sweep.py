@@ -1,0 +1,124 @@
+"""The sweep kernel against the slow obvious version, and the promises it makes about paths run twice."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from gclint.setup.types import Tool
+from gclint.stock.engage import engage
+from gclint.stock.profile import Profile, profile
+from tests.stock.build import Path, box, flat, setup
+from tests.stock.oracle import depths, distance
+
+TOOLS = {
+    "flat": Tool(1, "flat", 3.0),
+    "ball": Tool(1, "ball", 3.0),
+    "bull-nose": Tool(1, "bull-nose", 3.0, corner_radius=0.5),
+    "v": Tool(1, "v", 3.0, angle=60.0),
+    "v with a flat tip": Tool(1, "v", 3.0, angle=90.0, tip_diameter=0.6),
+    "drill": Tool(1, "drill", 3.0, angle=118.0),
+    "tapered-ball": Tool(1, "tapered-ball", 3.0, angle=30.0, tip_diameter=0.8),
+}
+# The sloped bull-nose and tapered tools are swept in small steps (see _segment), the others by closed formulas.
+CLOSE = {"flat": 0.01, "ball": 0.01, "v": 0.01, "drill": 0.01}
+
+
+@pytest.mark.parametrize("name", TOOLS)
+@settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(
+    st.lists(
+        st.tuples(st.floats(0.5, 5.5), st.floats(0.5, 3.5), st.floats(-2.5, 0.5)),
+        min_size=2,
+        max_size=3,
+    )
+)
+def test_depths_agree_with_the_slow_version(name: str, points: list[tuple[float, float, float]]) -> None:
+    tool = TOOLS[name]
+    shape = profile(tool)
+    assert isinstance(shape, Profile)
+    path = Path(points[0]).through(points[1:])
+    found = engage(path.motion(), setup(tool, stock=box((0, 6), (0, 4))))
+    if found.cell == 0:
+        assert min(z for _, _, z in points) >= 0
+        return
+    step = 4  # every fourth cell each way is enough for the slow version
+    xs = (np.arange(0, found.cut.shape[1], step) + 0.5) * found.cell
+    ys = (np.arange(0, found.cut.shape[0], step) + 0.5) * found.cell
+    slow = depths(shape, points, xs.tolist(), ys.tolist(), places=150)
+    fast = found.cut[::step, ::step]
+    for j, y in enumerate(ys):
+        for i, x in enumerate(xs):
+            if abs(distance(points, x, y) - shape.radius) > 0.06:  # the slow version is coarse where the rim passes
+                assert fast[j, i] == pytest.approx(slow[j, i], abs=CLOSE.get(name, 0.03) + 0.02)
+
+
+def test_an_arc_sweeps_what_its_chords_sweep() -> None:
+    tool = flat(3.0)
+    round_ = Path((12, 10, -1)).arc((10, 10), 270, z=-2)
+    chords = Path((12, 10, -1))
+    for k in range(1, 1001):
+        angle = np.radians(270 * k / 1000)
+        chords.line(10 + 2 * np.cos(angle), 10 + 2 * np.sin(angle), -1 - k / 1000)
+    stock = setup(tool, stock=box((0, 20), (0, 20)))
+    one, other = engage(round_.motion(), stock), engage(chords.motion(), stock)
+    assert one.cut.max() == pytest.approx(2.0, abs=1e-3)
+    assert one.pieces.removed.sum() == pytest.approx(other.pieces.removed.sum(), rel=0.01)
+    assert np.mean(np.abs(one.cut - other.cut) > 0.02) < 0.005
+
+
+@pytest.mark.parametrize("plane", [18, 19])
+def test_arcs_in_upright_planes(plane: int) -> None:
+    # a half turn that dips 4 mm: the deepest place is below the arc's centre
+    start = (6.0, 10.0, 1.0) if plane == 18 else (10.0, 6.0, 1.0)
+    centre = (1.0, 10.0) if plane == 18 else (10.0, 1.0)
+    sweep = -180.0 if plane == 18 else 180.0
+    for turn in (sweep, -sweep):
+        found = engage(Path(start).arc(centre, turn, plane=plane).motion(), setup(Tool(1, "ball", 2.0), stock=box((0, 20), (0, 20))))
+        dips = turn == (180.0 if plane == 19 else -180.0)
+        deepest = found.cut.max() if found.cut.size else 0.0
+        assert deepest == pytest.approx(3.0 if dips else 0.0, abs=0.03)
+
+
+@pytest.mark.parametrize("name", TOOLS)
+def test_a_path_run_twice_removes_nothing_the_second_time(name: str) -> None:
+    path = Path((2, 2, 1), tool=1)
+    lap = [(2, 2, -1), (14, 3, -1), (15, 12, -2), (4, 13, -1.2), (2, 2, -1)]
+    path.through(lap).rapid(z=2).rapid(2, 2).through(lap)
+    found = engage(path.motion(), setup(TOOLS[name], stock=box((0, 20), (0, 20))))
+    first = found.pieces.move <= 4
+    again = found.pieces.removed[~first].sum()
+    assert found.pieces.removed[first].sum() > 10
+    assert again == pytest.approx(0.0, abs=1e-3)
+    assert not (~first).any()
+
+
+def test_a_lap_run_backwards_with_other_arcs_touches_nothing() -> None:
+    path = Path((15, 10, -2)).arc((10, 10), 360).arc((10, 10), -360).arc((10, 10), -180).arc((10, 10), -180)
+    found = engage(path.motion(), setup(flat(), stock=box((0, 20), (0, 20))))
+    assert found.pieces.move.max() == 0
+
+
+def test_rising_out_of_a_kerf_and_sliding_in_it_is_no_contact() -> None:
+    path = Path((2, 10, 1)).line(z=-3).line(x=18).line(x=10).line(z=-1.5).line(x=4).line(x=12, z=2)
+    found = engage(path.motion(), setup(flat(), stock=box((0, 20), (0, 20))))
+    assert set(found.pieces.move.tolist()) == {0, 1}
+
+
+def test_sliding_along_a_wall_is_no_contact_and_a_hair_more_is() -> None:
+    stock = setup(flat(), stock=box((0, 60), (0, 40)))
+    for angle in (0.0, 0.3, 0.8):
+        c, s = np.cos(angle), np.sin(angle)
+
+        def at(x: float, y: float, c: float = c, s: float = s) -> tuple[float, float]:
+            return 15 + x * c - y * s, 8 + x * s + y * c
+
+        path = Path((*at(0, 0), -2)).line(*at(25, 0)).line(*at(0, 0)).line(*at(0, 0.03)).line(*at(25, 0.03))
+        found = engage(path.motion(), stock)
+        moves = set(found.pieces.move.tolist())
+        assert 1 not in moves
+        assert 3 in moves
+        skim = found.pieces.ae[found.pieces.move == 3]
+        assert np.median(skim) == pytest.approx(0.03, rel=0.35)
