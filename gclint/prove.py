@@ -51,7 +51,10 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
             if text is not None:
                 files[name] = str(Path(folder) / f"{name}.toml")
                 Path(files[name]).write_text(text, encoding="utf-8")
-        options = Options(example.material, example.tools, example.stock, files.get("shop"), files.get("job"))
+        for name, text in example.files.items():
+            (Path(folder) / name).write_text(text, encoding="utf-8")
+        material = str(Path(folder) / example.material) if example.material in example.files else example.material
+        options = Options(material, example.tools, example.stock, files.get("shop"), files.get("job"))
         path = str(Path(folder) / PROGRAM)
         tables = trace(example.program.encode(), PROGRAM, options, path)
         judged = judge(

@@ -56,9 +56,11 @@ class Chain:
 
     @cached_property
     def cuts(self) -> Bools:
-        """[moves] moves at feed that remove material; where no stock could be modelled, all moves at feed."""
+        """[moves] moves at feed that remove material; of tools that could not be modelled, all moves at feed."""
         feeds = self.motion.kind != RAPID
-        return feeds & self.in_contact if self.engagement.box is not None else feeds
+        if self.engagement.box is None:
+            return feeds
+        return feeds & (self.in_contact | ~np.isin(self.motion.tool, list(self.setup.tools)))
 
     @cached_property
     def placed(self) -> Bools:

@@ -24,7 +24,7 @@ class Worst:
     row: View  # one row
     move: int  # row of Motion; -1 where the finding belongs to no move
     inch: bool
-    lines: tuple[int, ...]
+    high: float  # upper limit of what was found, in the unit it was found in; NaN if there is none
 
     @property
     def chain(self) -> Chain:
@@ -153,7 +153,7 @@ def ramp(worst: Worst) -> Change | None:
 
 def passes(worst: Worst) -> Change | None:
     """How many passes of what depth."""
-    ap, limit = worst.number("ap"), worst.number("depth_limit")
+    ap, limit = worst.number("ap"), worst.high
     if not (ap > 0 and limit > 0):
         return None
     number = math.ceil(ap / limit - 1e-6)

@@ -204,6 +204,11 @@ def _speed_moves(chain: Chain) -> Column:
     return cutting[np.concatenate(([True], change))]
 
 
+def _speed_line(chain: Chain) -> Column:
+    m, moves = chain.motion, _speed_moves(chain)
+    return np.where(m.speed_line[moves] > 0, m.speed_line[moves], m.line[moves])
+
+
 def _nearest(chain: Chain, speed: float) -> DialMark | None:
     dial = chain.setup.spindle.dial
     return min(dial, key=lambda mark: abs(mark.stated - speed)) if dial and np.isfinite(speed) else None
@@ -275,6 +280,7 @@ SPEEDS = Table(
     "speeds the program cuts at, one row each time the S in force changes",
     {
         **shared(_speed_moves),
+        "line": number("", "line of the S word, else of the first cut", _speed_line),
         "off_by": number("", "how far S is from what its dial mark states, as a share", _off_by),
         "stated": number("rev/min", "what the dial mark states", _stated),
         "mark": text("the job's dial mark, else the one nearest to S", lambda c: texts([m.mark if m else None for m in _aimed(c)])),
@@ -306,9 +312,19 @@ def _move_after(chain: Chain) -> Column:
     return after
 
 
+def _called(chain: Chain) -> Floats:
+    """The tool each change asks for: the last T before it (a controller that passes over M6 keeps the old one)."""
+    m = chain.motion
+    selects = np.flatnonzero(m.event_kind == EVENT["select"])
+    place = np.searchsorted(selects, _changes(chain)) - 1
+    if len(selects) == 0:
+        return m.event_value[_changes(chain)]
+    return np.where(place >= 0, m.event_value[selects[np.maximum(place, 0)]], m.event_value[_changes(chain)])
+
+
 def _tool_before(chain: Chain) -> Floats:
-    """Number of the tool that was in the spindle; NaN at the first change."""
-    values = chain.motion.event_value[_changes(chain)]
+    """Number of the tool called before; NaN at the first change."""
+    values = _called(chain)
     return np.concatenate(([np.nan], values[:-1]))[: len(values)]
 
 
@@ -337,8 +353,8 @@ def _cut_after(chain: Chain) -> Bools:
 
 _CHANGE_FACTS: dict[str, Fact] = {
     "line": number("", "line of the program", lambda c: c.motion.event_line[_changes(c)]),
-    "new_tool": number("", "number of the tool called", lambda c: c.motion.event_value[_changes(c)]),
-    "tool_before": number("", "number of the tool in the spindle before; unknown at the first change", _tool_before),
+    "new_tool": number("", "number of the tool called", _called),
+    "tool_before": number("", "number of the tool called before; unknown at the first change", _tool_before),
     "first": truth("whether it is the program's first tool change", lambda c: np.arange(len(_changes(c))) == 0),
     "stopped": truth("whether the machine waits for a person between the cuts before and after", _change_stopped),
     "cut_before": truth("whether the program has cut before it", _cut_before),
@@ -350,7 +366,7 @@ CHANGES = Table(
     "tool changes",
     _CHANGE_FACTS,
     lambda c: len(_changes(c)),
-    lambda c: np.nan_to_num(c.motion.event_value[_changes(c)], nan=-1).astype(np.int64),
+    lambda c: np.nan_to_num(_called(c), nan=-1).astype(np.int64),
     _move_after,
 )
 

@@ -51,11 +51,12 @@ FAULTS = Table(
 # tools: one row per tool that moves at feed
 
 def _used(chain: Chain) -> list[int]:
-    return [int(n) for n in np.unique(chain.motion.tool[chain.cuts])]
+    return [int(n) for n in np.unique(chain.motion.tool[_feeds(chain)])]
 
 
 def _first_use(chain: Chain) -> Column:
-    return np.array([int(np.argmax(chain.cuts & (chain.motion.tool == n))) for n in _used(chain)], dtype=np.int64)
+    feeds = chain.motion.kind != RAPID
+    return np.array([int(np.argmax(feeds & (chain.motion.tool == n))) for n in _used(chain)], dtype=np.int64)
 
 
 def _calling_line(chain: Chain) -> Column:

@@ -131,7 +131,7 @@ def _finding(
         found=found,
         window=window,
         happens=say(chosen(rule.happens, one).text, one),
-        change=_change(rule, one, worst_move, inch, tuple(lines[:MOST_LINES].tolist())),
+        change=_change(rule, one, worst_move, inch),
         accepted=accepted,
     )
 
@@ -184,9 +184,12 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
     return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
 
 
-def _change(rule: Rule, one: View, move: int, inch: bool, lines: tuple[int, ...]) -> Change:
+def _change(rule: Rule, one: View, move: int, inch: bool) -> Change:
     text = say(chosen(rule.change, one).text, one, inch)
-    made = ADVICE[rule.text.advice](Worst(one, move, inch, lines)) if rule.text.advice and move >= 0 else None
+    if not rule.text.advice or move < 0:
+        return Change(text)
+    high = number_of(rule.high, one) if rule.high else None
+    made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high))
     if made is None:
         return Change(text)
     return Change(f"{made.text} {text}".strip(), made.set)
