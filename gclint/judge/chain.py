@@ -7,9 +7,9 @@ from functools import cached_property
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, Ints
 from gclint.cutting.table import Cutting, ToolWindows
-from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Motion
+from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import Program
 from gclint.setup.types import DialMark, Setup, Stock, Tool
@@ -73,6 +73,13 @@ class Chain:
     def lowest(self) -> Floats:
         """[moves] lowest Z of the tip along the move, mm (arcs outside G17 count by their ends)."""
         return np.fmin(self.motion.z0, self.motion.z1)
+
+    @cached_property
+    def depth_line(self) -> Ints:
+        """[moves] line of the Z word in force, 0 if there is none."""
+        own = np.where((self.motion.flags & Z_WORD) != 0, np.arange(len(self.motion)), -1)
+        last = np.maximum.accumulate(own) if len(own) else own
+        return np.where(last >= 0, self.motion.line[np.maximum(last, 0)], 0).astype(np.int32)
 
     @cached_property
     def clock(self) -> Floats:

@@ -25,6 +25,7 @@ class Worst:
     move: int  # row of Motion; -1 where the finding belongs to no move
     inch: bool
     high: float  # upper limit of what was found, in the unit it was found in; NaN if there is none
+    governing: tuple[int, ...] = ()  # lines of the F words that govern the places of this finding
 
     @property
     def chain(self) -> Chain:
@@ -57,9 +58,11 @@ class Worst:
         steps = math.floor(value / step + 1e-9) if down else math.ceil(value / step - 1e-9)
         return round(steps * step, 4)
 
-    def set_feed(self, to: float) -> SetWord:
-        word = find_word(self.chain.program, self.feed_line, ("F",))
-        return SetWord(self.feed_line, "F", word.value if word else None, to)
+    def set_feeds(self, to: float) -> list[SetWord]:
+        """The same new F for every word that governs a place of this finding."""
+        lines = self.governing or (self.feed_line,)
+        words = [(line, find_word(self.chain.program, line, ("F",))) for line in lines]
+        return [SetWord(line, "F", word.value if word else None, to) for line, word in words]
 
 
 def feed_name(value: float, inch: bool) -> str:
@@ -94,7 +97,7 @@ def _chip(worst: Worst, h: float) -> Change | None:
     sets: list[SetWord] = []
     if advice.feed is not None:
         to = advice.feed / 25.4 if worst.inch else advice.feed
-        sets.append(worst.set_feed(math.ceil(to * 10) / 10 if thin else math.floor(to * 10) / 10))
+        sets += worst.set_feeds(math.ceil(to * 10) / 10 if thin else math.floor(to * 10) / 10)
     if advice.speed is not None:
         line = int(worst.chain.motion.speed_line[worst.move])
         word = find_word(worst.chain.program, line, ("S",)) if line else None
@@ -104,7 +107,9 @@ def _chip(worst: Worst, h: float) -> Change | None:
     if sets and sets[0].word == "F":
         was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
         best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
-        return Change(f"{'Raise' if thin else 'Lower'} the feed on line {sets[0].line}: {was}{text}.{best}", tuple(sets))
+        feeds = sum(each.word == "F" for each in sets)
+        where = f"line {sets[0].line}" + (f" and {feeds - 1} more lines" if feeds > 1 else "")
+        return Change(f"{'Raise' if thin else 'Lower'} the feed on {where}: {was}{text}.{best}", tuple(sets))
     return Change(f"{text[:1].upper()}{text[1:]}.", tuple(sets))
 
 

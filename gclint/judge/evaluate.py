@@ -35,6 +35,9 @@ class Rows(Protocol):
     def group(self) -> tuple[Column, int, Column]:
         """(group number of each row, number of groups, weight of each row) for `share` and `total`."""
 
+    def breaks(self) -> Column:
+        """bool [length]: whether a row does not follow on the row before, for `run`."""
+
 
 def truth(code: Code, rows: Rows) -> Column:
     """int8 array [rows.length] of FALSE, UNKNOWN, TRUE."""
@@ -68,11 +71,13 @@ def _blame(code: Code, rows: Rows, where: Column, found: dict[str, int]) -> None
         count = int((where & _unknown(rows.value(code[1]), rows.length)).sum())
         if count:
             found[code[1]] = found.get(code[1], 0) + count
-    elif op in ("known", "share", "total"):
+    elif op in ("known", "share", "total", "run"):
         return
+    elif op in _COMPARE and len(code) == 3:
+        for part in code[1:]:
+            _blame(part, rows, where, found)
     elif op == "either":
-        if where.any():  # all its parts are unknown there: the last one is the fact of last resort
-            _blame(code[1], rows, where, found)
+        _blame(code[1], rows, where & np.isnan(numbers(code, rows)), found)
     else:
         for part in code[1:]:
             if isinstance(part, list) and part and isinstance(part[0], str) and op not in ("in", "number", "text"):
@@ -124,7 +129,7 @@ def _run(code: Code, rows: Rows) -> Any:
         return np.where(_unknown(value, np.size(value[0] if isinstance(value, tuple) else value)), FALSE, TRUE).astype(
             np.int8
         ).reshape(np.shape(value[0] if isinstance(value, tuple) else value))
-    if op in ("share", "total"):
+    if op in ("share", "total", "run"):
         return rows.pick(_by_group(code, rows.whole()))
     parts = [_run(part, rows) for part in code[1:]]
     if op == "either":
@@ -181,9 +186,14 @@ def _member(value: Any, literals: list[Any]) -> Column:
 
 
 def _by_group(code: Code, rows: Rows) -> Column:
-    """share(condition, among): part of the weight (cut length) of each row's tool; total(condition): the weight itself."""
+    """share(condition, among): part of the weight (cut length) of each row's tool; total(condition): the weight itself;
+    run(condition): the weight of the unbroken run of rows around each row in which the condition holds, 0 elsewhere."""
     group, groups, weight = rows.group()
     holds = truth(code[1], rows) == TRUE
+    if code[0] == "run":
+        starts = rows.breaks() | np.concatenate(([True], holds[1:] != holds[:-1])) if len(holds) else holds
+        number = np.cumsum(starts)
+        return np.asarray(np.where(holds, np.bincount(number, weights=weight)[number], 0.0))
     if code[0] == "total":
         return np.asarray(np.bincount(group, weights=weight * holds, minlength=groups)[group])
     among = truth(code[2], rows) == TRUE

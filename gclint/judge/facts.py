@@ -139,6 +139,10 @@ class View:
             self.built[":" + key] = np.full(whole, -1) if build is None else np.asarray(build(self.chain))
         return self.pick(self.built[":" + key])
 
+    def breaks(self) -> Column:
+        move, tool = self.column("move"), self.column("tool")
+        return np.concatenate(([True], (np.diff(move) > 1) | (np.diff(tool) != 0)))[: self.length]
+
     def group(self) -> tuple[Column, int, Column]:
         if ":group" not in self.built:
             tools, group = np.unique(self.column("tool"), return_inverse=True)

@@ -34,6 +34,9 @@ def _first_across(chain: Chain) -> Bools:
     return first
 
 
+# Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the rules on
+# place: no declaration would help, and what can be said of them is said elsewhere.
+
 def _outside_by(chain: Chain) -> Any:
     """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank."""
     box, m = chain.setup.stock, chain.motion
@@ -44,13 +47,13 @@ def _outside_by(chain: Chain) -> Any:
         dx = np.maximum(np.maximum(box.x[0] - x, x - box.x[1]), 0.0)
         dy = np.maximum(np.maximum(box.y[0] - y, y - box.y[1]), 0.0)
         ends.append(np.hypot(dx, dy))
-    return np.minimum(*ends)
+    return np.nan_to_num(np.minimum(*ends))
 
 
 def _below_top(chain: Chain) -> Any:
     """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
     top = chain.box.top if chain.box else None
-    return None if top is None else top - np.maximum(chain.motion.z0, chain.motion.z1)
+    return None if top is None else np.nan_to_num(top - np.maximum(chain.motion.z0, chain.motion.z1), nan=-np.inf)
 
 
 def _run_removes(chain: Chain) -> Any:
@@ -71,7 +74,7 @@ def _below_bottom(chain: Chain) -> Any:
     stock = chain.setup.stock
     if stock is None or stock.bottom is None:
         return None
-    return stock.bottom - chain.lowest
+    return np.nan_to_num(stock.bottom - chain.lowest, nan=-np.inf)
 
 
 def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
@@ -172,7 +175,7 @@ MOVES = Table(
         **shared(_rows),
         "z": number("mm", "Z of the tip at the end", lambda c: c.motion.z1),
         "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
-        "length": number("mm", "length along the path", lambda c: c.motion.length),
+        "length": number("mm", "length along the path", lambda c: np.nan_to_num(c.motion.length)),
         "in_contact": truth("whether the move removes material", lambda c: c.in_contact),
         "first_across": truth("whether it is the first travel in X or Y, before any Z is named", _first_across),
         "start_known": truth("whether its start is known in X and Y",

@@ -18,7 +18,7 @@ from gclint.motion.table import INCH
 from gclint.setup.types import GRADES, Window
 
 MOST_LINES = 1000
-_LETTERS = {"feed": ("F",), "speed": ("S",)}
+_LETTERS = {"feed": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], chain: Chain) -> list[Finding]:
@@ -59,30 +59,39 @@ def line_of(rule: Rule, view: View) -> Column:
 
 
 def place_lines(rule: Rule, view: View) -> Column:
-    """Line each row's finding stands on: that of the F or S word at fault, else of the move."""
+    """Line each row's finding stands on: that of the F, S or Z word at fault, else of the move."""
     lines, moves = line_of(rule, view), view.column("move")
     if rule.text.cause in _LETTERS and len(view.chain.motion):
         motion = view.chain.motion
-        governs = (motion.feed_line if rule.text.cause == "feed" else motion.speed_line)[np.maximum(moves, 0)]
+        by_cause = {"feed": motion.feed_line, "speed": motion.speed_line, "depth": view.chain.depth_line}
+        governs = by_cause[rule.text.cause][np.maximum(moves, 0)]
         return np.where((moves >= 0) & (governs > 0), governs, lines).astype(np.int64)
     return lines
 
 
 def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Column) -> Column:
-    """Number of each row's group, in an order that does not depend on anything but the rows."""
+    """Number of each row's group: one for each cause.
+
+    A governing word counts by what it says: F600 written on forty lines is one cause, not forty.
+    """
     moves, motion = view.column("move"), view.chain.motion
     cause = rule.text.cause
     if cause == "once":
-        parts = [reason]
-    elif cause == "line":
-        parts = [view.column("tool"), grades, place, reason]
-    elif cause == "move" and len(motion):
-        parts = [view.column("tool"), grades, np.where(moves >= 0, motion.feed_line[np.maximum(moves, 0)], place), reason]
-    else:
-        parts = [view.column("tool"), grades, place, reason]
-    return np.unique(np.column_stack([np.asarray(part, dtype=np.int64) for part in parts]), axis=0, return_inverse=True)[
-        1
-    ].ravel()
+        return _numbered([reason])
+    parts = [view.column("tool"), grades, reason]
+    if cause == "line" or not len(motion):
+        return _numbered([*parts, place])
+    said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
+    return _numbered([*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)])
+
+
+def _numbered(parts: list[Column]) -> Column:
+    """A number for each distinct row of the parts, 0 upwards."""
+    key = np.zeros(len(parts[0]), dtype=np.int64)
+    for part in parts:
+        values, code = np.unique(part, return_inverse=True)
+        key = np.unique(key * len(values) + code, return_inverse=True)[1]
+    return key
 
 
 def _badness(rule: Rule, view: View) -> Column:
@@ -115,7 +124,7 @@ def _finding(
         stands = worst_line
     stands = max(stands, 1)
     tools = np.unique(view.column("tool")[rows])
-    tool = int(tools[0]) if len(tools) == 1 and tools[0] in chain.setup.tools else None
+    tool = _tool_number(int(tools[0]), chain) if len(tools) == 1 else None
     count = len(np.unique(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
     found, window = _measured(rule, one, inch, chain)
     return Finding(
@@ -131,9 +140,15 @@ def _finding(
         found=found,
         window=window,
         happens=say(chosen(rule.happens, one).text, one),
-        change=_change(rule, one, worst_move, inch),
+        change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
         accepted=accepted,
     )
+
+
+def _tool_number(number: int, chain: Chain) -> int | None:
+    """The tool as people know it: where the program names none, the one that is assumed."""
+    known = chain.setup.tools.get(number)
+    return known.number if known is not None and known.number >= 0 else number if number >= 0 else None
 
 
 def _column(rule: Rule, view: View, rows: Column, line: int, chain: Chain) -> int:
@@ -184,12 +199,21 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
     return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
 
 
-def _change(rule: Rule, one: View, move: int, inch: bool) -> Change:
+def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int, ...]:
+    """Lines of the F words that govern the rows of a finding."""
+    moves = view.column("move")[rows]
+    if rule.text.cause != "feed" or not len(chain.motion) or moves[0] < 0:
+        return ()
+    lines = np.unique(chain.motion.feed_line[moves])
+    return tuple(lines[lines > 0][:MOST_LINES].tolist())
+
+
+def _change(rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...]) -> Change:
     text = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
-    made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high))
+    made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing))
     if made is None:
         return Change(text)
     return Change(f"{made.text} {text}".strip(), made.set)

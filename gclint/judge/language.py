@@ -79,6 +79,7 @@ FUNCTIONS: dict[str, str] = {
     "either": "the first of two or more numbers that is known",
     "share": "share(condition, among): of the cut length of the row's tool where `among` holds, the part where the condition holds",
     "total": "total(condition): cut length of the row's tool where the condition holds",
+    "run": "run(condition): length of the unbroken run of cut around the row in which the condition holds",
 }
 
 
@@ -293,7 +294,7 @@ class _Check:
         code = [name, *(part.code for part in parts)]
         if name == "known":
             return self._made(code, TRUTH, parts)
-        if name in ("share", "total"):
+        if name in ("share", "total", "run"):
             for part in parts:
                 self._need(part, TRUTH, f"{name} needs conditions")
             if not all(known.grouped for known in self.names.values()):

@@ -19,7 +19,9 @@ from gclint.problem import Problem, nearest
 
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
-Cause = Literal["move", "feed", "speed", "line", "once"]
+# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, the S word,
+# the Z word that set the depth, each line for itself, or the program as a whole.
+Cause = Literal["move", "feed", "speed", "depth", "line", "once"]
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 
 
