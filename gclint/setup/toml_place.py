@@ -67,7 +67,9 @@ class Places:
         path: Path = ()
         for name in self._key():
             path = self._into((*path, name))
-        self.at = self.text.find("]", self.at) + (2 if several else 1)
+            self.keys.setdefault(path, self._here(start))
+        end = self.text.find("]", self.at)
+        self.at = len(self.text) if end < 0 else end + (2 if several else 1)
         if several:
             bare = path[:-1] if path and isinstance(path[-1], int) else path
             count = self._arrays.get(bare, 0)
