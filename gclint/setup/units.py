@@ -26,7 +26,7 @@ KINDS: dict[str, Kind] = {
     "power": ("a power", '"{n} W" or "{n} kW"', {"W": 1.0, "kW": 1000.0, "hp": 745.6998715822702}),
     "time": ("a time", '"{n} s" or "{n} ms"', {"s": 1.0, "ms": 0.001, "min": 60.0}),
     "angle": ("an angle", '"{n} deg"', {"deg": 1.0, "degree": 1.0, "degrees": 1.0, "°": 1.0}),
-    "speed": ("a speed", '{n} or "{n} rpm"', {"rpm": 1.0, "rev/min": 1.0, "1/min": 1.0}),
+    "speed": ("a speed", '{n} or "{n} rpm"', {"rpm": 1.0, "rev/min": 1.0}),
     "edge_speed": ("an edge speed", '"{n} m/min"', {"m/min": 1.0, "m/s": 60.0, "ft/min": 0.3048, "sfm": 0.3048}),
     "pressure": ("a cutting force per area", '"{n} N/mm^2"', {"N/mm^2": 1.0, "N/mm2": 1.0, "MPa": 1.0}),
 }

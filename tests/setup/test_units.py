@@ -48,7 +48,7 @@ def test_value_in_the_internal_unit(text: str, kind: str, value: float) -> None:
 
 def test_plain_numbers_only_where_they_are_allowed() -> None:
     assert quantity(9500, "speed", bare=True) == pytest.approx(9500.0)
-    with pytest.raises(Problem, match='600 has no unit; write "600 mm" or "23.6 in"'):
+    with pytest.raises(Problem, match=r'600 has no unit; write "600 mm" or "23\.6 in"'):
         quantity(600, "length")
 
 
