@@ -1,0 +1,80 @@
+"""Windows of a card, read at a tool's diameter."""
+
+from __future__ import annotations
+
+import pytest
+
+from gclint.cutting.windows import edge_window, floor_for, windows_for
+from gclint.setup.card import material
+from gclint.setup.types import Tool, Window
+
+OWN = Window(0.02, 0.05, "mm", "measured", "test cuts")
+
+
+def low_high(window: Window | None) -> tuple[float | None, float | None]:
+    assert window is not None
+    return window.low, window.high
+
+
+def test_between_two_diameters_the_limits_lie_on_a_straight_line() -> None:
+    window = windows_for(material("beech"), Tool(1, "flat", 4.5875)).chip["side"]  # half way from 3.175 to 6
+    assert low_high(window) == pytest.approx((0.024, 0.10))
+    assert (window.standing, window.unit) == ("practice", "mm")
+
+
+@pytest.mark.parametrize(
+    ("diameter", "known"), [(1.5, True), (12.7, True), (1.499, False), (12.71, False), (0.8, False)]
+)
+def test_nothing_is_extrapolated(diameter: float, known: bool) -> None:
+    assert bool(windows_for(material("beech"), Tool(1, "flat", diameter)).chip) == known
+
+
+def test_a_finishing_cut_has_its_own_floor() -> None:
+    chip = windows_for(material("beech"), Tool(1, "flat", 6.0)).chip
+    assert low_high(chip["finish"]) == pytest.approx((0.25 * 0.030, 0.13))
+
+
+@pytest.mark.parametrize("shape", ["drill", "v", "burr", "drag"])
+def test_no_milling_window_for_what_is_no_mill(shape: str) -> None:
+    assert windows_for(material("beech"), Tool(1, shape, 6.0)).chip == {}
+
+
+def test_the_shops_own_windows_win() -> None:
+    chip = windows_for(material("beech"), Tool(1, "flat", 6.0), {"": OWN}).chip
+    assert chip["slot"] is OWN
+    assert low_high(chip["finish"]) == pytest.approx((0.005, 0.05))
+    chip = windows_for(material("beech"), Tool(1, "flat", 6.0), {"slot": OWN}).chip
+    assert (chip["slot"], chip["side"].standing) == (OWN, "practice")
+    assert windows_for(material("beech"), Tool(1, "flat", 0.5), {"": OWN}).chip["side"] is OWN
+
+
+def test_lengths_scale_with_the_diameter() -> None:
+    windows = windows_for(material("beech"), Tool(1, "flat", 6.0))
+    assert low_high(windows.depth_slot) == (None, pytest.approx(6.0))
+    assert low_high(windows.depth_side) == (None, pytest.approx(12.0))
+    assert low_high(windows.plunge_depth) == (None, pytest.approx(3.0))
+    assert low_high(windows.ramp_limit) == (None, pytest.approx(20.0))
+
+
+def test_without_a_material_nothing_is_known() -> None:
+    windows = windows_for(None, Tool(1, "flat", 6.0))
+    assert (windows.chip, windows.edge_speed, windows.plunge) == ({}, None, None)
+
+
+def test_edge_speed() -> None:
+    assert edge_window(material("beech"), 6.0) is None
+    assert low_high(edge_window(material("brass"), 6.0)) == (None, pytest.approx(300.0))
+    assert low_high(edge_window(material("cured-epoxy"), 3.175)) == pytest.approx((60.0, 130.0))
+    assert edge_window(material("cured-epoxy"), 20.0) is None
+
+
+def test_the_rising_floor_is_only_for_its_diameter() -> None:
+    epoxy = material("cured-epoxy")
+    assert floor_for(epoxy, Tool(1, "flat", 3.175)) is not None
+    assert floor_for(epoxy, Tool(1, "flat", 6.0)) is None
+    assert floor_for(epoxy, Tool(1, "flat", 3.175), {"": OWN}) is None
+    assert floor_for(material("beech"), Tool(1, "flat", 3.175)) is None
+
+
+def test_tooling_board_knows_no_lower_limit() -> None:
+    assert windows_for(material("tooling-board"), Tool(1, "flat", 6.0)).chip["side"].low is None
