@@ -120,7 +120,7 @@ def plunge_feed(worst: Worst) -> Change | None:
         usual = worst.number("window.feed")
     axes = worst.chain.setup.machine.feed_limit
     allowed = min(v for v in (share * usual, (axes.z if axes else None) or math.inf, math.inf) if not math.isnan(v))
-    z_feed, feed = worst.number("z_feed"), worst.number("feed")
+    z_feed, feed = worst.number("down_feed"), worst.number("feed")
     if not (math.isfinite(allowed) and z_feed > 0):
         return None
     to = worst.feed_word(feed * allowed / z_feed, down=True)

@@ -150,12 +150,30 @@ def _sideways(chain: Chain) -> Floats:
     return np.asarray(np.fmax(np.hypot(*spans), _over_moves(chain, np.nan_to_num(chord), np.fmax)))
 
 
-def _reads_as_travel(chain: Chain) -> Bools:
-    """[entries] whether a line that goes down names X or Y, or is an arc, outside canned cycles."""
-    m = chain.motion
-    named = ((m.flags & (X_WORD | Y_WORD)) != 0) | (m.kind > LINE)
-    hidden = named & ((m.flags & CYCLE) == 0) & (m.z1 < m.z0)
-    return _over_moves(chain, hidden, np.logical_or).astype(bool)
+def _down(chain: Chain) -> Floats:
+    """[moves] how far each move goes down, mm; 0 where it does not."""
+    return np.nan_to_num(np.maximum(chain.motion.z0 - chain.motion.z1, 0.0))
+
+
+def _reads_as_travel(chain: Chain) -> Floats:
+    """[entries] share of the descent made by lines that name X or Y, or by arcs; canned cycles apart."""
+    m, down = chain.motion, _down(chain)
+    named = (((m.flags & (X_WORD | Y_WORD)) != 0) | (m.kind > LINE)) & ((m.flags & CYCLE) == 0)
+    return _share(_over_moves(chain, down * named, np.add), _over_moves(chain, down, np.add))
+
+
+def _down_feed(chain: Chain) -> Floats:
+    """[entries] descent by the time it takes, mm/min: a short fast bit at the end of a slow plunge counts as what it is."""
+    m, down = chain.motion, _down(chain)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        minutes = np.where(down > 0, m.length / m.feed, 0.0)
+    return _share(_over_moves(chain, np.where(m.kind == RAPID, 0.0, down), np.add),
+                  _over_moves(chain, np.where(m.kind == RAPID, 0.0, minutes), np.add))  # fmt: skip
+
+
+def _share(part: Floats, whole: Floats) -> Floats:
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(whole > 0, part / whole, np.nan)
 
 
 def _is_arc(chain: Chain) -> Bools:
@@ -181,8 +199,11 @@ ENTRIES = Table(
         "from_outside": truth("whether the descent was made outside the stock",
                               lambda c: c.engagement.entries.from_outside != 0),
         "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
-        "names_travel": truth("whether a line that goes down names X or Y, or is an arc", _reads_as_travel),
+        "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs", _reads_as_travel),
+        "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed, "a feed in the program"),
         "arc": truth("whether the entry is written as an arc", _is_arc),
+        "pecks": truth("whether a pecking cycle (G73, G83) makes the entry",
+                       lambda c: np.isin(c.motion.cycle[_entry_move(c)], (73, 83))),
     },
     lambda c: len(c.engagement.entries),
     of_move("tool", _entry_move),

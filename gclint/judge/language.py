@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
+from itertools import accumulate
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -23,6 +24,9 @@ if TYPE_CHECKING:
 
 NUMBER, TRUTH, TEXT = "number", "truth", "text"
 _KIND = {NUMBER: "a number", TRUTH: "a truth (yes or no)", TEXT: "a text"}
+
+
+DEEPEST = 40  # brackets within each other
 
 
 class Name(msgspec.Struct, frozen=True):
@@ -113,13 +117,15 @@ def parse(text: str, names: Mapping[str, Name]) -> Node:
     """The checked tree of an expression."""
     from lark import UnexpectedInput
 
+    depth = list(accumulate((char == "(") - (char == ")") for char in text))
+    if max(depth, default=0) > DEEPEST:
+        raise Wrong(f"this is nested too deeply; {DEEPEST} brackets within each other are the most", 0)
     try:
-        tree = _parser().parse(text)
+        return _Check(names).node(_parser().parse(text))
     except UnexpectedInput as fault:
         raise _unexpected(fault, text) from None
     except RecursionError:
         raise Wrong("this is nested too deeply", 0) from None
-    return _Check(names).node(tree)
 
 
 def literals(text: str) -> list[tuple[str, int]]:
