@@ -229,6 +229,7 @@ def _judged(
     pieces, passes = engagement.pieces, engagement.passes
     milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)
     judged: Bools = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= SHALLOW)
+    judged &= pieces.ae >= SHALLOW  # a width within the noise of the stock model says nothing
     judged &= (pieces.touch & (TIP | SIDE)) != 0
     judged &= (motion.flags[pieces.move] & COMPENSATED) == 0
     if len(passes) == 0:
@@ -236,6 +237,10 @@ def _judged(
     within = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right") - 1
     judged &= (within >= 0) & (passes.length[np.maximum(within, 0)] >= diameter)
     return judged
+
+
+def _called(tool: Tool) -> str:
+    return f"tool {tool.number}" if tool.number >= 0 else "the tool"
 
 
 def _not_judged(
@@ -271,13 +276,11 @@ def _not_judged(
             continue
         mine, number = cut & (row == n), int(numbers[n])
         if tool.flutes is None:
-            add(CHIP_RULES, f"flutes of tool {tool.number}", mine)
+            add(CHIP_RULES, f"flutes of {_called(tool)}", mine)
         if material is not None and not windows[number].chip:
             first, last = material.chip[0].diameter, material.chip[-1].diameter
-            needs = (
-                f'[windows."{material.name}".{tool.number}] in shop.toml: {tool.diameter:g} mm lies outside the '
-                f"card's {first:g} to {last:g} mm"
-            )
+            own = f'[windows."{material.name}".{max(tool.number, 1)}] in shop.toml'
+            needs = f"{own}: {tool.diameter:g} mm lies outside the card's {first:g} to {last:g} mm"
             add(CHIP_RULES, needs, mine)
         if material is not None and material.edge and windows[number].edge_speed is None:
             add(("edge-too-fast",), f"an edge speed of {material.name} for a tool of {tool.diameter:g} mm", mine)

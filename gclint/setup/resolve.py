@@ -7,11 +7,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem, nearest
+from gclint.setup.blank import blank_of
 from gclint.setup.card import Material, material
 from gclint.setup.controllers import controller, controller_from
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import (
-    AboveTable,
     AxisAccelerations,
     AxisFeeds,
     AxisLengths,
@@ -20,10 +20,9 @@ from gclint.setup.declared import (
     MachineTable,
     Shop,
     SpindleTable,
-    StockTable,
-    ToolTable,
-    WindowTable,
 )
+from gclint.setup.own_windows import own_windows
+from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
 from gclint.setup.types import (
     GRADES,
     Accept,
@@ -36,9 +35,6 @@ from gclint.setup.types import (
     Machine,
     Setup,
     Spindle,
-    Stock,
-    Tool,
-    Window,
 )
 
 if TYPE_CHECKING:
@@ -46,8 +42,6 @@ if TYPE_CHECKING:
     from gclint.program.table import Program
 
 DRILL_ANGLE = 118.0  # degrees, where a drill's point angle is not declared
-SHAPES_WITH_ANGLE = ("v", "tapered-ball")
-_OWN_WINDOW = "this shop's own test cuts (windows in its shop file)"
 
 
 def controller_of(declared: Declared) -> Controller:
@@ -73,29 +67,31 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
     assumed = list(declared.assumed)
     spindle = _spindle(shop.spindle, declared.shop_file)
     dial = _dial(job, spindle, declared.job_file)
-    tools = _tools(declared, shop, job)
+    tools = declared_tools(declared, shop, job)
     used = _cutting_tools(motion)
-    _only_tool(tools, declared, used, assumed)
-    _from_comments(tools, tools_in(program, motion), used, assumed)
+    add_only_tool(tools, declared, used, assumed)
+    add_from_comments(tools, tools_in(program, motion), used, assumed)
     for number, tool in tools.items():
         if tool.shape == "drill" and tool.angle is None:
             tools[number] = replace(tool, angle=DRILL_ANGLE)
-            assumed.append(Assumed(tool.called, f"point angle {DRILL_ANGLE:g} deg", "a drill's angle is not declared"))
-    material = _material(declared, job)
-    z_zero, stock = _stock(declared, job, motion, assumed)
+            if number in used:
+                because = "a drill's angle is not declared"
+                assumed.append(Assumed(tool.called, f"point angle {DRILL_ANGLE:g} deg", because))
+    card = _material(declared, job)
+    z_zero, stock = blank_of(declared, job, motion, assumed)
     setup = Setup(
         machine=_machine(shop.machine),
         spindle=spindle,
         controller=controller_of(declared),
         tools=tools,
-        material=material,
+        material=card,
         stock=stock,
         z_zero=z_zero,
         dial=dial,
         hold=Hold(job.hold.by, job.hold.spoilboard) if job.hold else Hold(),
         keep_out=_keep_outs(job, declared.job_file),
         work_zero=_axes(job.work_zero),
-        measured_windows=_windows(declared, shop, job, material, tools),
+        measured_windows=own_windows(declared, shop, job, card, tools),
         packs=declared.packs,
         accepts=(*_accepts(job, declared.job_file), *accepts_in(program)),
         fail_at=_fail_at(declared, job),
@@ -165,82 +161,11 @@ def _dial(job: Job, spindle: Spindle, file: File | None) -> str | None:
     return job.dial
 
 
-def _tools(declared: Declared, shop: Shop, job: Job) -> dict[int, Tool]:
-    """Tools by the number the program uses. A tool of the command line replaces the shop's of that number whole."""
-    tools: dict[int, Tool] = {}
-    for n, table in enumerate(shop.tool):
-        if declared.shop_file:
-            if table.number in tools:
-                raise declared.shop_file.wrong(("tool", n, "number"), f"tool {table.number} is declared twice")
-            _check_tool(table, n, declared.shop_file)
-            tools[table.number] = _tool(table, Path(declared.shop_file.path).name)
-    given = {tool.number: tool for tool in declared.tools}
-    tools.update(given)
-    shops = dict(tools)
-    for text, number in job.tool_map.items():
-        file = declared.job_file
-        if file and not (text.isascii() and text.isdigit() and len(text) <= 5):
-            raise file.wrong(("tool_map", text), "a program's tool is a whole number in quotes", True)
-        if number not in shops:
-            if file:
-                raise file.wrong(("tool_map", text), f"no shop file or --tool declares a tool {number}")
-            continue
-        if int(text) not in given:
-            tools[int(text)] = replace(shops[number], number=int(text))
-    return tools
-
-
-def _check_tool(table: ToolTable, n: int, file: File) -> None:
-    if table.corner_radius is not None and table.corner_radius > table.diameter / 2 + 1e-6:
-        raise file.wrong(("tool", n, "corner_radius"), "the corner radius is larger than half the diameter")
-    if table.tip_diameter is not None and table.tip_diameter > table.diameter:
-        raise file.wrong(("tool", n, "tip_diameter"), "the tip is wider than the tool")
-    if table.angle is not None and table.angle >= 180.0 and table.shape in (*SHAPES_WITH_ANGLE, "drill"):
-        raise file.wrong(("tool", n, "angle"), "the full angle lies between 0 and 180 deg")
-
-
-def _tool(table: ToolTable, declared_in: str) -> Tool:
-    values = {name: getattr(table, name) for name in table.__struct_fields__}
-    return Tool(**values, declared_in=declared_in)
-
-
 def _cutting_tools(motion: Motion) -> set[int]:
     """Tool numbers in the spindle during feed moves; -1 where none was called."""
     import numpy as np
 
     return {int(number) for number in np.unique(motion.tool[motion.kind != 0])}
-
-
-def _from_comments(
-    tools: dict[int, Tool], said: dict[int, tuple[Tool, str]], used: set[int], assumed: list[Assumed]
-) -> None:
-    """Tools of which only the program's comments speak; nothing declared is touched."""
-    if -1 in said and tools:
-        said = {number: tool for number, tool in said.items() if number != -1}
-    for number, (tool, because) in said.items():
-        if number in used and number not in tools:
-            tools[number] = tool
-            assumed.append(Assumed("the tool" if number == -1 else f"tool {number}", _described(tool), because))
-
-
-def _described(tool: Tool) -> str:
-    parts = [tool.shape, f"{tool.diameter:g} mm"]
-    parts += [f"{tool.flutes} flutes" if tool.flutes != 1 else "1 flute"] if tool.flutes else []
-    parts += [f"corner {tool.corner_radius:g} mm"] if tool.corner_radius else []
-    parts += [f"{tool.angle:g} deg"] if tool.angle else []
-    parts += [tool.helix] if tool.helix else []
-    return ", ".join(parts)
-
-
-def _only_tool(tools: dict[int, Tool], declared: Declared, used: set[int], assumed: list[Assumed]) -> None:
-    """With no T before a cut, the one declared tool is taken to be in the spindle."""
-    numbers = {tool.number for tool in declared.tools}
-    numbers |= {table.number for table in declared.shop.tool} if declared.shop else set()
-    if len(numbers) != 1 or -1 not in used:
-        return
-    tool = tools[-1] = tools[numbers.pop()]
-    because = "the program calls no tool before it cuts, and it is the only tool declared"
-    assumed.append(Assumed("tool in the spindle", tool.called, because))
 
 
 def _material(declared: Declared, job: Job) -> Material | None:
@@ -261,48 +186,6 @@ def _material(declared: Declared, job: Job) -> Material | None:
         raise problem if problem.path else declared.job_file.wrong(("material",), problem.says) from None
 
 
-def _stock(
-    declared: Declared, job: Job, motion: Motion, assumed: list[Assumed]
-) -> tuple[str | float | None, Stock | None]:
-    """(where Z zero lies, the blank in work coordinates)."""
-    z_zero: str | float | None = (
-        float(job.z_zero.above_table) if isinstance(job.z_zero, AboveTable) else job.z_zero
-    )
-    size, thickness, corner = _blank(declared, job.stock)
-    if size is None and thickness is None:
-        return z_zero, None
-    if thickness is None and size is not None:
-        thickness = size[2]
-    where = z_zero
-    if where is None and _cuts_below_zero(motion):
-        where = "stock-top"
-        assumed.append(Assumed("Z zero", "the stock's top", "z_zero is not declared, and the program cuts below Z0"))
-    top: float | None = None
-    bottom: float | None = None
-    if thickness is not None and where is not None:
-        bottom = {"stock-top": -thickness, "table": 0.0}[where] if isinstance(where, str) else -where
-        top = bottom + thickness
-    placed = corner is not None and size is not None
-    x = (corner[0], corner[0] + size[0]) if corner and size else None
-    y = (corner[1], corner[1] + size[1]) if corner and size else None
-    return z_zero, Stock(x=x, y=y, top=top, bottom=bottom, declared=True, placed=placed)
-
-
-def _blank(
-    declared: Declared, table: StockTable | None
-) -> tuple[tuple[float, float, float] | None, float | None, tuple[float, float] | None]:
-    """(size, thickness, corner); --stock stands in for the job's blank whole."""
-    if declared.stock:
-        return declared.stock[0], None, declared.stock[1]
-    if table is None:
-        return None, None, None
-    return table.size, table.measured_thickness, table.corner
-
-
-def _cuts_below_zero(motion: Motion) -> bool:
-    return bool(((motion.kind != 0) & (motion.z1 < -0.001)).any())
-
-
 def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:
     boxes: list[KeepOut] = []
     for n, table in enumerate(job.keep_out):
@@ -312,56 +195,6 @@ def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:
                 raise file.wrong(("keep_out", n, "to"), f"in {axis} it does not lie above the corner named in `from`")
         boxes.append(KeepOut(table.name or f"keep-out {n + 1}", low, high))
     return tuple(boxes)
-
-
-def _windows(
-    declared: Declared, shop: Shop, job: Job, material: Material | None, tools: dict[int, Tool]
-) -> dict[int, dict[str, Window]]:
-    """The shop's own windows for this material, by the program's tool numbers."""
-    windows: dict[int, dict[str, Window]] = {}
-    names = {material.name if material else None, declared.options.material or job.material}
-    replaced = {tool.number for tool in declared.tools}
-    to_shop = {int(text): number for text, number in job.tool_map.items() if int(text) not in replaced}
-    for name, by_tool in shop.windows.items():
-        for text, table in by_tool.items():
-            if declared.shop_file:
-                _check_window(name, text, table, declared.shop_file, shop)
-            if name not in names:
-                continue
-            for number in tools:
-                if to_shop.get(number, number) == int(text) and int(text) not in replaced:
-                    windows[number] = _by_operation(table)
-            if -1 in tools and tools[-1].number == int(text) and int(text) not in replaced:
-                windows[-1] = _by_operation(table)
-    return windows
-
-
-def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Shop) -> None:
-    key = ("windows", name, text)
-    if not (text.isascii() and text.isdigit() and len(text) <= 5):
-        raise file.wrong(key, "the last part is a shop tool's number", True)
-    if int(text) not in [tool.number for tool in shop.tool]:
-        raise file.wrong(key, f"this shop file has no tool {text}", True)
-    for operation, (low, high) in _ranges(table).items():
-        if low >= high:
-            inner = (operation, "fz") if operation else ("fz",)
-            raise file.wrong((*key, *inner), "the low limit is not under the high one")
-
-
-def _ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
-    ranges: dict[str, tuple[float, float]] = {} if table.fz is None else {"": table.fz}
-    for operation in ("slot", "side", "finish", "ramp", "plunge", "drill"):
-        inner = getattr(table, operation)
-        if inner is not None:
-            ranges[operation] = inner.fz
-    return ranges
-
-
-def _by_operation(table: WindowTable) -> dict[str, Window]:
-    return {
-        operation: Window(float(low), float(high), "mm", "measured", _OWN_WINDOW)
-        for operation, (low, high) in _ranges(table).items()
-    }
 
 
 def _accepts(job: Job, file: File | None) -> tuple[Accept, ...]:

@@ -138,6 +138,7 @@ def test_drills_cycles_and_rapids() -> None:
         (FLAT, {}, 1),
         (FLAT, {"ap": 0.05}, 1),
         (FLAT, {"ap": 0.049}, 0),
+        (FLAT, {"ae": [0.04, 0.04, 0.04]}, 0),
         (FLAT, {"drop": 0.2, "centre": 1}, 0),
         (FLAT, {"drop": 2.0, "travel": 0.0}, 0),
         (FLAT, {"touch": 4}, 0),

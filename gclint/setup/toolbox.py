@@ -1,0 +1,83 @@
+"""Which tools a program has, by its own numbers: command line over shop over comments, and the job's tool map."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+from gclint.setup.declare import Declared, File
+from gclint.setup.declared import Job, Shop, ToolTable
+from gclint.setup.types import Assumed, Tool
+
+SHAPES_WITH_ANGLE = ("v", "tapered-ball")
+
+
+def declared_tools(declared: Declared, shop: Shop, job: Job) -> dict[int, Tool]:
+    """Tools by the number the program uses. A tool of the command line replaces the shop's of that number whole."""
+    tools: dict[int, Tool] = {}
+    for n, table in enumerate(shop.tool):
+        if declared.shop_file:
+            if table.number in tools:
+                raise declared.shop_file.wrong(("tool", n, "number"), f"tool {table.number} is declared twice")
+            _check_tool(table, n, declared.shop_file)
+            tools[table.number] = _tool(table, Path(declared.shop_file.path).name)
+    given = {tool.number: tool for tool in declared.tools}
+    tools.update(given)
+    shops = dict(tools)
+    for text, number in job.tool_map.items():
+        file = declared.job_file
+        if file and not (text.isascii() and text.isdigit() and len(text) <= 5):
+            raise file.wrong(("tool_map", text), "a program's tool is a whole number in quotes", True)
+        if number not in shops:
+            if file:
+                raise file.wrong(("tool_map", text), f"no shop file or --tool declares a tool {number}")
+            continue
+        if int(text) not in given:
+            tools[int(text)] = replace(shops[number], number=int(text))
+    return tools
+
+
+def _check_tool(table: ToolTable, n: int, file: File) -> None:
+    if table.corner_radius is not None and table.corner_radius > table.diameter / 2 + 1e-6:
+        raise file.wrong(("tool", n, "corner_radius"), "the corner radius is larger than half the diameter")
+    if table.tip_diameter is not None and table.tip_diameter > table.diameter:
+        raise file.wrong(("tool", n, "tip_diameter"), "the tip is wider than the tool")
+    if table.angle is not None and table.angle >= 180.0 and table.shape in (*SHAPES_WITH_ANGLE, "drill"):
+        raise file.wrong(("tool", n, "angle"), "the full angle lies between 0 and 180 deg")
+
+
+def _tool(table: ToolTable, declared_in: str) -> Tool:
+    values = {name: getattr(table, name) for name in table.__struct_fields__}
+    return Tool(**values, declared_in=declared_in)
+
+
+def add_from_comments(
+    tools: dict[int, Tool], said: dict[int, tuple[Tool, str]], used: set[int], assumed: list[Assumed]
+) -> None:
+    """Tools of which only the program's comments speak; nothing declared is touched."""
+    if -1 in said and tools:
+        said = {number: tool for number, tool in said.items() if number != -1}
+    for number, (tool, because) in said.items():
+        if number in used and number not in tools:
+            tools[number] = tool
+            assumed.append(Assumed("the tool" if number == -1 else f"tool {number}", _described(tool), because))
+
+
+def _described(tool: Tool) -> str:
+    parts = [tool.shape, f"{tool.diameter:g} mm"]
+    parts += [f"{tool.flutes} flutes" if tool.flutes != 1 else "1 flute"] if tool.flutes else []
+    parts += [f"corner {tool.corner_radius:g} mm"] if tool.corner_radius else []
+    parts += [f"{tool.angle:g} deg"] if tool.angle else []
+    parts += [tool.helix] if tool.helix else []
+    return ", ".join(parts)
+
+
+def add_only_tool(tools: dict[int, Tool], declared: Declared, used: set[int], assumed: list[Assumed]) -> None:
+    """With no T before a cut, the one declared tool is taken to be in the spindle."""
+    numbers = {tool.number for tool in declared.tools}
+    numbers |= {table.number for table in declared.shop.tool} if declared.shop else set()
+    if len(numbers) != 1 or -1 not in used:
+        return
+    tool = tools[-1] = tools[numbers.pop()]
+    because = "the program calls no tool before it cuts, and it is the only tool declared"
+    assumed.append(Assumed("tool in the spindle", tool.called, because))
