@@ -34,17 +34,43 @@ for _n in range(23):
     POWER[_n] = float(10**_n)
 
 
-def count_letters(data: cython.const[cython.uchar][::1]) -> int:
-    """How many bytes are ASCII letters: no program has more words than that."""
+def measure(data: cython.const[cython.uchar][::1]) -> tuple[int, int, int]:
+    """(line ends, letters, comment marks): no program has more lines, words and comments than that.
+
+    Counted in bytes over 128 at a time, which compilers turn into vector instructions. The offsets end at `whole`
+    times 128, so the pointer needs no check.
+    """
     n: cython.Py_ssize_t = data.shape[0]
-    if n == 0:
-        return 0
-    p: cython.p_const_uchar = cython.address(data[0])
+    whole: cython.Py_ssize_t = n // 128
     i: cython.Py_ssize_t
+    k: cython.Py_ssize_t
+    c: cython.uchar
+    ends8: cython.uchar
+    letters8: cython.uchar
+    marks8: cython.uchar
+    ends: cython.Py_ssize_t = 0
     letters: cython.Py_ssize_t = 0
-    for i in range(n):
-        letters += 65 <= (p[i] & 0xDF) <= 90
-    return letters
+    marks: cython.Py_ssize_t = 0
+    if n == 0:
+        return 0, 0, 0
+    p: cython.p_const_uchar = cython.address(data[0])
+    for i in range(whole):
+        ends8 = letters8 = marks8 = 0
+        for k in range(128):
+            c = p[128 * i + k]
+            # one comparison per sum: what is joined by `or` is not turned into vectors
+            ends8 += c == 10
+            ends8 += c == 13
+            letters8 += cython.cast(cython.uchar, (c & 0xDF) - 65) < 26
+            marks8 += c == 40  # (
+            marks8 += c == 59  # ;
+            marks8 += c == 37  # %
+            marks8 += c == 47  # /
+        ends += ends8
+        letters += letters8
+        marks += marks8
+    rest: cython.Py_ssize_t = n - 128 * whole  # taken as if every byte of it were each of them
+    return ends + rest, letters + rest, marks + rest
 
 
 @cython.cfunc

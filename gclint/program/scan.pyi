@@ -1,7 +1,7 @@
 from gclint.columns import Bytes, Floats, Ints, Longs
 from gclint.faults import FaultRows
 
-def count_letters(data: bytes) -> int: ...
+def measure(data: bytes) -> tuple[int, int, int]: ...
 def scan(
     text: bytes,
     data: bytes,

@@ -1,4 +1,4 @@
-"""Positions and modes against a second reader: pygcode's own machine, block by block, on plain programs made up here."""
+"""Positions and modes, block by block, against a second reader: pygcode's own machine."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ SPINDLE = {1: "M03", -1: "M04", 0: "M05"}
 
 @st.composite
 def programs(draw: st.DrawFn) -> list[str]:
-    """Blocks of straight moves and R arcs among changes of modes; one move per block, every axis known from the start."""
+    """Blocks of straight moves and R arcs among changes of modes; one move per block, all axes known."""
     lines = ["G21 G90 G94 G17 G54", "M5 T1 M6 F100 S1000", "G0 X0 Y0 Z0"]
     for _ in range(draw(st.integers(1, 15))):
         words = draw(

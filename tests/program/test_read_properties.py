@@ -12,7 +12,8 @@ from gclint.program.table import Program
 
 PIECES = st.sampled_from(
     ["G1", "X", "-1.5", "Y+.25", "Z3,5", "(", ")", ";", "%", "/", "#1", "[", "]", "=", "O100", "sub", "M98", "*7",
-     " ", "\t", "\n", "\r", "\r\n", "N10", "é", "$", '"', "1e5", "e-3", "IF", "SIN[", "<a>", "\x1a", "99999999999999999999", ":"]
+     " ", "\t", "\n", "\r", "\r\n", "N10", "é", "$", '"', "1e5", "e-3", "IF", "SIN[", "<a>", "\x1a",
+     "99999999999999999999", ":"]
 )  # fmt: skip
 TEXT = st.one_of(st.binary(max_size=200), st.lists(PIECES, max_size=60).map(lambda p: "".join(p).encode()))
 
