@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from gclint.setup.types import Machine, Spindle
 
 AIM = 1.0 / 3.0  # how far into the window, from the limit that was broken, the advised chip lies
 
 
-@dataclass(frozen=True, slots=True)
-class Advice:
+class Advice(Struct, frozen=True):
     """`feed` mm/min and `speed` rev/min to set together; None: leave it as it is; both None: nothing works."""
 
     feed: float | None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from gclint.cutting.table import ToolWindows
 from gclint.setup.card import ChipRow, EdgeRow, Material
@@ -12,8 +12,7 @@ MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak o
 NOT_MILLS = ("drill", "v", "burr", "drag")  # their chips are not held against a milling window
 
 
-@dataclass(frozen=True, slots=True)
-class Floor:
+class Floor(Struct, frozen=True):
     """A lower chip limit that rises with edge speed: mm at m/min, straight lines between, level outside."""
 
     edge_speed: tuple[float, ...]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from pathlib import Path
 from typing import Literal
@@ -134,8 +133,7 @@ class Card(Row, frozen=True):
     force: Force | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Material:
+class Material(Struct, frozen=True):
     """A material as the judge uses it; mm, m/min, degrees, N/mm2. None where the card is silent."""
 
     name: str
@@ -283,8 +281,7 @@ def _material(card: Card, path: str) -> Material:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class CardRow:
+class CardRow(Struct, frozen=True):
     """One line of a card as people read it."""
 
     what: str

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TypeVar
+
+from msgspec import Struct
 
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
@@ -13,8 +14,7 @@ from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.setup.types import Assumed, Tool
 
 
-@dataclass(frozen=True, slots=True)
-class Options:
+class Options(Struct, frozen=True):
     """What the command line gives; texts as typed."""
 
     material: str | None = None
@@ -25,8 +25,7 @@ class Options:
     fail_at: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class File:
+class File(Struct, frozen=True):
     """A declaration file with its text, so that later steps can point into it."""
 
     path: str
@@ -36,8 +35,7 @@ class File:
         return problem_at(self.text, self.path, key, says, on_key)
 
 
-@dataclass(frozen=True, slots=True)
-class Declared:
+class Declared(Struct, frozen=True):
     """Everything declared, not combined yet. Paths are as the user can open them."""
 
     options: Options
@@ -49,7 +47,7 @@ class Declared:
     job_file: File | None = None
     programs: tuple[str, ...] = ()  # the job's programs, in their order
     packs: tuple[str, ...] = ()
-    assumed: tuple[Assumed, ...] = field(default=())
+    assumed: tuple[Assumed, ...] = ()
 
 
 def declare(options: Options, program_path: str | None) -> Declared:

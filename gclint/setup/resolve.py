@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from msgspec.structs import replace
+
 from gclint.problem import Problem, nearest
+from gclint.setup.acceptances import accepts_in
 from gclint.setup.blank import blank_of
 from gclint.setup.card import Material, material
 from gclint.setup.controllers import controller, controller_from
@@ -61,8 +63,6 @@ def controller_of(declared: Declared) -> Controller:
 
 def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
     """Raises Problem where declarations contradict each other or name what is not there."""
-    from gclint.setup.comments import accepts_in, tools_in
-
     shop, job = declared.shop or Shop(), declared.job or Job()
     assumed = list(declared.assumed)
     spindle = _spindle(shop.spindle, declared.shop_file)
@@ -70,7 +70,10 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
     tools = declared_tools(declared, shop, job)
     used = _cutting_tools(motion)
     add_only_tool(tools, declared, used, assumed)
-    add_from_comments(tools, tools_in(program, motion), used, assumed)
+    if used - set(tools):
+        from gclint.setup.comments import tools_in  # only here: its patterns take a while to compile
+
+        add_from_comments(tools, tools_in(program, motion), used, assumed)
     for number, tool in tools.items():
         if tool.shape == "drill" and tool.angle is None:
             tools[number] = replace(tool, angle=DRILL_ANGLE)

@@ -10,7 +10,6 @@ import msgspec
 
 from gclint.problem import Problem, nearest
 from gclint.setup.declared import from_text
-from gclint.setup.toml_place import Places
 
 T = TypeVar("T")
 LARGEST_FILE = 4_000_000  # bytes; a declaration of a whole shop is a few thousand
@@ -53,6 +52,8 @@ def decode(text: str, into: type[T], path: str) -> T:
 
 def problem_at(text: str, path: str, key: Key, says: str, on_key: bool = False) -> Problem:
     """A Problem placed at a key path of a TOML text that reads well but makes no sense."""
+    from gclint.setup.toml_place import Places  # only when something is wrong
+
     place = Places(text).of(key, on_key)
     line, column = place if place else (None, None)
     return Problem(f"{written(key)}: {says}" if key else says, path, line, column)

@@ -6,8 +6,9 @@ silently: what was not declared is None, or stands in `assumed` with the reason.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
+
+from msgspec import Struct, field
 
 if TYPE_CHECKING:
     from gclint.setup.card import Material
@@ -21,8 +22,7 @@ GRADES = ("halt", "change", "consider")  # worst first
 STANDINGS = ("measured", "published", "practice", "memory")
 
 
-@dataclass(frozen=True, slots=True)
-class Assumed:
+class Assumed(Struct, frozen=True):
     """Something taken as true without being declared."""
 
     what: str  # "stock top", "tool 2"
@@ -30,8 +30,7 @@ class Assumed:
     because: str  # "no stock is declared"
 
 
-@dataclass(frozen=True, slots=True)
-class Tool:
+class Tool(Struct, frozen=True):
     """A tool as the program numbers it. Lengths in mm; angle: the full included angle of V, taper, drill point."""
 
     number: int
@@ -62,8 +61,7 @@ class Tool:
         return f"{number} ({self.name})" if self.name else number
 
 
-@dataclass(frozen=True, slots=True)
-class DialMark:
+class DialMark(Struct, frozen=True):
     mark: str
     stated: float  # rev/min
     measured: float | None  # rev/min; None: never measured
@@ -73,8 +71,7 @@ class DialMark:
         return self.measured if self.measured is not None else self.stated
 
 
-@dataclass(frozen=True, slots=True)
-class Spindle:
+class Spindle(Struct, frozen=True):
     kind: str = "commanded"  # or "dial"
     low: float | None = None  # rev/min
     high: float | None = None
@@ -85,15 +82,13 @@ class Spindle:
     spin_up: float | None = None  # s
 
 
-@dataclass(frozen=True, slots=True)
-class Axes:
+class Axes(Struct, frozen=True):
     x: float | None = None
     y: float | None = None
     z: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Machine:
+class Machine(Struct, frozen=True):
     name: str = ""
     travel: Axes | None = None  # mm
     rapid: Axes | None = None  # mm/min
@@ -104,8 +99,7 @@ class Machine:
     homes: bool | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Controller:
+class Controller(Struct, frozen=True):
     """What a controller does with what it is sent: a card of rules/controllers; 'any' does all, refuses nothing."""
 
     name: str = "any"
@@ -125,8 +119,7 @@ class Controller:
     source: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Stock:
+class Stock(Struct, frozen=True):
     """The blank as a box in work coordinates, mm. None: unknown."""
 
     x: tuple[float, float] | None
@@ -137,21 +130,18 @@ class Stock:
     placed: bool  # its corner was declared
 
 
-@dataclass(frozen=True, slots=True)
-class KeepOut:
+class KeepOut(Struct, frozen=True):
     name: str
     low: tuple[float, float, float]
     high: tuple[float, float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Hold:
+class Hold(Struct, frozen=True):
     by: str | None = None
     spoilboard: float | None = None  # mm the program may cut into the table's sacrificial board
 
 
-@dataclass(frozen=True, slots=True)
-class Accept:
+class Accept(Struct, frozen=True):
     rule: str
     because: str
     tool: int | None = None
@@ -159,8 +149,7 @@ class Accept:
     where: str = ""  # "job.toml" or "tide-dial.nc line 12"
 
 
-@dataclass(frozen=True, slots=True)
-class Sourced:
+class Sourced(Struct, frozen=True):
     """A number we judge by, with where it comes from."""
 
     value: float
@@ -168,8 +157,7 @@ class Sourced:
     source: str
 
 
-@dataclass(frozen=True, slots=True)
-class Window:
+class Window(Struct, frozen=True):
     """Low and high limit of a quantity; None where that side has no limit."""
 
     low: float | None
@@ -179,8 +167,7 @@ class Window:
     source: str
 
 
-@dataclass(frozen=True, slots=True)
-class Setup:
+class Setup(Struct, frozen=True):
     machine: Machine
     spindle: Spindle
     controller: Controller
