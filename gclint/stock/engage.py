@@ -169,6 +169,16 @@ def _cell_wanted(chosen: _Chosen, cuts: Bools, top: float) -> float | None:
     return wanted
 
 
+def _grid(wide: float, high: float, wanted: float) -> float:
+    """The cell, mm: at most a twentieth smaller than wanted so that whole cells fill the blank, larger where they are too many."""
+    cell = wanted
+    while max(1, round(wide / cell)) * max(1, round(high / cell)) > 0.9 * MOST_CELLS:
+        cell *= 1.01
+    tried = cell * np.linspace(1.0, 0.95, 101)
+    left_over = sum(np.abs(size - np.maximum(1, np.round(size / tried)) * tried) for size in (wide, high))
+    return float(tried[np.argmin(left_over)])
+
+
 def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: float, notes: Notes,
            assumed: tuple[Assumed, ...]) -> Engagement:  # fmt: skip
     try:
@@ -179,20 +189,12 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
         ) from None
     x_low, x_high, y_low, y_high = outline(box)
     wide, high = x_high - x_low, y_high - y_low
-    cell = max(wanted, math.sqrt(wide * high / MOST_CELLS))
-    while math.ceil(wide / cell) * math.ceil(high / cell) > MOST_CELLS:
-        cell *= 1.01
-    shape = (max(1, math.ceil(high / cell - 1e-9)), max(1, math.ceil(wide / cell - 1e-9)))
+    cell = _grid(wide, high, wanted)
+    shape = (max(1, round(high / cell)), max(1, round(wide / cell)))
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     cut, share, other = (np.zeros(shape, np.float32) for _ in range(3))
-    sweeper = Sweeper(
-        cut,
-        share,
-        other,
-        x_low, y_low, cell, box.top or 0.0,
-        np.zeros(shape[1], np.float32),
-        np.zeros(shape[1], np.float32),
-    )
+    row = np.zeros(shape[1], np.float32)
+    sweeper = Sweeper(cut, share, other, x_low, y_low, cell, box.top or 0.0, row)
     tools = np.array([tool.row for tool in chosen.tools], np.float64)
     skipped, before = np.zeros(len(motion), np.uint8), np.zeros(len(motion), np.float32)
     resolution = setup.controller.resolution
@@ -231,7 +233,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     pieces = Pieces(move=np.concatenate(moves), touch=touch[0], centre=touch[1], open_start=touch[2], **columns)
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, before, resolution)
-    return Engagement(box, cell, wanted, pieces, entries, passes, cut, assumed, tuple(notes))
+    return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, cut, assumed, tuple(notes))
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:

@@ -46,7 +46,6 @@ class Sweeper:
     share: cython.float[:, ::1]
     other: cython.float[:, ::1]
     row_depth: cython.float[::1]
-    row_abeam: cython.float[::1]
     nx: cython.Py_ssize_t
     ny: cython.Py_ssize_t
     x_low: cython.double
@@ -81,7 +80,6 @@ class Sweeper:
     per_uy: cython.double
     t0: cython.double  # depth at a = 0
     slope: cython.double  # growth of depth along a
-    t_end: cython.double
     going_down: cython.bint
     end_a: cython.double
     # the end of the piece before, so that a chained piece need not sweep its start again
@@ -106,16 +104,16 @@ class Sweeper:
     strip_low: cython.double
     strips: cython.int
     strip_volume: cython.double[64]
-    strip_height: cython.double[64]
+    strip_top: cython.double[64]  # depth of the highest material met
 
-    def __init__(self, cut, share, other, x_low: float, y_low: float, cell: float, top: float, row_depth, row_abeam):
+    def __init__(self, cut, share, other, x_low: float, y_low: float, cell: float, top: float, row_depth):
         self.cut, self.share, self.other = cut, share, other
         self.ny, self.nx = cut.shape[0], cut.shape[1]
         if share.shape != cut.shape or other.shape != cut.shape:
             raise ValueError("the three fields must have one shape")
-        if row_depth.shape[0] < self.nx or row_abeam.shape[0] < self.nx:
-            raise ValueError("the row buffers are shorter than a row")
-        self.row_depth, self.row_abeam = row_depth, row_abeam
+        if row_depth.shape[0] < self.nx:
+            raise ValueError("the row buffer is shorter than a row")
+        self.row_depth = row_depth
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
         self.per_cell = 1 / cell
         self.walls, self.work, self.scanned = False, 0.0, 0
@@ -212,7 +210,7 @@ class Sweeper:
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _count(self, a: cython.double, v: cython.double, old: cython.double, depth: cython.double, abeam: cython.double,
+    def _count(self, a: cython.double, v: cython.double, old: cython.double, depth: cython.double,
                volume: cython.double, area: cython.double) -> cython.void:  # fmt: skip
         """Adds one cell in contact (a along, v left of the path; area: share of the cell newly cut) to the piece's sums."""
         y: cython.double = -v
@@ -250,9 +248,8 @@ class Sweeper:
             elif k >= self.strips:
                 k = self.strips - 1
             self.strip_volume[k] += volume
-            y = max(abeam, depth) - old
-            if y > self.strip_height[k]:
-                self.strip_height[k] = y
+            if old < self.strip_top[k]:
+                self.strip_top[k] = old
 
     # Cells of a row are reached through pointers: j and the range come from _span and _rows, which clamp both to the field.
     @cython.cfunc
@@ -267,7 +264,6 @@ class Sweeper:
         share: cython.p_float = cython.address(self.share[j, first])
         other: cython.p_float = cython.address(self.other[j, first])
         depth: cython.p_float = cython.address(self.row_depth[0])
-        abeam: cython.p_float = cython.address(self.row_abeam[0])
         walls: cython.bint = self.walls
         least: cython.float = self.least
         old: cython.float
@@ -295,7 +291,7 @@ class Sweeper:
                             old = other[i]
                         share[i] = 0
                 if low > least or (volume > least and area > self.wall_least):
-                    self._count(a + i * da, v + i * dv, old, d, abeam[i], volume, area)
+                    self._count(a + i * da, v + i * dv, old, d, volume, area)
             elif walls and share[i] > 0 and other[i] < d:
                 m = share[i]
                 low = d - other[i]
@@ -304,7 +300,7 @@ class Sweeper:
                 if d >= cut[i] - 1e-5:
                     share[i] = 0
                 if low > least and m > self.wall_least:
-                    self._count(a + i * da, v + i * dv, old, d, abeam[i], m * low, m)
+                    self._count(a + i * da, v + i * dv, old, d, m * low, m)
 
     @cython.cfunc
     @cython.exceptval(check=False)
@@ -344,29 +340,44 @@ class Sweeper:
                 if d > o:
                     moved += m
                     volume += m * (d - o)
-                self.cut[j, i] = d
+                # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again next time
+                self.cut[j, i] = o if d < o and o - d < 0.03 else d
                 self.share[j, i], self.other[j, i] = bare, main
         elif d > main:
-            if o < main and m > 0 and m * (main - o) >= cover * (d - main):
-                pass  # the part that still stands is the one to remember
-            elif m == 0 or o < main:
+            if m == 0 or o < main:
                 moved, volume = cover, cover * (d - main)
                 self.share[j, i], self.other[j, i] = cover, d
             else:
                 if cover > m:
                     moved, volume = cover - m, (cover - m) * (d - main)
                     self.share[j, i] = cover
-                if d > o:
-                    lost = min(m, cover)
-                    moved += lost
-                    volume += lost * (d - o)
+                if d > o:  # the near part goes down as a whole
+                    moved += m
+                    volume += m * (d - o)
                     if cover <= m:
                         old = o
                     self.other[j, i] = d
         if volume > 0:
             self.walls = True
             if moved > self.wall_least and volume > self.least * moved:
-                self._count(a, v, old, d, d, volume, moved)
+                self._count(a, v, old, d, volume, moved)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _cover(self, dx: cython.double, dy: cython.double) -> cython.double:
+        """Share of the cell at (dx, dy) from the tool's axis that lies within the tool's radius, its rim taken as straight there."""
+        r: cython.double = sqrt(dx * dx + dy * dy)
+        s: cython.double = (r - self.radius) * self.per_cell
+        wide: cython.double = max(fabs(dx), fabs(dy)) / max(r, 1e-12)
+        thin: cython.double = min(fabs(dx), fabs(dy)) / max(r, 1e-12)
+        e: cython.double
+        if 2 * fabs(s) <= wide - thin:
+            return 0.5 - s / wide
+        e = 0.5 * (wide + thin) - fabs(s)
+        if e <= 0:
+            return 0.0 if s > 0 else 1.0
+        e = e * e / (2 * wide * thin)
+        return e if s > 0 else 1 - e
 
     @cython.cfunc
     @cython.inline
@@ -384,9 +395,8 @@ class Sweeper:
     @cython.cfunc
     @cython.exceptval(check=False)
     def _fill(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
-        """row_depth: depth the segment reaches at n cells from (a0, v0) on; row_abeam: depth when the tool is abeam at its end."""
+        """row_depth: depth the segment reaches at n cells from (a0, v0) on."""
         depth: cython.p_float = cython.address(self.row_depth[0])
-        abeam: cython.p_float = cython.address(self.row_abeam[0])
         i: cython.int  # 32 bits, which the processor turns into floats four at a time
         m: cython.int = cython.cast(cython.int, n)
         a: cython.float = a0
@@ -408,7 +418,6 @@ class Sweeper:
         k: cython.float
         dist: cython.double
         x: cython.double
-        end_base: cython.float
         if self.shape == FLAT:
             if slope == 0:
                 for i in range(m):
@@ -428,7 +437,6 @@ class Sweeper:
             # along the path the ball's surface is t0 + slope (a + u) - r + sqrt(q^2 - u^2), q^2 = r^2 - v^2; best at u = lean q
             lean = self.slope / sqrt(1 + self.slope * self.slope)
             base = self.t0 - self.radius
-            end_base = self.t_end - self.radius
             for i in range(m):
                 aa = a + i * da
                 vv = v + i * dv
@@ -441,7 +449,6 @@ class Sweeper:
                 q = q - u * u
                 q = q if q > 0 else 0
                 depth[i] = base + slope * (aa + u) + sqrtf(q)
-                abeam[i] = end_base + k
         elif self.shape == CONE:
             # t0 + slope (a + u) - cone sqrt(v^2 + u^2); best at u = slope |v| / sqrt(cone^2 - slope^2)
             k = self.cone
@@ -449,7 +456,6 @@ class Sweeper:
                 lean = self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
             else:
                 lean = 1e6 if self.slope > 0 else -1e6
-            end_base = self.t_end
             for i in range(m):
                 aa = a + i * da
                 vv = v + i * dv
@@ -462,12 +468,10 @@ class Sweeper:
                 u = u if u > sa - aa else sa - aa
                 u = u if u < sb - aa else sb - aa
                 depth[i] = t + slope * (aa + u) - k * sqrtf(vv * vv + u * u)
-                abeam[i] = end_base - k * (vv if vv > 0 else -vv)
         else:
             for i in range(m):
                 x = a0 + i * da
                 dist = v0 + i * dv
-                abeam[i] = self.t_end - self._profile(fabs(dist))
                 x = x - min(max(x, self.sa), self.sb)
                 depth[i] = t - self._profile(sqrt(dist * dist + x * x))
 
@@ -476,7 +480,7 @@ class Sweeper:
     def _rows(self, deepest: cython.double, skip_start: cython.bint) -> cython.void:
         """Lowers every cell the segment reaches. `skip_start`: the flat disc at a = 0 is already lowered as deep as this goes."""
         wall: cython.bint = deepest > self.rim
-        half: cython.double = 0.5 * self.cell
+        half: cython.double = 0.7072 * self.cell  # half a cell's diagonal
         inner: cython.double
         outer: cython.double
         y_a: cython.double = self.oy + self.sa * self.uy
@@ -562,14 +566,13 @@ class Sweeper:
             dx = self.x_low + (i + 0.5) * self.cell - self.ox
             a = self.ux * dx + self.uy * dy
             v = self.ux * dy - self.uy * dx
-            s = a - min(max(a, self.sa), self.sb)
-            cover = 0.5 - (sqrt(s * s + v * v) - self.radius) / self.cell
+            s = min(max(a, self.sa), self.sb)
+            cover = self._cover(dx - s * self.ux, dy - s * self.uy)
             if cover < 1e-6:
                 continue
-            cover = min(cover, 1.0)
             if self.shape == FLAT or cover < 0.5:
                 depth = self._depth_at(a, v)
-                self.row_depth[0] = self.row_abeam[0] = depth
+                self.row_depth[0] = depth
             else:
                 self._fill(1, a, v)
                 depth = self.row_depth[0]
@@ -607,7 +610,6 @@ class Sweeper:
             return
         self.ox, self.oy = x0, y0
         self.going_down = drop > 1e-6
-        self.t_end = t1
         if length < 1e-7:
             # straight down: the disc at the end has it all; straight up: the start had it already
             if chained and drop <= 0:
@@ -615,7 +617,6 @@ class Sweeper:
             self.ux, self.uy, self.sa, self.sb, self.end_a = 1.0, 0.0, 0.0, 0.0, 0.0
             self.per_ux, self.per_uy = 1.0, 0.0
             self.a_min, self.t0, self.slope = -1e300, deepest, 0.0
-            self.t_end = deepest
             self._rows(deepest, False)
             return
         self.ux, self.uy = (x1 - x0) / length, (y1 - y0) / length
@@ -698,6 +699,7 @@ class Sweeper:
         r: cython.double
         near: cython.double
         highest: cython.double = 0.0
+        high: cython.double
         dx: cython.double
         dy: cython.double
         span: cython.double
@@ -724,14 +726,17 @@ class Sweeper:
             i_first, i_end = self._index(x - span, True), self._index(x + span, False)
             self.work += max(0, i_end - i_first)
             for i in range(i_first, i_end):
-                if self.cut[j, i] < limit:
-                    dx = self.x_low + (i + 0.5) * c - x
-                    r = sqrt(dx * dx + dy * dy)
-                    near = r - c * 0.5
-                    if self.share[j, i] > 0 and self.other[j, i] > self.cut[j, i]:
+                dx = self.x_low + (i + 0.5) * c - x
+                r = sqrt(dx * dx + dy * dy)
+                high = self.cut[j, i]
+                near = r - c * 0.5
+                if self.share[j, i] > 0:
+                    if self.other[j, i] > high:
                         near = r - c * (0.5 - self.share[j, i])
-                    if near <= reach and r > self.radius - c:
-                        highest = max(highest, t - self.flute_length - self.cut[j, i])
+                    elif high >= limit:  # the far part of a cell whose middle is cut
+                        high, near = self.other[j, i], r + c * (0.5 - self.share[j, i])
+                if high < limit and near <= reach and r > self.radius - c:
+                    highest = max(highest, t - self.flute_length - high)
         return highest
 
     @cython.cfunc
@@ -751,7 +756,7 @@ class Sweeper:
             self.strips = cython.cast(cython.int, min(64.0, max(1.0, ceil(2 * depth / self.strip_width))))
             self.strip_low = -0.5 * self.strips * self.strip_width
             for k in range(self.strips):
-                self.strip_volume[k] = self.strip_height[k] = 0.0
+                self.strip_volume[k], self.strip_top[k] = 0.0, 1e300
 
     @cython.cfunc
     def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
@@ -1017,7 +1022,7 @@ class Sweeper:
         under: cython.double = 0.0
         shank: cython.double = 0.0
         r: cython.double = self.radius
-        tall: cython.double = 0.0
+        high: cython.double
         far_left: cython.double = 0.0
         far_right: cython.double = 0.0
         w: cython.double
@@ -1045,11 +1050,12 @@ class Sweeper:
             else:
                 if self.shape != FLAT:
                     for k in range(self.strips):
-                        tall = max(tall, self.strip_height[k])
-                    for k in range(self.strips):
-                        if self.strip_height[k] > 0.05 * tall:
+                        if self.strip_volume[k] > 0:
                             y_mid = self.strip_low + (k + 0.5) * self.strip_width
-                            w = self.strip_volume[k] / self.strip_height[k]
+                            high = t - 0.5 * drop - self._profile(min(fabs(y_mid), r)) - self.strip_top[k]
+                            if high < 0.05 * ap:
+                                continue
+                            w = self.strip_volume[k] / high
                             s0_right: cython.double = min(1.0, max(0.0, 0.5 + y_mid / self.strip_width))
                             if s0_right > 0 and y_mid > far_right:
                                 far_right = y_mid
