@@ -516,7 +516,8 @@ class Interpreter:
                 elif g == 1 and code == 800:
                     g = CANCEL
                 if self.group[g] >= 0:
-                    self.fault("word-conflict", w)
+                    if good:  # one conflict per block is enough
+                        self.fault("word-conflict", w)
                     good = False
                     continue
                 self.group[g] = code
@@ -527,7 +528,8 @@ class Interpreter:
             else:
                 k = letter - 65
                 if self.word[k] != w:
-                    self.fault("word-conflict", w)
+                    if good:
+                        self.fault("word-conflict", w)
                     good = False
         # group 0 and group 1 both want the axis words; G0 with a home move is the same motion twice
         code = self.group[NONMODAL]
