@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from gclint.setup.card import Material
+from gclint.problem import Problem
+from gclint.setup.card import Material, material, names
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, Shop, WindowTable
 from gclint.setup.types import Tool, Window
@@ -11,18 +12,18 @@ _OWN_WINDOW = "this shop's own test cuts (windows in its shop file)"
 
 
 def own_windows(
-    declared: Declared, shop: Shop, job: Job, material: Material | None, tools: dict[int, Tool]
+    declared: Declared, shop: Shop, job: Job, card: Material | None, tools: dict[int, Tool]
 ) -> dict[int, dict[str, Window]]:
     """The shop's own windows for this material, by the program's tool numbers."""
     windows: dict[int, dict[str, Window]] = {}
-    names = {material.name if material else None, declared.options.material or job.material}
+    given = declared.options.material or job.material
     replaced = {tool.number for tool in declared.tools}
     to_shop = {int(text): number for text, number in job.tool_map.items() if int(text) not in replaced}
     for name, by_tool in shop.windows.items():
         for text, table in by_tool.items():
             if declared.shop_file:
                 _check_window(name, text, table, declared.shop_file, shop)
-            if name not in names:
+            if not _means(name, card, given, declared.shop_file):
                 continue
             for number in tools:
                 if to_shop.get(number, number) == int(text) and int(text) not in replaced:
@@ -30,6 +31,23 @@ def own_windows(
             if -1 in tools and tools[-1].number == int(text) and int(text) not in replaced:
                 windows[-1] = _by_operation(table)
     return windows
+
+
+def _means(name: str, card: Material | None, given: str | None, file: File | None) -> bool:
+    """Whether [windows."name"] speaks of the job's material; a name that looks like a slip is a Problem."""
+    if card is not None and name in (card.name, given):
+        return True
+    if name in names():
+        return False
+    try:
+        return material(name).name == (card.name if card else "")
+    except Problem as problem:
+        import difflib
+
+        slip = difflib.get_close_matches(name, names(), n=1, cutoff=0.8) or "more than one" in problem.says
+        if slip and file:
+            raise file.wrong(("windows", name), problem.says, True) from None
+        return False  # a card of the shop's own, not this job's
 
 
 def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Shop) -> None:

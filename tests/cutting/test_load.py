@@ -192,6 +192,17 @@ def test_tooling_board_has_no_thin_chip() -> None:
     assert cut.chip_high == pytest.approx(0.28)
 
 
+def test_fine_ball_finishing_is_no_thin_chip() -> None:
+    """Ball of 6 mm, lines 0.4 mm apart, F2000 S18000 (0.056 mm per tooth) in oak; band 0.04 to 0.10, invented."""
+    own = {1: {"": Window(0.04, 0.10, "mm", "measured", "test cuts")}}
+    ball = Tool(1, "ball", 6.0, flutes=2)
+    fast = {"feed": 2000.0, "speed": 18000.0}
+    cut = loads(ball, name="oak", measured_windows=own, moves=fast, ae=[0.4] * 3, ap=[0.1, 0.3, 1.0]).loads
+    assert cut.chip_judged.all()
+    assert (cut.h_ex > cut.chip_low).all()
+    assert (cut.h_ex < cut.chip_high).all()
+
+
 # not judged
 
 

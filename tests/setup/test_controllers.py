@@ -15,7 +15,7 @@ def test_every_card_loads_under_its_name(name: str) -> None:
     card = controller(name)
     assert card.name == name
     assert card.source
-    assert 0.0 < card.arc_tolerance < card.arc_tolerance_most
+    assert 0.0 < card.arc_tolerance <= card.arc_tolerance_most
 
 
 def test_the_two_classes() -> None:
@@ -26,6 +26,16 @@ def test_the_two_classes() -> None:
     limits = (hobby.arc_tolerance, hobby.arc_tolerance_share, hobby.arc_tolerance_most)
     assert limits == pytest.approx((0.005, 0.001, 0.5))
     assert hobby.start_state == ()
+
+
+def test_a_tool_change_by_hand() -> None:
+    shop = controller("shop-3-axis")
+    assert (shop.tool_change, shop.program_stop) == ("stops", "stops-spindle")
+
+
+def test_the_published_arc_rule() -> None:
+    """NISTIR 6556, 3.5.3.2: the radii may differ by 0.002 mm."""
+    assert controller("rs274ngc").arc_tolerance == pytest.approx(0.002)
 
 
 def test_an_unknown_name_is_a_problem() -> None:

@@ -187,6 +187,20 @@ def test_measured_windows_follow_the_tool_map(make: Make) -> None:
     assert make(WITH_TOOL, shop=SHOP_TWO + own, job='material = "mdf"').measured_windows == {}
 
 
+@pytest.mark.parametrize(
+    ("name", "material", "used"),
+    [
+        ("aluminium", "aluminium-6061", True),
+        ("aluminium-6061", "aluminum", True),
+        ("bog-oak", "oak", False),
+        ("oak", "mdf", False),
+    ],
+)
+def test_windows_of_which_material(make: Make, name: str, material: str, used: bool) -> None:
+    own = f'[windows."{name}".1]\nfz = ["0.02 mm", "0.05 mm"]\n'
+    assert bool(make(shop=SHOP + own, material=material).measured_windows) == used
+
+
 # the blank
 
 
@@ -270,6 +284,8 @@ def test_an_acceptance_without_a_reason_is_a_problem(make: Make, comment: str) -
         ('[machine]\ncontroller = "hoby-3-axis"', "", "shop.toml", 2, 'nearest: "hobby-3-axis"'),
         ('[windows."oak".9]\nfz = ["1 mm", "2 mm"]', "", "shop.toml", 1, "has no tool 9"),
         (SHOP + '[windows."oak".1]\nfz = ["2 mm", "1 mm"]', "", "shop.toml", 8, "not under the high one"),
+        (SHOP + '[windows."birch-plywod".1]\nfz = ["1 mm", "2 mm"]', "", "shop.toml", 7, 'nearest: "birch-plywood"'),
+        (SHOP + '[windows."acrylic".1]\nfz = ["1 mm", "2 mm"]', "", "shop.toml", 7, "more than one"),
         (DIAL, 'dial = "C"', "job.toml", 1, 'no mark "C"'),
         (SHOP, 'dial = "C"', "job.toml", 1, "no shop file declares a spindle with a dial"),
         ("", 'material = "bech"', "job.toml", 1, 'nearest: "beech"'),
