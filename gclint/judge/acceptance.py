@@ -20,7 +20,9 @@ def check_names(setup: Setup, names: list[str]) -> None:
     """A rule that a declaration accepts must exist; in a program's comment it becomes a finding instead."""
     for accept in setup.accepts:
         if accept.line is None and accept.rule not in names:
-            raise Problem(f'accept: there is no rule "{accept.rule}"{nearest(accept.rule, names)}', accept.where or None)
+            raise Problem(
+                f'accept: there is no rule "{accept.rule}"{nearest(accept.rule, names)}', accept.where or None
+            )
 
 
 def apply(hits: list[Hits], chain: Chain, names: list[str]) -> list[Finding]:
@@ -54,10 +56,14 @@ def _about(accept: Accept, names: list[str]) -> Finding:
     scope = f" for tool {accept.tool}" if accept.tool is not None else ""
     if accept.rule in names:
         name = "acceptance-stale"
-        happens = f'The acceptance of "{accept.rule}"{scope} ({accept.where}) accepts nothing: the rule finds nothing there.'
+        happens = (
+            f'The acceptance of "{accept.rule}"{scope} ({accept.where}) accepts nothing: the rule finds nothing there.'
+        )
         change = "Take the acceptance out, so that it cannot hide a finding that comes later."
     else:
         name, near = "acceptance-unknown", nearest(accept.rule, tuple(names))
-        happens = f'The comment accepts "{accept.rule}", and there is no rule of that name{near}, so nothing is accepted.'
+        happens = (
+            f'The comment accepts "{accept.rule}", and there is no rule of that name{near}, so nothing is accepted.'
+        )
         change = "Write the name of the rule as the finding shows it."
     return Finding(name, "consider", line, line, (line,), line, 1, 1, accept.tool, None, None, happens, Change(change))

@@ -57,7 +57,7 @@ class Chain:
     @cached_property
     def cuts(self) -> Bools:
         """[moves] moves at feed that remove material; of tools that could not be modelled, all moves at feed."""
-        feeds = self.motion.kind != RAPID
+        feeds: Bools = self.motion.kind != RAPID
         if self.engagement.box is None:
             return feeds
         return feeds & (self.in_contact | ~np.isin(self.motion.tool, list(self.setup.tools)))
@@ -66,7 +66,7 @@ class Chain:
     def placed(self) -> Bools:
         """[moves] whether both ends are known and belong to the one frame that the extent is told in."""
         m = self.motion
-        own = (m.flags & (MACHINE | HOME | OTHER_FRAME)) == 0
+        own: Bools = (m.flags & (MACHINE | HOME | OTHER_FRAME)) == 0
         return own & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
 
     @cached_property
@@ -83,7 +83,7 @@ class Chain:
 
     @cached_property
     def clock(self) -> Floats:
-        """[moves + 1] seconds from the start to the beginning of each move, without dwells; unknown times count as 0."""
+        """[moves + 1] seconds from the start to the beginning of each move, dwells left out; unknown times as 0."""
         return np.concatenate(([0.0], np.cumsum(np.nan_to_num(self.timing.seconds))))
 
     @cached_property
@@ -111,7 +111,7 @@ class Chain:
     def turning(self) -> Column:
         """[moves] int8: 1 the spindle turns, 0 it stands (never started, M5, or a stop that halts it)."""
         m = self.motion
-        turning = (np.abs(m.spindle) == 1).astype(np.int8)
+        turning: Column = (np.abs(m.spindle) == 1).astype(np.int8)
         if self.setup.controller.program_stop == "stops-spindle":
             halts = m.event_move[np.isin(m.event_kind, STOPS)]
             starts = m.event_move[np.isin(m.event_kind, ON)]

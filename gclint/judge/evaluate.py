@@ -1,7 +1,9 @@
 """Runs a checked expression over whole columns, with three-valued truth.
 
-Values: numbers are float arrays in mm, s, degrees, N with NaN for unknown; truth is int8 with FALSE, UNKNOWN, TRUE in this
-order, so that `and` is the smaller, `or` the larger and `not` the mirror image (Kleene); text is (codes, words) with code
+Values: numbers are float arrays in mm, s, degrees, N with NaN for unknown; truth is int8 with FALSE, UNKNOWN, TRUE in
+this
+order, so that `and` is the smaller, `or` the larger and `not` the mirror image (Kleene); text is (codes, words) with
+code
 -1 for unknown. A value that is the same in every row may be a scalar.
 """
 
@@ -21,15 +23,16 @@ Code = list[Any]
 class Rows(Protocol):
     """What an expression is run over."""
 
-    length: int
+    @property
+    def length(self) -> int: ...
 
-    def value(self, name: str) -> Any:
+    def value(self, name: str, /) -> Any:
         """The column of a fact as described above, in the fact's own unit."""
 
     def whole(self) -> Rows:
         """The table these rows were chosen from."""
 
-    def pick(self, column: Column) -> Column:
+    def pick(self, column: Column, /) -> Column:
         """Of a column of the whole table, the chosen rows."""
 
     def group(self) -> tuple[Column, int, Column]:
@@ -126,9 +129,11 @@ def _run(code: Code, rows: Rows) -> Any:
         return _compare(op, _run(code[1], rows), _run(code[2], rows))
     if op == "known":
         value = _run(code[1], rows)
-        return np.where(_unknown(value, np.size(value[0] if isinstance(value, tuple) else value)), FALSE, TRUE).astype(
-            np.int8
-        ).reshape(np.shape(value[0] if isinstance(value, tuple) else value))
+        return (
+            np.where(_unknown(value, np.size(value[0] if isinstance(value, tuple) else value)), FALSE, TRUE)
+            .astype(np.int8)
+            .reshape(np.shape(value[0] if isinstance(value, tuple) else value))
+        )
     if op in ("share", "total", "run"):
         return rows.pick(_by_group(code, rows.whole()))
     parts = [_run(part, rows) for part in code[1:]]

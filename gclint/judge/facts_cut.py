@@ -108,7 +108,8 @@ PIECES = Table(
         "fz": number("mm", "feed per tooth", _load("fz"), _FLUTES),
         "h_ex": number("mm", "largest chip thickness", _load("h_ex"), _FLUTES),
         "h_m": number("mm", "mean chip thickness", _load("h_m"), _FLUTES),
-        "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says", _chip_at_set),
+        "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says",
+                                    _chip_at_set),
         "effective_diameter": number("mm", "diameter that cuts at this depth", _load("effective_diameter")),
         "edge_speed": number("m/min", "speed of the cutting edge", _load("edge_speed"), _FLUTES),
         "edge_at_slowest": number("m/min", "edge speed at the slowest the spindle turns", _edge_at_slowest,
@@ -146,7 +147,9 @@ def _sideways(chain: Chain) -> Floats:
         spans.append(_over_moves(chain, np.fmax(start, end), np.fmax) - low)
     # the widest chord of an arc; only G17 arcs keep their centre in X and Y
     radius = np.hypot(m.x0 - m.cu, m.y0 - m.cv)
-    chord = np.where((m.kind > LINE) & (m.plane == 17), 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep), 180) / 2)), 0.0)
+    chord = np.where(
+        (m.kind > LINE) & (m.plane == 17), 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep), 180) / 2)), 0.0
+    )
     return np.asarray(np.fmax(np.hypot(*spans), _over_moves(chain, np.nan_to_num(chord), np.fmax)))
 
 
@@ -163,7 +166,7 @@ def _reads_as_travel(chain: Chain) -> Floats:
 
 
 def _down_feed(chain: Chain) -> Floats:
-    """[entries] descent by the time it takes, mm/min: a short fast bit at the end of a slow plunge counts as what it is."""
+    """[entries] descent by the time it takes, mm/min: a short fast bit behind a slow plunge counts for little."""
     m, down = chain.motion, _down(chain)
     with np.errstate(divide="ignore", invalid="ignore"):
         minutes = np.where(down > 0, m.length / m.feed, 0.0)
@@ -185,7 +188,8 @@ ENTRIES = Table(
     "places where the tip starts down into solid material, or starts to cut after open space",
     {
         **shared(_entry_move),
-        "kind": text("how the tool goes in", lambda c: (c.engagement.entries.kind.astype(np.int32), ENTRY_KINDS), "", ENTRY_KINDS),
+        "kind": text("how the tool goes in", lambda c: (c.engagement.entries.kind.astype(np.int32), ENTRY_KINDS), "",
+                     ENTRY_KINDS),
         "solid": number("mm", "depth of uncut material gone through", _entry("solid")),
         "descent": number("mm", "whole descent, air included", _entry("descent")),
         "travel": number("mm", "X-Y travel while in solid", _entry("travel")),
@@ -193,14 +197,17 @@ ENTRIES = Table(
         "under": number("", "largest share of the tool's disc on uncut material", _entry("under")),
         "centre": truth("whether the middle of the tip met uncut material", lambda c: c.engagement.entries.centre != 0),
         "feed": number("mm/min", "highest set feed in solid", _entry("feed"), "a feed in the program"),
-        "z_feed": number("mm/min", "highest downward share of the feed in solid", _entry("z_feed"), "a feed in the program"),
+        "z_feed": number("mm/min", "highest downward share of the feed in solid", _entry("z_feed"),
+                         "a feed in the program"),
         "depth": number("mm", "depth below the stock's top at the end", _entry("depth")),
         "radius": number("mm", "radius of the helix", _entry("radius")),
         "from_outside": truth("whether the descent was made outside the stock",
                               lambda c: c.engagement.entries.from_outside != 0),
         "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
-        "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs", _reads_as_travel),
-        "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed, "a feed in the program"),
+        "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs",
+                                  _reads_as_travel),
+        "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed,
+                            "a feed in the program"),
         "arc": truth("whether the entry is written as an arc", _is_arc),
         "pecks": truth("whether a pecking cycle (G73, G83) makes the entry",
                        lambda c: np.isin(c.motion.cycle[_entry_move(c)], (73, 83))),
@@ -212,8 +219,10 @@ ENTRIES = Table(
 
 
 def _waited(chain: Chain) -> Floats:
-    """[passes] seconds from the spindle's start to the pass: dwells, travel and descent; NaN where travel time is unknown
-    and the known part alone is less than the spin-up time. Only the first pass after a start can wait too little."""
+    """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent); else infinite.
+
+    NaN where some travel time is unknown and the known part alone is less than the spin-up time.
+    """
     m, moves = chain.motion, np.asarray(_pass_move(chain), dtype=np.int64)
     waited = np.full(len(moves), np.inf)
     kinds = m.event_kind
@@ -264,7 +273,8 @@ PASSES = Table(
                               lambda c: bool(np.isin(c.motion.event_kind, ON).any())),
         "speed_given": truth("whether a speed above zero is in force",
                              lambda c: np.nan_to_num(c.motion.speed[_pass_move(c)]) > 0),
-        "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start", _waited,
+        "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start",
+                         _waited,
                          "the machine's rapid rates (`[machine] rapid` in shop.toml)"),
     },
     lambda c: len(c.engagement.passes),

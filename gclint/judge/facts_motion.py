@@ -34,8 +34,10 @@ def _first_across(chain: Chain) -> Bools:
     return first
 
 
-# Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the rules on
+# Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the
+# rules on
 # place: no declaration would help, and what can be said of them is said elsewhere.
+
 
 def _outside_by(chain: Chain) -> Any:
     """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank."""
@@ -136,7 +138,10 @@ def _lowest_over(chain: Chain, row: int, box: KeepOut, radius: float) -> float |
 def _clip(x0: float, y0: float, x1: float, y1: float, box: KeepOut, radius: float) -> tuple[float, float] | None:
     """Part of a straight line within the box widened by the tool's radius, as shares of its length."""
     first, last = 0.0, 1.0
-    for a, b, low, high in ((x0, x1, box.low[0] - radius, box.high[0] + radius), (y0, y1, box.low[1] - radius, box.high[1] + radius)):
+    for a, b, low, high in (
+        (x0, x1, box.low[0] - radius, box.high[0] + radius),
+        (y0, y1, box.low[1] - radius, box.high[1] + radius),
+    ):
         if a == b:
             if not low < a < high:
                 return None
@@ -184,9 +189,11 @@ MOVES = Table(
         "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, _STOCK),
         "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, _STOCK),
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, _STOCK),
-        "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses", _keep_out_depth),
+        "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses",
+                                 _keep_out_depth),
         "keep_out": text("the keep-out box", _keep_out_name),
-        "clearance": number("mm", "height of a level rapid above the declared blank it passes over", _clearance, _STOCK),
+        "clearance": number("mm", "height of a level rapid above the declared blank it passes over", _clearance,
+                            _STOCK),
     },
     lambda c: len(c.motion),
     lambda c: c.motion.tool,
@@ -195,6 +202,7 @@ MOVES = Table(
 
 
 # speeds: one row per S in force during cuts
+
 
 def _speed_moves(chain: Chain) -> Column:
     """First cutting move under each S word (and under each value that no word of the program sets)."""
@@ -237,8 +245,8 @@ def _off_by(chain: Chain) -> Floats:
 def _other_mark(chain: Chain) -> Bools:
     """Whether the nearest mark differs from that of the speed before."""
     marks = [mark.mark if (mark := _nearest(chain, float(s))) else "" for s in chain.motion.speed[_speed_moves(chain)]]
-    return np.array([i > 0 and mark != marks[i - 1] and bool(mark) and bool(marks[i - 1]) for i, mark in enumerate(marks)],
-                    dtype=bool)  # fmt: skip
+    before = ["", *marks]
+    return np.array([bool(mark and was) and mark != was for mark, was in zip(marks, before)], dtype=bool)
 
 
 def _stopped_before(chain: Chain) -> Bools:
@@ -286,7 +294,8 @@ SPEEDS = Table(
         "line": number("", "line of the S word, else of the first cut", _speed_line),
         "off_by": number("", "how far S is from what its dial mark states, as a share", _off_by),
         "stated": number("rev/min", "what the dial mark states", _stated),
-        "mark": text("the job's dial mark, else the one nearest to S", lambda c: texts([m.mark if m else None for m in _aimed(c)])),
+        "mark": text("the job's dial mark, else the one nearest to S",
+                     lambda c: texts([m.mark if m else None for m in _aimed(c)])),
         "mark_speed": number("rev/min", "what that mark really turns",
                              lambda c: np.array([m.true if m else np.nan for m in _aimed(c)], dtype=np.float64)),
         "other_mark": truth("whether the nearest mark differs from that of the speed before", _other_mark),
@@ -304,6 +313,7 @@ SPEEDS = Table(
 
 
 # changes: one row per M6
+
 
 def _changes(chain: Chain) -> Column:
     return np.flatnonzero(chain.motion.event_kind == EVENT["change"])

@@ -50,6 +50,7 @@ FAULTS = Table(
 
 # tools: one row per tool that moves at feed
 
+
 def _used(chain: Chain) -> list[int]:
     return [int(n) for n in np.unique(chain.motion.tool[_feeds(chain)])]
 
@@ -85,6 +86,7 @@ def _by_hand(chain: Chain) -> int:
 
 
 # axes: X, Y, Z
+
 
 def _ends(chain: Chain, pick: Any) -> Floats:
     m = chain.motion
@@ -134,7 +136,8 @@ AXES = Table(
         "low": number("mm", "lowest position in work coordinates", partial(_ends, pick=np.min)),
         "high": number("mm", "highest position in work coordinates", partial(_ends, pick=np.max)),
         "travel": number("mm", "travel of the axis", _travel, "`[machine] travel` in shop.toml"),
-        "zero_known": truth("whether it is declared where work zero lies in the travel", lambda c: np.isfinite(_zero(c))),
+        "zero_known": truth("whether it is declared where work zero lies in the travel",
+                            lambda c: np.isfinite(_zero(c))),
         "over": number("mm", "how far the axis must leave its travel", _over_travel, "`[machine] travel` in shop.toml"),
     },
     lambda c: 3,
@@ -158,9 +161,9 @@ def _state_faults(chain: Chain) -> Column:
     return np.flatnonzero(np.isin(faults.kind, [CODE[kind] for kind in _STATE]))
 
 
-def _unstated(chain: Chain) -> str:
+def _missing_modes(chain: Chain) -> list[str]:
     faults = chain.motion.faults
-    return ", ".join(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(chain)))
+    return list(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(chain)))
 
 
 def _state_line(chain: Chain) -> Floats:
@@ -220,8 +223,9 @@ PROGRAM = Table(
     {
         "line": number("", "first line", lambda c: np.array([1.0])),
         "last_line": number("", "last line that holds a block", _one(_last_line)),
-        "unstated": text("modes that the program needs and never states", lambda c: texts([_unstated(c)])),
-        "unstated_count": number("", "how many of them", _one(lambda c: len(_unstated(c).split(", ")) if _unstated(c) else 0)),
+        "unstated": text("modes that the program needs and never states",
+                         lambda c: texts([", ".join(_missing_modes(c))])),
+        "unstated_count": number("", "how many of them", _one(lambda c: len(_missing_modes(c)))),
         "unstated_line": number("", "line of the first move that needs one", _state_line),
         "feed_moves": number("", "number of moves at feed", _one(lambda c: len(_feeds(c)))),
         "first_feed_line": number("", "line of the first move at feed",
@@ -235,7 +239,8 @@ PROGRAM = Table(
                              _one(lambda c: c.motion.stopped_at == 0)),
         "ends_in_material": truth("whether the last move leaves the tip in the blank", _one(_ends_in_material),
                                   "the stock (`[stock] size` in job.toml, or --stock)"),
-        "last_z": number("mm", "Z of the tip at the end", _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
+        "last_z": number("mm", "Z of the tip at the end",
+                         _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
     },
     lambda c: 1,
 )  # fmt: skip

@@ -72,10 +72,14 @@ SETUP: dict[str, Fact] = {
                                    ("does", "stops", "refuses", "ignores")),
     "controller.program_stop": text("what the controller does with M0", lambda c: c.setup.controller.program_stop, "",
                                     ("stops", "stops-spindle", "refuses", "ignores")),
-    "controller.end_required": truth("whether a program must say that it ends", lambda c: c.setup.controller.end_required),
-    "stock.declared": truth("whether the blank's size is declared", lambda c: bool(c.setup.stock and c.setup.stock.declared)),
-    "stock.placed": truth("whether the blank's corner is declared", lambda c: bool(c.setup.stock and c.setup.stock.placed)),
-    "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None, _STOCK),
+    "controller.end_required": truth("whether a program must say that it ends",
+                                     lambda c: c.setup.controller.end_required),
+    "stock.declared": truth("whether the blank's size is declared",
+                            lambda c: bool(c.setup.stock and c.setup.stock.declared)),
+    "stock.placed": truth("whether the blank's corner is declared",
+                          lambda c: bool(c.setup.stock and c.setup.stock.placed)),
+    "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None,
+                        _STOCK),
     "stock.bottom": number("mm", "Z of the blank's underside in work coordinates",
                            lambda c: c.setup.stock.bottom if c.setup.stock else None, _STOCK),
     "z_zero": text("where Z zero lies", _z_zero, "`z_zero` in job.toml", ("stock-top", "table", "above-table")),
@@ -92,8 +96,10 @@ SETUP: dict[str, Fact] = {
     "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
     "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",
                                lambda c: thin.value if (thin := _card("thin_by")(c)) else None, _MATERIAL),
-    "material.thin_judged": truth("whether a thin chip means anything in this material", _card("thin_judged"), _MATERIAL),
-    "material.thin_grade": text("how much a thin chip matters in this material", _card("thin_grade"), _MATERIAL, GRADES),
+    "material.thin_judged": truth("whether a thin chip means anything in this material", _card("thin_judged"),
+                                  _MATERIAL),
+    "material.thin_grade": text("how much a thin chip matters in this material", _card("thin_grade"), _MATERIAL,
+                                GRADES),
     "material.seen_thin": text("what is seen where the chip is too thin", _card("thin_words"), _MATERIAL),
     "material.seen_thick": text("what is seen where the chip is too thick", _card("thick_words"), _MATERIAL),
     "material.seen_fast": text("what is seen where the edge is too fast", _card("fast_words"), _MATERIAL),
@@ -170,7 +176,8 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["tool.helix"] = text("helix of the tool", _gather_text(tool_of, _of_tool("helix")),
                               "`helix` of the tool in shop.toml", HELICES)  # fmt: skip
     made["tool.called"] = text("the tool in words", _gather_text(tool_of, _called))
-    made["tool.centre_cutting"] = truth("whether the tool cuts at its centre", _gather_truth(tool_of, _of_tool("centre_cutting")),
+    made["tool.centre_cutting"] = truth("whether the tool cuts at its centre",
+                                        _gather_truth(tool_of, _of_tool("centre_cutting")),
                                         "`centre_cutting` of the tool in shop.toml")  # fmt: skip
     both = f"{_MATERIAL} and {tool}"
     for name, unit, meaning, read in (
@@ -185,9 +192,11 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["window.plunge"] = text("what the card says about straight plunges", _gather_text(tool_of, _plunge), both,
                                  ("no", "yes", "peck", "drill"))  # fmt: skip
     made["cutting_feed"] = number("mm/min", "usual feed of this tool's own level cuts",
-                                  _gather(tool_of, lambda c, n: c.cutting_feed.get(n)), "a level cut of this tool")  # fmt: skip
+                                  _gather(tool_of, lambda c, n: c.cutting_feed.get(n)),
+                                  "a level cut of this tool")  # fmt: skip
     made["window.feed"] = number("mm/min", "largest feed the chip window allows this tool at its true speed",
-                                 _gather(tool_of, _window_feed), f"{both}, with its flutes and the spindle's speed")  # fmt: skip
+                                 _gather(tool_of, _window_feed),
+                                 f"{both}, with its flutes and the spindle's speed")  # fmt: skip
     return made
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Column
-from gclint.judge.change import ADVICE, Worst
 from gclint.judge.chain import Chain
+from gclint.judge.change import ADVICE, Worst
 from gclint.judge.evaluate import TRUE, numbers, truth, words
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, Finding, Found, Limits
@@ -22,7 +22,8 @@ _LETTERS = {"feed": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], chain: Chain) -> list[Finding]:
-    """`view` holds the rows found; `accepted` is, for each, the index in `reasons` of its acceptance, -1 if it has none."""
+    """`view` holds the rows found; `accepted` is, for each, the index in `reasons` of its acceptance, -1 if it has
+    none."""
     if view.length == 0:
         return []
     grades = grades_of(rule, view)
@@ -82,7 +83,9 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
     if cause == "line" or not len(motion):
         return _numbered([*parts, place])
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
-    return _numbered([*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)])
+    return _numbered(
+        [*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
+    )
 
 
 def _numbered(parts: list[Column]) -> Column:
@@ -194,7 +197,9 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
         value = getattr(windows, name, None)
         if isinstance(value, str):  # the policy on plunges
             material = chain.setup.material
-            return getattr(material, "plunge_standing", rule.text.standing), getattr(material, "plunge_source", rule.text.source)
+            return getattr(material, "plunge_standing", rule.text.standing), getattr(
+                material, "plunge_source", rule.text.source
+            )
         window = value
     return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
 
@@ -217,4 +222,3 @@ def _change(rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, 
     if made is None:
         return Change(text)
     return Change(f"{made.text} {text}".strip(), made.set)
-

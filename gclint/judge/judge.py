@@ -49,7 +49,9 @@ class Hits:
 
     rule: Rule
     view: View  # of the chosen rows
-    accepted: Column = field(default_factory=lambda: np.empty(0, dtype=np.int64))  # index into reasons, -1 = not accepted
+    accepted: Column = field(
+        default_factory=lambda: np.empty(0, dtype=np.int64)
+    )  # index into reasons, -1 = not accepted
     reasons: list[str] = field(default_factory=list)
 
     def __post_init__(self) -> None:
@@ -190,7 +192,8 @@ def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:
 
 def _internal_error(rule: Rule, fault: Exception) -> Finding:
     return Finding(
-        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1, tool=None,
+        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,
+        tool=None,
         found=Found("rule that failed", f"{rule.name}: {type(fault).__name__}: {fault}"[:300], ""), window=None,
         happens=f'gclint itself failed while judging "{rule.name}", so this rule says nothing about the program.',
         change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
@@ -201,7 +204,6 @@ def _rank(finding: Finding) -> tuple[int, int, int, int, int, str, int]:
     """By harm, then certainty, then place; accepted ones last of their grade."""
     standing = finding.window.standing if finding.window else ""
     certainty = ("declared", *STANDINGS).index(standing) if standing in ("declared", *STANDINGS) else 1
-    return (GRADES.index(finding.grade), finding.accepted is not None, certainty, finding.line, finding.column, finding.rule,
-            finding.tool if finding.tool is not None else -2)  # fmt: skip
-
-
+    tool = -2 if finding.tool is None else finding.tool
+    place = (finding.line, finding.column, finding.rule, tool)
+    return (GRADES.index(finding.grade), finding.accepted is not None, certainty, *place)

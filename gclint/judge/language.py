@@ -1,7 +1,9 @@
 """Reads, checks and compiles expressions of the rule language.
 
-`compile_expression` turns a text into an `Expression`: nested lists that JSON can hold and `evaluate` runs. Everything that
-can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not match, a truth where
+`compile_expression` turns a text into an `Expression`: nested lists that JSON can hold and `evaluate` runs.
+Everything that
+can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not match, a truth
+where
 a number is needed. Only this file imports lark; packs that ship are compiled when the package is built.
 """
 
@@ -81,7 +83,7 @@ FUNCTIONS: dict[str, str] = {
     "atan": "the angle whose tangent is a plain number",
     "known": "whether a fact is known; never unknown itself",
     "either": "the first of two or more numbers that is known",
-    "share": "share(condition, among): of the cut length of the row's tool where `among` holds, the part where the condition holds",
+    "share": "share(condition, among): of the cut length of the row's tool where `among` holds, the condition's part",
     "total": "total(condition): cut length of the row's tool where the condition holds",
     "run": "run(condition): length of the unbroken run of cut around the row in which the condition holds",
 }
@@ -99,8 +101,11 @@ def _parser() -> Lark:
     )
 
 
-def compile_expression(text: str, names: Mapping[str, Name], want: str | None = None, unit: str | None = None) -> Expression:
-    """Check `text` against the names it may use; raises Wrong. `want` is the kind asked for, `unit` the unit to show it in."""
+def compile_expression(
+    text: str, names: Mapping[str, Name], want: str | None = None, unit: str | None = None
+) -> Expression:
+    """Check `text` against the names it may use; raises Wrong. `want` is the kind asked for, `unit` the unit to show
+    it in."""
     node = parse(text, names)
     if want is not None and node.kind != want:
         raise Wrong(f"{_KIND[want]} is needed here, and this is {_KIND[node.kind]}", node.start)
@@ -151,8 +156,9 @@ def _unexpected(fault: Any, text: str) -> Wrong:
         return Wrong(f'there is no unit "{token}"{nearest(str(token), tuple(UNITS)[1:])}', at)
     what = f'"{token}"' if token is not None else f'"{text[at : at + 1]}"'
     wanted = sorted(set(getattr(fault, "expected", None) or getattr(fault, "allowed", None) or ()))
-    plain = {"NAME": "a name", "NUMBER": "a number", "TEXT": "a text in quotes", "COMPARE": "a comparison", "LPAR": '"("',
-             "RPAR": '")"', "PLUS": '"+" or "-"', "TIMES": '"*" or "/"', "LSQB": '"["', "RSQB": '"]"', "COMMA": '","',
+    plain = {"NAME": "a name", "NUMBER": "a number", "TEXT": "a text in quotes", "COMPARE": "a comparison",
+             "LPAR": '"("', "RPAR": '")"', "PLUS": '"+" or "-"', "TIMES": '"*" or "/"', "LSQB": '"["',
+             "RSQB": '"]"', "COMMA": '","',
              "AND": '"and"', "OR": '"or"', "NOT": '"not"', "IN": '"in"', "MINUS": '"-"', "TRUTH": "true or false",
              "$END": "the end"}  # fmt: skip
     expected = list(dict.fromkeys(plain[name] for name in wanted if name in plain))
@@ -170,7 +176,9 @@ class _Check:
     def _parts(self, tree: Tree[Token]) -> list[Node]:
         return [self.node(child) for child in tree.children]
 
-    def _made(self, code: list[Any], kind: str, parts: list[Node], dimension: Dimension = PLAIN, unit: str = "") -> Node:
+    def _made(
+        self, code: list[Any], kind: str, parts: list[Node], dimension: Dimension = PLAIN, unit: str = ""
+    ) -> Node:
         return Node(code, kind, dimension, unit, parts[0].start, parts[-1].end)
 
     def _logic(self, op: str, tree: Tree[Token]) -> Node:
@@ -247,7 +255,9 @@ class _Check:
         if op in "+-":
             if left.dimension != right.dimension:
                 self._mismatch(left, right, "added to" if op == "+" else "taken from")
-            return self._made([op, left.code, right.code], NUMBER, [left, right], left.dimension, left.unit or right.unit)
+            return self._made(
+                [op, left.code, right.code], NUMBER, [left, right], left.dimension, left.unit or right.unit
+            )
         dimension = times(left.dimension, right.dimension, 1 if op == "*" else -1)
         unit = shown_unit(dimension)
         for part, other in ((left, right), (right, left)):  # 0.2 * edge speed stays in m/min
@@ -265,7 +275,9 @@ class _Check:
         size = len(str(token)) - len(str(token).lstrip("0123456789."))
         digits, unit = str(token)[:size], str(token)[size:].strip()
         scale, dimension = UNITS[unit]
-        return Node(["number", float(digits) * scale], NUMBER, dimension, unit, token.start_pos, token.end_pos, (), True)
+        return Node(
+            ["number", float(digits) * scale], NUMBER, dimension, unit, token.start_pos, token.end_pos, (), True
+        )
 
     def text(self, tree: Tree[Token]) -> Node:
         token: Any = tree.children[0]
@@ -281,7 +293,9 @@ class _Check:
         if fact is None:
             raise Wrong(f'there is no fact "{token}"{nearest(str(token), tuple(self.names))}', token.start_pos)
         if fact.code is not None:
-            return Node(fact.code, fact.kind, UNITS[fact.unit][1], fact.unit, token.start_pos, token.end_pos, fact.words)
+            return Node(
+                fact.code, fact.kind, UNITS[fact.unit][1], fact.unit, token.start_pos, token.end_pos, fact.words
+            )
         if fact.kind != NUMBER:
             return Node(["fact", str(token), 1], fact.kind, PLAIN, "", token.start_pos, token.end_pos, fact.words)
         scale, dimension = UNITS[fact.unit]
@@ -296,7 +310,10 @@ class _Check:
         parts = [self.node(child) for child in tree.children[1:]]
         count = {"min": (2, 9), "max": (2, 9), "either": (2, 9), "share": (2, 2)}.get(name, (1, 1))
         if not count[0] <= len(parts) <= count[1]:
-            raise Wrong(f"{name} takes {count[0]}{' or more' if count[1] == 9 else ''} values, here are {len(parts)}", token.start_pos)
+            raise Wrong(
+                f"{name} takes {count[0]}{' or more' if count[1] == 9 else ''} values, here are {len(parts)}",
+                token.start_pos,
+            )
         code = [name, *(part.code for part in parts)]
         if name == "known":
             return self._made(code, TRUTH, parts)
@@ -305,7 +322,9 @@ class _Check:
                 self._need(part, TRUTH, f"{name} needs conditions")
             if not all(known.grouped for known in self.names.values()):
                 raise Wrong(f"{name} can only be used on pieces", token.start_pos)
-            return self._made(code, NUMBER, parts, PLAIN if name == "share" else UNITS["mm"][1], "" if name == "share" else "mm")
+            return self._made(
+                code, NUMBER, parts, PLAIN if name == "share" else UNITS["mm"][1], "" if name == "share" else "mm"
+            )
         for part in parts:
             self._need(part, NUMBER, f"{name} needs numbers")
         first = parts[0]
@@ -313,7 +332,9 @@ class _Check:
             for part in parts[1:]:
                 if part.dimension != first.dimension:
                     self._mismatch(first, part, "put beside")
-            return self._made(code, NUMBER, parts, first.dimension, next((p.unit for p in parts if not p.literal), first.unit))
+            return self._made(
+                code, NUMBER, parts, first.dimension, next((p.unit for p in parts if not p.literal), first.unit)
+            )
         if name == "abs":
             return self._made(code, NUMBER, parts, first.dimension, first.unit)
         if name == "sqrt":
@@ -323,7 +344,9 @@ class _Check:
             return self._made(code, NUMBER, parts, (a, b, c, d), shown_unit((a, b, c, d)))
         wanted = PLAIN if name == "atan" else UNITS["deg"][1]
         if first.dimension != wanted:
-            raise Wrong(f"{name} needs {dimension_name(wanted)}, and this is {dimension_name(first.dimension)}", first.start)
+            raise Wrong(
+                f"{name} needs {dimension_name(wanted)}, and this is {dimension_name(first.dimension)}", first.start
+            )
         given = UNITS["deg"][1] if name == "atan" else PLAIN
         return self._made(code, NUMBER, parts, given, shown_unit(given))
 
@@ -340,7 +363,8 @@ def facts_in(code: list[Any]) -> set[str]:
 
 
 def template(text: str, compile_part: Callable[[str, str | None], Expression]) -> list[str | Expression]:
-    """Split "drops {solid} at {feed | mm/min}" into texts and checked expressions; raises Wrong at its place in the text."""
+    """Split "drops {solid} at {feed | mm/min}" into texts and checked expressions; raises Wrong at its place in the
+    text."""
     parts: list[str | Expression] = []
     at = 0
     while True:

@@ -1,6 +1,7 @@
 """Rule packs: how they are written in TOML, and the checked form that judging runs.
 
-A pack that ships is compiled when the package is built (`compile_packs`); house packs and a source checkout are compiled
+A pack that ships is compiled when the package is built (`compile_packs`); house packs and a source checkout are
+compiled
 here, in memory. Whatever is wrong in a pack is a Problem with file, line, column and what was expected.
 """
 
@@ -19,7 +20,8 @@ from gclint.problem import Problem, nearest
 
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
-# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, the S word,
+# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, the
+# S word,
 # the Z word that set the depth, each line for itself, or the program as a whole.
 Cause = Literal["move", "feed", "speed", "depth", "line", "once"]
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
@@ -29,7 +31,7 @@ class Part(Struct, frozen=True, forbid_unknown_fields=True):
     """Every table of a pack: unknown keys are refused."""
 
 
-class Limit(Part):
+class Limit(Part, frozen=True):
     """A number a condition uses, by name, with where it comes from."""
 
     value: str | float
@@ -37,23 +39,23 @@ class Limit(Part):
     source: str
 
 
-class GradeCase(Part):
+class GradeCase(Part, frozen=True):
     grade: Grade
     when: str = ""
 
 
-class TextCase(Part):
+class TextCase(Part, frozen=True):
     text: str
     when: str = ""
 
 
-class FoundText(Part):
+class FoundText(Part, frozen=True):
     name: str
     value: str
     unit: str = ""
 
 
-class WindowText(Part):
+class WindowText(Part, frozen=True):
     """`of` says where standing and source come from: "limits.NAME", "card.NAME", "chip", or "declared"."""
 
     of: str
@@ -61,7 +63,7 @@ class WindowText(Part):
     high: str = ""
 
 
-class Example(Part):
+class Example(Part, frozen=True):
     """A small program with its declarations; in must_find, `line` is where the finding stands."""
 
     says: str
@@ -76,7 +78,7 @@ class Example(Part):
     files: dict[str, str] = {}  # further files beside the program, such as a material card
 
 
-class RuleText(Part):
+class RuleText(Part, frozen=True):
     """One rule as its pack writes it."""
 
     name: str
@@ -105,7 +107,7 @@ class RuleText(Part):
     must_leave: tuple[Example, ...] = ()
 
 
-class PackText(Part):
+class PackText(Part, frozen=True):
     pack: str
     about: str
     rule: tuple[RuleText, ...]
@@ -176,11 +178,15 @@ def check_together(packs: tuple[Pack, ...]) -> None:
     for pack in packs:
         for rule in pack.rules:
             if rule.name in owner and owner[rule.name] != pack.path:
-                raise Problem(f'the rule "{rule.name}" also stands in {owner[rule.name]}; give it a name of its own', pack.path)
+                raise Problem(
+                    f'the rule "{rule.name}" also stands in {owner[rule.name]}; give it a name of its own', pack.path
+                )
             owner[rule.name] = pack.path
 
 
-def _placed(source: str, path: str, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False) -> Problem:
+def _placed(
+    source: str, path: str, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False
+) -> Problem:
     """A Problem at character `at` of the value behind a key."""
     from gclint.setup.toml_place import Places
 
@@ -217,7 +223,9 @@ class _Compile:
         if not _plain(text.name):
             raise self.wrong(("name",), "a rule is named by plain words in small letters, joined with hyphens")
         if text.looks_at != CORE and text.looks_at not in tables():
-            raise self.wrong(("looks_at",), f'there is no table "{text.looks_at}"{nearest(text.looks_at, tuple(tables()))}')
+            raise self.wrong(
+                ("looks_at",), f'there is no table "{text.looks_at}"{nearest(text.looks_at, tuple(tables()))}'
+            )
         if text.advice and text.advice not in ADVICE:
             raise self.wrong(("advice",), f'there is no advice "{text.advice}"{nearest(text.advice, tuple(ADVICE))}')
         if text.looks_at == CORE:
@@ -238,7 +246,8 @@ class _Compile:
             self.expression(("when",), text.when, TRUTH),
             self.expression(("line",), text.line, NUMBER),
             self.found(found) if found else None,
-            *(self.window(side) for side in ("low", "high")),
+            self.window("low"),
+            self.window("high"),
             self.expression(("worst",), text.worst, NUMBER),
             self.expression(("instead_when",), text.instead_when, TRUTH),
         )
@@ -256,7 +265,9 @@ class _Compile:
 
     def definition(self, name: str, meaning: str) -> Name:
         if name in self.names:
-            raise self.wrong(("define", name), f'"{name}" is a fact or a limit already; give it another name', on_key=True)
+            raise self.wrong(
+                ("define", name), f'"{name}" is a fact or a limit already; give it another name', on_key=True
+            )
         made = self.expression(("define", name), meaning)
         if made is None:
             raise self.wrong(("define", name), "an expression is needed here")
@@ -264,7 +275,9 @@ class _Compile:
 
     def found(self, found: FoundText) -> Expression:
         if found.unit not in UNITS:
-            raise self.wrong(("found", "unit"), f'there is no unit "{found.unit}"{nearest(found.unit, tuple(UNITS)[1:])}')
+            raise self.wrong(
+                ("found", "unit"), f'there is no unit "{found.unit}"{nearest(found.unit, tuple(UNITS)[1:])}'
+            )
         compiled = self.expression(("found", "value"), found.value)
         assert compiled is not None
         if compiled.kind == TEXT:
@@ -330,10 +343,11 @@ def _plain(name: str) -> bool:
 
 
 def unnamed_numbers(rule: RuleText) -> list[str]:
-    """Numbers that stand in a rule's conditions without a name in its limits; 0, 1 and 90 degrees need none."""
+    """Numbers that stand in a rule's conditions without a name in its limits; 0 and 1 need none."""
     from gclint.judge.language import literals
 
-    conditions = [rule.when, rule.instead_when, *rule.define.values(), *(case.when for case in rule.grade if not isinstance(rule.grade, str))]  # type: ignore[union-attr]
+    grades = () if isinstance(rule.grade, str) else rule.grade
+    conditions = (rule.when, rule.instead_when, *rule.define.values(), *(case.when for case in grades))
     free = {"0", "1", "0 mm", "0 mm^3", "0 s", "0 deg", "0 mm/min", "0 rev/min"}
     return [said for text in conditions if text for said, _ in literals(text) if said not in free]
 

@@ -26,7 +26,9 @@ def find_word(program: Program, line: int, letters: tuple[str, ...]) -> Word | N
     there = program.word_letter[first:last].tolist()
     for letter in letters:
         for row in range(last - first - 1, -1, -1):
-            if there[row] == ord(letter[0]) and (len(letter) == 1 or program.word_value[first + row] == float(letter[1:])):
+            if there[row] == ord(letter[0]) and (
+                len(letter) == 1 or program.word_value[first + row] == float(letter[1:])
+            ):
                 start = int(program.word_start[first + row])
                 return Word(letter[0], float(program.word_value[first + row]), line, program.place(start)[1])
     return None

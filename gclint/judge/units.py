@@ -1,6 +1,7 @@
 """Units and dimensions of the rule language.
 
-Expressions are computed in mm, s, degrees and N; a unit is a factor into these and a dimension. Teeth and revolutions are
+Expressions are computed in mm, s, degrees and N; a unit is a factor into these and a dimension. Teeth and revolutions
+are
 named but have no dimension, so that `feed / (speed * flutes)` is a length and rev/min is one over a time.
 """
 

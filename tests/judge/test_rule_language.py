@@ -97,7 +97,9 @@ def test_what_is_wanted_is_checked() -> None:
     assert 'there is no unit "furlong"' in refused("solid", NUMBER, "furlong")[0]
 
 
-@pytest.mark.parametrize("text", ["(" * 5000 + "centre" + ")" * 5000, "not " * 20_000 + "centre", "-" * 20_000 + "solid"])
+@pytest.mark.parametrize(
+    "text", ["(" * 5000 + "centre" + ")" * 5000, "not " * 20_000 + "centre", "-" * 20_000 + "solid"]
+)
 def test_deep_nesting_is_refused(text: str) -> None:
     assert "nested too deeply" in refused(text)[0]
 

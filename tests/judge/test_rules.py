@@ -18,7 +18,8 @@ LOOKING = [(pack, rule) for pack, rule in RULES if rule.text.looks_at != CORE]
 
 NAMES = {
     "straight-plunge", "hidden-plunge", "steep-ramp", "plunge-too-fast", "plunge-without-centre-edge",
-    "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "speed-not-on-dial", "dial-change-without-stop",
+    "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "speed-not-on-dial",
+    "dial-change-without-stop",
     "too-deep", "full-width-too-deep", "shank-rubs",
     "rapid-through-stock", "first-move-low", "travel-too-low", "cuts-table", "outside-stock", "outside-travel",
     "units-unstated", "state-unstated", "feed-missing", "spindle-not-running", "no-spin-up-time", "tool-not-declared",
@@ -77,7 +78,7 @@ def test_every_limit_is_used(pack: Pack, rule: Rule) -> None:
     texts = " ".join(f"{case.when} {case.text}" for case in cases)
     plain = " ".join(part for part in (text.happens, text.change) if isinstance(part, str))
     window = f"{text.window.low} {text.window.high}" if text.window else ""
-    used = f"{text.when} {text.instead_when} {' '.join(text.define.values())} {grades} {texts} {plain} {window} {text.worst}"
+    used = " ".join((text.when, text.instead_when, *text.define.values(), grades, texts, plain, window, text.worst))
     for name in (*text.limits, *text.define):
         assert re.search(rf"\b{name}\b", used), name
 
