@@ -18,7 +18,7 @@ def material(name: str | None) -> int:
     Examples:
       gclint material
       gclint material cured-epoxy
-      gclint material our-board.toml      a card of your own, checked as it is read
+      gclint material our-board.toml    a card of your own; it is checked too
     """
     from gclint.cli.output import deliver
     from gclint.report.card_out import card, card_list

@@ -19,9 +19,9 @@ def pack(context: click.Context) -> None:
       about = "What the Lowtide workshop asks of every program."
     \b
       [[rule]]
-      name = "over-the-edge"
+      name = "below-the-board"
       looks_at = "moves"
-      when = "x_end < 0 mm"
+      when = "lowest < -18 mm"
       ...
 
     A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.

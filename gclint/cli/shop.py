@@ -14,7 +14,7 @@ def shop(context: click.Context) -> None:
     An example from the Lowtide workshop (an invented one):
       [spindle]
       kind = "dial"
-      dial = [ { mark = "A", stated = 9500 }, { mark = "B", stated = 12500, measured = 10700 } ]
+      dial = [ { mark = "A", stated = 9500, measured = 8100 } ]
     \b
       [[tool]]
       number = 1

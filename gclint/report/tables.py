@@ -16,6 +16,8 @@ from gclint.stock.table import Engagement
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Tables:
+    """The table of every step."""
+
     program: Program
     motion: Motion
     setup: Setup

@@ -1,0 +1,224 @@
+"""The verbs beside check: show, why, material, shop, job, pack."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from gclint.judge.compile_packs import shipped_packs
+
+Gclint = Callable[..., tuple[int, str, str]]
+DECLARED = ("--material", "beech", "--tool", "1: flat 6mm 2fl up-cut", "--stock", "60 x 20 x 9 mm at -10 -10")
+SHOP = """[machine]
+name = "bench router"
+travel = { x = "600 mm", y = "400 mm" }
+
+[spindle]
+kind = "dial"
+dial = [ { mark = "A", stated = 9500, measured = 8100 }, { mark = "B", stated = 12500 } ]
+
+[[tool]]
+number = 3
+name = "eighth down-cut"
+shape = "flat"
+diameter = "1/8 in"
+"""
+HOUSE = """pack = "lowtide"
+about = "Invented: what the Lowtide workshop asks of every program."
+
+[[rule]]
+name = "below-the-board"
+title = "The tool goes below the board"
+looks_at = "moves"
+when = "lowest < -18 mm"
+grade = "consider"
+happens = "The tool goes below the workshop's 18 mm boards."
+why = "The table has no board to cut into."
+standing = "practice"
+source = "a house rule"
+owner = "the workshop"
+must_find = [ { says = "a move to Z-20", program = "G21 G90\\nG0 X0 Y0 Z-20\\nM30\\n", line = 2 } ]
+must_leave = [ { says = "a move to Z-17", program = "G21 G90\\nG0 X0 Y0 Z-17\\nM30\\n" } ]
+"""
+
+
+def flat(text: str) -> str:
+    return " ".join(text.split())
+
+
+def narrow(text: str) -> bool:
+    return max(map(len, text.splitlines())) <= 80 and "\x1b" not in text
+
+
+def test_show_says_what_each_tool_does(program: Path, gclint: Gclint) -> None:
+    code, out, err = gclint("show", program.name, *DECLARED)
+    assert (code, err) == (0, "")
+    assert narrow(out)
+    assert "TOOL 1 ---" in out
+    for said in ("S 18000 set", "200 to 1800 mm/min set", "straight down 1 1 mm 7", "Z -1 1 7 41 mm 1 mm"):
+        assert said in flat(out)
+
+
+def test_show_as_json(program: Path, gclint: Gclint) -> None:
+    code, out, _err = gclint("show", program.name, *DECLARED, "--as", "json")
+    document = json.loads(out)
+    assert code == 0
+    tool = document["tools"][0]
+    assert tool["row"]["passes"] == 1
+    assert [(e["kind"], e["count"], e["first_line"]) for e in tool["entries"]] == [("straight", 1, 7)]
+    assert [level["lowest_z_mm"] for level in tool["levels"]] == [-1]
+
+
+def test_show_an_inch_program_in_inches(program: Path, gclint: Gclint) -> None:
+    program.write_text("G20 G90 G94 G17 G54\nT1 M6\nM3 S12000\nG0 Z1\nG0 X0 Y0\nG1 Z-0.1 F10\nG1 X2 F60\nG0 Z1\nM30\n")
+    out = gclint("show", program.name, *DECLARED)[1]
+    assert "10 to 60 in/min set" in flat(out)
+    assert "Z -0.1" in out
+    assert "mm/min" not in out
+
+
+def test_show_a_program_without_moves(program: Path, gclint: Gclint) -> None:
+    program.write_text("G21\nM30\n")
+    code, out, _err = gclint("show", program.name)
+    assert code == 0
+    assert "no tool moves" in out
+
+
+def test_why_lists_every_rule(here: Path, gclint: Gclint) -> None:
+    code, out, _err = gclint("why")
+    assert code == 0
+    assert narrow(out)
+    for pack in shipped_packs():
+        assert pack.name.upper() in out
+        for rule in pack.rules:
+            assert rule.name in out
+
+
+@pytest.mark.parametrize("rule", [rule.name for pack in shipped_packs() for rule in pack.rules])
+def test_why_tells_all_about_a_rule(rule: str, here: Path, gclint: Gclint) -> None:
+    code, out, err = gclint("why", rule)
+    assert (code, err) == (0, "")
+    assert narrow(out)
+    text = next(each.text for pack in shipped_packs() for each in pack.rules if each.name == rule)
+    assert flat(text.why) in flat(out)
+    assert flat(text.title) in flat(out)
+    for name in text.limits:
+        assert f"{name} = " in out
+    if text.must_find:
+        assert "FOUND IN ---" in out
+    if text.must_leave:
+        assert "LEFT ALONE IN ---" in out
+
+
+def test_why_knows_the_nearest_rule(here: Path, gclint: Gclint) -> None:
+    assert 'nearest: "straight-plunge"' in gclint("why", "strait-plunge")[2]
+
+
+def test_material_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:
+    out = gclint("material")[1]
+    assert narrow(out)
+    assert "cured-epoxy" in out
+    card = gclint("material", "cured-epoxy")[1]
+    assert narrow(card)
+    assert re.search(r"0\.042 to 0\.1 mm +common practice +1\n", card)
+    assert "SOURCES ---" in card
+    assert "CAUTIONS ---" in card
+
+
+def test_shop_check(here: Path, gclint: Gclint) -> None:
+    (here / "shop.toml").write_text(SHOP)
+    code, out, err = gclint("shop", "check", "shop.toml")
+    assert (code, err) == (0, "")
+    for said in ("reads well", "router, travel X 600 Y 400 mm", "A 8100, B 12500", "tool 3 eighth down-cut"):
+        assert said in flat(out)
+    assert "- machine.rapid" in out
+    assert "stock.size" not in out, "a shop file has no stock"
+
+
+def test_job_check(program: Path, gclint: Gclint) -> None:
+    (program.parent / "shop.toml").write_text(SHOP)
+    job = program.parent / "job.toml"
+    job.write_text(f'program = "{program.name}"\nshop = "shop.toml"\nmaterial = "beech"\n[hold]\nby = "tape"\n')
+    code, out, err = gclint("job", "check", "job.toml")
+    assert (code, err) == (0, "")
+    assert "held by tape" in flat(out)
+    assert "- stock.size" in out
+    job.write_text('program = "gone.nc"\n')
+    code, out, err = gclint("job", "check", "job.toml")
+    assert (code, out) == (2, "")
+    assert "job.toml, line 1" in err
+    assert "gone.nc" in err
+
+
+def test_pack_check_proves_a_house_pack(here: Path, gclint: Gclint) -> None:
+    (here / "house.toml").write_text(HOUSE)
+    code, out, err = gclint("pack", "check", "house.toml")
+    assert (code, err) == (0, "")
+    assert "below-the-board: proved" in out
+    assert gclint("why", "below-the-board", "--pack", "house.toml")[0] == 0
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "says"),
+    [
+        ("Z-20\\nM30", "Z-16\\nM30", "nothing is found"),
+        ("line = 2", "line = 3", "found on line 2, not on line 3"),
+        ("Z-17\\nM30", "Z-19\\nM30", "must_leave 1 (a move to Z-17): found on line 2"),
+    ],
+)
+def test_pack_check_says_which_example_fails(here: Path, gclint: Gclint, old: str, new: str, says: str) -> None:
+    (here / "house.toml").write_text(HOUSE.replace(old, new))
+    code, out, err = gclint("pack", "check", "house.toml")
+    assert (code, err) == (1, "")
+    assert says in flat(out)
+    assert "NOT PROVED" in out
+
+
+def test_pack_check_places_a_fault(here: Path, gclint: Gclint) -> None:
+    (here / "house.toml").write_text(HOUSE.replace("-18 mm", "-18 N"))
+    code, out, err = gclint("pack", "check", "house.toml")
+    assert (code, out) == (2, "")
+    assert "house.toml, line 8" in err
+
+
+def test_pack_facts(here: Path, gclint: Gclint) -> None:
+    out = gclint("pack", "facts", "entries")[1]
+    assert narrow(out)
+    assert "slope" in out
+    assert 'nearest: "entries"' in gclint("pack", "facts", "entrys")[2]
+
+
+@pytest.mark.parametrize("args", [(), ("shop",), ("job",), ("pack",)])
+def test_a_bare_group_tells_what_it_is_for(args: tuple[str, ...], here: Path, gclint: Gclint) -> None:
+    code, out, err = gclint(*args)
+    assert (code, err) == (0, "")
+    assert out.startswith("Usage: gclint")
+    assert narrow(out)
+
+
+@pytest.mark.parametrize(
+    "args",
+    [
+        ("check",), ("show",), ("why",), ("material",), ("shop",), ("job",), ("pack",), ("shop", "check"),
+        ("job", "check"), ("pack", "check"), ("pack", "facts"),
+    ],
+)
+def test_every_verb_has_help_of_80_columns(args: tuple[str, ...], here: Path, gclint: Gclint) -> None:
+    code, out, _err = gclint(*args, "--help")
+    assert code == 0
+    assert narrow(out)
+
+
+def test_ctrl_c_is_quiet(program: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
+    from gclint.motion import pace
+
+    def interrupted(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(pace, "pace", interrupted)
+    code, out, err = gclint("check", program.name)
+    assert (code, out, err.strip()) == (130, "", "")
