@@ -310,17 +310,17 @@ def describe(material: Material) -> list[CardRow]:
         limits = [f"{edge.low:g} to" if edge.low else "up to", f"{edge.high:g}" if edge.high else "any"]
         add(what, " ".join(limits), "m/min", edge)
     for what, number, unit in (
-        ("a thin chip counts when under its limit by", material.thin_by, "of the limit"),
-        ("lower chip limit of a skim (width under 0.1 D)", material.finish_share, "of the limit"),
+        ("a thin chip counts when under its limit by", material.thin_by, "% of the limit"),
+        ("lower chip limit of a skim (width under 0.1 D)", material.finish_share, "% of the limit"),
         ("ramp, advised", material.ramp_advised, "deg"),
         ("ramp, steepest", material.ramp_limit, "deg"),
         ("straight plunge, to", material.plunge_depth, "x D"),
-        ("plunge feed", material.plunge_feed_share, "of the cutting feed"),
+        ("plunge feed", material.plunge_feed_share, "% of the cutting feed"),
         ("depth of a slot, to", material.depth_slot, "x D"),
         ("depth of a side cut, to", material.depth_side, "x D"),
     ):
         if number is not None:
-            add(what, f"{number.value:g}", unit, number)
+            add(what, f"{number.value * (100.0 if unit.startswith('%') else 1.0):g}", unit, number)
     if material.plunge:
         policy = {"yes": "allowed", "no": "not allowed", "peck": "in pecks only", "drill": "with a drill only"}
         standing, source = material.plunge_standing, material.plunge_source
