@@ -11,6 +11,8 @@ from hypothesis import strategies as st
 
 from tests.motion.run import STATED, run
 
+STEADY = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # nothing here is timed
+
 NUMBER = st.integers(-99999, 99999).map(lambda n: f"{n / 1000:.3f}")
 SPINDLE = {1: "M03", -1: "M04", 0: "M05"}
 
@@ -39,7 +41,7 @@ def programs(draw: st.DrawFn) -> list[str]:
     return lines
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(STEADY, max_examples=60)
 @given(programs())
 def test_every_block_ends_in_the_same_place_and_mode(lines: list[str]) -> None:
     with warnings.catch_warnings():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import sys
 
 import pytest
 
@@ -19,9 +20,8 @@ from gclint.motion.table import (
     Y_WORD,
     Z_WORD,
 )
+from gclint.problem import Problem
 from tests.motion.run import STATED, ends, events, faults, run
-
-FIRST_USE = {"units-unstated", "distance-unstated", "feed-mode-unstated", "plane-unstated", "offset-unstated"}
 
 
 def test_what_is_unstated_is_told_once_at_the_motion_it_concerns() -> None:
@@ -355,3 +355,13 @@ def test_coordinates_beyond_any_machine() -> None:
     m = run(STATED + "G0 X0 Y0 Z5\nG1 X1234567 F100\n")
     assert faults(m) == [("value-out-of-range", 3)]
     assert len(m) == 1
+
+
+def test_a_kernel_that_is_not_built_is_one_sentence(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "gclint.motion.modal", None)
+    with pytest.raises(Problem, match="modal is not built"):
+        run(STATED)
+
+
+def test_one_conflict_per_block() -> None:
+    assert faults(run(STATED + "G0 X0 Y0 Z5\nG1 X1 X2 X3 Y1 Y2\n")) == [("word-conflict", 3)]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 import numpy as np
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from gclint.motion.interpret import interpret
@@ -13,6 +13,8 @@ from gclint.motion.table import Motion
 from gclint.program.read import tabulate
 from gclint.setup.types import Controller
 from tests.motion.run import run
+
+STEADY = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # nothing here is timed
 
 MM = st.integers(-2000, 2000).map(lambda n: n * Decimal("1.27"))  # a whole number of 0.05 in
 
@@ -40,6 +42,7 @@ def text(lines: list[list[tuple[str, Decimal | int]]], scale: Decimal) -> str:
     return "\n".join(out)
 
 
+@settings(STEADY)
 @given(plain_lines())
 def test_inches_and_millimetres_give_the_same_moves(lines: list[list[tuple[str, Decimal | int]]]) -> None:
     mm = run("G21 G90 G94 G17 G54 F254\n" + text(lines, Decimal(1)))
@@ -69,7 +72,7 @@ PIECES = st.sampled_from(
 )  # fmt: skip
 
 
-@settings(max_examples=300)
+@settings(STEADY, max_examples=300)
 @given(st.lists(PIECES, max_size=80))
 def test_any_words_are_interpreted(pieces: list[str]) -> None:
     program = tabulate(" ".join(pieces).encode(), "any")
@@ -89,6 +92,7 @@ def test_any_words_are_interpreted(pieces: list[str]) -> None:
 m_columns = ("line", "kind", "x0", "x1", "cu", "length", "feed", "spindle", "tool", "flags", "cycle", "feed_line")
 
 
+@settings(STEADY)
 @given(plain_lines())
 def test_moves_join_up(lines: list[list[tuple[str, Decimal | int]]]) -> None:
     assert joined(run("G21 G90 G94 G17 G54 F254\n" + text(lines, Decimal(1))))

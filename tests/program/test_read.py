@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sys
+
 import pytest
 
 from gclint.faults import KINDS
@@ -211,3 +213,9 @@ def test_largest_file(monkeypatch: pytest.MonkeyPatch) -> None:
     assert read(b"G1 X12345\n", "test").lines == 1
     with pytest.raises(Problem, match="over 1 GiB"):
         read(b"G1 X123456\n", "test")
+
+
+def test_a_kernel_that_is_not_built_is_one_sentence(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "gclint.program.scan", None)
+    with pytest.raises(Problem, match="scan is not built"):
+        read(b"G0 X1\n", "test")

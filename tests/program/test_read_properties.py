@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import numpy as np
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.program.read import read, tabulate
 from gclint.program.table import Program
+
+STEADY = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # nothing here is timed
 
 PIECES = st.sampled_from(
     ["G1", "X", "-1.5", "Y+.25", "Z3,5", "(", ")", ";", "%", "/", "#1", "[", "]", "=", "O100", "sub", "M98", "*7",
@@ -22,7 +24,7 @@ def in_its_line(program: Program, line: int, start: int, end: int) -> bool:
     return int(program.line_start[line - 1]) <= start <= end <= int(program.line_start[line])
 
 
-@settings(max_examples=400)
+@settings(STEADY, max_examples=400)
 @given(TEXT)
 def test_any_bytes(data: bytes) -> None:
     program = tabulate(data, "any")
@@ -41,7 +43,7 @@ def test_any_bytes(data: bytes) -> None:
         assert start < end
 
 
-@settings(max_examples=200)
+@settings(STEADY, max_examples=200)
 @given(TEXT)
 def test_any_bytes_are_read_or_refused(data: bytes) -> None:
     try:
@@ -58,6 +60,7 @@ WORD = st.tuples(st.sampled_from("XYZFSIJKRP"), NUMBER)
 BLANK = st.sampled_from(["", " ", "\t", "  "])
 
 
+@settings(STEADY)
 @given(st.lists(st.lists(WORD, min_size=1, max_size=6), min_size=1, max_size=5), st.data())
 def test_white_space_and_case_mean_nothing(lines: list[list[tuple[str, str]]], data: st.DataObject) -> None:
     plain = "\n".join("".join(letter + number for letter, number in line) for line in lines)
