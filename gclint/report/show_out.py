@@ -69,16 +69,16 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
             "feed", f"{lengths.feeds(*row.set_feed_mm_min)} set, {lengths.feeds(*row.reached_feed_mm_min)} reached"
         )
     if row.fz_mm:
-        paper.field("tooth", gloss(f"feed per tooth {lengths.lengths(*row.fz_mm)}"))
+        paper.field("per tooth", gloss(f"feed per tooth {lengths.lengths(*row.fz_mm)}").removeprefix("feed per tooth "))
     if row.h_ex_mm:
-        paper.field("chip", gloss(f"chip {lengths.lengths(*row.h_ex_mm)}"))
+        paper.field("chip", gloss(f"chip {lengths.lengths(*row.h_ex_mm)}").removeprefix("chip "))
     if facts.chip_window:
         window = facts.chip_window
         low, high = (None if v is None else v * lengths.scale for v in (window.low, window.high))
         limits = f"{'-' if low is None else figure(low)} to {'-' if high is None else figure(high)} {lengths.unit}"
         paper.field("window", f"{limits} for {facts.chip_operation} cuts ({behind(window.standing, window.source)})")
     if facts.edge_speed_m_min:
-        paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}"))
+        paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}").removeprefix("edge speed "))
     if facts.operation_mm:
         paper.field("kinds", ", ".join(f"{name} {lengths.path(mm)}" for name, mm in facts.operation_mm.items()))
     if row.removed_mm3 is not None:

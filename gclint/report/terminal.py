@@ -265,7 +265,7 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         window = facts.chip_window
         known = f"; {_window_words(_in_units(window, lengths))}" if window else ""
         most = f" in most {facts.chip_operation} cuts" if facts.chip_usual_mm else ""
-        paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}"), INDENT)
+        paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}").removeprefix("chip "), INDENT)
     if row.ap_max_mm is not None and row.ae_max_mm is not None:
         deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
         deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)

@@ -11,6 +11,7 @@ from gclint.judge.finding import Limits, Range, ToolRow
 from gclint.motion.table import RAPID
 from gclint.report import summary
 from gclint.report.tables import Tables
+from gclint.report.words import MM_PER_INCH
 from gclint.setup.types import Setup, Tool
 from gclint.stock.table import ENTRY_KINDS
 
@@ -65,6 +66,7 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
     rows = summary.tool_rows(tables) if rows is None else rows
     piece_tool = motion.tool[pieces.move]
     feeding = motion.kind[pieces.move] != RAPID
+    inch = summary.units(motion) == "inch"
     entry_tool = motion.tool[tables.engagement.entries.first_move]
     facts = []
     for tool, row in zip(summary.order_of_use(motion), rows):
@@ -77,7 +79,7 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
         facts.append(
             ToolFacts(
                 row=row,
-                described=described(tables.setup.tools.get(tool)),
+                described=described(tables.setup.tools.get(tool), inch),
                 first_line=int(motion.line[np.flatnonzero(motion.tool == tool)[0]]),
                 dial_marks=dial_marks(tables.setup, row.true_speed_rpm),
                 operation_mm={
@@ -96,11 +98,11 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
     return tuple(facts)
 
 
-def described(tool: Tool | None) -> str:
+def described(tool: Tool | None, inch: bool = False) -> str:
     """'flat, 3.175 mm, 2 flutes, down-cut'; 'not declared' where nothing is known."""
     if tool is None:
         return "not declared"
-    parts = [tool.shape, f"{tool.diameter:g} mm"]
+    parts = [tool.shape, f"{tool.diameter / MM_PER_INCH:.4g} in" if inch else f"{tool.diameter:g} mm"]
     if tool.flutes is not None:
         parts.append(f"{tool.flutes} flute{'' if tool.flutes == 1 else 's'}")
     if tool.helix is not None:

@@ -78,7 +78,8 @@ def test_show_an_inch_program_in_inches(program: Path, gclint: Gclint) -> None:
     out = gclint("show", program.name, *DECLARED)[1]
     assert "10 to 60 in/min set" in flat(out)
     assert "Z -0.1" in out
-    assert "mm/min" not in out
+    assert "0.2362 in" in out
+    assert " mm" not in out
 
 
 def test_show_a_program_without_moves(program: Path, gclint: Gclint) -> None:

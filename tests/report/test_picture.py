@@ -1,0 +1,33 @@
+"""The README's picture shows what a run prints today."""
+
+from __future__ import annotations
+
+import html
+import importlib.util
+import re
+from pathlib import Path
+
+PICTURE = Path(__file__).parents[2] / ".pictures" / "check.svg"
+
+
+def text_of(svg: str) -> list[str]:
+    """What stands in the picture, run by run; shades and places aside."""
+    runs = re.findall(r"<text[^>]*>([^<]*)</text>", svg)
+    return [" ".join(html.unescape(run).split()) for run in runs]
+
+
+def test_the_picture_is_up_to_date() -> None:
+    spec = importlib.util.spec_from_file_location("picture", Path(__file__).parents[1] / "picture.py")
+    assert spec is not None
+    assert spec.loader is not None
+    picture = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(picture)
+    assert text_of(PICTURE.read_text(encoding="utf-8")) == text_of(picture.draw()), "run  python tests/picture.py"
+
+
+def test_the_picture_fetches_nothing() -> None:
+    svg = PICTURE.read_text(encoding="utf-8")
+    assert "chip-too-thin" in svg
+    assert set(re.findall(r'https?://[^\s"<]+', svg)) == {"http://www.w3.org/2000/svg"}
+    assert "@font-face" not in svg
+    assert "circle" not in svg
