@@ -88,8 +88,8 @@ def _chip(worst: Worst, h: float) -> Change | None:
     if not (flutes > 0 and feed > 0):
         return None
     advice = advise_chip(
-        thin, worst.number("fz"), h, int(flutes), worst.number("true_speed"), feed,
-        None if math.isnan(low) else low, None if math.isnan(high) else high,
+        thin, _clean(worst.number("fz")), _clean(h), int(flutes), worst.number("true_speed"), feed,
+        None if math.isnan(low) else _clean(low), None if math.isnan(high) else _clean(high),
         setup.spindle, setup.machine, setup.dial, worst.inch,
     )  # fmt: skip
     if not worst.plain_feed():
@@ -111,6 +111,11 @@ def _chip(worst: Worst, h: float) -> Change | None:
         where = f"line {sets[0].line}" + (f" and {feeds - 1} more lines" if feeds > 1 else "")
         return Change(f"{'Raise' if thin else 'Lower'} the feed on {where}: {was}{text}.{best}", tuple(sets))
     return Change(f"{text[:1].upper()}{text[1:]}.", tuple(sets))
+
+
+def _clean(value: float) -> float:
+    """Six digits: what a column of single precision means."""
+    return float(f"{value:.6g}")
 
 
 def plunge_feed(worst: Worst) -> Change | None:

@@ -106,7 +106,8 @@ def _badness(rule: Rule, view: View) -> Column:
     else:
         found = numbers(rule.found.code, view)
         with np.errstate(divide="ignore", invalid="ignore"):
-            over = found / numbers(rule.high.code, view) if rule.high else np.full(view.length, np.nan)
+            high = numbers(rule.high.code, view) if rule.high else np.full(view.length, np.nan)
+            over = np.where(high == 0, found, found / high)
             under = numbers(rule.low.code, view) / found if rule.low else np.full(view.length, np.nan)
         worst = np.fmax(over, under) if rule.high or rule.low else found
     return np.where(np.isfinite(worst), worst, -np.inf)

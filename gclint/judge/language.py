@@ -268,6 +268,9 @@ class _Check:
     def negative(self, tree: Tree[Token]) -> Node:
         part = self.node(tree.children[0])
         self._need(part, NUMBER, '"-" needs a number')
+        if part.literal:
+            start = tree.meta.start_pos
+            return Node(["number", -part.code[1]], NUMBER, part.dimension, part.unit, start, part.end, (), True)
         return self._made(["negative", part.code], NUMBER, [part], part.dimension, part.unit)
 
     def number(self, tree: Tree[Token]) -> Node:

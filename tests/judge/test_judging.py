@@ -1,0 +1,220 @@
+"""Grouping by cause, acceptances, order, what is not judged, and a rule that fails."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from gclint.judge import judge as judging
+from gclint.judge.compile_packs import shipped_packs
+from gclint.judge.packs import compile_pack, load_pack
+from gclint.problem import Problem
+from gclint.setup.types import GRADES
+from tests.judge.try_judge import found, names, tried
+
+HEAD = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\n"
+EPOXY = {"material": "cured-epoxy", "stock": "120 x 80 x 20 mm at 0 0"}
+SIX = "1: flat 6mm 2fl up-cut"
+
+
+def plunges(*places: int, feed: str = "F100") -> str:
+    return "".join(f"G0 X{x} Y40\nG1 Z-1 {feed}\nG0 Z5\n" for x in places)
+
+
+def test_one_cause_is_one_finding_with_its_count_and_worst_place() -> None:
+    program = HEAD + plunges(20, 40, 60) + "G0 X80 Y40\nG1 Z-2.5 F100\nG0 Z5\nM30\n"
+    checked = tried(program, SIX, **EPOXY)  # type: ignore[arg-type]
+    (plunge,) = found(checked, "straight-plunge")
+    assert (plunge.count, plunge.line, plunge.last_line, plunge.worst_line) == (4, 5, 14, 14)
+    assert plunge.lines == (5, 8, 11, 14)
+    assert plunge.tool == 1
+    assert plunge.column == 4
+    assert plunge.found is not None
+    assert plunge.found.value == pytest.approx(2.5, abs=0.01)
+    assert plunge.window is not None
+    assert (plunge.window.standing, plunge.window.source) == ("practice", "common practice, no source")
+
+
+def test_another_feed_or_tool_is_another_cause() -> None:
+    program = HEAD + plunges(20, 40) + plunges(60, feed="F50") + "M30\n"
+    assert [f.count for f in found(tried(program, SIX, **EPOXY), "straight-plunge")] == [2, 1]  # type: ignore[arg-type]
+    program = "G21 G90 G94 G17 G54\n" + "".join(f"T{n} M6\nM3 S12000\nG0 Z5\n" + plunges(20 * n) for n in (1, 2)) + "M30\n"
+    checked = tried(program, SIX, SIX.replace("1:", "2:"), **EPOXY)  # type: ignore[arg-type]
+    assert [f.tool for f in found(checked, "straight-plunge")] == [1, 2]
+
+
+def test_collisions_are_never_put_together() -> None:
+    program = HEAD + "G0 X-10 Y20\nG1 Z-3 F100\nG1 X130 F900\nG0 X-10 Y40\nG0 X130 Y60\nG0 Z5\nM30\n"
+    assert [f.line for f in found(tried(program, SIX, **EPOXY), "rapid-through-stock")] == [7, 8]  # type: ignore[arg-type]
+
+
+def test_a_feed_finding_stands_on_its_f_word_and_changes_every_one_that_says_it() -> None:
+    program = HEAD + "G0 X-10 Y20\nG1 Z-1 F200\nG1 X130\nY60 F200\nX-10\nG0 Z5\nM30\n"
+    (thin,) = found(tried(program, SIX, **EPOXY), "chip-too-thin")  # type: ignore[arg-type]
+    assert thin.line == 5
+    assert thin.column == 8
+    assert {(word.line, word.word, word.from_) for word in thin.change.set} == {(5, "F", 200.0), (7, "F", 200.0)}
+    assert len({word.to for word in thin.change.set}) == 1
+    again = program
+    for word in thin.change.set:
+        again = again.replace(f"F{word.from_:g}", f"F{word.to:g}")
+    assert not found(tried(again, SIX, **EPOXY), "chip-too-thin", "chip-too-thick")  # type: ignore[arg-type]
+
+
+def test_an_inch_program_is_told_in_inches_and_mm_are_told_first() -> None:
+    program = "G20 G90 G94 G17 G54\nM3 S12000\nG0 Z0.2\nG0 X-0.5 Y1\nG1 Z-0.04 F8\nG1 X5\nG0 Z0.2\nM30\n"
+    (thin,) = found(tried(program, SIX, **EPOXY), "chip-too-thin")  # type: ignore[arg-type]
+    assert thin.found is not None
+    assert thin.window is not None
+    assert thin.found.unit == thin.window.unit == "in"
+    assert 0.8 * 8 / 12000 / 2 <= thin.found.value <= 1.01 * 8 / 12000 / 2
+    assert thin.window.low == pytest.approx(0.055 / 25.4, rel=1e-3)
+    assert " mm " in thin.happens
+    (feed,) = thin.change.set
+    assert (feed.line, feed.from_) == (5, 8.0)
+    assert 0.055 * 24000 / 25.4 <= feed.to <= 0.15 * 24000 / 25.4
+
+
+def test_the_same_input_gives_the_same_report() -> None:
+    program = HEAD + plunges(20, 40) + "G0 X-10 Y20\nG1 Z-3 F100\nG1 X130\nG0 X-10 Y60\nM30\n"
+    first, second = (tried(program, SIX, **EPOXY) for _ in range(2))  # type: ignore[arg-type]
+    assert first.findings == second.findings
+    assert first.not_judged == second.not_judged
+    grades = [GRADES.index(f.grade) for f in first.findings]
+    assert len(set(grades)) > 1
+    assert grades == sorted(grades)
+
+
+ACCEPT = '[[accept]]\nrule = "straight-plunge"\nbecause = "the places are drilled by hand first"\n'
+
+
+def test_an_acceptance_in_the_job_keeps_the_finding_with_its_reason() -> None:
+    checked = tried(HEAD + plunges(20) + "M30\n", SIX, **EPOXY, job=ACCEPT)  # type: ignore[arg-type]
+    assert [f.accepted for f in found(checked, "straight-plunge")] == ["the places are drilled by hand first"]
+    assert not found(checked, "acceptance-stale")
+
+
+def test_an_acceptance_for_another_tool_is_stale() -> None:
+    checked = tried(HEAD + plunges(20) + "M30\n", SIX, **EPOXY, job=ACCEPT + "tool = 2\n")  # type: ignore[arg-type]
+    assert [f.accepted for f in found(checked, "straight-plunge")] == [None]
+    (stale,) = found(checked, "acceptance-stale")
+    assert stale.grade == "consider"
+    assert "for tool 2" in stale.happens
+
+
+def test_a_comment_accepts_the_next_block_only() -> None:
+    comment = "(gclint accept straight-plunge because it is drilled)\n"
+    program = HEAD + plunges(20) + comment + plunges(40, 60) + "M30\n"
+    checked = tried(program, SIX, **EPOXY)  # type: ignore[arg-type]
+    assert {(f.lines, f.accepted) for f in found(checked, "straight-plunge")} == {
+        ((5, 12), None), ((9,), "it is drilled")
+    }  # fmt: skip
+
+
+def test_a_comment_that_accepts_nothing_or_a_rule_that_does_not_exist_is_told() -> None:
+    program = HEAD + "(gclint accept steep-ramp because why not)\n(gclint accept strait-plunge because of a slip)\n"
+    checked = tried(program + plunges(20) + "M30\n", SIX, **EPOXY)  # type: ignore[arg-type]
+    assert [f.line for f in found(checked, "acceptance-stale")] == [4]
+    (unknown,) = found(checked, "acceptance-unknown")
+    assert unknown.line == 5
+    assert 'nearest: "straight-plunge"' in unknown.happens
+
+
+def test_a_job_that_accepts_a_rule_that_does_not_exist_is_refused() -> None:
+    with pytest.raises(Problem, match='there is no rule "strait-plunge"; nearest: "straight-plunge"'):
+        tried(HEAD + "M30\n", SIX, job=ACCEPT.replace("straight", "strait"))
+
+
+def test_without_a_material_it_is_said_once_what_would_let_chips_be_judged() -> None:
+    checked = tried(HEAD + plunges(20) + "G0 X-10\nG1 Z-1 F300\nG1 X90\nG0 Z5\nM30\n", SIX, stock=EPOXY["stock"])
+    assert not found(checked, "chip-too-thin", "straight-plunge")
+    rows = [row for row in checked.not_judged if row.rule in ("chip-too-thin", "straight-plunge")]
+    assert len(rows) == 2
+    assert all("material" in row.needs for row in rows)
+    assert len({row.rule for row in checked.not_judged}) == len(checked.not_judged)
+
+
+def test_a_rule_that_fails_becomes_a_finding_and_the_others_go_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    real = judging._run
+
+    def broken(rule, view, missing):  # type: ignore[no-untyped-def]
+        if rule.name == "steep-ramp":
+            raise ZeroDivisionError("made to fail")
+        return real(rule, view, missing)
+
+    monkeypatch.setattr(judging, "_run", broken)
+    checked = tried(HEAD + plunges(20) + "M30\n", SIX, **EPOXY)  # type: ignore[arg-type]
+    (failed,) = found(checked, "internal-error")
+    assert failed.found is not None
+    assert failed.found.value == "steep-ramp: ZeroDivisionError: made to fail"
+    assert "straight-plunge" in names(checked)
+
+
+@pytest.mark.parametrize("program", ["", "M30\n", "(nothing)\n", "G0 X1\n", "G1\n", "%\n%\n", "\x00\x01\n", "G21\nT1 M6\n"])
+def test_programs_with_next_to_nothing_in_them(program: str) -> None:
+    try:
+        checked = tried(program, SIX)
+    except Problem:
+        return
+    assert not found(checked, "internal-error")
+
+
+HOUSE = """
+pack = "lowtide"
+about = "What the Lowtide workshop (an invented one) asks."
+
+[[rule]]
+name = "left-of-zero"
+title = "Something is cut left of the zero"
+looks_at = "moves"
+when = "in_contact and lowest < floor"
+grade = "change"
+happens = "The tip goes to Z {lowest} here; this workshop ends at {floor}."
+change = "Do not go so deep."
+why = "A rule of the house."
+standing = "practice"
+source = "the house"
+owner = "the workshop"
+
+[rule.limits]
+floor = { value = "-2 mm", standing = "practice", source = "the house" }
+"""
+
+
+def test_a_house_pack_is_judged_beside_the_shipped_ones() -> None:
+    job = 'packs = ["house.toml"]\n'
+    checked = tried(HEAD + "G0 X-10 Y40\nG1 Z-3 F100\nG1 X60\nG0 Z5\nM30\n", SIX, job=job, house=HOUSE, **EPOXY)  # type: ignore[arg-type]
+    (own,) = found(checked, "left-of-zero")
+    assert own.happens == "The tip goes to Z -3 mm here; this workshop ends at -2 mm."
+    assert "chip-too-thin" in names(checked)
+
+
+def test_a_house_rule_may_not_take_a_shipped_name(tmp_path: Path) -> None:
+    (tmp_path / "house.toml").write_text(HOUSE.replace("left-of-zero", "steep-ramp"))
+    with pytest.raises(Problem, match='the rule "steep-ramp" also stands in'):
+        judging.check_together((*shipped_packs(), load_pack(tmp_path / "house.toml")))
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "line", "column", "says"),
+    [
+        ("lowest < floor", "lowest < -2", 9, 33, "give the number its unit"),
+        ("lowest < floor", "lowst < floor", 9, 24, 'there is no fact "lowst"; nearest: "lowest"'),
+        ('looks_at = "moves"', 'looks_at = "movs"', 8, 13, 'there is no table "movs"; nearest: "moves"'),
+        ("{lowest} here", "{lowest here", 11, 38, "does not belong here"),
+        ("{floor}.", "{flor}.", 11, 68, 'there is no fact "flor"'),
+        ('grade = "change"', 'grade = "bad"', 10, 9, "is none of its values"),
+        ('owner = "the', 'ower = "the', 16, 1, 'there is no such key; nearest: "owner"'),
+        ('value = "-2 mm"', 'value = "-2 mn"', 19, 22, 'there is no unit "mn"'),
+        ('name = "left-of-zero"', 'name = "L01"', 6, 9, "plain words in small letters"),
+        ("floor = {", "lowest = {", 19, 1, "is a fact already"),
+        ('why = "A rule of the house."\n', "", 5, 1, 'the key "why" is missing'),
+    ],
+)
+def test_what_is_wrong_in_a_pack_is_named_with_its_place(old: str, new: str, line: int, column: int, says: str) -> None:
+    assert old in HOUSE
+    with pytest.raises(Problem) as caught:
+        compile_pack(HOUSE.replace(old, new, 1), "house.toml")
+    assert says in caught.value.says
+    assert (caught.value.path, caught.value.line, caught.value.column) == ("house.toml", line, column)
