@@ -19,7 +19,7 @@ from gclint.stock.profile import Profile, profile
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
-MOST_WORK = 3e10  # cells looked at before the sweep gives up
+MOST_WORK = 1e10  # cells looked at before the sweep gives up
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
 ROOM = 262144  # pieces written at a time

@@ -504,8 +504,13 @@ class Sweeper:
         dy = (max(y_a, y_b) + outer - self.y_low) / self.cell - 0.5
         if dy < 0 or lo > self.ny - 1:
             return
+        if max(self.sa * self.ux, self.sb * self.ux) + self.ox + outer < self.x_low:
+            return
+        if min(self.sa * self.ux, self.sb * self.ux) + self.ox - outer > self.x_low + self.nx * self.cell:
+            return
         j_first = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
         j_end = cython.cast(cython.Py_ssize_t, floor(min(dy, cython.cast(cython.double, self.ny - 1)))) + 1
+        self.work += 8 * (j_end - j_first)
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
@@ -897,6 +902,8 @@ class Sweeper:
                 )
                 px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), st + sa * (e - st)
                 for p in range(pieces):
+                    if self.work > most_work:
+                        return mv, made
                     s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
                     qx, qy, qt = x0 + s * (x1 - x0), y0 + s * (y1 - y0), st + s * (e - st)
                     if s == 1.0:
@@ -954,6 +961,8 @@ class Sweeper:
                 flat_length = 0.0
             wanted = flat_length if pl != 17 or 2 * r >= resolution else 0.0
             for p in range(pieces):
+                if self.work > most_work:
+                    return mv, made
                 sx, sy, st = px, py, pt
                 opened = self._open_at(px, py, pt)
                 ang = angle0 + turn * (p + 1) / pieces
@@ -982,6 +991,8 @@ class Sweeper:
                         qx, qy, qt = u1, v1, self.top - w1
                     if k == chords - 1:
                         qx, qy, qt = x1, y1, self.top - z1
+                    if self.work > most_work:
+                        return mv, made
                     self._segment(px, py, pt, qx, qy, qt)
                     e += hypot(qx - px, qy - py)
                     level = max(level, qt)
