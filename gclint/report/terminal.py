@@ -108,7 +108,16 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     reach = _reach(checked)
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
-    paper.field("time", duration(checked.time_s) if checked.time_s is not None else "unknown (a rate is not declared)")
+    paper.field("time", _time(checked))
+
+
+def _time(checked: Checked) -> str:
+    if checked.time_s is not None:
+        return duration(checked.time_s)
+    cuts = [row.cut_time_s for row in checked.tools]
+    cutting = sum(seconds for seconds in cuts if seconds is not None)
+    known = f"cutting {duration(cutting)}, the rest " if cuts and None not in cuts else ""
+    return f"{known}unknown: a rate is not stated ([machine] rapid in shop.toml, or F)"
 
 
 def _reach(checked: Checked) -> str:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import io
 import re
+from dataclasses import replace
 from typing import Any
 
+import msgspec
 import pytest
 
 from gclint.judge.finding import Change, Found, Limits, SetWord
@@ -145,3 +147,10 @@ def test_a_failed_run_still_makes_a_sheet(make_run: Any, make_finding: Any) -> N
     whole = make_run(make_finding("internal-error", tool=None, found=None, window=None))
     text = joined(written(Run(whole.checked, None, "change", failed=True)))
     assert "gclint itself failed on part of this program" in text
+
+
+def test_a_time_that_is_not_known_says_what_would_tell_it(make_run: Any) -> None:
+    run = make_run()
+    untimed = replace(run, checked=msgspec.structs.replace(run.checked, time_s=None))
+    cutting = sum(row.cut_time_s for row in run.checked.tools)
+    assert f"time cutting {cutting:.0f} s, the rest unknown: a rate is not stated" in joined(written(untimed))
