@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.cutting.advice import advise_chip
 from gclint.judge.chain import Chain
@@ -17,8 +17,7 @@ from gclint.judge.wording import amount
 from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
 
 
-@dataclass(frozen=True)
-class Worst:
+class Worst(Struct, frozen=True, eq=False):
     """The worst place of one finding."""
 
     row: View  # one row

@@ -7,11 +7,11 @@ unknown. Columns are built only when an expression reads them.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from functools import cache
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.judge.chain import Chain
@@ -21,8 +21,7 @@ from gclint.judge.language import NUMBER, TEXT, TRUTH, Name
 Build = Callable[[Chain], Any]
 
 
-@dataclass(frozen=True, slots=True)
-class Fact:
+class Fact(Struct, frozen=True):
     """`build` gives an array of one value per row, or one value for all rows; None, NaN and code -1 are unknown."""
 
     kind: str
@@ -45,8 +44,7 @@ def text(meaning: str, build: Build, needs: str = "", words: tuple[str, ...] = (
     return Fact(TEXT, "", meaning, build, needs, words)
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """A kind of thing rules look at. `place` gives the rows' moves, -1 where a row belongs to no move."""
 
     name: str
@@ -83,25 +81,15 @@ def names_of(table: str) -> dict[str, Name]:
     return {key: Name(fact.kind, fact.unit, fact.words, None, grouped) for key, fact in facts_of(table).items()}
 
 
-def signature() -> str:
-    """All names, kinds and units: compiled packs are only good for the facts they were checked against."""
-    return "\n".join(
-        f"{table}.{key} {fact.kind} {fact.unit} {','.join(fact.words)}"
-        for table in tables()
-        for key, fact in facts_of(table).items()
-    )
-
-
-@dataclass(frozen=True)
-class View:
+class View(Struct, frozen=True, eq=False):
     """A table of one program, or chosen rows of it; what expressions are run over (evaluate.Rows)."""
 
     table: Table
     chain: Chain
     length: int
     rows: Column | None = None
-    built: dict[str, Any] = field(default_factory=dict)  # shared by all views of one table
-    facts: Mapping[str, Fact] = field(default_factory=dict)
+    built: dict[str, Any] = {}  # shared by all views of one table
+    facts: Mapping[str, Fact] = {}
 
     @staticmethod
     def of(name: str, chain: Chain) -> View:

@@ -10,7 +10,6 @@ a number is needed. Only this file imports lark; packs that ship are compiled wh
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from functools import cache
 from itertools import accumulate
 from pathlib import Path
@@ -58,8 +57,7 @@ class Wrong(Exception):
         self.says, self.at = says, at
 
 
-@dataclass(frozen=True, slots=True)
-class Node:
+class Node(msgspec.Struct, frozen=True):
     """One checked part of an expression with its span in the text."""
 
     code: list[Any]

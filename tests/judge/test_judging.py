@@ -39,7 +39,8 @@ def test_one_cause_is_one_finding_with_its_count_and_worst_place() -> None:
 def test_another_feed_or_tool_is_another_cause() -> None:
     program = HEAD + plunges(20, 40) + plunges(60, feed="F50") + "M30\n"
     assert [f.count for f in found(tried(program, SIX, **EPOXY), "straight-plunge")] == [2, 1]  # type: ignore[arg-type]
-    program = "G21 G90 G94 G17 G54\n" + "".join(f"T{n} M6\nM3 S12000\nG0 Z5\n" + plunges(20 * n) for n in (1, 2)) + "M30\n"
+    cuts = (f"T{n} M6\nM3 S12000\nG0 Z5\n" + plunges(20 * n) for n in (1, 2))
+    program = "G21 G90 G94 G17 G54\n" + "".join(cuts) + "M30\n"
     checked = tried(program, SIX, SIX.replace("1:", "2:"), **EPOXY)  # type: ignore[arg-type]
     assert [f.tool for f in found(checked, "straight-plunge")] == [1, 2]
 
@@ -184,7 +185,8 @@ floor = { value = "-2 mm", standing = "practice", source = "the house" }
 
 def test_a_house_pack_is_judged_beside_the_shipped_ones() -> None:
     job = 'packs = ["house.toml"]\n'
-    checked = tried(HEAD + "G0 X-10 Y40\nG1 Z-3 F100\nG1 X60\nG0 Z5\nM30\n", SIX, job=job, house=HOUSE, **EPOXY)  # type: ignore[arg-type]
+    program = HEAD + "G0 X-10 Y40\nG1 Z-3 F100\nG1 X60\nG0 Z5\nM30\n"
+    checked = tried(program, SIX, job=job, house=HOUSE, **EPOXY)  # type: ignore[arg-type]
     (own,) = found(checked, "left-of-zero")
     assert own.happens == "The tip goes to Z -3 mm here; this workshop ends at -2 mm."
     assert "chip-too-thin" in names(checked)

@@ -1,5 +1,4 @@
-"""Programs as they come to a school workshop, on two invented machines of Lowtide. Bands are declared, so that nothing here
-hangs on the shipped cards' figures."""
+"""Programs as they come to a school workshop, on two invented machines of Lowtide."""
 
 from __future__ import annotations
 
@@ -74,7 +73,10 @@ def test_1_a_straight_plunge_counts_only_the_depth_in_material() -> None:
         ("G0 X40 Y30\nG1 Z0 F900\nG1 X90 Z-3", set()),
         ("G0 X40 Y30\nG1 Z0 F300\nG1 X42 Z-3", {"hidden-plunge", "steep-ramp"}),
         ("G0 X40 Y30\nG1 Z0 F600\nG2 X40 Y30 Z-1 I3 J0\nG2 X40 Y30 Z-2 I3 J0\nG2 X40 Y30 I3 J0", set()),
-        ("G0 X40 Y30\nG1 Z0 F300\nG2 X40 Y30 Z-1 I0.05 J0\nG2 X40 Y30 Z-2 I0.05 J0", {"straight-plunge", "hidden-plunge"}),
+        (
+            "G0 X40 Y30\nG1 Z0 F300\nG2 X40 Y30 Z-1 I0.05 J0\nG2 X40 Y30 Z-2 I0.05 J0",
+            {"straight-plunge", "hidden-plunge"},
+        ),
     ],
     ids=["long ramp", "short ramp", "helix", "helix of no radius"],
 )  # fmt: skip
@@ -139,8 +141,8 @@ def test_8_travel_over_clamps(height: int, low: bool) -> None:
 
 def test_11_slow_travel_in_the_air_is_no_cut() -> None:
     checked = tried(
-        HEAD + "M3 S18000\nG1 Z5 F1000\nG1 X0 Y-10 F1000\nG1 X20\nG1 Z-2 F400\nG1 Y90 F2000\nG1 Z5 F1000\nG1 X60 Y-10 F1000\n"
-        "G1 Z-2 F400\nG1 Y90 F2000\nG1 Z5 F1000\nG1 X0 Y0 F1000\nM5\nM30\n",
+        HEAD + "M3 S18000\nG1 Z5 F1000\nG1 X0 Y-10 F1000\nG1 X20\nG1 Z-2 F400\nG1 Y90 F2000\nG1 Z5 F1000\n"
+        "G1 X60 Y-10 F1000\nG1 Z-2 F400\nG1 Y90 F2000\nG1 Z5 F1000\nG1 X0 Y0 F1000\nM5\nM30\n",
         material="oak", stock="120 x 80 x 20 mm at 0 0", shop=B + SIX,
     )  # fmt: skip
     assert names(checked, milder=True) == set()
@@ -151,7 +153,8 @@ def test_11_a_ball_that_finishes_a_surface() -> None:
     checked = tried(
         HEAD + f"M3 S18000\nG0 Z5\nG0 X-10 Y10\nG1 Z-0.3 F600\nG1 X10 F2000\n{lines}G0 Z5\nM5\nM30\n",
         material="oak", stock="120 x 80 x 20 mm at 0 0",
-        shop=B + '[[tool]]\nnumber = 1\nshape = "ball"\ndiameter = "6 mm"\nflutes = 2\n[windows.oak.1]\nfz = ["0.04 mm", "0.10 mm"]\n',
+        shop=B + '[[tool]]\nnumber = 1\nshape = "ball"\ndiameter = "6 mm"\nflutes = 2\n'
+        '[windows.oak.1]\nfz = ["0.04 mm", "0.10 mm"]\n',
     )  # fmt: skip
     assert not found(checked, "chip-too-thin", "chip-too-thick", "steep-ramp", "straight-plunge", "plunge-too-fast")
 
