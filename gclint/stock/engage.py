@@ -27,6 +27,7 @@ ROOM = 262144  # pieces written at a time
 Notes = list[tuple[str, str, int]]
 
 
+@np.errstate(over="ignore", invalid="ignore")  # unknown and absurd positions are sorted out by comparison
 def engage(motion: Motion, setup: Setup) -> Engagement:
     """Sweeps every move through the stock (mm; see the tables in stock/table.py).
 
@@ -156,7 +157,7 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
 
 
 def _cell_wanted(chosen: _Chosen, cuts: Bools, top: float) -> float | None:
-    """D/32 of the smallest tool that cuts, or an eighth of what it cuts if that is narrower; None where nothing cuts."""
+    """D/32 of the smallest tool that cuts, or an eighth of what it cuts if narrower; None where nothing cuts."""
     wanted = None
     for row, tool in enumerate(chosen.tools):
         mine = cuts & (chosen.tool == row)
@@ -170,7 +171,7 @@ def _cell_wanted(chosen: _Chosen, cuts: Bools, top: float) -> float | None:
 
 
 def _grid(wide: float, high: float, wanted: float) -> float:
-    """The cell, mm: at most a twentieth smaller than wanted so that whole cells fill the blank, larger where they are too many."""
+    """The cell, mm: up to a twentieth smaller than wanted, so that whole cells fill the blank; larger at the cap."""
     cell = wanted
     while max(1, round(wide / cell)) * max(1, round(high / cell)) > 0.9 * MOST_CELLS:
         cell *= 1.01

@@ -12,11 +12,20 @@ from gclint.stock.table import ENTRY, Entries, Passes, Pieces
 
 SURFACE = 0.1  # mm; descents through less, or beside the middle of the tip, follow a surface and are no entries
 FOLLOWS = 0.5  # a descent whose material was thinner than this share of it follows a surface
+LONG = 1e9  # mm; stands for a length that is not known
 STRAIGHT = 89.0  # degrees; steeper is straight
 
 
-def entries_of(motion: Motion, pieces: Pieces, solid: Floats32, passes: Passes, pass_of: Ints, box: Stock,
-               before: Floats32, resolution: float) -> Entries:  # fmt: skip
+def entries_of(
+    motion: Motion,
+    pieces: Pieces,
+    solid: Floats32,
+    passes: Passes,
+    pass_of: Ints,
+    box: Stock,
+    before: Floats32,
+    resolution: float,
+) -> Entries:
     """All entries of a program, in the order of execution.
 
     solid: per piece, depth of solid gone through, mm. before: per move, depth of the surface under the tip at the
@@ -41,13 +50,20 @@ def _level_length(motion: Motion) -> Floats:
     drop = np.nan_to_num(motion.z1 - motion.z0)
     chord = np.hypot(motion.x1 - motion.x0, motion.y1 - motion.y0)
     path = np.sqrt(np.maximum(0.0, motion.length**2 - drop**2))
-    return np.nan_to_num(np.where(motion.kind >= ARC_CW, path, chord), nan=1e9)
+    known: Floats = np.nan_to_num(np.where(motion.kind >= ARC_CW, path, chord), nan=LONG, posinf=LONG)
+    return np.minimum(known, LONG)
 
 
-def _descents(motion: Motion, pieces: Pieces, solid: Floats32, pass_of: Ints, box: Stock, before: Floats32, resolution: float) -> tuple[Entries, Bools]:  # fmt: skip
-    """The entries, and which pieces belong to one. Groups of descending moves in material; pecks into one hole, and the laps of a helix, are one group."""
+def _descents(
+    motion: Motion, pieces: Pieces, solid: Floats32, pass_of: Ints, box: Stock, before: Floats32, resolution: float
+) -> tuple[Entries, Bools]:
+    """The entries, and which pieces belong to one: groups of descending moves in material.
+
+    Pecks into one hole, and the laps of a helix, are one group.
+    """
     top = box.top or 0.0
-    down = motion.z0 - motion.z1 > 0.5 * resolution
+    drop_of_move = motion.z0 - motion.z1
+    down = drop_of_move > 0.5 * resolution
     tool = motion.tool
     run = np.cumsum(~down | np.concatenate(([True], ~down[:-1] | (tool[1:] != tool[:-1]))) if len(down) else down)
     rows = np.flatnonzero((pieces.drop > 0) & (pieces.under > 0) & down[pieces.move])
@@ -91,7 +107,7 @@ def _descents(motion: Motion, pieces: Pieces, solid: Floats32, pass_of: Ints, bo
 
     stop = np.concatenate((begin[1:], [len(rows)])) - 1
     first, last = move[begin], move[stop]
-    fall = np.concatenate(([0.0], np.cumsum(np.where(down, np.nan_to_num(motion.z0 - motion.z1), 0.0))))
+    fall = np.concatenate(([0.0], np.cumsum(np.where(down & (drop_of_move < LONG), drop_of_move, 0.0))))
     # pecks go down again through their own hole: only the way from the first start to the lowest end is the descent
     lowest = np.minimum.reduceat(motion.z1[move], begin)
     descent = np.where(straight, motion.z0[first] - lowest, fall[last + 1] - fall[first])
@@ -123,7 +139,7 @@ def _descents(motion: Motion, pieces: Pieces, solid: Floats32, pass_of: Ints, bo
 def _openings(
     motion: Motion, pieces: Pieces, passes: Passes, entering: Bools, box: Stock, resolution: float
 ) -> Entries:
-    """Passes that no descent into solid opens: the tool came from outside the outline (side) or through open space (open)."""
+    """Passes that no descent into solid opens: the tool came from outside (side) or through open space (open)."""
     first = passes.first_piece
     move = pieces.move[first].astype(np.int64)
     entered = entering[first]
@@ -140,7 +156,7 @@ def _openings(
         first_move=came,
         last_move=move,
         pass_=row,
-        descent=np.maximum(0.0, np.nan_to_num(motion.z0[came] - motion.z1[came])),
+        descent=np.clip(np.nan_to_num(motion.z0[came] - motion.z1[came]), 0.0, LONG),
         under=pieces.under[first],
         centre=pieces.centre[first],
         feed=motion.feed[move],

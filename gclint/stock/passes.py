@@ -12,11 +12,11 @@ from gclint.stock.table import Passes, Pieces
 def passes_of(motion: Motion, pieces: Pieces, radius: Floats) -> tuple[Passes, Ints]:
     """The passes, and for each piece the row of its pass (-1: a rapid, which opens none).
 
-    radius: of each move's tool, mm. A run breaks at a tool change, at a rapid, and at more than a piece's length (half a
-    radius) of path without contact.
+    radius: of each move's tool, mm. A run breaks at a tool change, at a rapid, and at more than a piece's length (half
+    a radius) of path without contact.
     """
     n = len(pieces)
-    length = np.nan_to_num(motion.length, nan=1e9)
+    length = np.minimum(np.nan_to_num(motion.length, nan=1e9, posinf=1e9), 1e9)
     before = np.concatenate(([0.0], np.cumsum(length)))
     tool, rapid = motion.tool[pieces.move], motion.kind[pieces.move] == RAPID
     begins = before[pieces.move] + pieces.start * length[pieces.move]

@@ -13,7 +13,7 @@ FLAT, BALL, CONE, OTHER = 0, 1, 2, 3  # as in gclint.stock.sweep
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """Lengths in mm. Height above the tip: 0 to radius `flat`, then a torus of radius `torus` to `join_r`, then a cone."""
+    """Lengths in mm. Height above the tip: 0 up to radius `flat`, a torus of radius `torus` to `join_r`, a cone."""
 
     radius: float
     flat: float

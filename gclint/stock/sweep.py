@@ -5,8 +5,8 @@ cell's centre. A vertical wall seldom runs along cell borders, so a cell through
 (0..0.5, the smaller of its two parts, 0 = no wall) and `other` (the depth of that part). Walls are therefore known to a
 small fraction of a cell, and a skim thinner than a cell is seen.
 
-Everything is in depths: t = top - z, positive downward. A tool is its profile z(r): a flat disc of radius `flat`, a corner
-torus of radius `torus`, a cone of slope `cone` from `join_r`, `join_z` on, and a cylinder of the tool's radius.
+Everything is in depths: t = top - z, positive downward. A tool is its profile z(r): a flat disc of radius `flat`, a
+corner torus of radius `torus`, a cone of slope `cone` from `join_r`, `join_z` on, and a cylinder of the tool's radius.
 """
 
 import cython
@@ -31,8 +31,9 @@ FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not beli
 # columns of the table of tools and of the table of pieces, in this order
 TOOL_COLUMNS = ("radius", "flat", "torus", "join_r", "join_z", "cone", "rim", "shape", "flute_length", "shank_radius")
 PIECE_COLUMNS = (
-    "start", "end", "length", "travel", "drop", "removed", "ap", "ae", "angle", "climb", "under", "shank", "depth", "solid",
-)  # fmt: skip
+    *("start", "end", "length", "travel", "drop", "removed", "ap"),
+    *("ae", "angle", "climb", "under", "shank", "depth", "solid"),
+)
 
 
 @cython.cclass
@@ -156,7 +157,7 @@ class Sweeper:
     def _span(
         self, dy: cython.double, reach: cython.double, x_first: cython.p_Py_ssize_t, x_end: cython.p_Py_ssize_t
     ) -> cython.bint:
-        """Cells of the row at dy (from the origin) within `reach` of the segment, as a half-open range; False if none."""
+        """Cells of the row at dy (from the origin) within `reach` of the segment, half-open; False if none."""
         lo: cython.double = 1e300
         hi: cython.double = -1e300
         e: cython.double
@@ -210,9 +211,16 @@ class Sweeper:
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _count(self, a: cython.double, v: cython.double, old: cython.double, depth: cython.double,
-               volume: cython.double, area: cython.double) -> cython.void:  # fmt: skip
-        """Adds one cell in contact (a along, v left of the path; area: share of the cell newly cut) to the piece's sums."""
+    def _count(
+        self,
+        a: cython.double,
+        v: cython.double,
+        old: cython.double,
+        depth: cython.double,
+        volume: cython.double,
+        area: cython.double,
+    ) -> cython.void:
+        """Adds one cell in contact to the piece's sums; a along, v left of the path; area: its share newly cut."""
         y: cython.double = -v
         right: cython.double
         d2: cython.double
@@ -251,7 +259,7 @@ class Sweeper:
             if old < self.strip_top[k]:
                 self.strip_top[k] = old
 
-    # Cells of a row are reached through pointers: j and the range come from _span and _rows, which clamp both to the field.
+    # Cells of a row are reached through pointers: j and the range come from _rows and _span, which clamp both.
     @cython.cfunc
     @cython.exceptval(check=False)
     def _take(
@@ -304,9 +312,16 @@ class Sweeper:
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _wall(self, j: cython.Py_ssize_t, i: cython.Py_ssize_t, cover: cython.float, d: cython.float,
-              a: cython.double, v: cython.double) -> cython.void:  # fmt: skip
-        """Lowers the share `cover` of one cell to depth d, nearest part first. Doing it twice does nothing the second time."""
+    def _wall(
+        self,
+        j: cython.Py_ssize_t,
+        i: cython.Py_ssize_t,
+        cover: cython.float,
+        d: cython.float,
+        a: cython.double,
+        v: cython.double,
+    ) -> cython.void:
+        """Lowers the share `cover` of one cell to depth d, nearest part first; a second time it does nothing."""
         main: cython.float = self.cut[j, i]
         m: cython.float = self.share[j, i]
         o: cython.float = self.other[j, i]
@@ -340,7 +355,7 @@ class Sweeper:
                 if d > o:
                     moved += m
                     volume += m * (d - o)
-                # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again next time
+                # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again
                 self.cut[j, i] = o if d < o and o - d < 0.03 else d
                 self.share[j, i], self.other[j, i] = bare, main
         elif d > main:
@@ -365,7 +380,7 @@ class Sweeper:
     @cython.cfunc
     @cython.exceptval(check=False)
     def _cover(self, dx: cython.double, dy: cython.double) -> cython.double:
-        """Share of the cell at (dx, dy) from the tool's axis that lies within the tool's radius, its rim taken as straight there."""
+        """Share of the cell at (dx, dy) from the axis that lies within the tool's radius, the rim taken as straight."""
         r: cython.double = sqrt(dx * dx + dy * dy)
         s: cython.double = (r - self.radius) * self.per_cell
         wide: cython.double = max(fabs(dx), fabs(dy)) / max(r, 1e-12)
@@ -411,7 +426,6 @@ class Sweeper:
         sb: cython.float = self.sb
         t: cython.float = self.t0
         slope: cython.float = self.slope
-        r: cython.float = self.radius
         r2: cython.float = self.radius * self.radius
         base: cython.float
         lean: cython.float
@@ -434,7 +448,7 @@ class Sweeper:
                     u = u if u < sb else sb
                     depth[i] = t + slope * u
         elif self.shape == BALL:
-            # along the path the ball's surface is t0 + slope (a + u) - r + sqrt(q^2 - u^2), q^2 = r^2 - v^2; best at u = lean q
+            # along the path the surface is t0 + slope (a + u) - r + sqrt(q^2 - u^2), q^2 = r^2 - v^2; best at u = lean q
             lean = self.slope / sqrt(1 + self.slope * self.slope)
             base = self.t0 - self.radius
             for i in range(m):
@@ -478,7 +492,7 @@ class Sweeper:
     @cython.cfunc
     @cython.exceptval(check=False)
     def _rows(self, deepest: cython.double, skip_start: cython.bint) -> cython.void:
-        """Lowers every cell the segment reaches. `skip_start`: the flat disc at a = 0 is already lowered as deep as this goes."""
+        """Lowers every cell the segment reaches; `skip_start`: the flat disc at a = 0 is already lowered so deep."""
         wall: cython.bint = deepest > self.rim
         half: cython.double = 0.7072 * self.cell  # half a cell's diagonal
         inner: cython.double
@@ -765,7 +779,10 @@ class Sweeper:
 
     @cython.cfunc
     def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
-        """Engagement angle (radians) of a contact `width` wide around `mean`, on one side of the axis; ends near the rim or the axis are there."""
+        """Engagement angle (radians) of a contact `width` wide about `mean`, on one side of the axis.
+
+        An end within a cell of the rim or of the axis is taken to lie there.
+        """
         lo: cython.double = mean - 0.5 * width
         hi: cython.double = mean + 0.5 * width
         if width <= 0 or r <= 0:
@@ -783,14 +800,31 @@ class Sweeper:
         self.flute_length, self.shank_radius = row[8], row[9]
         self.last_x = float("nan")
 
-    def run(self, first: cython.Py_ssize_t, kind: cython.const[cython.uchar][::1], plane: cython.const[cython.uchar][::1],
-            x0s: cython.const[cython.double][::1], y0s: cython.const[cython.double][::1], z0s: cython.const[cython.double][::1],
-            x1s: cython.const[cython.double][::1], y1s: cython.const[cython.double][::1], z1s: cython.const[cython.double][::1],
-            cus: cython.const[cython.double][::1], cvs: cython.const[cython.double][::1], sweeps: cython.const[cython.double][::1],
-            tool: cython.const[cython.int][::1], tools: cython.const[cython.double][:, ::1], resolution: cython.double, most_work: cython.double,
-            out: cython.float[:, ::1], out_move: cython.int[::1], out_bits: cython.uchar[:, ::1],
-            skipped: cython.uchar[::1], before: cython.float[::1]):  # fmt: skip
-        """Sweeps moves from row `first` on until the end, or until `out` might not hold another move, or `most_work` cells.
+    def run(
+        self,
+        first: cython.Py_ssize_t,
+        kind: cython.const[cython.uchar][::1],
+        plane: cython.const[cython.uchar][::1],
+        x0s: cython.const[cython.double][::1],
+        y0s: cython.const[cython.double][::1],
+        z0s: cython.const[cython.double][::1],
+        x1s: cython.const[cython.double][::1],
+        y1s: cython.const[cython.double][::1],
+        z1s: cython.const[cython.double][::1],
+        cus: cython.const[cython.double][::1],
+        cvs: cython.const[cython.double][::1],
+        sweeps: cython.const[cython.double][::1],
+        tool: cython.const[cython.int][::1],
+        tools: cython.const[cython.double][:, ::1],
+        resolution: cython.double,
+        most_work: cython.double,
+        out: cython.float[:, ::1],
+        out_move: cython.int[::1],
+        out_bits: cython.uchar[:, ::1],
+        skipped: cython.uchar[::1],
+        before: cython.float[::1],
+    ):
+        """Sweeps moves from row `first` on, as far as `out` surely holds their pieces and `most_work` cells go.
 
         tool: row of `tools`, -1 = not swept. out: [PIECE_COLUMNS, rows]; out_bits: [touch, centre, open_start; rows].
         skipped[move] = 1 where a move was too much for the bounds (an arc of too many turns).
@@ -839,8 +873,6 @@ class Sweeper:
         qx: cython.double
         qy: cython.double
         qt: cython.double
-        sx: cython.double
-        sy: cython.double
         st: cython.double
         box_x: cython.double = self.x_low + self.nx * self.cell
         box_y: cython.double = self.y_low + self.ny * self.cell
@@ -912,8 +944,23 @@ class Sweeper:
                     opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
                     self._begin(length * (s - u0), qt - pt, max(pt, qt))
                     self._segment(px, py, pt, qx, qy, qt)
-                    if self._store(made, out, out_bits, u0, s, length * (s - u0), flat_length * (s - u0),
-                                   wanted * (s - u0), qt - pt, max(pt, qt), qx, qy, qt, opened, floor_t):  # fmt: skip
+                    if self._store(
+                        made,
+                        out,
+                        out_bits,
+                        u0,
+                        s,
+                        length * (s - u0),
+                        flat_length * (s - u0),
+                        wanted * (s - u0),
+                        qt - pt,
+                        max(pt, qt),
+                        qx,
+                        qy,
+                        qt,
+                        opened,
+                        floor_t,
+                    ):
                         out_move[made] = mv
                         made += 1
                     px, py, pt = qx, qy, qt
@@ -934,8 +981,13 @@ class Sweeper:
                 self.last_x = float("nan")
                 continue
             # out of reach altogether?
-            if pl == 17 and (max(self.top - z0, self.top - z1) <= 0 or cus[mv] - r > box_x + reach or cus[mv] + r < self.x_low - reach
-                             or cvs[mv] - r > box_y + reach or cvs[mv] + r < self.y_low - reach):  # fmt: skip
+            if pl == 17 and (
+                max(self.top - z0, self.top - z1) <= 0
+                or cus[mv] - r > box_x + reach
+                or cus[mv] + r < self.x_low - reach
+                or cvs[mv] - r > box_y + reach
+                or cvs[mv] + r < self.y_low - reach
+            ):
                 self.last_x = float("nan")
                 continue
             if pl != 17:
@@ -963,7 +1015,7 @@ class Sweeper:
             for p in range(pieces):
                 if self.work > most_work:
                     return mv, made
-                sx, sy, st = px, py, pt
+                st = pt
                 opened = self._open_at(px, py, pt)
                 ang = angle0 + turn * (p + 1) / pieces
                 floor_t = self._floor(cus[mv] + r1 * cos(ang), cvs[mv] + r1 * sin(ang)) if pl == 17 else 1e30
@@ -997,8 +1049,23 @@ class Sweeper:
                     e += hypot(qx - px, qy - py)
                     level = max(level, qt)
                     px, py, pt = qx, qy, qt
-                if self._store(made, out, out_bits, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
-                               length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened, floor_t):  # fmt: skip
+                if self._store(
+                    made,
+                    out,
+                    out_bits,
+                    cython.cast(cython.double, p) / pieces,
+                    cython.cast(cython.double, p + 1) / pieces,
+                    length / pieces,
+                    e,
+                    wanted / pieces if pl == 17 else e,
+                    pt - st,
+                    level,
+                    px,
+                    py,
+                    pt,
+                    opened,
+                    floor_t,
+                ):
                     out_move[made] = mv
                     made += 1
         return n_moves, made
@@ -1021,9 +1088,24 @@ class Sweeper:
         self.lo, self.hi = max(self.lo, p), min(self.hi, q)
 
     @cython.cfunc
-    def _store(self, at: cython.Py_ssize_t, out: cython.float[:, ::1], bits: cython.uchar[:, ::1], s0: cython.double, s1: cython.double,
-               length: cython.double, swept: cython.double, travel: cython.double, drop: cython.double, depth: cython.double,
-               x: cython.double, y: cython.double, t: cython.double, opened: cython.bint, floor_t: cython.double) -> cython.bint:  # fmt: skip
+    def _store(
+        self,
+        at: cython.Py_ssize_t,
+        out: cython.float[:, ::1],
+        bits: cython.uchar[:, ::1],
+        s0: cython.double,
+        s1: cython.double,
+        length: cython.double,
+        swept: cython.double,
+        travel: cython.double,
+        drop: cython.double,
+        depth: cython.double,
+        x: cython.double,
+        y: cython.double,
+        t: cython.double,
+        opened: cython.bint,
+        floor_t: cython.double,
+    ) -> cython.bint:
         """Writes the piece's row; False where nothing was touched."""
         c2: cython.double = self.cell * self.cell
         ap: cython.double = 0.0

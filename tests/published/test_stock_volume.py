@@ -18,7 +18,9 @@ BOX = shapely.box(0, 0, 60, 40)
 
 def polyline(seed: int, corners: int = 6) -> list[tuple[float, float]]:
     rng = np.random.default_rng(seed)
-    return [(float(x), float(y)) for x, y in zip(rng.uniform(-5, 65, corners), rng.uniform(-5, 45, corners), strict=True)]
+    return [
+        (float(x), float(y)) for x, y in zip(rng.uniform(-5, 65, corners), rng.uniform(-5, 45, corners), strict=True)
+    ]
 
 
 @pytest.mark.parametrize("diameter", [3.0, 6.0, 12.0])
@@ -50,7 +52,9 @@ def test_a_skim_thinner_than_a_cell_removes_its_own_volume() -> None:
     # a round pocket wall widened by 0.05 mm; the cell is 0.19 mm
     path = Path((40, 20, -2)).arc((30, 20), 360).line(x=40.05).arc((30, 20), 360)
     found = engage(path.motion(), setup(Tool(1, "flat", 6.0), stock=box((0, 60), (0, 40))))
-    ring = shapely.Point(30, 20).buffer(13.05, quad_segs=512).area - shapely.Point(30, 20).buffer(13.0, quad_segs=512).area
+    ring = (
+        shapely.Point(30, 20).buffer(13.05, quad_segs=512).area - shapely.Point(30, 20).buffer(13.0, quad_segs=512).area
+    )
     assert found.pieces.removed[found.pieces.move == 2].sum() == pytest.approx(2 * ring, rel=0.1)
 
 
@@ -81,7 +85,10 @@ def v_at(x: float, y: float, z: float, radius: float, angle: float) -> manifold3
 def test_sloped_paths_against_a_solid_modeller(tool: Tool, solid, seed: int) -> None:  # type: ignore[no-untyped-def]
     # manifold3d: the hull of the tool at both ends of each move is what a convex tool sweeps; the union is cut from the blank
     rng = np.random.default_rng(seed)
-    points = [(float(x), float(y), float(z)) for x, y, z in zip(rng.uniform(0, 30, 4), rng.uniform(0, 20, 4), rng.uniform(-4, 1, 4), strict=True)]
+    points = [
+        (float(x), float(y), float(z))
+        for x, y, z in zip(rng.uniform(0, 30, 4), rng.uniform(0, 20, 4), rng.uniform(-4, 1, 4), strict=True)
+    ]
     found = engage(Path(points[0]).through(points[1:]).motion(), setup(tool, stock=box((0, 30), (0, 20), 10.0)))
     swept = manifold3d.Manifold()
     for a, b in zip(points, points[1:], strict=False):

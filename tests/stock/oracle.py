@@ -23,7 +23,9 @@ def height(tool: Profile, r: float) -> float:
     return tool.join_z + tool.cone * (r - tool.join_r)
 
 
-def depths(tool: Profile, points: Sequence[Point], xs: Sequence[float], ys: Sequence[float], places: int = 400) -> np.ndarray:
+def depths(
+    tool: Profile, points: Sequence[Point], xs: Sequence[float], ys: Sequence[float], places: int = 400
+) -> np.ndarray:
     """Depth below Z0 at every centre (x, y), after the tip has gone from point to point."""
     found = np.zeros((len(ys), len(xs)))
     for a, b in zip(points, points[1:], strict=False):

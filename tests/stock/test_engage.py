@@ -33,7 +33,9 @@ def test_concentric_laps_give_the_stepover_as_ae(stepover: float, levels: int) -
         path.rapid(30 - 5, 20 - 5).line(z=-(level + 1.0))
         for lap in range(2):
             r = 5 + lap * stepover
-            path.line(30 - r, 20 - r).line(30 + r, 20 - r).line(30 + r, 20 + r).line(30 - r, 20 + r).line(30 - r, 20 - r)
+            path.line(30 - r, 20 - r).line(30 + r, 20 - r).line(30 + r, 20 + r).line(30 - r, 20 + r).line(
+                30 - r, 20 - r
+            )
         path.rapid(z=1)
     found = engage(path.motion(), setup(flat(6.0), stock=BLANK))
     per_level = len(path.rows) // levels

@@ -76,7 +76,10 @@ def test_arcs_in_upright_planes(plane: int) -> None:
     centre = (1.0, 10.0) if plane == 18 else (10.0, 1.0)
     sweep = -180.0 if plane == 18 else 180.0
     for turn in (sweep, -sweep):
-        found = engage(Path(start).arc(centre, turn, plane=plane).motion(), setup(Tool(1, "ball", 2.0), stock=box((0, 20), (0, 20))))
+        found = engage(
+            Path(start).arc(centre, turn, plane=plane).motion(),
+            setup(Tool(1, "ball", 2.0), stock=box((0, 20), (0, 20))),
+        )
         dips = turn == (180.0 if plane == 19 else -180.0)
         deepest = found.cut.max() if found.cut.size else 0.0
         assert deepest == pytest.approx(3.0 if dips else 0.0, abs=0.03)
