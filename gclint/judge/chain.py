@@ -7,7 +7,7 @@ from functools import cached_property
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Ints
+from gclint.columns import Bools, Column, Floats, Ints, distinct
 from gclint.cutting.table import Cutting, ToolWindows
 from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
 from gclint.motion.timing import Timing
@@ -33,7 +33,7 @@ class Chain:
     @cached_property
     def tools(self) -> list[int]:
         """Numbers of the tools that move, ascending; -1 where the program never says."""
-        return [int(number) for number in np.unique(self.motion.tool)]
+        return [int(number) for number in distinct(self.motion.tool)]
 
     def tool(self, number: int) -> Tool | None:
         return self.setup.tools.get(number)

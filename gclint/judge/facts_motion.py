@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, distinct
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
@@ -85,8 +85,8 @@ def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
     depth = np.full(len(m), -np.inf)
     which = np.full(len(m), -1, dtype=np.int32)
     placed = chain.placed & ((m.flags & (MACHINE | HOME)) == 0)
-    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in np.unique(m.tool)])
-    radius = radius[np.searchsorted(np.unique(m.tool), m.tool)] if len(m) else np.empty(0)
+    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in distinct(m.tool)])
+    radius = radius[np.searchsorted(distinct(m.tool), m.tool)] if len(m) else np.empty(0)
     for index, box in enumerate(chain.setup.keep_out):
         low = box.high[2] - chain.lowest
         near = np.flatnonzero(placed & (low > 0))

@@ -7,7 +7,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column, Floats
+from gclint.columns import Column, Floats, distinct
 from gclint.faults import CODE, KINDS
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Build, Table, number, text, texts, truth
@@ -52,7 +52,7 @@ FAULTS = Table(
 
 
 def _used(chain: Chain) -> list[int]:
-    return [int(n) for n in np.unique(chain.motion.tool[_feeds(chain)])]
+    return [int(n) for n in distinct(chain.motion.tool[_feeds(chain)])]
 
 
 def _first_use(chain: Chain) -> Column:

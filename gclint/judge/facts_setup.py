@@ -194,9 +194,10 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["cutting_feed"] = number("mm/min", "usual feed of this tool's own level cuts",
                                   _gather(tool_of, lambda c, n: c.cutting_feed.get(n)),
                                   "a level cut of this tool")  # fmt: skip
-    made["window.feed"] = number("mm/min", "largest feed the chip window allows this tool at its true speed",
-                                 _gather(tool_of, _window_feed),
-                                 f"{both}, with its flutes and the spindle's speed")  # fmt: skip
+    speed = f"{both}, with its flutes and the spindle's speed"
+    for name, side, most in (("feed", "high", "largest"), ("least_feed", "low", "smallest")):
+        made[f"window.{name}"] = number("mm/min", f"{most} feed the chip window allows this tool at its true speed",
+                                        _gather(tool_of, _window_feed(side)), speed)  # fmt: skip
     return made
 
 
@@ -209,13 +210,21 @@ def _plunge(chain: Chain, n: int) -> str | None:
     return getattr(chain.windows(n), "plunge", None)
 
 
-def _window_feed(chain: Chain, n: int) -> float | None:
-    tool, windows = chain.tool(n), chain.windows(n)
-    if tool is None or windows is None or tool.flutes is None:
-        return None
-    own = (chain.motion.tool == n) & chain.in_contact
-    speeds = chain.cutting.true_speed_of[own]
-    high = max((w.high for w in windows.chip.values() if w.high is not None), default=None)
-    if high is None or not np.isfinite(speeds).any():
-        return None
-    return float(high * tool.flutes * np.nanmax(speeds))
+def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
+    """The feed at the high (low) end of the widest chip window of a tool, at its highest (lowest) true speed in the cut."""
+
+    def read(chain: Chain, n: int) -> float | None:
+        tool, windows = chain.tool(n), chain.windows(n)
+        if tool is None or windows is None or tool.flutes is None:
+            return None
+        speeds = chain.cutting.true_speed_of[(chain.motion.tool == n) & chain.in_contact]
+        limits = [limit for w in windows.chip.values() if (limit := getattr(w, side)) is not None]
+        if not limits or not np.isfinite(speeds).any():
+            return None
+        if side == "high":
+            return float(max(limits) * tool.flutes * np.nanmax(speeds))
+        slot = windows.chip.get("slot")
+        low = slot.low if slot is not None and slot.low is not None else max(limits)
+        return float(low * tool.flutes * np.nanmin(speeds))
+
+    return read

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Column, distinct
 from gclint.judge.chain import Chain
 from gclint.judge.change import ADVICE, Worst
 from gclint.judge.evaluate import TRUE, numbers, truth, words
@@ -118,7 +118,7 @@ def _finding(
 ) -> Finding:
     one = view.choose(np.array([worst]))
     moves = view.column("move")[rows]
-    lines = np.unique(np.concatenate((line_of(rule, view.choose(rows)), np.unique(place[rows]))))
+    lines = distinct(np.concatenate((line_of(rule, view.choose(rows)), distinct(place[rows]))))
     lines = np.maximum(lines, 1)
     worst_move = int(view.column("move")[worst])
     inch = bool(chain.motion.flags[worst_move] & INCH) if worst_move >= 0 and len(chain.motion) else False
@@ -127,9 +127,9 @@ def _finding(
     if rule.text.cause == "once":
         stands = worst_line
     stands = max(stands, 1)
-    tools = np.unique(view.column("tool")[rows])
+    tools = distinct(view.column("tool")[rows])
     tool = _tool_number(int(tools[0]), chain) if len(tools) == 1 else None
-    count = len(np.unique(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
+    count = len(distinct(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
     found, window = _measured(rule, one, inch, chain)
     return Finding(
         rule=rule.name,
@@ -210,7 +210,7 @@ def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int,
     moves = view.column("move")[rows]
     if rule.text.cause != "feed" or not len(chain.motion) or moves[0] < 0:
         return ()
-    lines = np.unique(chain.motion.feed_line[moves])
+    lines = distinct(chain.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())
 
 

@@ -152,7 +152,10 @@ def test_a_rule_that_fails_becomes_a_finding_and_the_others_go_on(monkeypatch: p
     assert "straight-plunge" in names(checked)
 
 
-@pytest.mark.parametrize("program", ["", "M30\n", "(nothing)\n", "G0 X1\n", "G1\n", "%\n%\n", "\x00\x01\n", "G21\nT1 M6\n"])
+LITTLE = ["", "M30\n", "(nothing)\n", "G0 X1\n", "G1\n", "%\n%\n", "\x00\x01\n", "G21\nT1 M6\n"]
+
+
+@pytest.mark.parametrize("program", LITTLE)
 def test_programs_with_next_to_nothing_in_them(program: str) -> None:
     try:
         checked = tried(program, SIX)
