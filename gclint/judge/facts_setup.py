@@ -211,7 +211,7 @@ def _plunge(chain: Chain, n: int) -> str | None:
 
 
 def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
-    """The feed at the high (low) end of the widest chip window of a tool, at its highest (lowest) true speed in the cut."""
+    """The feed at the high (low) end of a tool's chip window, at its highest (lowest) true speed in the cut."""
 
     def read(chain: Chain, n: int) -> float | None:
         tool, windows = chain.tool(n), chain.windows(n)
