@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Floats32
+from gclint.columns import Bools, Column, Floats, Floats32, distinct
 from gclint.cutting import formulas
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floor_for, windows_for
@@ -34,7 +34,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     pieces = engagement.pieces
     material = setup.material
     true_speed, marks, assumed = _true_speed(motion, setup)
-    numbers = np.unique(motion.tool) if len(motion) else np.zeros(0, np.int32)
+    numbers = distinct(motion.tool) if len(motion) else np.zeros(0, np.int32)
     tools = [setup.tools.get(int(number)) for number in numbers]
     windows = {
         int(number): windows_for(material, tool, setup.measured_windows.get(int(number)))
@@ -96,7 +96,7 @@ def _true_speed(motion: Motion, setup: Setup) -> tuple[Floats, tuple[str, ...], 
             better = off <= nearest  # false where no S is set
             mark_of[better], nearest[better] = n, off[better]
     true = np.array([mark.true for mark in spindle.dial] + [np.nan])[mark_of]
-    first = {int(n): int(np.argmax(cuts & (mark_of == n))) for n in np.unique(mark_of[cuts])}
+    first = {int(n): int(np.argmax(cuts & (mark_of == n))) for n in distinct(mark_of[cuts])}
     used = sorted(first, key=lambda n: first[n])
     assumed = [
         Assumed(f"dial mark {mark.mark}", f"{mark.stated:g} rev/min as stated", "its true speed was never measured")

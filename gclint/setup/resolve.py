@@ -166,9 +166,9 @@ def _dial(job: Job, spindle: Spindle, file: File | None) -> str | None:
 
 def _cutting_tools(motion: Motion) -> set[int]:
     """Tool numbers in the spindle during feed moves; -1 where none was called."""
-    import numpy as np
+    from gclint.columns import distinct
 
-    return {int(number) for number in np.unique(motion.tool[motion.kind != 0])}
+    return {int(number) for number in distinct(motion.tool[motion.kind != 0])}
 
 
 def _material(declared: Declared, job: Job) -> Material | None:

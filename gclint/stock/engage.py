@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Bytes, Floats, Floats32, Ints
+from gclint.columns import Bools, Bytes, Floats, Floats32, Ints, distinct
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.problem import Problem
 from gclint.setup.types import Assumed, Setup, Stock
@@ -113,7 +113,9 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
             notes.append((what, needs, int(np.count_nonzero(concerned))))
             usable &= ~concerned
     lost = ~known & (flags & (MACHINE | HOME | OTHER_FRAME | COMPENSATED | PROBE) == 0)
-    lost &= (motion.kind != RAPID) | (motion.z1 < (top_of(setup) or 0.0))
+    # one that ends above the stock cannot have cut much, and a rapid of unknown height is a lift
+    top = top_of(setup) or 0.0
+    lost &= (motion.z1 < top) | (~(motion.z1 >= top) & (motion.kind != RAPID))
     if lost.any():
         notes.append(
             ("moves from or to an unknown position", "a first move that names X, Y and Z", int(np.count_nonzero(lost)))
@@ -123,7 +125,7 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
     tool = np.full(n, -1, np.int32)
     radius = np.zeros(n)
     profiles: list[Profile] = []
-    for number in np.unique(motion.tool).tolist():
+    for number in distinct(motion.tool).tolist():
         mine = usable & (motion.tool == number)
         cutting = int(np.count_nonzero(mine & (motion.kind != RAPID)))
         declared = setup.tools.get(number)
