@@ -37,13 +37,17 @@ class Profile:
             return self.radius
         if height <= self.join_z:
             return self.flat + math.sqrt(max(0.0, 2 * self.torus * height - height * height))
-        return self.join_r + (height - self.join_z) / self.cone
+        return self.join_r + (height - self.join_z) / self.cone if self.cone > 0 else self.radius
 
     @property
     def row(self) -> tuple[float, ...]:
         """The row of sweep.TOOL_COLUMNS."""
         return (self.radius, self.flat, self.torus, self.join_r, self.join_z, self.cone, self.rim, float(self.shape),
                 self.flute_length, self.shank_radius)  # fmt: skip
+
+
+def _number(value: float | None) -> float | None:
+    return value if value is not None and math.isfinite(value) else None
 
 
 def profile(tool: Tool) -> Profile | str | None:
@@ -60,13 +64,14 @@ def profile(tool: Tool) -> Profile | str | None:
         return "diameter"
     assumed: list[Assumed] = []
     flat, torus, join_r, join_z, cone, shape = radius, 0.0, radius, 0.0, 0.0, FLAT
-    tip = tool.tip_diameter / 2 if tool.tip_diameter is not None else None
+    corner, tip = _number(tool.corner_radius), _number(tool.tip_diameter)
+    tip = tip / 2 if tip is not None else None
     if tool.shape == "ball":
         flat, torus, join_z, shape = 0.0, radius, radius, BALL
     elif tool.shape == "bull-nose":
-        if tool.corner_radius is None:
+        if corner is None:
             return "corner_radius"
-        torus = min(max(tool.corner_radius, 0.0), radius)
+        torus = min(max(corner, 0.0), radius)
         flat, join_z = radius - torus, torus
         shape = FLAT if torus < 1e-6 else BALL if flat < 1e-6 else OTHER
     elif tool.shape in ("v", "drill"):
@@ -82,7 +87,7 @@ def profile(tool: Tool) -> Profile | str | None:
         else:
             flat = join_r = radius
     elif tool.shape == "tapered-ball":
-        nose = tool.corner_radius if tool.corner_radius is not None else tip
+        nose = corner if corner is not None else tip
         if nose is None:
             return "tip_diameter"
         if tool.angle is None or not 0 <= tool.angle < 180:
@@ -95,6 +100,7 @@ def profile(tool: Tool) -> Profile | str | None:
             torus, join_r, join_z, shape = radius, radius, radius, BALL
     elif tool.shape == "burr":
         assumed.append(Assumed(f"shape of {tool.called}", "flat-ended", "the end of a burr is not declared"))
-    flute_length = tool.flute_length if tool.flute_length is not None else math.inf
+    flute_length = _number(tool.flute_length)
+    flute_length = flute_length if flute_length is not None else math.inf
     shank = tool.shank / 2 if tool.shank is not None else math.nan
     return Profile(radius, flat, torus, join_r, join_z, cone, shape, flute_length, shank, tuple(assumed))

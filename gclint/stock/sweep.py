@@ -448,7 +448,7 @@ class Sweeper:
                     u = u if u < sb else sb
                     depth[i] = t + slope * u
         elif self.shape == BALL:
-            # along the path the surface is t0 + slope (a + u) - r + sqrt(q^2 - u^2), q^2 = r^2 - v^2; best at u = lean q
+            # t0 + slope (a + u) - r + sqrt(q^2 - u^2) with q^2 = r^2 - v^2; best at u = lean q
             lean = self.slope / sqrt(1 + self.slope * self.slope)
             base = self.t0 - self.radius
             for i in range(m):

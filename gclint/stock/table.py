@@ -1,7 +1,7 @@
 """What each tool does to the stock: pieces of path in contact, entries and passes, as columns.
 
-Lengths mm, angles degrees, volumes mm3. A piece is a part of one move at most about a quarter of the tool's diameter long;
-pieces without contact are not stored.
+Lengths mm, angles degrees, volumes mm3. A piece is a part of one move at most about a quarter of the tool's diameter
+long; pieces without contact are not stored.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ class Pieces:
     ae: Floats32  # radial width of cut, 0..D (for ball, bull-nose and V tools: of the diameter that is in the cut)
     angle: Floats32  # engagement angle, 0..180 in level motion
     climb: Floats32  # share of the cut that is climb milling with a clockwise spindle, 0..1
-    under: Floats32  # share of the tool's disc (at full diameter) that stands on uncut material as it goes down; 0 when it does not go down
+    under: Floats32  # share of the tool's disc (at full diameter) on uncut material as it goes down; 0 when it does not
     centre: Bytes  # 1 where material lies under the middle 0.3 D (radius) of the tip as it goes down
     touch: Bytes  # TIP, SIDE, SHANK bits
     shank: Floats32  # height of wall met by the shank above the flutes; 0 if none

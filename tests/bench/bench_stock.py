@@ -10,19 +10,19 @@ import resource
 import sys
 import time
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import numpy as np
 
-sys.path[:0] = [str(Path(__file__).parents[2])]
-from gclint.motion.table import Motion
-from gclint.setup.types import Tool
-from gclint.stock import engage as stage
-from tests.stock.build import columns, setup
+if TYPE_CHECKING:
+    from gclint.motion.table import Motion
 
 STEP = 0.2  # mm
 
 
 def finishing(moves: int) -> Motion:
+    from tests.stock.build import columns
+
     per_row = max(2, math.isqrt(moves))
     n = np.arange(moves + 1)
     row, place = n // per_row, n % per_row
@@ -34,18 +34,24 @@ def finishing(moves: int) -> Motion:
 
 
 def timed(moves: int) -> float:
+    from gclint.setup.types import Tool
+    from gclint.stock import engage as stage
+    from tests.stock.build import setup
+
     motion, ball = finishing(moves), setup(Tool(1, "ball", 6.0))
     begin = time.perf_counter()
     found = stage.engage(motion, ball)
     took = time.perf_counter() - begin
-    print(
-        f"{moves} moves, cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries: {took:.2f} s"
-    )
+    size = f"cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries"
+    print(f"{moves} moves, {size}: {took:.2f} s")
     return took
 
 
 def main() -> None:
-    moves = int(sys.argv[1]) if len(sys.argv) > 1 else 500_000
+    sys.path.insert(0, str(Path(__file__).parents[2]))  # the checkout, for tests.stock.build
+    from gclint.stock import engage as stage
+
+    moves = int(sys.argv[-1]) if len(sys.argv) > 1 else 500_000  # N, or --lines N as the other benchmarks take it
     for cell in (stage.CELL_LOW, 0.1):
         if cell == 0.1:
             stage.CELL_HIGH = cell

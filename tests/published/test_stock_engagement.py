@@ -38,7 +38,8 @@ def test_slot_half_quarter_and_tenth_immersion(share: float, angle: float, turne
 @pytest.mark.parametrize(
     ("tool", "ap", "diameter"),
     [
-        # diameter in the cut: ball 2 sqrt(ap (D - ap)); V 2 ap tan(angle / 2); bull-nose D - 2 r + 2 sqrt(2 r ap - ap^2)
+        # diameter in the cut: ball 2 sqrt(ap (D - ap)); V 2 ap tan(angle / 2);
+        # bull-nose D - 2 r + 2 sqrt(2 r ap - ap^2)
         (Tool(1, "ball", D), 0.5, 2 * math.sqrt(0.5 * 5.5)),
         (Tool(1, "ball", D), 2.0, 2 * math.sqrt(2.0 * 4.0)),
         (Tool(1, "v", 12.0, angle=60.0), 3.0, 2 * 3.0 * math.tan(math.radians(30))),

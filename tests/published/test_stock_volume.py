@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import manifold3d
 import numpy as np
@@ -83,7 +84,7 @@ def v_at(x: float, y: float, z: float, radius: float, angle: float) -> manifold3
 )
 @pytest.mark.parametrize("seed", range(3))
 def test_sloped_paths_against_a_solid_modeller(tool: Tool, solid, seed: int) -> None:  # type: ignore[no-untyped-def]
-    # manifold3d: the hull of the tool at both ends of each move is what a convex tool sweeps; the union is cut from the blank
+    # manifold3d: the hull of the tool at both ends of each move is what a convex tool sweeps; the blank loses the union
     rng = np.random.default_rng(seed)
     points = [
         (float(x), float(y), float(z))
@@ -91,7 +92,7 @@ def test_sloped_paths_against_a_solid_modeller(tool: Tool, solid, seed: int) -> 
     ]
     found = engage(Path(points[0]).through(points[1:]).motion(), setup(tool, stock=box((0, 30), (0, 20), 10.0)))
     swept = manifold3d.Manifold()
-    for a, b in zip(points, points[1:], strict=False):
+    for a, b in pairwise(points):
         swept += (solid(*a) + solid(*b)).hull()
     blank = manifold3d.Manifold.cube([30, 20, 10]).translate([0, 0, -10])
     removed = blank.volume() - (blank - swept).volume()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 import numpy as np
 
@@ -28,7 +29,7 @@ def depths(
 ) -> np.ndarray:
     """Depth below Z0 at every centre (x, y), after the tip has gone from point to point."""
     found = np.zeros((len(ys), len(xs)))
-    for a, b in zip(points, points[1:], strict=False):
+    for a, b in pairwise(points):
         for k in range(places + 1):
             s = k / places
             px, py, pz = (p + s * (q - p) for p, q in zip(a, b, strict=True))
@@ -43,7 +44,7 @@ def depths(
 def distance(points: Sequence[Point], x: float, y: float) -> float:
     """From (x, y) to the nearest place of the path, seen from above."""
     least = math.inf
-    for a, b in zip(points, points[1:], strict=False):
+    for a, b in pairwise(points):
         dx, dy = b[0] - a[0], b[1] - a[1]
         long = dx * dx + dy * dy
         s = 0.0 if long == 0 else min(1.0, max(0.0, ((x - a[0]) * dx + (y - a[1]) * dy) / long))

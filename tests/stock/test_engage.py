@@ -27,7 +27,7 @@ def of_move(found: Engagement, move: int, column: str, low: float = 0.0, high: f
 @pytest.mark.parametrize("stepover", [0.1, 0.6, 1.5, 2.4, 3.0, 4.5])
 def test_concentric_laps_give_the_stepover_as_ae(stepover: float, levels: int) -> None:
     # square laps outward: every straight side away from the corners cuts the stepover, at each level
-    # (the last side runs into the start of its own lap); the second level loses a little of the wall's place in its cell
+    # (the last side runs into the start of its own lap)
     path = Path((30, 20, 1))
     for level in range(levels):
         path.rapid(30 - 5, 20 - 5).line(z=-(level + 1.0))
