@@ -68,6 +68,10 @@ def feed_name(value: float, inch: bool) -> str:
     return f"F{value:g} ({value:g} {'in' if inch else 'mm'}/min)"
 
 
+def feed_shown(worst: Worst, feed: float) -> str:
+    return f"{feed / 25.4 if worst.inch else feed:.4g}"
+
+
 def chip_feed(worst: Worst) -> Change | None:
     """A feed that puts the chip inside its window at the true speed, or the speeds that do at this feed."""
     return _chip(worst, worst.number("h_ex"))
@@ -115,6 +119,44 @@ def _chip(worst: Worst, h: float) -> Change | None:
 def _clean(value: float) -> float:
     """Six digits: what a column of single precision means."""
     return float(f"{value:.6g}")
+
+
+def slower_edge(worst: Worst) -> Change | None:
+    """The fastest speed that keeps the edge within its limit, with a feed that keeps the chip."""
+    setup, true = worst.chain.setup, worst.number("true_speed")
+    limit = true * worst.number("edge_high") / worst.number("edge_speed")
+    if not limit > 0:
+        return None
+    feed, h, low = worst.number("set_feed"), worst.number("h_ex"), worst.number("chip_low")
+    sets: list[SetWord] = []
+    if setup.spindle.kind == "dial":
+        marks = [mark for mark in setup.spindle.dial if mark.true <= limit]
+        if not marks:
+            return None
+        best = max(marks, key=lambda mark: mark.true)
+        to, text = best.true, f"Set the dial to {best.mark} ({best.true:g} rev/min)"
+    else:
+        to = math.floor(limit / 100) * 100.0
+        if to <= 0 or to < (setup.spindle.low or 0):
+            return None
+        line = int(worst.chain.motion.speed_line[worst.move])
+        word = find_word(worst.chain.program, line, ("S",)) if line else None
+        text = f"Lower the speed to S{to:g}"
+        if word is not None:
+            sets.append(SetWord(line, "S", word.value, to))
+    if h < low or not feed > 0:
+        return Change(f"{text}; leave the feed as it is.", tuple(sets))
+    f_word = worst.feed_word(feed * to / true, down=False)
+    if sets:  # every feed that this speed goes with, in proportion
+        words = (find_word(worst.chain.program, line, ("F",)) for line in worst.governing)
+        scale = 25.4 if worst.inch else 1.0
+        sets += [
+            SetWord(word.line, "F", word.value, worst.feed_word(word.value * scale * to / true, down=False))
+            for word in words
+            if word is not None and word.value > 0
+        ]
+    return Change(f"{text}, and F{feed_shown(worst, feed)} to {feed_name(f_word, worst.inch)}, so that the chip stays.",
+                  tuple(sets))  # fmt: skip
 
 
 def plunge_feed(worst: Worst) -> Change | None:
@@ -185,6 +227,7 @@ def start_spindle(worst: Worst) -> Change | None:
 ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "chip-feed": chip_feed,
     "dial-chip": dial_chip,
+    "slower-edge": slower_edge,
     "plunge-feed": plunge_feed,
     "ramp": ramp,
     "passes": passes,

@@ -37,7 +37,7 @@ def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], ch
     made = []
     for start, end in zip(starts.tolist(), [*starts[1:].tolist(), len(order)]):
         rows = order[start:end]
-        worst = int(rows[int(np.argmax(badness[rows]))])
+        worst = _worst(rule, view, rows, badness)
         reason = reasons[int(accepted[worst])] if accepted[worst] >= 0 else None
         made.append(_finding(rule, view, rows, worst, GRADES[int(grades[worst])], reason, place, chain))
     return made
@@ -111,6 +111,16 @@ def _badness(rule: Rule, view: View) -> Column:
             under = numbers(rule.low.code, view) / found if rule.low else np.full(view.length, np.nan)
         worst = np.fmax(over, under) if rule.high or rule.low else found
     return np.where(np.isfinite(worst), worst, -np.inf)
+
+
+def _worst(rule: Rule, view: View, rows: Column, badness: Column) -> int:
+    """The worst row; with `worst_after`, the worst that remains when that part of the cut length is passed over."""
+    if rule.worst_after is None or view.table.weight is None:
+        return int(rows[int(np.argmax(badness[rows]))])
+    order = rows[np.argsort(-badness[rows], kind="stable")]
+    length = np.cumsum(view.column("weight")[order])
+    passed = float(numbers(rule.worst_after.code, view.choose(order[:1]))[0]) * length[-1]
+    return int(order[min(int(np.searchsorted(length, passed)), len(order) - 1)])
 
 
 def _finding(
@@ -208,7 +218,7 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
 def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause != "feed" or not len(chain.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "speed") or not len(chain.motion) or moves[0] < 0:
         return ()
     lines = distinct(chain.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())

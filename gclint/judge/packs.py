@@ -97,6 +97,7 @@ class RuleText(Part, frozen=True):
     found: FoundText | None = None
     window: WindowText | None = None
     worst: str = ""
+    worst_after: str = ""  # share of the cut length that is passed over before the worst place is told
     change: str | tuple[TextCase, ...] = ""
     advice: str = ""
     instead_of: tuple[str, ...] = ()
@@ -137,6 +138,7 @@ class Rule(Struct, frozen=True):
     low: Expression | None = None
     high: Expression | None = None
     worst: Expression | None = None
+    worst_after: Expression | None = None
     instead_when: Expression | None = None
 
     @property
@@ -249,6 +251,7 @@ class _Compile:
             self.window("low"),
             self.window("high"),
             self.expression(("worst",), text.worst, NUMBER),
+            self.expression(("worst_after",), text.worst_after, NUMBER),
             self.expression(("instead_when",), text.instead_when, TRUTH),
         )
 

@@ -223,3 +223,12 @@ def test_what_is_wrong_in_a_pack_is_named_with_its_place(old: str, new: str, lin
         compile_pack(HOUSE.replace(old, new, 1), "house.toml")
     assert says in caught.value.says
     assert (caught.value.path, caught.value.line, caught.value.column) == ("house.toml", line, column)
+
+
+def test_too_fast_an_edge_is_told_a_speed_and_the_feed_that_keeps_the_chip() -> None:
+    program = "G21 G90 G94 G17 G54\nM3 S20000\nG0 Z5\nG0 X-10 Y40\nG1 Z-1 F2600\nX130\nG0 Z5\nM30\n"
+    (fast,) = found(tried(program, "1: flat 3.175mm 2fl", **EPOXY), "edge-too-fast")  # type: ignore[arg-type]
+    assert {(word.line, word.word, word.to) for word in fast.change.set} == {(2, "S", 13000.0), (5, "F", 1690.0)}
+    again = program.replace("S20000", "S13000").replace("F2600", "F1690")
+    checked = tried(again, "1: flat 3.175mm 2fl", **EPOXY)  # type: ignore[arg-type]
+    assert not found(checked, "edge-too-fast", "chip-too-thick")

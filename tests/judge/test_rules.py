@@ -78,7 +78,8 @@ def test_every_limit_is_used(pack: Pack, rule: Rule) -> None:
     texts = " ".join(f"{case.when} {case.text}" for case in cases)
     plain = " ".join(part for part in (text.happens, text.change) if isinstance(part, str))
     window = f"{text.window.low} {text.window.high}" if text.window else ""
-    used = " ".join((text.when, text.instead_when, *text.define.values(), grades, texts, plain, window, text.worst))
+    worst = f"{text.worst} {text.worst_after}"
+    used = " ".join((text.when, text.instead_when, *text.define.values(), grades, texts, plain, window, worst))
     for name in (*text.limits, *text.define):
         assert re.search(rf"\b{name}\b", used), name
 
