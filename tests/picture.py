@@ -1,4 +1,4 @@
-"""Draws the README's picture from a real run:  python tests/picture.py  writes pictures/check.svg anew."""
+"""Draws the README's picture from a real run:  python tests/picture.py  writes .pictures/check.svg anew."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[1]
 SAMPLE = ROOT / "sample_programs" / "float-plate" / "float-plate.nc"
-PICTURE = ROOT / "pictures" / "check.svg"
+PICTURE = ROOT / ".pictures" / "check.svg"
 
 # No window, no fonts from anywhere: the reader's own monospaced one.
 TEMPLATE = """<svg class="sheet" viewBox="0 0 {width} {height}" xmlns="http://www.w3.org/2000/svg">

@@ -10,7 +10,7 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[1]
 TOP = {
-    ".ci", ".gitignore", "CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "MANIFEST.in", "README.md", "gclint", "pictures",
+    ".ci", ".gitignore", "CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "MANIFEST.in", "README.md", "gclint", ".pictures",
     "pyproject.toml", "rules", "sample_programs", "setup.py", "tests",
 }
 
