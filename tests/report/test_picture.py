@@ -7,7 +7,7 @@ import importlib.util
 import re
 from pathlib import Path
 
-PICTURE = Path(__file__).parents[2] / "pictures" / "check.svg"
+PICTURE = Path(__file__).parents[2] / ".pictures" / "check.svg"
 
 
 def text_of(svg: str) -> list[str]:
