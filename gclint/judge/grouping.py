@@ -18,6 +18,7 @@ from gclint.motion.table import INCH
 from gclint.setup.types import GRADES, Window
 
 MOST_LINES = 1000
+MOST_APART = 100  # places told one by one; those on later lines are told together
 _LETTERS = {"feed": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
@@ -81,7 +82,8 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([reason])
     parts = [view.column("tool"), grades, reason]
     if cause == "line" or not len(motion):
-        return _numbered([*parts, place])
+        apart = np.unique(place)
+        return _numbered([*parts, np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])])
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _numbered(
         [*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]

@@ -232,3 +232,12 @@ def test_too_fast_an_edge_is_told_a_speed_and_the_feed_that_keeps_the_chip() -> 
     again = program.replace("S20000", "S13000").replace("F2600", "F1690")
     checked = tried(again, "1: flat 3.175mm 2fl", **EPOXY)  # type: ignore[arg-type]
     assert not found(checked, "edge-too-fast", "chip-too-thick")
+
+
+def test_a_program_that_collides_everywhere_is_told_in_a_bounded_list() -> None:
+    across = "".join(f"G1 Z-1 F300\nG0 X{130 if n % 2 else -10} Y{n / 10:.1f}\n" for n in range(1, 300))
+    checked = tried(HEAD + "G0 X-10 Y0\n" + across + "G0 Z5\nM30\n", "1: flat 1mm 2fl", **EPOXY)  # type: ignore[arg-type]
+    told = found(checked, "rapid-through-stock")
+    assert len(told) == 101
+    assert sum(f.count for f in told) == 299
+    assert sum(len(f.lines) for f in told) == 299
