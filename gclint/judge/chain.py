@@ -131,7 +131,7 @@ class Chain:
         """Usual feed of each tool's own level cuts, mm/min: the median over its cut length."""
         pieces, loads, m = self.engagement.pieces, self.cutting.loads, self.motion
         usual: dict[int, float] = {}
-        level = (loads.operation <= 2) & (pieces.drop <= 0.2 * pieces.travel) & (m.kind[pieces.move] != RAPID)
+        level = (loads.operation <= 2) & (pieces.drop <= 0) & (m.kind[pieces.move] != RAPID)
         feeds = m.feed[pieces.move]
         level &= np.isfinite(feeds)
         number = m.tool[pieces.move]

@@ -190,21 +190,19 @@ def _lowest_feed(chain: Chain) -> float:
     return float(np.nanmin(values)) if np.isfinite(values).any() else np.nan
 
 
-def _ends_in_material(chain: Chain) -> bool | None:
-    """Whether the last move leaves the tip below the blank's top and over the blank."""
+def _end_depth(chain: Chain) -> float | None:
+    """How far below the blank's top the last move leaves the tip, mm; 0 where it ends beside the blank or at home."""
     m, box = chain.motion, chain.box
     if len(m) == 0 or m.flags[-1] & (HOME | MACHINE):
-        return False
+        return 0.0
     x, y, z = float(m.x1[-1]), float(m.y1[-1]), float(m.z1[-1])
     if box is None or box.top is None or np.isnan(z):
         return None
-    if z > box.top - 0.05:
-        return False
     radius = tool.diameter / 2 if (tool := chain.tool(int(m.tool[-1]))) else 0.0
     for at, span in ((x, box.x), (y, box.y)):
         if span is not None and not np.isnan(at) and not span[0] - radius < at < span[1] + radius:
-            return False
-    return True
+            return 0.0
+    return box.top - z
 
 
 def _drags(chain: Chain) -> bool:
@@ -237,8 +235,8 @@ PROGRAM = Table(
         "ended": truth("whether M2, M30 or a closing % was reached", _one(lambda c: bool(c.motion.ended))),
         "read_to_end": truth("whether the program could be followed to its end",
                              _one(lambda c: c.motion.stopped_at == 0)),
-        "ends_in_material": truth("whether the last move leaves the tip in the blank", _one(_ends_in_material),
-                                  "the stock (`[stock] size` in job.toml, or --stock)"),
+        "end_depth": number("mm", "how far below the blank's top the last move leaves the tip, 0 beside the blank",
+                            _one(_end_depth), "the stock (`[stock] size` in job.toml, or --stock)"),
         "last_z": number("mm", "Z of the tip at the end",
                          _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
     },
