@@ -62,11 +62,25 @@ def advise_chip(
         at = f" at dial {dial}" if dial else ""
         texts.append(f"F{_shown(edge, too_thin, inch)} {word}{at}")
     if marks:
-        texts.append(f"dial {marks[0][0]} as it is ({marks[0][1]:.3f})")
-    if feed is not None or marks or spindle.kind == "dial":
-        text = ", or ".join(texts) or "No feed and no dial mark of this machine brings the chip into its window."
-        return Advice(feed, None, marks, text)
+        chip = f"{marks[0][1] / 25.4:.4f} in" if inch else f"{marks[0][1]:.3f} mm"
+        texts.append(f"dial {marks[0][0]} with the feed as it is (chip {chip})")
+    if texts:
+        return Advice(feed, None, marks, ", or ".join(texts))
+    if spindle.kind == "dial":
+        return _with_mark(aim, ratio, flutes, most, low, true_speed, spindle, inch)
     return _with_speed(aim, ratio, flutes, most, low, spindle, inch)
+
+
+def _with_mark(
+    aim: float, ratio: float, flutes: float, most: float, low: float, true_speed: float, spindle: Spindle, inch: bool
+) -> Advice:
+    """No feed does at this mark and no mark at this feed: the nearest mark at which some feed of this machine does."""
+    for mark in sorted(spindle.dial, key=lambda mark: abs(mark.true - true_speed)):
+        feed = min(feed_for_chip(aim, ratio, flutes, mark.true), most)
+        if feed >= feed_for_chip(low, ratio, flutes, mark.true):
+            feed = _tidy(feed, up=False, most=most)
+            return Advice(feed, None, (), f"F{_shown(feed, False, inch)} at dial {mark.mark}")
+    return Advice(None, None, (), "No feed and no dial mark of this machine brings the chip into its window.")
 
 
 def _with_speed(

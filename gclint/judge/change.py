@@ -74,19 +74,8 @@ def feed_shown(worst: Worst, feed: float) -> str:
 
 def chip_feed(worst: Worst) -> Change | None:
     """A feed that puts the chip inside its window at the true speed, or the speeds that do at this feed."""
-    return _chip(worst, worst.number("h_ex"))
-
-
-def dial_chip(worst: Worst) -> Change | None:
-    """The same for a speed that the dial does not give; None where no chip is judged at it."""
-    h = worst.number("chip")
-    if math.isnan(h) or not (h < worst.number("chip_low") or h > worst.number("chip_high")):
-        return None
-    return _chip(worst, h)
-
-
-def _chip(worst: Worst, h: float) -> Change | None:
-    setup, low, high = worst.chain.setup, worst.number("chip_low"), worst.number("chip_high")
+    h, setup = worst.number("h_ex"), worst.chain.setup
+    low, high = worst.number("chip_low"), worst.number("chip_high")
     flutes, feed, thin = worst.number("tool.flutes"), worst.number("set_feed"), h < low
     if not (flutes > 0 and feed > 0):
         return None
@@ -213,12 +202,13 @@ def passes(worst: Worst) -> Change | None:
 
 
 def start_spindle(worst: Worst) -> Change | None:
-    """The words to add, and where."""
+    """The words to add, and where: at the last lift before the place, behind the tool change or the stop."""
     m = worst.chain.motion
     speed = float(m.speed[worst.move])
     said = f"M3 S{speed:g}" if speed > 0 else "M3 with a speed (S)"
-    before = np.flatnonzero(m.tool[: worst.move + 1] != m.tool[worst.move])
-    start = int(before[-1]) + 1 if len(before) else 0
+    same = (m.tool[: worst.move + 1] == m.tool[worst.move]) & (m.spindle[: worst.move + 1] == m.spindle[worst.move])
+    other = np.flatnonzero(~same)
+    start = int(other[-1]) + 1 if len(other) else 0
     lifted = np.flatnonzero(m.kind[start : worst.move + 1] == RAPID)
     line = int(m.line[start + int(lifted[0])]) if len(lifted) else worst.line
     return Change(f"Start the spindle before line {line}: add a line {said}, and a wait until it turns at full speed.")
@@ -226,7 +216,6 @@ def start_spindle(worst: Worst) -> Change | None:
 
 ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "chip-feed": chip_feed,
-    "dial-chip": dial_chip,
     "slower-edge": slower_edge,
     "plunge-feed": plunge_feed,
     "ramp": ramp,

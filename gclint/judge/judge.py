@@ -146,8 +146,8 @@ def _leave_out(hits: list[Hits]) -> None:
             telling = found.view
             if found.rule.instead_when is not None:
                 telling = telling.choose(np.flatnonzero(truth(found.rule.instead_when.code, telling) == TRUE))
-            key = _cause_key(found.rule, telling)
-            keep = ~np.isin(_cause_key(found.rule, other.view), key)
+            shared = other.rule if other.rule.text.cause == "once" else found.rule
+            keep = ~np.isin(_cause_key(shared, other.view), _cause_key(shared, telling))
             other.view = other.view.choose(np.flatnonzero(keep))
             other.accepted = other.accepted[keep]
     hits[:] = [found for found in hits if found.view.length]

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import math
 
-import numpy as np
-
 from gclint.judge.evaluate import numbers, truth, words
 from gclint.judge.facts import View
 from gclint.judge.language import NUMBER, TRUTH, Expression
@@ -71,4 +69,4 @@ def in_program_units(value: float | None, unit: str, inch: bool) -> tuple[float 
         return None, unit
     if inch and unit in _INCH:
         value, unit = value * UNITS[unit][0] / UNITS[_INCH[unit]][0], _INCH[unit]
-    return float(np.round(value, 6)), unit
+    return float(f"{value:.6g}"), unit

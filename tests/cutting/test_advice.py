@@ -22,7 +22,7 @@ def test_a_dial_turned_too_high() -> None:
     """Dial F turns 26,500 where S says 18,000: 0.028 mm instead of 0.042; the band is 0.035 to 0.10."""
     fz = 1500 / 26500 / 2
     advice = advise_chip(True, fz, fz, 2, 26500, 1500, 0.035, 0.10, DIAL, ROUTER, "F")
-    assert advice.text == "F1855 or more at dial F, or dial D as it is (0.038)"
+    assert advice.text == "F1855 or more at dial F, or dial D with the feed as it is (chip 0.038 mm)"
     assert advice.feed is not None
     assert 1855 <= advice.feed <= 2500
     marks = [mark for mark, _ in advice.marks]

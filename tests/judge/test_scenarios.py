@@ -97,10 +97,10 @@ def test_3_the_dial_decides_the_chip() -> None:
         PLY, material="birch-plywood", stock="120 x 80 x 18 mm at 0 0", shop=MACHINE_A + SIX + BAND, job='dial = "F"'
     )
     about = found(checked, "speed-not-on-dial", "chip-too-thin", "chip-too-thick")
-    assert [(f.rule, f.line) for f in about] == [("speed-not-on-dial", 2)]
+    assert [(f.rule, f.line) for f in about] == [("chip-too-thin", 5)]
     finding = about[0]
     assert "26500 rev/min" in finding.happens
-    assert "0.0283 mm, not 0.0417 mm" in finding.happens
+    assert "0.0283 mm at 1500 mm/min, not 0.0417 mm" in finding.happens
     feeds = [word.to for word in finding.change.set if word.word == "F"]
     assert feeds
     assert min(feeds) >= 1855
