@@ -47,7 +47,7 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
                 tool=number_of(tool, tables.setup),
                 name=declared.name if declared else "",
                 passes=len(of_pass.get(tool, none)),
-                entries={kind: int(kinds[i]) for i, kind in enumerate(ENTRY_KINDS) if kinds[i]},
+                entries={kind: int(kinds[i]) for i, kind in enumerate(ENTRY_KINDS)},
                 cut_length_mm=round(float(pieces.length[cutting].sum(dtype=np.float64)), 3),
                 cut_time_s=_total(tables.timing.seconds[cutting_moves] * share[cutting]),
                 rapid_time_s=_time(rapids, motion, tables.timing),

@@ -263,8 +263,8 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         return
     passes = count(row.passes, "pass", "passes")
     paper.field("cuts", f"{lengths.path(row.cut_length_mm)} in {passes}, {duration(row.cut_time_s)}", INDENT)
-    if row.entries:
-        kinds = ", ".join(f"{n:,} {ENTRY_WORDS[kind]}" for kind, n in row.entries.items())
+    kinds = ", ".join(f"{n:,} {ENTRY_WORDS[kind]}" for kind, n in row.entries.items() if n)
+    if kinds:
         paper.field("entries", gloss(kinds), INDENT)
     paper.field("speed", gloss(speed_words(facts)), INDENT)
     if row.set_feed_mm_min:

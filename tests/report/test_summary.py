@@ -17,7 +17,7 @@ def test_a_row_per_tool_in_the_order_of_use(tables: Tables) -> None:
     first, second = summary.tool_rows(tables)
     assert (first.tool, first.name, second.tool, second.name) == (1, "eighth down-cut", 2, "")
     assert first.passes == 1
-    assert first.entries == {"straight": 1}
+    assert first.entries == {"straight": 1, "ramp": 0, "helix": 0, "side": 0, "open": 0}
     assert first.cut_length_mm == pytest.approx(2 + 40 + 31.416, abs=1e-3)
     # 2 mm at 200, then 71.416 mm at 400 mm/min; the plunge's upper half is air
     assert first.cut_time_s == pytest.approx(0.5 * 7 / 200 * 60 + 71.416 / 400 * 60, abs=0.01)
