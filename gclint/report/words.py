@@ -6,9 +6,9 @@ import math
 
 # Each word (as a regular expression) with its gloss.
 GLOSS = {
-    "feed per tooth": "how far the tool moves on for each cutting edge",
-    "chip thickness": "the thickest slice one tooth takes",
-    "chip": "the slice one tooth takes",
+    "feed per tooth": "how far the tool moves on for each cutting edge: the chip load of charts",
+    "chip thickness": "the thickest slice one tooth takes: the chip load that is really cut",
+    "chip": "the slice one tooth takes: the chip load that is really cut",
     "true speed": "what the spindle really turns",
     "edge speed": "how fast the cutting edge runs past the material",
     "engagement angle": "how much of the tool's rim is in the cut; 180 degrees is a full slot",
