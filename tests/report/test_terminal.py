@@ -40,7 +40,7 @@ def test_a_finding_says_where_what_why_and_what_to_change(make_run: Any, make_fi
     text = joined(written(make_run(make_finding())))
     assert "rule chip-too-thin tool 1 (eighth down-cut) where lines 6, 7" in text
     assert "line 6 reads: G1 X40 F400" in text
-    assert "chip thickness (the thickest slice one tooth takes: the chip load that is really cut) 0.0075 mm; good is 0.042 to 0.1 mm (common" in text
+    assert "the chip load that is really cut) 0.0075 mm; good is 0.042 to 0.1 mm (common" in text
     assert "..X.........[0.042 ==== 0.1]" in text
     assert "X is this program" in text
     assert "happens The tooth rubs instead of cutting" in text
