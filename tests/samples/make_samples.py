@@ -184,8 +184,11 @@ def contour(
 
 
 def tabbed(post: Post, begin: Point, end: Point, z: float, height: float, feed: float) -> None:
-    """A side with one tab in its middle: up a slope, 12 mm across, down a slope of about 9 degrees."""
+    """A side with one tab in its middle: up a slope, 12 mm across, down a slope of about 9 degrees. Short sides have none."""
     length, slope, half = math.dist(begin, end), height * 6.5, 6.0
+    if length < 2 * (half + slope):
+        post.line(*end, f=feed)
+        return
 
     def along(s: float) -> Point:
         share = s / length
