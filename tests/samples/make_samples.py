@@ -184,7 +184,7 @@ def contour(
 
 
 def tabbed(post: Post, begin: Point, end: Point, z: float, height: float, feed: float) -> None:
-    """A side with one tab in its middle: up a slope, 12 mm across, down a slope of about 9 degrees. Short sides have none."""
+    """A side with one tab in its middle: up a slope, 12 mm across, down about 9 degrees; none where it is too short."""
     length, slope, half = math.dist(begin, end), height * 6.5, 6.0
     if length < 2 * (half + slope):
         post.line(*end, f=feed)
