@@ -191,7 +191,7 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         made[f"window.{name}"] = number(unit, f"{meaning} for this tool", _gather(tool_of, read), both)
     made["window.plunge"] = text("what the card says about straight plunges", _gather_text(tool_of, _plunge), both,
                                  ("no", "yes", "peck", "drill"))  # fmt: skip
-    made["cutting_feed"] = number("mm/min", "usual feed of this tool's own level cuts",
+    made["cutting_feed"] = number("mm/min", "feed that at least a fifth of this tool's own level cuts run at",
                                   _gather(tool_of, lambda c, n: c.cutting_feed.get(n)),
                                   "a level cut of this tool")  # fmt: skip
     speed = f"{both}, with its flutes and the spindle's speed"

@@ -155,7 +155,7 @@ def _finding(
         tool=tool,
         found=found,
         window=window,
-        happens=say(chosen(rule.happens, one).text, one),
+        happens=say(chosen(rule.happens, one).text, one, inch),
         change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
         accepted=accepted,
     )

@@ -63,7 +63,7 @@ def test_a_feed_finding_stands_on_its_f_word_and_changes_every_one_that_says_it(
     assert not found(tried(again, SIX, **EPOXY), "chip-too-thin", "chip-too-thick")  # type: ignore[arg-type]
 
 
-def test_an_inch_program_is_told_in_inches_and_mm_are_told_first() -> None:
+def test_an_inch_program_is_told_in_inches() -> None:
     program = "G20 G90 G94 G17 G54\nM3 S12000\nG0 Z0.2\nG0 X-0.5 Y1\nG1 Z-0.04 F8\nG1 X5\nG0 Z0.2\nM30\n"
     (thin,) = found(tried(program, SIX, **EPOXY), "chip-too-thin")  # type: ignore[arg-type]
     assert thin.found is not None
@@ -71,7 +71,7 @@ def test_an_inch_program_is_told_in_inches_and_mm_are_told_first() -> None:
     assert thin.found.unit == thin.window.unit == "in"
     assert 0.8 * 8 / 12000 / 2 <= thin.found.value <= 1.01 * 8 / 12000 / 2
     assert thin.window.low == pytest.approx(0.055 / 25.4, rel=1e-3)
-    assert " mm " in thin.happens
+    assert " in at 8 in/min " in thin.happens
     (feed,) = thin.change.set
     assert (feed.line, feed.from_) == (5, 8.0)
     assert 0.055 * 24000 / 25.4 <= feed.to <= 0.15 * 24000 / 25.4
