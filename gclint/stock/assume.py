@@ -26,12 +26,16 @@ def blank(
 ) -> tuple[Stock | None, tuple[Assumed, ...]]:
     """The blank, unknown parts filled from the path; None where no cut goes below `top` and no outline is declared.
 
+    None too where nothing is declared and the program speaks against a blank below `top`.
+
     cuts: moves that are swept; radius: of each move's tool, mm. X and Y are then the swept box of the feed moves below
     the top, plus one tool diameter on each side.
     """
     known = setup.stock or Stock(None, None, None, None, declared=False, placed=False)
     assumed: list[Assumed] = []
     because = "no stock is declared" if not known.declared else "the stock's place is not declared"
+    if known.top is None and _upside_down(motion, top):
+        return None, ()
     if known.top is None:
         assumed.append(Assumed("stock top", f"Z {top:.3f} mm (work zero)", because))
     x, y = known.x, known.y
@@ -53,6 +57,17 @@ def blank(
         if not (math.isfinite(low) and math.isfinite(high) and low < high):
             raise Problem(f"the stock reaches from {low:g} to {high:g} mm in {name}: that is no size")
     return Stock(x, y, top, known.bottom, known.declared, known.placed), tuple(assumed)
+
+
+def _upside_down(motion: Motion, top: float) -> bool:
+    """Whether all travel runs below `top` and cuts rise above it: some programs count Z downward, or from below."""
+    rapid = motion.kind == RAPID
+    sideways = rapid & ((motion.x1 != motion.x0) | (motion.y1 != motion.y0))
+    travel = np.maximum(motion.z0, motion.z1)[sideways]
+    travel = travel[np.isfinite(travel)]
+    feeds = np.maximum(motion.z0, motion.z1)[~rapid]
+    feeds = feeds[np.isfinite(feeds)]
+    return bool(len(travel) and len(feeds) and travel.max() < top and feeds.max() > travel.max())
 
 
 def outline(box: Stock) -> tuple[float, float, float, float]:
