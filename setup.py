@@ -13,7 +13,7 @@ HERE = Path(__file__).parent
 KERNELS = ["gclint.program.scan", "gclint.motion.modal", "gclint.stock.sweep"]
 
 # Contracted multiply-adds would make the result depend on the machine's processor.
-flags = ["/O2"] if sys.platform == "win32" else ["-O3", "-ffp-contract=off", "-fno-math-errno"]
+flags = ["/O2"] if sys.platform == "win32" else ["-O3", "-ffp-contract=off", "-fno-math-errno", "-fno-trapping-math"]
 
 
 class BuildWithRules(build_py):

@@ -22,7 +22,8 @@ MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
-ROOM = 262144  # pieces written at a time
+ROOM = 250_000  # pieces written at a time; no power of two, lest the columns share one place in the cache
+MOST_MERGED = 32  # moves swept as one segment
 
 Notes = list[tuple[str, str, int]]
 
@@ -197,7 +198,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     cut, share, other = (np.zeros(shape, np.float32) for _ in range(3))
     row = np.zeros(shape[1], np.float32)
-    sweeper = Sweeper(cut, share, other, x_low, y_low, cell, box.top or 0.0, row)
+    sweeper = Sweeper(cut, share, other, x_low, y_low, cell, box.top or 0.0, row, MOST_MERGED)
     tools = np.array([tool.row for tool in chosen.tools], np.float64)
     skipped, before = np.zeros(len(motion), np.uint8), np.zeros(len(motion), np.float32)
     resolution = setup.controller.resolution

@@ -14,7 +14,21 @@ import cython
 if not cython.compiled:
     raise ImportError("gclint.stock.sweep runs only as a compiled kernel")
 
-from cython.cimports.libc.math import asin, atan2, ceil, cos, fabs, floor, hypot, isfinite, sin, sqrt, sqrtf
+from cython.cimports.libc.math import (
+    acos,
+    asin,
+    atan2,
+    ceil,
+    cos,
+    fabs,
+    fabsf,
+    floor,
+    hypot,
+    isfinite,
+    sin,
+    sqrt,
+    sqrtf,
+)
 
 FLAT = cython.declare(cython.int, 0)
 BALL = cython.declare(cython.int, 1)
@@ -23,6 +37,7 @@ OTHER = cython.declare(cython.int, 3)
 
 CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
 CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
+MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
@@ -74,13 +89,20 @@ class Sweeper:
     uy: cython.double
     sa: cython.double
     sb: cython.double
+    round: cython.bint  # a chord of an arc: its sums are of many chords
     a_min: cython.double  # cells behind it are already lowered by the segment before
     lo: cython.double
     hi: cython.double
     per_ux: cython.double  # 1 / ux, 1 / uy; 0 where the direction has none of it
     per_uy: cython.double
     t0: cython.double  # depth at a = 0
-    slope: cython.double  # growth of depth along a
+    slope: cython.double  # growth of depth along a (of a ball: in the middle)
+    # a ball's path may be bent downward: its depth is t_mid + slope u + bend u^2 at u from the middle, a = mid
+    mid: cython.double
+    t_mid: cython.double
+    bend: cython.double
+    lean: cython.double  # sine of the angle below level, in the middle
+    turn: cython.double  # growth of `lean` along the path
     going_down: cython.bint
     end_a: cython.double
     # the end of the piece before, so that a chained piece need not sweep its start again
@@ -88,12 +110,21 @@ class Sweeper:
     last_y: cython.double
     last_t: cython.double
     scanned: cython.Py_ssize_t  # moves whose `before` is known
+    merged: cython.int  # at most so many moves are swept as one
+    touched: cython.Py_ssize_t  # the move that last had a piece
+    # moves swept as one
+    group_bend: cython.double
+    group_flat: cython.double[32]
+    group_length: cython.double[32]
+    group_drop: cython.double[32]
+    group_open: cython.uchar[32]
     # sums of the piece
     least: cython.double  # lowering that counts
     wall_least: cython.double  # share of a cell by which a wall must move to count
     cells: cython.double  # cells in contact
     removed: cython.double
-    met: cython.double
+    ap: cython.double  # of the cells summed by _ball
+    met: cython.double  # of the others: depth of the highest material met, and of the deepest cut
     deepest: cython.double
     left: cython.double
     left_moment: cython.double
@@ -101,13 +132,19 @@ class Sweeper:
     right_moment: cython.double
     under: cython.double
     centre: cython.double
-    strip_width: cython.double
-    strip_low: cython.double
-    strips: cython.int
-    strip_volume: cython.double[64]
-    strip_top: cython.double[64]  # depth of the highest material met
 
-    def __init__(self, cut, share, other, x_low: float, y_low: float, cell: float, top: float, row_depth):
+    def __init__(
+        self,
+        cut,
+        share,
+        other,
+        x_low: float,
+        y_low: float,
+        cell: float,
+        top: float,
+        row_depth,
+        merged: int = MOST_MERGED,
+    ):
         self.cut, self.share, self.other = cut, share, other
         self.ny, self.nx = cut.shape[0], cut.shape[1]
         if share.shape != cut.shape or other.shape != cut.shape:
@@ -115,9 +152,10 @@ class Sweeper:
         if row_depth.shape[0] < self.nx:
             raise ValueError("the row buffer is shorter than a row")
         self.row_depth = row_depth
+        self.merged = max(1, min(MOST_MERGED, merged))
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
         self.per_cell = 1 / cell
-        self.walls, self.work, self.scanned = False, 0.0, 0
+        self.walls, self.round, self.work, self.scanned, self.touched = False, False, 0.0, 0, -2
         self.last_x = self.last_y = self.last_t = float("nan")
 
     @property
@@ -225,12 +263,14 @@ class Sweeper:
         right: cython.double
         d2: cython.double
         r2: cython.double = self.radius * self.radius
-        k: cython.int
         self.cells += 1
         self.removed += volume
-        if self.shape != FLAT and fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
-            # the tip itself passes within this cell, deeper than at the cell's centre
-            depth = max(depth, self.t0 + self.slope * min(max(a, self.sa), self.sb))
+        right = min(1.0, max(0.0, 0.5 + y * self.per_cell))
+        if self.shape != FLAT:
+            self.right += right * volume
+            if fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
+                # the tip itself passes within this cell, deeper than at the cell's centre
+                depth = max(depth, self.t0 + self.slope * min(max(a, self.sa), self.sb))
         if old < self.met:
             self.met = old
         if depth > self.deepest:
@@ -244,20 +284,11 @@ class Sweeper:
         if self.shape == FLAT:
             if self.going_down:  # only what lies ahead of the disc at the start is cut by its side
                 area *= min(1.0, max(0.0, 0.5 + (sqrt(a * a + v * v) - self.radius) / self.cell))
-            right = min(1.0, max(0.0, 0.5 + y / self.cell)) * area
+            right *= area
             self.right += right
             self.right_moment += right * max(y, 0.0)
             self.left += area - right
             self.left_moment += (area - right) * max(-y, 0.0)
-        else:
-            k = cython.cast(cython.int, (y - self.strip_low) / self.strip_width)
-            if k < 0:
-                k = 0
-            elif k >= self.strips:
-                k = self.strips - 1
-            self.strip_volume[k] += volume
-            if old < self.strip_top[k]:
-                self.strip_top[k] = old
 
     # Cells of a row are reached through pointers: j and the range come from _rows and _span, which clamp both.
     @cython.cfunc
@@ -429,6 +460,9 @@ class Sweeper:
         r2: cython.float = self.radius * self.radius
         base: cython.float
         lean: cython.float
+        turn: cython.float
+        bend: cython.float
+        mid: cython.float = self.mid
         k: cython.float
         dist: cython.double
         x: cython.double
@@ -448,21 +482,22 @@ class Sweeper:
                     u = u if u < sb else sb
                     depth[i] = t + slope * u
         elif self.shape == BALL:
-            # t0 + slope (a + u) - r + sqrt(q^2 - u^2) with q^2 = r^2 - v^2; best at u = lean q
-            lean = self.slope / sqrt(1 + self.slope * self.slope)
-            base = self.t0 - self.radius
+            # the place u of the path, from its middle, at which the tool cuts the cell: see _ball
+            base = self.t_mid - self.radius
+            lean, turn, bend = self.lean, self.turn, self.bend
+            sa, sb = self.sa - self.mid, self.sb - self.mid
             for i in range(m):
-                aa = a + i * da
+                aa = (a - mid) + i * da
                 vv = v + i * dv
                 q = r2 - vv * vv
                 q = q if q > 0 else 0
                 k = sqrtf(q)
-                u = lean * k
-                u = u if u > sa - aa else sa - aa
-                u = u if u < sb - aa else sb - aa
-                q = q - u * u
+                u = (aa + lean * k) * (1 + turn * k * (1 + turn * k))
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                q = q - (u - aa) * (u - aa)
                 q = q if q > 0 else 0
-                depth[i] = base + slope * (aa + u) + sqrtf(q)
+                depth[i] = base + (slope + bend * u) * u + sqrtf(q)
         elif self.shape == CONE:
             # t0 + slope (a + u) - cone sqrt(v^2 + u^2); best at u = slope |v| / sqrt(cone^2 - slope^2)
             k = self.cone
@@ -525,10 +560,18 @@ class Sweeper:
         j_first = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
         j_end = cython.cast(cython.Py_ssize_t, floor(min(dy, cython.cast(cython.double, self.ny - 1)))) + 1
         self.work += 8 * (j_end - j_first)
+        quick: cython.bint = self.shape == BALL and not self.round
+        if quick:
+            if inner > 0:
+                self._ball(inner, j_first, j_end)
+            if not wall:
+                return
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
                 sf, se = e, e
+                if quick:
+                    sf, se = f, e
                 if skip_start and fabs(dy) < inner:
                     lo = sqrt(inner * inner - dy * dy)
                     sf = self._index(self.ox - lo, True)
@@ -568,6 +611,145 @@ class Sweeper:
         self.work += e - f
         self._fill(e - f, a, v)
         self._take(j, f, e, a, v)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _ball(self, reach: cython.double, j_first: cython.Py_ssize_t, j_end: cython.Py_ssize_t) -> cython.void:
+        """Lowers the whole cells of these rows within `reach` of the segment under a ball, and sums them.
+
+        The tip runs on p(u) = t_mid + slope u + bend u^2, u from the path's middle. The ball is lowest over a cell
+        where u - a = k lean(u), k^2 = r^2 - v^2; lean grows as lean + turn u, and 1 / (1 - turn k) is taken as the
+        first three terms of its series. An error of u moves the depth by its square only.
+
+        The processor does four cells at a time where a loop has neither branches nor a sum across cells: so each sum
+        is kept by the cell's place in its block until the end.
+        """
+        cut: cython.p_float
+        share: cython.p_int
+        deep = cython.declare(cython.float[64])
+        tip = cython.declare(cython.float[64])
+        low = cython.declare(cython.float[64])
+        volume = cython.declare(cython.float[64])
+        right = cython.declare(cython.float[64])
+        ap = cython.declare(cython.float[64])
+        under = cython.declare(cython.float[64])
+        centre = cython.declare(cython.float[64])
+        i: cython.int
+        m: cython.int
+        n: cython.int
+        bits: cython.int
+        j: cython.Py_ssize_t
+        b: cython.Py_ssize_t
+        f: cython.Py_ssize_t = 0
+        e: cython.Py_ssize_t = 0
+        dx: cython.double
+        dy: cython.double
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        a: cython.float
+        v: cython.float
+        aa: cython.float
+        vv: cython.float
+        q: cython.float
+        k: cython.float
+        u: cython.float
+        t: cython.float
+        old: cython.float
+        x: cython.float
+        sa: cython.float = self.sa - self.mid
+        sb: cython.float = self.sb - self.mid
+        lean: cython.float = self.lean
+        turn: cython.float = self.turn
+        slope: cython.float = self.slope
+        bend: cython.float = self.bend
+        t_mid: cython.float = self.t_mid
+        r: cython.float = self.radius
+        r2: cython.float = r * r
+        middle: cython.float = 0.36 * r2  # 0.3 D
+        least: cython.float = self.least
+        per_cell: cython.float = self.per_cell
+        end_a: cython.float = self.end_a - self.mid
+        one: cython.float = 1
+        for i in range(64):
+            volume[i] = right[i] = ap[i] = under[i] = centre[i] = 0
+        for j in range(j_first, j_end):
+            dy = self.y_low + (j + 0.5) * self.cell - self.oy
+            if not self._span(dy, reach, cython.address(f), cython.address(e)):
+                continue
+            self.work += e - f
+            b = f
+            while b < e:
+                m = cython.cast(cython.int, min(64, e - b))
+                cut = cython.address(self.cut[j, b])
+                dx = self.x_low + (b + 0.5) * self.cell - self.ox
+                a = self.ux * dx + self.uy * dy - self.mid
+                v = self.ux * dy - self.uy * dx
+                if self.walls:
+                    share = cython.cast(cython.p_int, cython.address(self.share[j, b]))
+                    bits = 0
+                    for i in range(m):
+                        bits |= share[i]
+                    if bits != 0 and m > 8:
+                        m = 8
+                        bits = 0
+                        for i in range(m):
+                            bits |= share[i]
+                    if bits != 0:
+                        self._fill(m, a + self.mid, v)
+                        self._take(j, b, b + m, a + self.mid, v)
+                        b += m
+                        continue
+                n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
+                if b + n > self.nx:
+                    n = m
+                for i in range(n):
+                    aa = a + i * da
+                    vv = v + i * dv
+                    q = r2 - vv * vv
+                    q = q if q > 0 else 0
+                    k = sqrtf(q)
+                    u = (aa + lean * k) * (one + turn * k * (one + turn * k))
+                    u = u if u > sa else sa
+                    u = u if u < sb else sb
+                    q = q - (u - aa) * (u - aa)
+                    q = q if q > 0 else 0
+                    t = t_mid + (slope + bend * u) * u
+                    tip[i] = t
+                    deep[i] = t - r + sqrtf(q)
+                for i in range(m, n):
+                    deep[i] = 0
+                for i in range(n):
+                    old = cut[i]
+                    q = deep[i]
+                    x = q - old
+                    t = tip[i] - old
+                    cut[i] = q if q > old else old
+                    x = x if x > least else 0
+                    low[i] = x
+                    u = ap[i]
+                    t = t if t > u else u
+                    ap[i] = t if x > 0 else u
+                    volume[i] += x
+                    vv = 2 * (v + i * dv) * per_cell  # the share right of the path goes from 1 to 0 within its cell
+                    right[i] += x * (fabsf(one - vv) - fabsf(one + vv) + 2)
+                if self.going_down:
+                    a -= end_a
+                    for i in range(n):
+                        aa = a + i * da
+                        vv = v + i * dv
+                        q = aa * aa + vv * vv
+                        x = one if low[i] > 0 else 0
+                        under[i] += x if q < r2 else 0
+                        centre[i] += x if q < middle else 0
+                b += m
+        for i in range(64):
+            if volume[i] > 0:
+                self.cells += 1
+                self.removed += volume[i]
+                self.right += 0.25 * right[i]
+                self.ap = max(self.ap, ap[i])
+                self.under += under[i]
+                self.centre += centre[i]
 
     @cython.cfunc
     @cython.exceptval(check=False)
@@ -612,12 +794,17 @@ class Sweeper:
         x1: cython.double,
         y1: cython.double,
         t1: cython.double,
+        bend: cython.double,
+        bulge: cython.double,
     ) -> cython.void:
-        """Sweeps one straight segment and adds what it meets to the piece's sums."""
+        """Sweeps one segment, straight from above, and adds what it meets to the piece's sums.
+
+        bend: of a ball's path, 1/mm; bulge: how much deeper than its ends the path may go, mm.
+        """
         length: cython.double = hypot(x1 - x0, y1 - y0)
         drop: cython.double = t1 - t0
         chained: cython.bint = x0 == self.last_x and y0 == self.last_y and t0 == self.last_t
-        deepest: cython.double = max(t0, t1)
+        deepest: cython.double = max(t0, t1) + bulge
         share: cython.double
         n: cython.int
         k: cython.int
@@ -636,6 +823,7 @@ class Sweeper:
             self.ux, self.uy, self.sa, self.sb, self.end_a = 1.0, 0.0, 0.0, 0.0, 0.0
             self.per_ux, self.per_uy = 1.0, 0.0
             self.a_min, self.t0, self.slope = -1e300, deepest, 0.0
+            self.mid, self.t_mid, self.bend, self.lean, self.turn = 0.0, deepest, 0.0, 0.0, 0.0
             self._rows(deepest, False)
             return
         self.ux, self.uy = (x1 - x0) / length, (y1 - y0) / length
@@ -645,14 +833,19 @@ class Sweeper:
         self.t0, self.slope = t0, drop / length
         if fabs(drop) < 1e-6:
             self.t0, self.slope = deepest, 0.0
+        self.mid, self.bend = 0.5 * length, bend
+        self.t_mid = self.t0 + self.slope * self.mid - bend * self.mid * self.mid
+        self.lean = self.slope / sqrt(1 + self.slope * self.slope)
+        self.turn = 2 * bend / (1 + self.slope * self.slope) ** 1.5
         # Behind this line the best place of the tool is the start of the segment, which the segment before has swept.
         self.a_min = -1e300
-        if chained:
+        if chained and fabs(bend) * self.radius < 1:
             if self.shape == FLAT:
                 if not self.going_down:
                     self.a_min = -1e-9
             else:
-                lean = self.slope / sqrt(1 + self.slope * self.slope)
+                lean = self.slope - 2 * bend * self.mid  # at the start
+                lean = lean / sqrt(1 + lean * lean)
                 self.a_min = -1e-9 - (self.radius * lean if lean > 0 else 0.0)
                 if self.shape == CONE and self.slope > 0:
                     self.a_min = (
@@ -681,7 +874,7 @@ class Sweeper:
                 share = cython.cast(cython.double, k) / max(1, n - 1) if n > 1 else 1.0
                 self.sa = self.sb = length * share
             self.t0 = t0 + drop * 0.5 * (self.sa + self.sb) / length
-            self.slope = 0.0
+            self.slope, self.mid, self.t_mid = 0.0, 0.0, self.t0
             if self.t0 > 0:
                 self._rows(self.t0, False)
 
@@ -759,23 +952,57 @@ class Sweeper:
         return highest
 
     @cython.cfunc
-    def _begin(self, length: cython.double, drop: cython.double, depth: cython.double) -> cython.void:
-        k: cython.int
+    def _begin(self, length: cython.double, drop: cython.double) -> cython.void:
         fine: cython.double = min(1.0, length / (2 * self.cell))
         self.least = max(CONTACT_LEAST, CONTACT * fine)
         if drop > 1e-6:
             self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
         self.wall_least = max(CONTACT_LEAST, CONTACT * fine) / self.cell
-        self.cells = self.removed = self.deepest = 0.0
-        self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
+        self.cells = self.removed = self.ap = self.deepest = 0.0
         self.met = 1e300
-        if self.shape != FLAT:
-            depth = self._radius_at(depth)
-            self.strip_width = max(0.5 * self.cell, 2 * depth / 64)
-            self.strips = cython.cast(cython.int, min(64.0, max(1.0, ceil(2 * depth / self.strip_width))))
-            self.strip_low = -0.5 * self.strips * self.strip_width
-            for k in range(self.strips):
-                self.strip_volume[k], self.strip_top[k] = 0.0, 1e300
+        self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
+
+    @cython.cfunc
+    def _half_area(self, x: cython.double, high: cython.double) -> cython.double:
+        """Area between the profile and a level `high` above its tip, from the axis to x."""
+        area: cython.double = high * x
+        e: cython.double
+        if x > self.flat:
+            e = min(x, self.join_r) - self.flat
+            if self.torus > 0 and e > 0:
+                area -= self.torus * e - 0.5 * (
+                    e * sqrt(max(0.0, self.torus * self.torus - e * e))
+                    + self.torus * self.torus * asin(min(1.0, e / self.torus))
+                )
+        if x > self.join_r:
+            e = x - self.join_r
+            area -= e * (self.join_z + 0.5 * self.cone * e)
+        return area
+
+    @cython.cfunc
+    def _stepover(self, section: cython.double, high: cython.double) -> cython.double:
+        """Distance from an equal cut `high` deep beside which the tool takes this section; a slot's width if all of it.
+
+        The two profiles cross halfway, so the section is twice the area from the axis to half the distance.
+        """
+        r: cython.double = self._radius_at(high)
+        x: cython.double
+        d: cython.double
+        _k: cython.int
+        if high <= 0 or section <= 0:
+            return 0.0
+        if section >= 0.96 * 2 * self._half_area(r, high):
+            return 2 * r
+        x = 0.5 * section / high
+        for _k in range(12):  # from below: the area grows ever more slowly
+            d = high - self._profile(x)
+            if d <= 1e-9:
+                break
+            d = (0.5 * section - self._half_area(x, high)) / d
+            x += d
+            if d < 1e-4 * x:
+                break
+        return 2 * min(x, r)
 
     @cython.cfunc
     def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
@@ -792,6 +1019,145 @@ class Sweeper:
         elif lo < self.cell:
             lo, hi = 0.0, width
         return asin(min(1.0, hi / r)) - asin(min(1.0, max(0.0, lo / r)))
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _together(
+        self,
+        most: cython.Py_ssize_t,
+        kind: cython.p_const_uchar,
+        tool: cython.p_const_int,
+        x0: cython.p_const_double,
+        y0: cython.p_const_double,
+        z0: cython.p_const_double,
+        x1: cython.p_const_double,
+        y1: cython.p_const_double,
+        z1: cython.p_const_double,
+        longest: cython.double,
+        resolution: cython.double,
+    ) -> cython.int:
+        """How many moves from this one on (at most `most`) can be swept as one segment; sets group_*.
+
+        They are lines of one tool, chained, all below the top and over the stock, at most `longest` together. They
+        leave the segment by at most SAGITTA, a ball's segment being bent as they are. None goes down steeper than 45
+        degrees, and those that go down are not mixed with those that rise. Profiles without a closed formula are
+        merged in level motion only.
+        """
+        along = cython.declare(cython.double[33])
+        off = cython.declare(cython.double[33])
+        n: cython.int = 0
+        k: cython.int
+        way: cython.int = 0
+        mine: cython.int
+        dx: cython.double
+        dy: cython.double
+        dt: cython.double
+        flat: cython.double
+        total: cython.double = 0.0
+        chord: cython.double
+        ux: cython.double
+        uy: cython.double
+        e: cython.double
+        g: cython.double
+        top: cython.double
+        below: cython.double
+        bend: cython.double
+        widest: cython.double = 0.0
+        good: cython.bint
+        x_high: cython.double = self.x_low + self.nx * self.cell
+        y_high: cython.double = self.y_low + self.ny * self.cell
+        self.group_bend = 0.0
+        if not (z0[0] < self.top and self.top - z0[0] <= self.flute_length):
+            return 1
+        while n < most:
+            if kind[n] != 1 or tool[n] != tool[0]:
+                break
+            if n > 0 and (x0[n] != x1[n - 1] or y0[n] != y1[n - 1] or z0[n] != z1[n - 1]):
+                break
+            if not (self.x_low <= x1[n] <= x_high and self.y_low <= y1[n] <= y_high):
+                break
+            if not (z1[n] < self.top and self.top - z1[n] <= self.flute_length):
+                break
+            dx, dy, dt = x1[n] - x0[n], y1[n] - y0[n], z0[n] - z1[n]
+            flat = sqrt(dx * dx + dy * dy)
+            if flat < 1e-6 or dt > flat or (self.shape == OTHER and fabs(dt) > 1e-6):
+                break
+            mine = 1 if dt > 2 * resolution else -1 if dt < -2 * resolution else 0
+            if mine * way < 0:
+                break
+            e = sqrt(flat * flat + dt * dt)
+            if total + e > longest:
+                break
+            widest = max(widest, flat)
+            if n > 0:
+                ux, uy, e = x1[n] - x0[0], y1[n] - y0[0], z0[0] - z1[n]
+                chord = sqrt(ux * ux + uy * uy)
+                if chord < 1e-6:
+                    break
+                ux, uy, e = ux / chord, uy / chord, e / chord
+                good, top, below, g = True, 0.0, 0.0, 0.0
+                for k in range(n):
+                    dx, dy = x1[k] - x0[0], y1[k] - y0[0]
+                    along[k] = ux * dx + uy * dy
+                    good = good and fabs(ux * dy - uy * dx) <= SAGITTA and g < along[k] < chord
+                    g = along[k]
+                    off[k] = z0[0] - z1[k] - e * g
+                    top += off[k] * g * (g - chord)
+                    below += g * g * (g - chord) * (g - chord)
+                bend = top / below if self.shape == BALL and n > 1 else 0.0
+                good = good and 2 * fabs(bend) * self.radius <= 0.3 and fabs(bend) * widest * widest <= SAGITTA
+                for k in range(n):
+                    good = good and fabs(off[k] - bend * along[k] * (along[k] - chord)) <= SAGITTA
+                if not good:
+                    break
+                self.group_bend = bend
+            total += sqrt(flat * flat + dt * dt)
+            self.group_flat[n], self.group_drop[n], self.group_length[n] = flat, dt, sqrt(flat * flat + dt * dt)
+            way = mine if way == 0 else way
+            n += 1
+        return max(n, 1)
+
+    @cython.cfunc
+    @cython.exceptval(check=False)
+    def _share_out(
+        self, at: cython.Py_ssize_t, n: cython.int, depth: cython.double, resolution: cython.double,
+        out: cython.p_float, room: cython.Py_ssize_t, bits: cython.p_uchar, bits_room: cython.Py_ssize_t,
+    ) -> cython.void:  # fmt: skip
+        """Gives each of n moves swept as one its row, from the row of all at `at`: volume and solid by their shares.
+
+        depth: of the tip at the start of the first move, mm.
+        """
+        k: cython.int
+        c: cython.int
+        length: cython.double = 0.0
+        drop: cython.double = 0.0
+        same = cython.declare(cython.float[14])
+        down: cython.bint
+        for c in range(14):
+            same[c] = out[c * room + at]
+        touch: cython.uchar = bits[at]
+        centre: cython.uchar = bits[bits_room + at]
+        for k in range(n):
+            length += self.group_length[k]
+            drop += max(0.0, self.group_drop[k])
+        for k in range(n):
+            down = self.group_drop[k] > 1e-6
+            out[at], out[room + at] = 0.0, 1.0
+            out[2 * room + at] = self.group_length[k]
+            out[3 * room + at] = self.group_flat[k] if self.group_flat[k] >= resolution else 0.0
+            out[4 * room + at] = self.group_drop[k]
+            out[5 * room + at] = same[5] * (self.group_length[k] / length)
+            for c in range(6, 10):
+                out[c * room + at] = same[c]
+            out[10 * room + at] = same[10] if down else 0.0
+            out[11 * room + at] = 0.0
+            out[12 * room + at] = max(depth, depth + self.group_drop[k])
+            out[13 * room + at] = same[13] * (self.group_drop[k] / drop) if down else min(0.0, self.group_drop[k])
+            bits[at] = touch if down else touch & 2
+            bits[bits_room + at] = centre if down else 0
+            bits[2 * bits_room + at] = self.group_open[k]
+            depth += self.group_drop[k]
+            at += 1
 
     def load(self, row: cython.const[cython.double][::1]):
         """Takes a tool: TOOL_COLUMNS in order, mm; shape 0 flat, 1 ball, 2 pointed cone, 3 any other profile."""
@@ -879,12 +1245,17 @@ class Sweeper:
         opened: cython.bint
         floor_t: cython.double
         is_arc: cython.bint
+        together: cython.int
+        merged_to: cython.Py_ssize_t = 0
+        n: cython.Py_ssize_t
         pl: cython.int
         level: cython.double
         wanted: cython.double
         if out.shape[0] < 14 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
             raise ValueError("the output tables do not fit each other")
         for mv in range(first, n_moves):
+            if mv < merged_to:
+                continue
             row = tool[mv]
             if row < 0:
                 self.last_x = float("nan")
@@ -913,7 +1284,70 @@ class Sweeper:
                 self.scanned = k
             reach = self.radius + self.cell
             step = max(0.5 * self.radius, self.cell)
+            if kind[mv] == 1 and self.touched == mv - 1:
+                together = self._together(
+                    min(self.merged, n_moves - mv),
+                    cython.address(kind[mv]),
+                    cython.address(tool[mv]),
+                    cython.address(x0s[mv]),
+                    cython.address(y0s[mv]),
+                    cython.address(z0s[mv]),
+                    cython.address(x1s[mv]),
+                    cython.address(y1s[mv]),
+                    cython.address(z1s[mv]),
+                    step,
+                    resolution,
+                )
+                if together > 1:
+                    self.round = False
+                    n = mv + together - 1
+                    px, py, pt = x0, y0, self.top - z0
+                    qx, qy, qt = x1s[n], y1s[n], self.top - z1s[n]
+                    level = pt
+                    for k in range(mv, n + 1):
+                        self.group_open[k - mv] = self._open_at(x0s[k], y0s[k], self.top - z0s[k])
+                        level = max(level, self.top - z1s[k])
+                    floor_t = self._floor(qx, qy)
+                    flat_length, length = hypot(qx - px, qy - py), 0.0
+                    for k in range(together):
+                        length += self.group_length[k]
+                    self._begin(length, qt - pt)
+                    self._segment(px, py, pt, qx, qy, qt, self.group_bend, level - max(pt, qt) + SAGITTA)
+                    if self._store(
+                        made,
+                        out,
+                        out_bits,
+                        0.0,
+                        1.0,
+                        length,
+                        flat_length,
+                        flat_length,
+                        qt - pt,
+                        level,
+                        qx,
+                        qy,
+                        qt,
+                        False,
+                        floor_t,
+                    ):
+                        self._share_out(
+                            made,
+                            together,
+                            pt,
+                            resolution,
+                            cython.address(out[0, 0]),
+                            room,
+                            cython.address(out_bits[0, 0]),
+                            out_bits.shape[1],
+                        )
+                        for k in range(mv, n + 1):
+                            out_move[made] = k
+                            made += 1
+                        self.touched = n
+                    merged_to = n + 1
+                    continue
             is_arc = kind[mv] >= 2 and isfinite(cus[mv]) and isfinite(cvs[mv]) and isfinite(sweeps[mv])
+            self.round = is_arc
             if not is_arc:
                 st, e = self.top - z0, self.top - z1
                 # the part of the line below the top and within reach of the box
@@ -942,8 +1376,8 @@ class Sweeper:
                         qx, qy, qt = x1, y1, e
                     u0 = sa + (sb - sa) * p / pieces
                     opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
-                    self._begin(length * (s - u0), qt - pt, max(pt, qt))
-                    self._segment(px, py, pt, qx, qy, qt)
+                    self._begin(length * (s - u0), qt - pt)
+                    self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
                     if self._store(
                         made,
                         out,
@@ -963,6 +1397,7 @@ class Sweeper:
                     ):
                         out_move[made] = mv
                         made += 1
+                        self.touched = mv
                     px, py, pt = qx, qy, qt
                 continue
             # an arc: U, V are the plane's axes, W the third
@@ -1021,11 +1456,7 @@ class Sweeper:
                 floor_t = self._floor(cus[mv] + r1 * cos(ang), cvs[mv] + r1 * sin(ang)) if pl == 17 else 1e30
                 e = 0.0
                 level = pt
-                self._begin(
-                    length / pieces,
-                    (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0,
-                    self.top - min(z0, z1) if pl == 17 else self.top - (cus[mv] if pl == 18 else cvs[mv]) + r,
-                )
+                self._begin(length / pieces, (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0)
                 for k in range(p * chords // pieces, (p + 1) * chords // pieces):
                     s = cython.cast(cython.double, k + 1) / chords
                     ang = angle0 + turn * s
@@ -1045,7 +1476,7 @@ class Sweeper:
                         qx, qy, qt = x1, y1, self.top - z1
                     if self.work > most_work:
                         return mv, made
-                    self._segment(px, py, pt, qx, qy, qt)
+                    self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
                     e += hypot(qx - px, qy - py)
                     level = max(level, qt)
                     px, py, pt = qx, qy, qt
@@ -1068,6 +1499,7 @@ class Sweeper:
                 ):
                     out_move[made] = mv
                     made += 1
+                    self.touched = mv
         return n_moves, made
 
     @cython.cfunc
@@ -1116,13 +1548,8 @@ class Sweeper:
         shank: cython.double = 0.0
         r: cython.double = self.radius
         high: cython.double
-        far_left: cython.double = 0.0
-        far_right: cython.double = 0.0
-        w: cython.double
-        y_mid: cython.double
         w_left: cython.double
         w_right: cython.double
-        k: cython.int
         centre: cython.bint = False
         touch: cython.int = 0
         if t > self.flute_length:
@@ -1133,37 +1560,21 @@ class Sweeper:
             return False
         self.removed = self.removed if self.cells > 0 else 0.0
         if self.cells > 0:
-            ap = self.deepest - self.met
+            ap = max(self.ap, self.deepest - self.met)
             r = self._radius_at(ap)
             if drop > 1e-6:
                 under = min(1.0, self.under * c2 / (3.141592653589793 * self.radius * self.radius))
                 centre = self.centre * c2 > 0.1 * 3.141592653589793 * min(0.36 * self.radius * self.radius, r * r)
             if swept < 1e-6:
                 ae = 2 * self.radius * under
+            elif self.shape != FLAT:
+                climb = min(1.0, self.right / self.removed)
+                # where both sides cut alike the material is level, and the mean depth along the piece gives the section
+                high = ap - 0.5 * fabs(drop) if fabs(climb - 0.5) < 0.15 and ap > fabs(drop) else ap
+                ae = min(2 * r, self._stepover(self.removed * c2 / swept, high))
+                angle = 57.29577951308232 * acos(max(-1.0, 1 - ae / r)) if r > 0 else 0.0
             else:
-                if self.shape != FLAT:
-                    for k in range(self.strips):
-                        if self.strip_volume[k] > 0:
-                            y_mid = self.strip_low + (k + 0.5) * self.strip_width
-                            high = t - 0.5 * drop - self._profile(min(fabs(y_mid), r)) - self.strip_top[k]
-                            if high < 0.05 * ap:
-                                continue
-                            w = self.strip_volume[k] / high
-                            s0_right: cython.double = min(1.0, max(0.0, 0.5 + y_mid / self.strip_width))
-                            if s0_right > 0 and y_mid > far_right:
-                                far_right = y_mid
-                            if s0_right < 1 and -y_mid > far_left:
-                                far_left = -y_mid
-                            self.right += w * s0_right
-                            self.right_moment += w * s0_right * max(y_mid, 0.0)
-                            self.left += w * (1 - s0_right)
-                            self.left_moment += w * (1 - s0_right) * max(-y_mid, 0.0)
                 w_left, w_right = self.left * c2 / swept, self.right * c2 / swept
-                # the outermost contact lies within a cell of the edge of the cut, between two rows of cells
-                if far_left > 0 and far_left > r - 1.5 * self.cell:
-                    w_left *= r / min(r, far_left + 0.5 * self.cell)
-                if far_right > 0 and far_right > r - 1.5 * self.cell:
-                    w_right *= r / min(r, far_right + 0.5 * self.cell)
                 if w_left > r:
                     w_left = r
                 if w_right > r:
