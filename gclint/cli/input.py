@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
 ENDINGS = (".nc", ".ngc", ".gcode", ".tap", ".cnc", ".txt")
 MOST_BYTES = 1 << 30  # as gclint.program.read, known here before anything is read into memory
+FIRST_LOOK = 1 << 20  # bytes; longer than any line of a program
 STANDARD_INPUT = "-"
 
 
@@ -63,7 +64,9 @@ def read_bytes(name: str) -> bytes:
             if kind.st_size > MOST_BYTES:
                 raise Unreadable("this file is over 1 GiB; gclint reads programs up to 1 GiB", name)
             with path.open("rb") as file:
-                data = file.read(MOST_BYTES + 1)
+                data = file.read(FIRST_LOOK)
+                if len(data) < FIRST_LOOK or b"\n" in data or b"\r" in data:  # else refused by its first line
+                    data += file.read(MOST_BYTES + 1 - len(data))
     except OSError as problem:
         raise Unreadable(f"cannot be read: {reason(problem)}", name) from None
     except ValueError as problem:  # a NUL byte in the name

@@ -34,6 +34,11 @@ class File(Struct, frozen=True):
     def wrong(self, key: tuple[str | int, ...], says: str, on_key: bool = False) -> Problem:
         return problem_at(self.text, self.path, key, says, on_key)
 
+    def line_of(self, key: tuple[str | int, ...]) -> str:
+        """'job.toml, line 12': where a declared value stands."""
+        line = self.wrong(key, "").line
+        return f"{Path(self.path).name}, line {line}" if line else Path(self.path).name
+
 
 class Declared(Struct, frozen=True):
     """Everything declared, not combined yet. Paths are as the user can open them."""

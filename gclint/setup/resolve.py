@@ -204,8 +204,10 @@ def _accepts(job: Job, file: File | None) -> tuple[Accept, ...]:
     for n, table in enumerate(job.accept):
         if not table.because.strip() and file:
             raise file.wrong(("accept", n, "because"), "an acceptance needs its reason")
-    where = Path(file.path).name if file else ""
-    return tuple(Accept(table.rule, table.because.strip(), table.tool, None, where) for table in job.accept)
+    return tuple(
+        Accept(table.rule, table.because.strip(), table.tool, None, file.line_of(("accept", n, "rule")) if file else "")
+        for n, table in enumerate(job.accept)
+    )
 
 
 def _fail_at(declared: Declared, job: Job) -> str:
