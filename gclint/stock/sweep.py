@@ -143,7 +143,7 @@ class Sweeper:
         cell: float,
         top: float,
         row_depth,
-        merged: int = MOST_MERGED,
+        merged: int,
     ):
         self.cut, self.share, self.other = cut, share, other
         self.ny, self.nx = cut.shape[0], cut.shape[1]
@@ -1040,13 +1040,14 @@ class Sweeper:
 
         They are lines of one tool, chained, all below the top and over the stock, at most `longest` together. They
         leave the segment by at most SAGITTA, a ball's segment being bent as they are. None goes down steeper than 45
-        degrees, and those that go down are not mixed with those that rise. Profiles without a closed formula are
-        merged in level motion only.
+        degrees, and those that go down are not mixed with those that rise. Flat tools and
+        profiles without a closed formula are merged in level motion only.
         """
         along = cython.declare(cython.double[33])
         off = cython.declare(cython.double[33])
         n: cython.int = 0
         k: cython.int
+        level: cython.bint = self.shape == FLAT or self.shape == OTHER
         way: cython.int = 0
         mine: cython.int
         dx: cython.double
@@ -1080,7 +1081,7 @@ class Sweeper:
                 break
             dx, dy, dt = x1[n] - x0[n], y1[n] - y0[n], z0[n] - z1[n]
             flat = sqrt(dx * dx + dy * dy)
-            if flat < 1e-6 or dt > flat or (self.shape == OTHER and fabs(dt) > 1e-6):
+            if flat < 1e-6 or dt > flat or (level and fabs(dt) > 1e-6):
                 break
             mine = 1 if dt > 2 * resolution else -1 if dt < -2 * resolution else 0
             if mine * way < 0:

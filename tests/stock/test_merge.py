@@ -42,10 +42,9 @@ def raster(step: float, stepover: float, rows: int, wave: float, turned: bool = 
         (Tool(1, "ball", 6.0), 0.4, 0.0),
         (Tool(1, "ball", 6.0), 0.4, 0.8),
         (Tool(1, "ball", 2.0), 0.2, 0.8),
-        (Tool(1, "bull-nose", 6.0, corner_radius=1.0), 1.0, 0.2),
+        (Tool(1, "bull-nose", 6.0, corner_radius=1.0), 1.0, 0.0),
         (Tool(1, "v", 6.0, angle=90.0), 0.3, 0.3),
         (flat(), 1.5, 0.0),
-        (flat(), 1.5, 0.2),
     ],
 )
 def test_merged_and_single_sweeps_agree(
