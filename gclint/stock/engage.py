@@ -22,7 +22,7 @@ MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
-ROOM = 250_000  # pieces written at a time; no power of two, lest the columns share one place in the cache
+ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
 
 Notes = list[tuple[str, str, int]]
@@ -202,24 +202,22 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     tools = np.array([tool.row for tool in chosen.tools], np.float64)
     skipped, before = np.zeros(len(motion), np.uint8), np.zeros(len(motion), np.float32)
     resolution = setup.controller.resolution
-    out, out_move, out_bits = (
-        np.empty((len(PIECE_COLUMNS), ROOM), np.float32),
-        np.empty(ROOM, np.int32),
-        np.empty((3, ROOM), np.uint8),
-    )
+    room = min(ROOM, len(motion) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
     tables: list[Floats32] = []
     moves: list[Ints] = []
     bits: list[Bytes] = []
     at = 0
     while at < len(motion):
+        out = np.empty((len(PIECE_COLUMNS), room), np.float32)
+        out_move, out_bits = np.empty(room, np.int32), np.empty((3, room), np.uint8)
         at, made = sweeper.run(
             at, motion.kind, motion.plane, motion.x0, motion.y0, motion.z0, motion.x1, motion.y1, motion.z1,
             motion.cu, motion.cv, motion.sweep, chosen.tool, tools, resolution, MOST_WORK,
             out, out_move, out_bits, skipped, before,
         )  # fmt: skip
-        tables.append(out[:, :made].copy())
-        moves.append(out_move[:made].copy())
-        bits.append(out_bits[:, :made].copy())
+        tables.append(out[:, :made])
+        moves.append(out_move[:made])
+        bits.append(out_bits[:, :made])
         if sweeper.cells_visited > MOST_WORK and at < len(motion):
             notes.append(
                 (
@@ -231,10 +229,12 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
             break
     if skipped.any():
         notes.append(("arcs of too many turns", "nothing that could be declared", int(skipped.sum())))
-    table, touch = np.concatenate(tables, axis=1), np.concatenate(bits, axis=1)
+    whole = len(tables) == 1
+    table = tables[0] if whole else np.concatenate(tables, axis=1)
+    touch = bits[0] if whole else np.concatenate(bits, axis=1)
     columns = dict(zip(PIECE_COLUMNS, table, strict=True))
     solid = columns.pop("solid")
-    pieces = Pieces(move=np.concatenate(moves), touch=touch[0], centre=touch[1], open_start=touch[2], **columns)
+    pieces = Pieces(move=moves[0] if whole else np.concatenate(moves), touch=touch[0], centre=touch[1], open_start=touch[2], **columns)
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, before, resolution)
     return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, cut, assumed, tuple(notes))

@@ -670,6 +670,8 @@ class Sweeper:
         per_cell: cython.float = self.per_cell
         end_a: cython.float = self.end_a - self.mid
         one: cython.float = 1
+        rest: cython.float
+        more: cython.float
         for i in range(64):
             volume[i] = right[i] = ap[i] = under[i] = centre[i] = 0
         for j in range(j_first, j_end):
@@ -702,20 +704,47 @@ class Sweeper:
                 n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
                 if b + n > self.nx:
                     n = m
+                bits = 0  # set where a cell is lowered: e is how far it lies below the ball's centre, e^2 < q if at all
+                if dv == 0:
+                    q = r2 - v * v
+                    rest = q if q > 0 else 0
+                    k = sqrtf(rest)
+                    more = one + turn * k * (one + turn * k)
+                    k = lean * k
+                    for i in range(n):
+                        aa = a + i * da
+                        u = (aa + k) * more
+                        u = u if u > sa else sa
+                        u = u if u < sb else sb
+                        q = rest - (u - aa) * (u - aa)
+                        q = q if q > 0 else 0
+                        t = t_mid + (slope + bend * u) * u
+                        tip[i], deep[i] = t, q
+                        x = cut[i] - t + r
+                        x = x if x > 0 else 0
+                        bits |= q > x * x
+                else:
+                    for i in range(n):
+                        aa = a + i * da
+                        vv = v + i * dv
+                        q = r2 - vv * vv
+                        q = q if q > 0 else 0
+                        k = sqrtf(q)
+                        u = (aa + lean * k) * (one + turn * k * (one + turn * k))
+                        u = u if u > sa else sa
+                        u = u if u < sb else sb
+                        q = q - (u - aa) * (u - aa)
+                        q = q if q > 0 else 0
+                        t = t_mid + (slope + bend * u) * u
+                        tip[i], deep[i] = t, q
+                        x = cut[i] - t + r
+                        x = x if x > 0 else 0
+                        bits |= q > x * x
+                if bits == 0:
+                    b += m
+                    continue
                 for i in range(n):
-                    aa = a + i * da
-                    vv = v + i * dv
-                    q = r2 - vv * vv
-                    q = q if q > 0 else 0
-                    k = sqrtf(q)
-                    u = (aa + lean * k) * (one + turn * k * (one + turn * k))
-                    u = u if u > sa else sa
-                    u = u if u < sb else sb
-                    q = q - (u - aa) * (u - aa)
-                    q = q if q > 0 else 0
-                    t = t_mid + (slope + bend * u) * u
-                    tip[i] = t
-                    deep[i] = t - r + sqrtf(q)
+                    deep[i] = tip[i] - r + sqrtf(deep[i])
                 for i in range(m, n):
                     deep[i] = 0
                 for i in range(n):
