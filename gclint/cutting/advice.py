@@ -6,9 +6,8 @@ import math
 
 from msgspec import Struct
 
+from gclint.setup.numbers import model_number
 from gclint.setup.types import Machine, Spindle
-
-AIM = 1.0 / 3.0  # how far into the window, from the limit that was broken, the advised chip lies
 
 
 class Advice(Struct, frozen=True):
@@ -100,7 +99,7 @@ def _with_speed(
 def _aim(too_thin: bool, low: float, high: float) -> float:
     if math.isinf(high):
         return low * 1.25
-    return low + (high - low) * AIM if too_thin else high - (high - low) * AIM
+    return low + (high - low) * model_number("aim") if too_thin else high - (high - low) * model_number("aim")
 
 
 def _feed_limit(machine: Machine) -> float:

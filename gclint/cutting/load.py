@@ -12,6 +12,7 @@ from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWind
 from gclint.cutting.windows import floor_for, windows_for
 from gclint.motion.table import COMPENSATED, RAPID
 from gclint.setup.card import Material
+from gclint.setup.numbers import model_number
 from gclint.setup.types import Assumed, Setup, Tool
 from gclint.stock.table import SIDE, TIP, Engagement, Pieces
 
@@ -19,12 +20,6 @@ if TYPE_CHECKING:
     from gclint.motion.table import Motion
     from gclint.motion.timing import Timing
 
-SAME_SPEED = 0.02  # an S this near a mark's stated speed means that mark (DESIGN section 5)
-SLOT_ANGLE = 150.0  # degrees of engagement from which on a cut is a slot
-SLOT_SHARE = 0.9  # or this much of the cutting diameter in width
-FINISH_SHARE = 0.1  # of the diameter: a narrower cut is a finishing cut
-SHALLOW = 0.05  # mm: pieces less deep are not judged for chips
-STEEP = 0.05  # travel / drop under which a descent is straight down
 CHIP_RULES = ("chip-too-thin", "chip-too-thick")
 NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mill")
 
@@ -90,7 +85,7 @@ def _true_speed(motion: Motion, setup: Setup) -> tuple[Floats, tuple[str, ...], 
     if setup.dial is not None:
         mark_of[:] = [mark.mark for mark in spindle.dial].index(setup.dial)
     else:
-        nearest = np.full(len(motion), SAME_SPEED)
+        nearest = np.full(len(motion), model_number("same_speed"))
         for n, mark in enumerate(spindle.dial):
             off = np.abs(motion.speed - mark.stated) / mark.stated
             better = off <= nearest  # false where no S is set
@@ -148,12 +143,13 @@ def _operations(
     cutting: Floats32,
 ) -> Column:
     """uint8 index into OPERATIONS for every piece."""
-    slot = (pieces.angle >= SLOT_ANGLE) | (pieces.ae >= SLOT_SHARE * cutting)
-    operation = np.where(pieces.ae < FINISH_SHARE * diameter, OPERATION["finish"], OPERATION["side"]).astype(np.uint8)
+    slot = (pieces.angle >= model_number("slot_angle")) | (pieces.ae >= model_number("slot_share") * cutting)
+    finish = pieces.ae < model_number("finish_share") * diameter
+    operation = np.where(finish, OPERATION["finish"], OPERATION["side"]).astype(np.uint8)
     operation[slot] = OPERATION["slot"]
     down = pieces.drop > 0.001
-    operation[down & ((pieces.centre != 0) | (pieces.under >= 0.5))] = OPERATION["ramp"]
-    operation[down & (pieces.travel <= STEEP * pieces.drop)] = OPERATION["plunge"]
+    operation[down & ((pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")))] = OPERATION["ramp"]
+    operation[down & (pieces.travel <= model_number("straight_share") * pieces.drop)] = OPERATION["plunge"]
     drills = np.array([tool is not None and tool.shape == "drill" for tool in tools], bool)
     operation[drills[row] | (motion.cycle[pieces.move] > 0)] = OPERATION["drill"]
     operation[rapid] = OPERATION["rapid"]
@@ -228,8 +224,9 @@ def _judged(
     """Where a chip may be judged: no entries, drills, V tools or burrs, no skims, no pass shorter than the diameter."""
     pieces, passes = engagement.pieces, engagement.passes
     milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)
-    judged: Bools = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= SHALLOW)
-    judged &= pieces.ae >= SHALLOW  # a width within the noise of the stock model says nothing
+    shallow = model_number("shallow")
+    judged: Bools = (operation <= OPERATION["finish"]) & milled[row] & (pieces.ap >= shallow)
+    judged &= pieces.ae >= shallow  # a width within the noise of the stock model says nothing
     judged &= (pieces.touch & (TIP | SIDE)) != 0
     judged &= (motion.flags[pieces.move] & COMPENSATED) == 0
     if len(passes) == 0:

@@ -7,6 +7,9 @@ from collections.abc import Sequence
 from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
 from gclint.report.words import GRADE_WORDS, behind, count, plain_number
+from gclint.setup.numbers import numbers
+
+MODELLED = ("pieces", "entries", "passes")  # tables that rest on the model of the stock
 
 
 def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
@@ -43,6 +46,12 @@ def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
         for name, limit in text.limits.items():
             value = limit.value if isinstance(limit.value, str) else plain_number(limit.value)
             paper.text_block(f"{name} = {value} ({behind(limit.standing, limit.source)})")
+    if text.looks_at in MODELLED:
+        paper.blank()
+        paper.heading("NUMBERS OF THE MODEL")
+        for number in numbers().values():
+            value = f"{plain_number(number.value)} {number.unit}".strip()
+            paper.text_block(f"{value}: {number.means} ({behind(number.standing, number.source)})")
     paper.blank()
     paper.heading("WHAT HAPPENS AND WHAT TO CHANGE")
     for case in _texts(text.happens):

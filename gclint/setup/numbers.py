@@ -1,0 +1,29 @@
+"""The numbers by which the model sorts what it sees, from rules/model/numbers.toml."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from msgspec import Struct
+
+from gclint.shipped import folder
+
+
+class Number(Struct, frozen=True, forbid_unknown_fields=True):
+    value: float
+    unit: str
+    means: str
+    standing: str
+    source: str
+
+
+@cache
+def numbers() -> dict[str, Number]:
+    """By name. Raises Problem where the file is damaged."""
+    from gclint.setup.toml_file import load
+
+    return load(folder() / "model" / "numbers.toml", dict[str, Number], "list of numbers")
+
+
+def model_number(name: str) -> float:
+    return numbers()[name].value
