@@ -10,6 +10,7 @@ from gclint.columns import Bools, Column, Floats
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, STOPS, Chain
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
+from gclint.judge.facts_surface import lifts_top_edge
 from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
 
@@ -120,6 +121,8 @@ PIECES = Table(
         "edge_high": number("m/min", "fastest edge speed the card allows", _load("edge_high"), _MATERIAL),
         "chip_judged": truth("whether the chip can be judged here (no entry, drill, V tool or skim)",
                              lambda c: c.cutting.loads.chip_judged != 0),
+        "lifts_top_edge": truth("whether an up-cut tool cuts the stock's top here, and it stays beside the cut",
+                                lifts_top_edge),
         "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),
     },
     lambda c: len(c.engagement.pieces),

@@ -93,6 +93,8 @@ SETUP: dict[str, Fact] = {
     "material.wood": truth("whether the material is wood or a wood board", _kind("wood", "board"), _MATERIAL),
     "material.metal": truth("whether the material is a metal", _kind("metal"), _MATERIAL),
     "material.brittle": truth("whether the material chips out", _card("brittle"), _MATERIAL),
+    "material.frays": truth("whether the top edge chips or tears under a tool that lifts its chips",
+                            _card("up_cut_frays_top"), _MATERIAL),
     "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
     "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",
                                lambda c: thin.value if (thin := _card("thin_by")(c)) else None, _MATERIAL),

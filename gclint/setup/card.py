@@ -120,6 +120,7 @@ class Card(Row, frozen=True):
     thin: Thin
     chip: tuple[ChipRow, ...]
     brittle: bool = False
+    up_cut_frays_top: bool = False
     melts: bool = False
     burns: bool = False
     dust: bool | str = False
@@ -140,6 +141,7 @@ class Material(Struct, frozen=True):
     title: str
     kind: str
     brittle: bool
+    up_cut_frays_top: bool  # the top edge chips or tears under a tool that lifts its chips
     melts: bool
     burns: bool
     dust: bool | str
@@ -250,6 +252,7 @@ def _material(card: Card, path: str) -> Material:
         title=card.title,
         kind=card.kind,
         brittle=card.brittle,
+        up_cut_frays_top=card.up_cut_frays_top,
         melts=card.melts,
         burns=card.burns,
         dust=card.dust,

@@ -1,0 +1,59 @@
+"""What is left standing beside a cut, read from the finished surface of the stock model."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Bools, Column
+from gclint.judge.chain import Chain
+from gclint.motion.table import ARC_CW, LINE
+
+AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
+BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count
+SAME = 0.02  # mm: material met this near to the stock's top was the top
+
+
+def lifts_top_edge(chain: Chain) -> Bools:
+    """[pieces] whether an up-cut tool cuts the stock's top, which still lies beside the cut at the end.
+
+    Not looked at in a material that does not mind.
+    """
+    engagement, m = chain.engagement, chain.motion
+    pieces, box, cut, cell = engagement.pieces, engagement.box, engagement.cut, engagement.cell
+    found = np.zeros(len(pieces), bool)
+    material = chain.setup.material
+    if material is not None and not material.up_cut_frays_top:
+        return found
+    if box is None or box.x is None or box.y is None or cut.size == 0:
+        return found
+    lifting = {n: tool.diameter / 2 for n, tool in chain.setup.tools.items() if tool.helix == "up-cut"}
+    number = m.tool[pieces.move]
+    met = np.isin(number, list(lifting)) & (pieces.depth - pieces.ap < SAME) & (pieces.ap > SAME)
+    rows = np.flatnonzero(met & (m.kind[pieces.move] >= LINE))
+    radius = np.zeros(len(rows))
+    for n, half in lifting.items():
+        radius[number[rows] == n] = half
+    x, y = _middle(chain, rows)
+    for angle in AROUND:
+        i = np.floor((x + (radius + BEYOND * cell) * np.cos(angle) - box.x[0]) / cell)
+        j = np.floor((y + (radius + BEYOND * cell) * np.sin(angle) - box.y[0]) / cell)
+        inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < cut.shape[1]) & (j < cut.shape[0]))
+        bare = cut[j[inside].astype(np.int64), i[inside].astype(np.int64)] == 0
+        found[rows[inside[bare]]] = True
+    return found
+
+
+def _middle(chain: Chain, rows: Column) -> tuple[Column, Column]:
+    """X and Y of the tool's axis in the middle of each piece, mm; arcs of other planes than G17 as their chords."""
+    m, pieces = chain.motion, chain.engagement.pieces
+    move = pieces.move[rows]
+    share = (pieces.start[rows].astype(np.float64) + pieces.end[rows]) / 2
+    x = m.x0[move] + (m.x1[move] - m.x0[move]) * share
+    y = m.y0[move] + (m.y1[move] - m.y0[move]) * share
+    arc = np.flatnonzero((m.kind[move] >= ARC_CW) & (m.plane[move] == 17))
+    of = move[arc]
+    turn = np.radians(m.sweep[of]) * share[arc]
+    u, v = m.x0[of] - m.cu[of], m.y0[of] - m.cv[of]
+    x[arc] = m.cu[of] + u * np.cos(turn) - v * np.sin(turn)
+    y[arc] = m.cv[of] + u * np.sin(turn) + v * np.cos(turn)
+    return x, y
