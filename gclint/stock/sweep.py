@@ -667,9 +667,10 @@ class Sweeper:
         r2: cython.float = r * r
         middle: cython.float = 0.36 * r2  # 0.3 D
         least: cython.float = self.least
-        per_cell: cython.float = self.per_cell
+        twice: cython.float = 2 * self.per_cell
         end_a: cython.float = self.end_a - self.mid
-        one: cython.float = 1
+        one: cython.float = 1  # written out, 1 would be a double
+        two: cython.float = 2
         rest: cython.float
         more: cython.float
         for i in range(64):
@@ -759,8 +760,8 @@ class Sweeper:
                     t = t if t > u else u
                     ap[i] = t if x > 0 else u
                     volume[i] += x
-                    vv = 2 * (v + i * dv) * per_cell  # the share right of the path goes from 1 to 0 within its cell
-                    right[i] += x * (fabsf(one - vv) - fabsf(one + vv) + 2)
+                    vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
+                    right[i] += x * (fabsf(one - vv) - fabsf(one + vv) + two)
                 if self.going_down:
                     a -= end_a
                     for i in range(n):
