@@ -32,6 +32,8 @@ Notes = list[tuple[str, str, int]]
 def engage(motion: Motion, setup: Setup) -> Engagement:
     """Sweeps every move through the stock (mm; see the tables in stock/table.py).
 
+    Fine moves in contact are swept together where they leave one segment by at most 0.003 mm, never across a rapid, a
+    corner, a change from down to up or a descent steeper than 45 degrees.
     A piece that goes straight down has angle 0, and as ae the share of its disc on uncut material times the diameter.
     What cannot be modelled (tools that are unknown, moves whose place is unknown, a stock whose top is unknown) is left
     out of the field and counted in `not_judged`. Raises Problem where the kernel is not built or the stock has no size.
@@ -234,7 +236,13 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     touch = bits[0] if whole else np.concatenate(bits, axis=1)
     columns = dict(zip(PIECE_COLUMNS, table, strict=True))
     solid = columns.pop("solid")
-    pieces = Pieces(move=moves[0] if whole else np.concatenate(moves), touch=touch[0], centre=touch[1], open_start=touch[2], **columns)
+    pieces = Pieces(
+        move=moves[0] if whole else np.concatenate(moves),
+        touch=touch[0],
+        centre=touch[1],
+        open_start=touch[2],
+        **columns,
+    )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, before, resolution)
     return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, cut, assumed, tuple(notes))

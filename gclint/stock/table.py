@@ -1,7 +1,9 @@
 """What each tool does to the stock: pieces of path in contact, entries and passes, as columns.
 
 Lengths mm, angles degrees, volumes mm3. A piece is a part of one move at most about a quarter of the tool's diameter
-long; pieces without contact are not stored.
+long; pieces without contact are not stored. Short moves that run on straight (and a ball's that bend smoothly) are
+swept together up to that length: each keeps its own row, length, drop and depth, shares the volume by its length, and
+has the ap, ae, angle and climb of all. Where contact ends, the rows may run on by as much.
 """
 
 from __future__ import annotations
@@ -31,8 +33,12 @@ class Pieces:
     drop: Floats32  # downward, positive; negative where the tool rises
     removed: Floats32  # volume
     ap: Floats32  # axial depth of cut: top of the material met above the lowest point that cuts
-    ae: Floats32  # radial width of cut, 0..D (for ball, bull-nose and V tools: of the diameter that is in the cut)
-    angle: Floats32  # engagement angle, 0..180 in level motion
+    # radial width of cut, 0..D; of tools that are not flat the stepover from an equal cut beside which they take this
+    # section, at most the diameter that is in the cut (a slot)
+    ae: Floats32
+    angle: (
+        Floats32  # engagement angle, 0..180 in level motion; of tools that are not flat arccos(1 - ae / radius there)
+    )
     climb: Floats32  # share of the cut that is climb milling with a clockwise spindle, 0..1
     under: Floats32  # share of the tool's disc (at full diameter) on uncut material as it goes down; 0 when it does not
     centre: Bytes  # 1 where material lies under the middle 0.3 D (radius) of the tip as it goes down

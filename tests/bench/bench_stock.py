@@ -1,6 +1,6 @@
 """Time of `engage` on a 3-axis finishing pass with a 6 mm ball (the surface of make_program.py), for N and 2 N moves.
 
-python tests/bench/bench_stock.py [N]        N: 500,000 if none; cells as chosen from the tool, and at 0.1 mm
+python tests/bench/bench_stock.py [N] [CELL]    N: 500,000 if none; cells as chosen from the tool, and at CELL (0.1 mm)
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from gclint.motion.table import Motion
 
 STEP = 0.2  # mm
+BEST_OF = 3  # a shared machine is noisy
 
 
 def finishing(moves: int) -> Motion:
@@ -39,9 +40,11 @@ def timed(moves: int) -> float:
     from tests.stock.build import setup
 
     motion, ball = finishing(moves), setup(Tool(1, "ball", 6.0))
-    begin = time.perf_counter()
-    found = stage.engage(motion, ball)
-    took = time.perf_counter() - begin
+    took = math.inf
+    for _ in range(BEST_OF):
+        begin = time.perf_counter()
+        found = stage.engage(motion, ball)
+        took = min(took, time.perf_counter() - begin)
     size = f"cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries"
     print(f"{moves} moves, {size}: {took:.2f} s")
     return took
@@ -51,10 +54,10 @@ def main() -> None:
     sys.path.insert(0, str(Path(__file__).parents[2]))  # the checkout, for tests.stock.build
     from gclint.stock import engage as stage
 
-    moves = int(sys.argv[-1]) if len(sys.argv) > 1 else 500_000  # N, or --lines N as the other benchmarks take it
-    for cell in (stage.CELL_LOW, 0.1):
-        if cell == 0.1:
-            stage.CELL_HIGH = cell
+    given = [word for word in sys.argv[1:] if not word.startswith("-")]  # --lines N as the other benchmarks take it
+    moves = int(given[0]) if given else 500_000
+    for cell in (stage.CELL_HIGH, float(given[1]) if len(given) > 1 else 0.1):
+        stage.CELL_LOW, stage.CELL_HIGH = min(stage.CELL_LOW, cell), cell
         once = timed(moves)
         print(f"twice the moves: {timed(2 * moves) / once:.2f} x the time (floor 2.2)")
     print(f"peak memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB")
