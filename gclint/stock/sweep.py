@@ -862,7 +862,7 @@ class Sweeper:
         self.sa, self.sb, self.end_a = 0.0, length, length
         self.t0, self.slope = t0, drop / length
         if fabs(drop) < 1e-6:
-            self.t0, self.slope = deepest, 0.0
+            self.t0, self.slope = max(t0, t1), 0.0
         self.mid, self.bend = 0.5 * length, bend
         self.t_mid = self.t0 + self.slope * self.mid - bend * self.mid * self.mid
         self.lean = self.slope / sqrt(1 + self.slope * self.slope)
@@ -1599,7 +1599,7 @@ class Sweeper:
             if swept < 1e-6:
                 ae = 2 * self.radius * under
             elif self.shape != FLAT:
-                climb = min(1.0, self.right / self.removed)
+                climb = min(1.0, max(0.0, self.right / self.removed))
                 # where both sides cut alike the material is level, and the mean depth along the piece gives the section
                 high = ap - 0.5 * fabs(drop) if fabs(climb - 0.5) < 0.15 and ap > fabs(drop) else ap
                 ae = min(2 * r, self._stepover(self.removed * c2 / swept, high))

@@ -91,7 +91,7 @@ def test_a_ball_has_the_stepover_as_ae(stepover: float) -> None:
         per_row = len(path.rows) // 4
         middle = (pieces.move % per_row > 0.3 * per_row) & (pieces.move % per_row < 0.7 * per_row)
         first, last = middle & (pieces.move < per_row), middle & (pieces.move > 3 * per_row)
-        assert pieces.ap[middle] == pytest.approx(0.5, abs=0.01)
+        assert pieces.ap[middle] == pytest.approx(0.5, abs=0.001)
         assert pieces.ae[first] == pytest.approx(2 * math.sqrt(0.5 * 5.5), rel=0.02)
         assert np.median(pieces.ae[last]) == pytest.approx(stepover, rel=0.05)
         assert pieces.climb[last] == pytest.approx(0.0, abs=0.1)
