@@ -36,6 +36,8 @@ CONE = cython.declare(cython.int, 2)
 OTHER = cython.declare(cython.int, 3)
 
 CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
+SLIVER = cython.declare(cython.double, 0.1)  # share of a cell; less of it newly cut is a sliver
+EVEN = cython.declare(cython.double, 0.25)  # of the mean height; what scatters less is of one height
 CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
 MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
@@ -125,6 +127,9 @@ class Sweeper:
     removed: cython.double
     ap: cython.double  # of the cells summed by _ball
     met: cython.double  # of the others: depth of the highest material met, and of the deepest cut
+    met_by_slivers: cython.double  # the same for cells of which next to nothing was cut
+    area: cython.double  # newly cut, in cells, and the sum of its height's squares
+    squares: cython.double
     deepest: cython.double
     left: cython.double
     left_moment: cython.double
@@ -266,13 +271,20 @@ class Sweeper:
         self.cells += 1
         self.removed += volume
         right = min(1.0, max(0.0, 0.5 + y * self.per_cell))
+        # the mean height of what was cut here: two laps along one wall differ by a rounding, and the sliver left
+        # between them, as tall as the wall, is no depth of cut unless nothing else is met
+        if area >= SLIVER:
+            if depth - volume / area < self.met:
+                self.met = depth - volume / area
+        elif old < self.met_by_slivers:
+            self.met_by_slivers = old
+        self.area += area
+        self.squares += volume * volume / area
         if self.shape != FLAT:
             self.right += right * volume
             if fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
                 # the tip itself passes within this cell, deeper than at the cell's centre
                 depth = max(depth, self.t0 + self.slope * min(max(a, self.sa), self.sb))
-        if old < self.met:
-            self.met = old
         if depth > self.deepest:
             self.deepest = depth
         if self.going_down:
@@ -989,7 +1001,8 @@ class Sweeper:
             self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
         self.wall_least = max(CONTACT_LEAST, CONTACT * fine) / self.cell
         self.cells = self.removed = self.ap = self.deepest = 0.0
-        self.met = 1e300
+        self.met = self.met_by_slivers = 1e300
+        self.area = self.squares = 0.0
         self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
 
     @cython.cfunc
@@ -1591,7 +1604,11 @@ class Sweeper:
             return False
         self.removed = self.removed if self.cells > 0 else 0.0
         if self.cells > 0:
-            ap = max(self.ap, self.deepest - self.met)
+            ap = max(self.ap, self.deepest - (self.met if self.met < 1e299 else self.met_by_slivers))
+            if self.shape == FLAT and fabs(drop) <= 1e-6 and self.area > 0:
+                high = self.removed / self.area
+                if self.squares / self.area - high * high < EVEN * EVEN * high * high:
+                    ap = high  # one height all over, but for slivers of the wall
             r = self._radius_at(ap)
             if drop > 1e-6:
                 under = min(1.0, self.under * c2 / (3.141592653589793 * self.radius * self.radius))
