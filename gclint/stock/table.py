@@ -32,7 +32,7 @@ class Pieces:
     travel: Floats32  # in X and Y
     drop: Floats32  # downward, positive; negative where the tool rises
     removed: Floats32  # volume
-    ap: Floats32  # axial depth of cut: top of the material met (slivers of a wall left out) above the lowest point that cuts
+    ap: Floats32  # axial depth of cut: top of the material met (no slivers of a wall) above the lowest point that cuts
     # radial width of cut, 0..D; of tools that are not flat the stepover from an equal cut beside which they take this
     # section, at most the diameter that is in the cut (a slot)
     ae: Floats32
