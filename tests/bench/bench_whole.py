@@ -112,7 +112,7 @@ def main() -> int:
         twice.write_bytes(finishing_program(2 * n))
         seconds, peak = once([*GCLINT, "check", str(large), *TOOL, "--stock", field(n)])
         parse, how = pygcode_seconds(data, n, options.full)
-        detail = f"{seconds:.1f} s to {parse:.0f} s; pygcode {how}"
+        detail = f"{seconds:.1f} s to {parse:.0f} s; cells of 0.19 mm, a 32nd of the tool; pygcode {how}"
         what = f"pygcode's parse of {n:,} lines, to their full check as a whole process"
         met.append(report(what, parse / seconds, 10, True, detail))
         met.append(report("peak memory of that check, to 1.5 GB", peak / 1536, 1, False, f"{peak:.0f} MB"))
