@@ -8,13 +8,14 @@ from collections.abc import Callable
 import numpy as np
 from msgspec import Struct
 
-from gclint.cutting.advice import advise_chip
+from gclint.cutting.advice import advise_chip, feed_for_chip
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, SetWord
 from gclint.judge.places import find_word
 from gclint.judge.wording import amount
 from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
+from gclint.setup.numbers import model_number
 
 
 class Worst(Struct, frozen=True, eq=False):
@@ -101,7 +102,10 @@ def chip_feed(worst: Worst) -> Change | None:
         best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
         feeds = sum(each.word == "F" for each in sets)
         where = f"line {sets[0].line}" + (f" and {feeds - 1} more lines" if feeds > 1 else "")
-        return Change(f"{'Raise' if thin else 'Lower'} the feed on {where}: {was}{text}.{best}", tuple(sets))
+        slower = ""
+        if thin and worst.number("edge_speed") > worst.number("edge_high"):
+            slower = " The edge is too fast as well: at a slower speed less feed is enough."
+        return Change(f"{'Raise' if thin else 'Lower'} the feed on {where}: {was}{text}.{best}{slower}", tuple(sets))
     return Change(f"{text[:1].upper()}{text[1:]}.", tuple(sets))
 
 
@@ -133,19 +137,29 @@ def slower_edge(worst: Worst) -> Change | None:
         text = f"Lower the speed to S{to:g}"
         if word is not None:
             sets.append(SetWord(line, "S", word.value, to))
-    if h < low or not feed > 0:
-        return Change(f"{text}; leave the feed as it is.", tuple(sets))
-    f_word = worst.feed_word(feed * to / true, down=False)
+    if not feed > 0:
+        return Change(f"{text}.", tuple(sets))
+    thin = h < low and worst.number("fz") > 0
+    if thin:  # the same chip would still be too thin: the feed that puts it right at the slower speed
+        high = worst.number("chip_high")
+        aim = low + (high - low) * model_number("aim") if math.isfinite(high) else low
+        wanted = feed_for_chip(aim, h / worst.number("fz"), worst.number("tool.flutes"), to)
+        scale = wanted / feed
+    else:
+        scale = to / true
+    f_word = worst.feed_word(feed * scale, down=False)
     if sets:  # every feed that this speed goes with, in proportion
         words = (find_word(worst.chain.program, line, ("F",)) for line in worst.governing)
-        scale = 25.4 if worst.inch else 1.0
+        unit = 25.4 if worst.inch else 1.0
         sets += [
-            SetWord(word.line, "F", word.value, worst.feed_word(word.value * scale * to / true, down=False))
+            SetWord(word.line, "F", word.value, worst.feed_word(word.value * unit * scale, down=False))
             for word in words
             if word is not None and word.value > 0
         ]
-    return Change(f"{text}, and F{feed_shown(worst, feed)} to {feed_name(f_word, worst.inch)}, so that the chip stays.",
-                  tuple(sets))  # fmt: skip
+    so_that = "so that the chip is right as well" if thin else "so that the chip stays"
+    return Change(
+        f"{text}, and F{feed_shown(worst, feed)} to {feed_name(f_word, worst.inch)}, {so_that}.", tuple(sets)
+    )
 
 
 def plunge_feed(worst: Worst) -> Change | None:

@@ -241,3 +241,13 @@ def test_a_program_that_collides_everywhere_is_told_in_a_bounded_list() -> None:
     assert len(told) == 101
     assert sum(f.count for f in told) == 299
     assert sum(len(f.lines) for f in told) == 299
+
+
+def test_a_slower_edge_brings_the_feed_that_makes_the_chip_right_there() -> None:
+    program = "G21 G90 G94 G17 G54\nM3 S20000\nG0 Z5\nG0 X-10 Y40\nG1 Z-1 F600\nG1 X130\nG0 Z5\nM30\n"
+    (fast,) = found(tried(program, SIX, **EPOXY), "edge-too-fast")  # type: ignore[arg-type]
+    words = {word.word: word.to for word in fast.change.set}
+    assert fast.window is not None
+    assert fast.window.high is not None
+    again = program.replace("S20000", f"S{words['S']:g}").replace("F600", f"F{words['F']:g}")
+    assert not found(tried(again, SIX, **EPOXY), "edge-too-fast", "chip-too-thin", "chip-too-thick")  # type: ignore[arg-type]
