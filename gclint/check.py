@@ -88,7 +88,8 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
     )
     taken = (
-        *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed, *tables.cutting.assumed,
+        *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
+        *tables.cutting.assumed,
     )
     checked = Checked(
         path=name,
