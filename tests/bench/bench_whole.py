@@ -21,7 +21,7 @@ from make_program import finishing_program
 
 GCLINT = [sys.executable, "-c", "from gclint.cli.main import main; main()"]
 TOOL = ["--tool", "1: ball 3.2mm 2fl up-cut", "--material", "beech"]  # a cell is a 32nd of it: 0.1 mm
-PARSED = 20_000  # lines that pygcode parses in one run unless --full
+PARSED = 20_000  # lines of each part that pygcode parses unless --full
 
 
 def once(command: list[str]) -> tuple[float, float]:
@@ -51,30 +51,25 @@ def loaded(command: list[str]) -> set[str]:
     return {line.rpartition("|")[2].strip() for line in told.stderr.splitlines()}
 
 
-def parse(lines: list[str]) -> float:
-    """Seconds pygcode takes to parse these lines and do nothing else."""
+def pygcode_seconds(data: bytes, lines: int, full: bool) -> tuple[float, str]:
+    """Time pygcode takes to parse these lines and do nothing else, and how that was got."""
+    import warnings
+
+    warnings.simplefilter("ignore")
     from pygcode import Line
 
-    begin = time.perf_counter()
-    for line in lines:
-        Line(line)
-    return time.perf_counter() - begin
+    def parse(part: list[str]) -> float:
+        begin = time.perf_counter()
+        for line in part:
+            Line(line)
+        return time.perf_counter() - begin
 
-
-def checks_and_parses(check: list[str], data: bytes, runs: int, full: bool) -> tuple[float, float, float, str]:
-    """(seconds of a check, its peak in MB, seconds of pygcode's parse, how): medians of runs made in turn."""
-    lines = data.decode().splitlines()
-    once(check)
-    taken: list[tuple[float, float, float]] = []
-    for run in range(runs):
-        first = run * max(0, len(lines) - PARSED) // max(1, runs - 1)  # each run parses another part of the program
-        part = lines[first : first + PARSED]
-        seconds, peak = once(check)
-        taken.append((seconds, peak, parse(part) * len(lines) / len(part)))
-    seconds, peak, parsed = (statistics.median(column) for column in zip(*taken))
-    if full:
-        return seconds, peak, parse(lines), "measured on all lines"
-    return seconds, peak, parsed, f"measured on {min(PARSED, len(lines)):,} lines a run, scaled linearly"
+    text = data.decode().splitlines()
+    if full or lines <= PARSED:
+        return parse(text), "measured on all lines"
+    firsts = [n * (lines - PARSED) // 4 for n in range(5)]
+    median = statistics.median(parse(text[first : first + PARSED]) for first in firsts)
+    return median * lines / PARSED, f"median of 5 parts of {PARSED:,} lines, scaled linearly; see --full"
 
 
 def report(what: str, ratio: float, floor: float, at_least: bool, detail: str) -> bool:
@@ -122,7 +117,9 @@ def main() -> int:
         large.write_bytes(data)
         twice.write_bytes(finishing_program(2 * n))
         check_large = [*GCLINT, "check", str(large), *TOOL, "--stock", field(n)]
-        seconds, peak, parsed, how = checks_and_parses(check_large, data, max(3, options.runs // 2), options.full)
+        once(check_large)
+        seconds, peak = statistics.median_low(once(check_large) for _ in range(3))
+        parsed, how = pygcode_seconds(data, n, options.full)
         detail = f"{seconds:.2f} s to {parsed:.1f} s; cells of 0.1 mm; pygcode {how}"
         what = f"pygcode's parse of {n:,} lines, to their full check as a whole process"
         met.append(report(what, parsed / seconds, 10, True, detail))
