@@ -127,6 +127,15 @@ class Chain:
         return next((mark for mark in self.setup.spindle.dial if mark.mark == self.setup.dial), None)
 
     @cached_property
+    def entry_moves(self) -> tuple[Column, Column]:
+        """Rows of the moves of all entries, one entry after the other, and where each entry's begin among them."""
+        entries = self.engagement.entries
+        first = entries.first_move.astype(np.int64)
+        count = entries.last_move - first + 1
+        starts = np.cumsum(count) - count
+        return np.arange(int(count.sum())) + np.repeat(first - starts, count), starts
+
+    @cached_property
     def cutting_feed(self) -> dict[int, float]:
         """Feed of each tool's own level cuts, mm/min, at or over which a fifth of their length runs.
 

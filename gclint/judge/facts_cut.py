@@ -132,49 +132,47 @@ PIECES = Table(
 )  # fmt: skip
 
 
-def _over_moves(chain: Chain, values: Column, reduce: Any) -> Column:
-    """A reduction over first_move..last_move of every entry."""
-    entries = chain.engagement.entries
-    if len(entries) == 0:
-        return np.empty(0)
-    ends = np.column_stack((entries.first_move, entries.last_move.astype(np.int64) + 1)).ravel()
-    return np.asarray(reduce.reduceat(np.append(values, values[-1:]), ends)[::2])
+def _over(chain: Chain, values: Column, reduce: Any) -> Column:
+    """A reduction over the moves of every entry; `values` has one row for each row of `chain.entry_moves`."""
+    starts = chain.entry_moves[1]
+    return np.asarray(reduce.reduceat(values, starts)) if len(starts) else np.empty(0)
 
 
 def _sideways(chain: Chain) -> Floats:
     """Widest X-Y distance the entry's moves span, mm: 2 x radius for a full circle."""
-    m = chain.motion
+    m, rows = chain.motion, chain.entry_moves[0]
     spans = []
-    for start, end in ((m.x0, m.x1), (m.y0, m.y1)):
-        low = _over_moves(chain, np.fmin(start, end), np.fmin)
-        spans.append(_over_moves(chain, np.fmax(start, end), np.fmax) - low)
+    for start, end in ((m.x0[rows], m.x1[rows]), (m.y0[rows], m.y1[rows])):
+        low = _over(chain, np.fmin(start, end), np.fmin)
+        spans.append(_over(chain, np.fmax(start, end), np.fmax) - low)
     # the widest chord of an arc; only G17 arcs keep their centre in X and Y
-    radius = np.hypot(m.x0 - m.cu, m.y0 - m.cv)
-    chord = np.where(
-        (m.kind > LINE) & (m.plane == 17), 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep), 180) / 2)), 0.0
-    )
-    return np.asarray(np.fmax(np.hypot(*spans), _over_moves(chain, np.nan_to_num(chord), np.fmax)))
+    radius = np.hypot(m.x0[rows] - m.cu[rows], m.y0[rows] - m.cv[rows])
+    widest = 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep[rows]), 180) / 2))
+    chord = np.where((m.kind[rows] > LINE) & (m.plane[rows] == 17), widest, 0.0)
+    return np.asarray(np.fmax(np.hypot(*spans), _over(chain, np.nan_to_num(chord), np.fmax)))
 
 
 def _down(chain: Chain) -> Floats:
-    """[moves] how far each move goes down, mm; 0 where it does not."""
-    return np.nan_to_num(np.maximum(chain.motion.z0 - chain.motion.z1, 0.0))
+    """[moves of entries] how far each goes down, mm; 0 where it does not."""
+    m, rows = chain.motion, chain.entry_moves[0]
+    return np.nan_to_num(np.maximum(m.z0[rows] - m.z1[rows], 0.0))
 
 
 def _reads_as_travel(chain: Chain) -> Floats:
     """[entries] share of the descent made by lines that name X or Y, or by arcs; canned cycles apart."""
-    m, down = chain.motion, _down(chain)
-    named = (((m.flags & (X_WORD | Y_WORD)) != 0) | (m.kind > LINE)) & ((m.flags & CYCLE) == 0)
-    return _share(_over_moves(chain, down * named, np.add), _over_moves(chain, down, np.add))
+    m, rows, down = chain.motion, chain.entry_moves[0], _down(chain)
+    flags = m.flags[rows]
+    named = (((flags & (X_WORD | Y_WORD)) != 0) | (m.kind[rows] > LINE)) & ((flags & CYCLE) == 0)
+    return _share(_over(chain, down * named, np.add), _over(chain, down, np.add))
 
 
 def _down_feed(chain: Chain) -> Floats:
     """[entries] descent by the time it takes, mm/min: a short fast bit behind a slow plunge counts for little."""
-    m, down = chain.motion, _down(chain)
+    m, rows, down = chain.motion, chain.entry_moves[0], _down(chain)
     with np.errstate(divide="ignore", invalid="ignore"):
-        minutes = np.where(down > 0, m.length / m.feed, 0.0)
-    return _share(_over_moves(chain, np.where(m.kind == RAPID, 0.0, down), np.add),
-                  _over_moves(chain, np.where(m.kind == RAPID, 0.0, minutes), np.add))  # fmt: skip
+        minutes = np.where(down > 0, m.length[rows] / m.feed[rows], 0.0)
+    rapid = m.kind[rows] == RAPID
+    return _share(_over(chain, np.where(rapid, 0.0, down), np.add), _over(chain, np.where(rapid, 0.0, minutes), np.add))
 
 
 def _share(part: Floats, whole: Floats) -> Floats:
@@ -183,7 +181,7 @@ def _share(part: Floats, whole: Floats) -> Floats:
 
 
 def _is_arc(chain: Chain) -> Bools:
-    return _over_moves(chain, chain.motion.kind > LINE, np.logical_or).astype(bool)
+    return _over(chain, chain.motion.kind[chain.entry_moves[0]] > LINE, np.logical_or).astype(bool)
 
 
 ENTRIES = Table(
