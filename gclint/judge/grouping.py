@@ -200,7 +200,7 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
     if kind == "limits":
         return rule.text.limits[name].standing, rule.text.limits[name].source
     if kind == "declared":
-        return "declared", "the declarations of shop and job"
+        return _declared(name, chain)
     windows = chain.windows(int(one.column("tool")[0]))
     window: Window | None = None
     if windows is not None and kind == "chip":
@@ -215,6 +215,17 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
             )
         window = value
     return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
+
+
+def _declared(name: str, chain: Chain) -> tuple[str, str]:
+    """Standing of a limit that shop and job give; "assumed" where they leave it to what was taken as given."""
+    setup = chain.setup
+    taken = {each.what for each in (*setup.assumed, *chain.engagement.assumed)}
+    if name == "stock" and taken & {"Z zero", "stock top"}:
+        return "assumed", "the stock's top is taken as given, not declared"
+    if name == "spoilboard" and setup.hold.spoilboard is None:
+        return "assumed", "no spoilboard is declared, so the table itself is the limit"
+    return "declared", "the declarations of shop and job"
 
 
 def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int, ...]:

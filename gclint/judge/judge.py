@@ -203,7 +203,8 @@ def _internal_error(rule: Rule, fault: Exception) -> Finding:
 def _rank(finding: Finding) -> tuple[int, int, int, int, int, str, int]:
     """By harm, then certainty, then place; accepted ones last of their grade."""
     standing = finding.window.standing if finding.window else ""
-    certainty = ("declared", *STANDINGS).index(standing) if standing in ("declared", *STANDINGS) else 1
+    order = ("declared", *STANDINGS, "assumed")
+    certainty = order.index(standing) if standing in order else 1
     tool = -2 if finding.tool is None else finding.tool
     place = (finding.line, finding.column, finding.rule, tool)
     return (GRADES.index(finding.grade), finding.accepted is not None, certainty, *place)

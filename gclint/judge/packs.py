@@ -24,6 +24,7 @@ Standing = Literal["measured", "published", "practice", "memory"]
 # S word,
 # the Z word that set the depth, each line for itself, or the program as a whole.
 Cause = Literal["move", "feed", "speed", "depth", "line", "once"]
+MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 
 
@@ -56,7 +57,10 @@ class FoundText(Part, frozen=True):
 
 
 class WindowText(Part, frozen=True):
-    """`of` says where standing and source come from: "limits.NAME", "card.NAME", "chip", or "declared"."""
+    """`of` says where standing and source come from: "limits.NAME", "card.NAME", "chip", or "declared".
+
+    "declared.stock" and "declared.spoilboard" are told as assumed where nobody declared them.
+    """
 
     of: str
     low: str = ""
@@ -298,8 +302,9 @@ class _Compile:
         kind, _, name = window.of.partition(".")
         if kind == "limits" and name not in self.text.limits:
             raise self.wrong(("window", "of"), f'there is no limit "{name}"{nearest(name, tuple(self.text.limits))}')
-        if kind not in ("limits", "card", "chip", "declared"):
-            raise self.wrong(("window", "of"), 'expected "limits.NAME", "card.NAME", "chip" or "declared"')
+        if kind not in ("limits", "card", "chip", "declared") or (kind == "declared" and name not in MAY_BE_ASSUMED):
+            says = 'expected "limits.NAME", "card.NAME", "chip", "declared", "declared.stock" or "declared.spoilboard"'
+            raise self.wrong(("window", "of"), says)
         return self.expression(("window", side), getattr(window, side), NUMBER, found.unit)
 
     def expression(

@@ -251,3 +251,12 @@ def test_a_slower_edge_brings_the_feed_that_makes_the_chip_right_there() -> None
     assert fast.window.high is not None
     again = program.replace("S20000", f"S{words['S']:g}").replace("F600", f"F{words['F']:g}")
     assert not found(tried(again, SIX, **EPOXY), "edge-too-fast", "chip-too-thin", "chip-too-thick")  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(("job", "standing"), [(None, "assumed"), ('z_zero = "stock-top"', "declared")])
+def test_a_limit_nobody_declared_is_told_as_assumed(job: str | None, standing: str) -> None:
+    program = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG0 X-10 Y40\nG1 Z-1 F600\nG1 X60\nM30\n"
+    stock = "120 x 80 x 20 mm at 0 0" if job else None
+    (ends,) = found(tried(program, SIX, material="oak", stock=stock, job=job), "ends-in-material")
+    assert ends.window is not None
+    assert ends.window.standing == standing
