@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from gclint.check import Unreadable
 from gclint.cli.main import reason
 from gclint.problem import Problem
+from gclint.program import LARGEST
 
 if TYPE_CHECKING:
     from gclint.setup.declare import Options
 
 ENDINGS = (".nc", ".ngc", ".gcode", ".tap", ".cnc", ".txt")
-MOST_BYTES = 1 << 30  # as gclint.program.read, known here before anything is read into memory
 FIRST_LOOK = 1 << 20  # bytes; longer than any line of a program
 STANDARD_INPUT = "-"
 
@@ -53,7 +53,7 @@ def read_bytes(name: str) -> bytes:
     """The bytes of a program, at most 1 GiB and one byte (which reading then refuses). Raises Unreadable."""
     try:
         if name == STANDARD_INPUT:
-            data = sys.stdin.buffer.read(MOST_BYTES + 1)
+            data = sys.stdin.buffer.read(LARGEST + 1)
         else:
             path = Path(name)
             kind = path.stat()
@@ -61,12 +61,12 @@ def read_bytes(name: str) -> bytes:
                 raise Unreadable(f"this folder holds no program (a file that ends in {', '.join(ENDINGS)})", name)
             if not (stat.S_ISREG(kind.st_mode) or stat.S_ISFIFO(kind.st_mode)):
                 raise Unreadable("this is not a file", name)
-            if kind.st_size > MOST_BYTES:
+            if kind.st_size > LARGEST:
                 raise Unreadable("this file is over 1 GiB; gclint reads programs up to 1 GiB", name)
             with path.open("rb") as file:
                 data = file.read(FIRST_LOOK)
                 if len(data) < FIRST_LOOK or b"\n" in data or b"\r" in data:  # else refused by its first line
-                    data += file.read(MOST_BYTES + 1 - len(data))
+                    data += file.read(LARGEST + 1 - len(data))
     except OSError as problem:
         raise Unreadable(f"cannot be read: {reason(problem)}", name) from None
     except ValueError as problem:  # a NUL byte in the name

@@ -280,12 +280,6 @@ def _first_chip(name: str) -> Any:
     return build
 
 
-def _chip_at_set(chain: Chain) -> Floats:
-    moves = _speed_moves(chain)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        return np.asarray(_first_chip("h_ex")(chain) * chain.cutting.true_speed_of[moves] / chain.motion.speed[moves])
-
-
 SPEEDS = Table(
     "speeds",
     "speeds the program cuts at, one row each time the S in force changes",
@@ -302,7 +296,6 @@ SPEEDS = Table(
         "stopped_before": truth("whether the machine waits for a person before this speed is used", _stopped_before),
         "fz": number("mm", "feed per tooth of the same cut", _first_chip("fz")),
         "chip": number("mm", "middle of the largest chip thicknesses at this speed", _first_chip("h_ex")),
-        "chip_at_set_speed": number("mm", "the same if the spindle turned as the program says", _chip_at_set),
         "chip_low": number("mm", "thinnest chip the window allows there", _first_chip("chip_low")),
         "chip_high": number("mm", "thickest chip the window allows there", _first_chip("chip_high")),
     },

@@ -1,1 +1,3 @@
 """From bytes to blocks and words with spans."""
+
+LARGEST = 1 << 30  # bytes of a program; the columns hold offsets as 32-bit numbers

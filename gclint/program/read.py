@@ -6,10 +6,10 @@ import numpy as np
 
 from gclint.faults import FaultRows
 from gclint.problem import Problem
+from gclint.program import LARGEST
 from gclint.program.kind import refuse_other_kinds
 from gclint.program.table import Program
 
-LARGEST = 1 << 30  # bytes; the columns hold offsets as 32-bit numbers
 LONGEST_LINE = 1_000_000  # bytes
 
 
