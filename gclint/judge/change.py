@@ -9,6 +9,7 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.cutting.advice import advise_chip, feed_for_chip
+from gclint.cutting.formulas import ramp_length
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, SetWord
@@ -197,7 +198,7 @@ def ramp(worst: Worst) -> Change | None:
     solid = worst.number("solid")
     if not (angle > 0 and solid > 0):
         return None
-    travel = solid / math.tan(math.radians(min(angle, 89.0)))
+    travel = ramp_length(solid, min(angle, 89.0))
     length = amount(round(travel, 1), "mm", worst.inch)
     return Change(
         f"Go down along a ramp: {length} of travel for these {amount(solid, 'mm', worst.inch)} "
