@@ -156,18 +156,3 @@ def approach_length(depth: float, D: float) -> float:
 def cusp_height(D: float, step: float) -> float:
     """Height of the cusps a ball leaves between lines `step` apart: R - sqrt(R^2 - (s/2)^2)."""
     return float(D / 2.0 - np.sqrt((D / 2.0) ** 2 - (step / 2.0) ** 2))
-
-
-def specific_force(kc11: float, exponent: float, h: Column | float) -> Column:
-    """kc = kc1.1 h^-mc, N/mm2 (Kienzle)."""
-    return np.asarray(kc11 * np.power(h, -exponent))
-
-
-def cutting_power(ap: float, ae: float, vf: float, kc: float) -> float:
-    """Pc = ap ae vf kc / 60000, W."""
-    return ap * ae * vf * kc / 60000.0
-
-
-def torque(power: float, n: float) -> float:
-    """M = 60 Pc / (2 pi n), N m; power in W."""
-    return 60.0 * power / (2.0 * PI * n)
