@@ -8,6 +8,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Floats32, distinct
 from gclint.cutting import formulas
+from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floor_for, windows_for
 from gclint.motion.table import COMPENSATED, RAPID
@@ -48,7 +49,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     operation = _operations(pieces, motion, rapid, row, tools, diameter, cutting)
     axial = (operation == OPERATION["plunge"]) | (operation == OPERATION["drill"])
     h_ex = formulas.chip_thickness_largest(fz, pieces.ae, cutting, sin_kr).astype(np.float32)
-    h_m = formulas.chip_thickness_mean(fz, pieces.ae, cutting, sin_kr).astype(np.float32)
+    h_m = np.where(axial, fz, formulas.chip_thickness_mean(fz, pieces.ae, cutting, sin_kr)).astype(np.float32)
     edge_speed = formulas.cutting_speed(cutting, speed).astype(np.float32)
     chip_low, chip_high = _chip_windows(numbers, tools, windows, row, operation, material)
     _raise_floors(chip_low, edge_speed, operation, row, numbers, tools, setup, material)
@@ -60,7 +61,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         fz=fz,
         effective_diameter=cutting,
         h_ex=np.where(axial, fz, h_ex),
-        h_m=np.where(axial, fz, h_m),
+        h_m=h_m,
         edge_speed=edge_speed,
         chip_low=chip_low,
         chip_high=chip_high,
@@ -68,8 +69,10 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         edge_high=edge_high,
         chip_judged=_judged(engagement, motion, operation, row, tools, diameter).astype(np.uint8),
         governs=motion.feed_line[pieces.move],
+        effort=effort(pieces, setup, tools, row, operation, feed, fz, cutting, sin_kr, h_m),
     )
     not_judged = _not_judged(loads, pieces, motion, setup, material, row, numbers, tools, windows)
+    assumed += taken(loads.effort, setup)
     return Cutting(loads, windows, true_speed, marks, tuple(assumed), not_judged)
 
 
@@ -256,7 +259,7 @@ def _not_judged(
         return ()
     starts = np.concatenate(([True], pieces.move[1:] != pieces.move[:-1]))  # one count per move
     cut = starts & (loads.operation <= OPERATION["finish"])
-    found: list[tuple[str, str, int]] = []
+    found = not_known(pieces, setup, tools, row, loads.operation)
 
     def add(rules: tuple[str, ...], needs: str, where: Bools) -> None:
         count = int(np.count_nonzero(where))
@@ -267,7 +270,7 @@ def _not_judged(
         add((*CHIP_RULES, "edge-too-fast"), "the material: --material NAME, or `material` in job.toml", cut & milled)
     slow = "`dial` in job.toml, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
     no_speed = cut & milled & np.isnan(loads.true_speed)
-    add((*CHIP_RULES, "edge-too-fast"), f"the true speed: {slow}", no_speed)
+    add((*CHIP_RULES, "edge-too-fast", *BENDING_RULES), f"the true speed: {slow}", no_speed)
     for n, tool in enumerate(tools):
         if tool is None or tool.shape in NOT_JUDGED_SHAPES:
             continue

@@ -94,7 +94,7 @@ def share_of_edge(phi: Values, lag: Values = 0.0) -> Column:
     phi, lag = np.radians(phi), np.maximum(np.radians(lag), 1e-6)
     span = np.minimum(lag, phi)  # the part of the edge that is in the cut at once
     end = np.clip(PI / 2.0 + span / 2.0, span, phi)
-    return np.asarray((np.cos(end - span) - np.cos(end)) / lag)
+    return np.asarray(2.0 * np.sin(end - span / 2.0) * np.sin(span / 2.0) / lag)
 
 
 def share_of_sum(phi: Values, z: Values) -> Column:

@@ -13,6 +13,29 @@ OPERATION = {name: number for number, name in enumerate(OPERATIONS)}
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Effort:
+    """Rows as in Pieces; each figure from a low to a high end, as cutting forces are known as ranges.
+
+    NaN where a fact is missing, for rapids, and (power apart) for straight plunges, whose force lies along the axis.
+    """
+
+    force_low: Floats32  # N, largest during a turn, across the tool's axis
+    force_high: Floats32
+    power_low: Floats32  # W, on average
+    power_high: Floats32
+    bend_per_newton: Floats32  # mm/N: how far the tip moves aside for a force at half the depth of cut
+    stress_per_newton: Floats32  # 1/mm2: largest bending stress in the tool for it
+
+    def bend(self, high: bool) -> Floats32:
+        """mm, of the tip."""
+        return (self.force_high if high else self.force_low) * self.bend_per_newton
+
+    def stress(self, high: bool) -> Floats32:
+        """N/mm2."""
+        return (self.force_high if high else self.force_low) * self.stress_per_newton
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class Loads:
     """Rows as in Pieces; NaN where a fact is missing (flutes, speed, feed, material)."""
 
@@ -30,6 +53,7 @@ class Loads:
     edge_high: Floats32
     chip_judged: Bytes  # 1 where DESIGN section 7 allows the chip to be judged (no entries, drills, V tools, skims)
     governs: Ints  # source line of the F word in force
+    effort: Effort  # force, power and bending
 
 
 @dataclass(frozen=True, slots=True)

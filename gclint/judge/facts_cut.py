@@ -7,16 +7,19 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats
+from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, STOPS, Chain
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
-from gclint.judge.facts_surface import lifts_top_edge
+from gclint.judge.facts_surface import final_wall, lifts_top_edge
 from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
 
 _FLUTES = "the tool (`[[tool]]` in shop.toml, or --tool) with its flutes, the spindle's speed and a feed"
 _MATERIAL = "the material (`material` in job.toml, or --material)"
 _CHIP = "the material (`material` in job.toml, or --material), with a chip window for a tool of this size"
+_FORCE = "a cutting force (`[force]`) on the material's card, the tool with its flutes, the spindle's speed and a feed"
+_BEND = "`stickout`, `flute_length`, `shank` and `made_of` of the tool in shop.toml, and a cutting force on the card"
 
 
 def _piece(name: str) -> Build:
@@ -25,6 +28,10 @@ def _piece(name: str) -> Build:
 
 def _load(name: str) -> Build:
     return lambda chain: getattr(chain.cutting.loads, name)
+
+
+def _effort(name: str) -> Build:
+    return lambda chain: getattr(chain.cutting.loads.effort, name)
 
 
 def _entry(name: str) -> Build:
@@ -81,6 +88,18 @@ def _edge_at_slowest(chain: Chain) -> Any:
     return None if slowest is None else np.pi * chain.cutting.loads.effective_diameter * slowest / 1000
 
 
+def _torque(chain: Chain) -> Column:
+    loads = chain.cutting.loads
+    return mechanics.torque(loads.effort.power_high, loads.true_speed)
+
+
+def _spindle_power(chain: Chain) -> Any:
+    spindle = chain.setup.spindle
+    if spindle.power is None and not spindle.power_curve:
+        return None
+    return mechanics.spindle_power(spindle.power_curve, spindle.power, chain.cutting.loads.true_speed)
+
+
 def _measured_window(chain: Chain) -> Bools:
     """[pieces] whether the chip window comes from the shop's own test cuts."""
     number = chain.motion.tool[_piece_move(chain)]
@@ -121,6 +140,23 @@ PIECES = Table(
         "edge_high": number("m/min", "fastest edge speed the card allows", _load("edge_high"), _MATERIAL),
         "chip_judged": truth("whether the chip can be judged here (no entry, drill, V tool or skim)",
                              lambda c: c.cutting.loads.chip_judged != 0),
+        "force_low": number("N", "force on the tool across its axis, at least", _effort("force_low"), _FORCE),
+        "force_high": number("N", "force on the tool across its axis, at most", _effort("force_high"), _FORCE),
+        "power_low": number("W", "power the cut takes, at least", _effort("power_low"), _FORCE),
+        "power_high": number("W", "power the cut takes, at most", _effort("power_high"), _FORCE),
+        "torque_high": number("N m", "torque the cut takes, at most", _torque, _FORCE),
+        "bend_low": number("mm", "how far the tip of the tool bends aside, at least",
+                           lambda c: c.cutting.loads.effort.bend(high=False), _BEND),
+        "bend_high": number("mm", "how far the tip of the tool bends aside, at most",
+                            lambda c: c.cutting.loads.effort.bend(high=True), _BEND),
+        "stress_low": number("N/mm^2", "bending stress in the tool, at least",
+                             lambda c: c.cutting.loads.effort.stress(high=False), _BEND),
+        "stress_high": number("N/mm^2", "bending stress in the tool, at most",
+                              lambda c: c.cutting.loads.effort.stress(high=True), _BEND),
+        "spindle_power": number("W", "power the spindle has at its true speed here", _spindle_power,
+                                "`power` or `power_curve` of [spindle] in shop.toml"),
+        "final_wall": number("", "1 where the cut leaves a wall that stands at the end of the program, else 0",
+                             final_wall),
         "lifts_top_edge": truth("whether an up-cut tool cuts the stock's top here, and it stays beside the cut",
                                 lifts_top_edge),
         "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),

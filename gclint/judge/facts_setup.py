@@ -8,12 +8,14 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Column
+from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, tool_material
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Build, Fact, number, text, texts, truth
-from gclint.setup.types import GRADES, HELICES, SHAPES, Axes
+from gclint.setup.types import GRADES, HELICES, SHAPES, Axes, Tool
 
 _MATERIAL = "the material (`material` in job.toml, or --material)"
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+SAME_SIZE = 0.02  # mm: a shank this near to the cutting diameter is as thick as the tool
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
@@ -91,6 +93,7 @@ SETUP: dict[str, Fact] = {
     "cell": number("mm", "cell of the stock model: nothing smaller is told apart", lambda c: c.engagement.cell),
     "material.declared": truth("whether a material is declared", lambda c: c.setup.material is not None),
     "material.wood": truth("whether the material is wood or a wood board", _kind("wood", "board"), _MATERIAL),
+    "material.soft": truth("whether the material is foam or wax", _kind("foam", "wax"), _MATERIAL),
     "material.metal": truth("whether the material is a metal", _kind("metal"), _MATERIAL),
     "material.brittle": truth("whether the material chips out", _card("brittle"), _MATERIAL),
     "material.frays": truth("whether the top edge chips or tears under a tool that lifts its chips",
@@ -171,6 +174,14 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         f"tool.{name}": number(unit, f"{meaning} of the tool", _gather(tool_of, _of_tool(name)), needs)
         for name, unit, meaning, needs in numbers
     }
+    made["tool.stress_allowed"] = number("N/mm^2", "bending stress at which the tool is near to breaking",
+                                         _gather(tool_of, _stress_allowed),
+                                         "`made_of` of the tool in shop.toml: \"carbide\" or \"hss\"")  # fmt: skip
+    made["tool.thin_length"] = number("mm", "length of the tool that is as thin as its cutting diameter",
+                                      _gather(tool_of, lambda c, n: _thin(c.tool(n))),
+                                      "`stickout`, `shank` and `flute_length` of the tool in shop.toml")  # fmt: skip
+    made["tool.bending_known"] = truth("whether material and tool tell enough to reckon how the tool bends",
+                                       _gather_truth(tool_of, _bending_known))  # fmt: skip
     made["tool.number"] = number("", "the program's number of the tool; -1 if it names none", lambda c: tool_of(c))
     made["tool.known"] = truth("whether the tool is declared or assumed",
                                _gather_truth(tool_of, lambda c, n: n in c.setup.tools))  # fmt: skip
@@ -201,6 +212,28 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         made[f"window.{name}"] = number("mm/min", f"{most} feed the chip window allows this tool at its true speed",
                                         _gather(tool_of, _window_feed(side)), speed)  # fmt: skip
     return made
+
+
+def _stress_allowed(chain: Chain, n: int) -> float | None:
+    tool = chain.tool(n)
+    made = tool_material(tool.made_of) if tool else None
+    return made.stress if made else None
+
+
+def _thin(tool: Tool | None) -> float | None:
+    """mm; the whole free length of a tool without a thicker shank, else down from where the shank begins."""
+    if tool is None or tool.shape not in STRAIGHT_BEAMS:
+        return None
+    if tool.shank is None:
+        return None
+    reach = tool.stickout if tool.shank <= tool.diameter + SAME_SIZE else tool.neck or tool.flute_length
+    return min(reach, tool.stickout) if reach is not None and tool.stickout is not None else reach
+
+
+def _bending_known(chain: Chain, n: int) -> bool:
+    tool, material = chain.tool(n), chain.setup.material
+    law = law_of(material.force) if material else None
+    return law is not None and tool is not None and tool.flutes is not None and beam_of(tool) is not None
 
 
 def _called(chain: Chain, n: int) -> str:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import numpy as np
 
-from gclint.columns import Bools, Column
+from gclint.columns import Bools, Column, Floats
 from gclint.judge.chain import Chain
 from gclint.motion.table import ARC_CW, LINE
 
@@ -19,7 +21,7 @@ def lifts_top_edge(chain: Chain) -> Bools:
     Not looked at in a material that does not mind.
     """
     engagement, m = chain.engagement, chain.motion
-    pieces, box, cut, cell = engagement.pieces, engagement.box, engagement.cut, engagement.cell
+    pieces, box, cut = engagement.pieces, engagement.box, engagement.cut
     found = np.zeros(len(pieces), bool)
     material = chain.setup.material
     if material is not None and not material.up_cut_frays_top:
@@ -33,14 +35,41 @@ def lifts_top_edge(chain: Chain) -> Bools:
     radius = np.zeros(len(rows))
     for n, half in lifting.items():
         radius[number[rows] == n] = half
+    for inside, depth in _around(chain, rows, radius):
+        found[rows[inside[depth == 0]]] = True
+    return found
+
+
+def final_wall(chain: Chain) -> Floats:
+    """[pieces] 1 where, when the program ends, a wall half as high as the cut is deep stands beside it; else 0.
+
+    Material outside the model's box does not count as standing.
+    """
+    engagement, m = chain.engagement, chain.motion
+    pieces, box = engagement.pieces, engagement.box
+    found = np.zeros(len(pieces))
+    if box is None or box.x is None or box.y is None or engagement.cut.size == 0:
+        return found
+    rows = np.flatnonzero((m.kind[pieces.move] >= LINE) & (pieces.ap > SAME))
+    radius = chain.cutting.loads.effective_diameter[rows] / 2
+    floor, half = pieces.depth[rows], pieces.ap[rows] / 2
+    for inside, depth in _around(chain, rows, radius):
+        standing = floor[inside] - depth >= half[inside]
+        found[rows[inside[standing]]] = 1.0
+    return found
+
+
+def _around(chain: Chain, rows: Column, radius: Column) -> Iterator[tuple[Column, Column]]:
+    """For each direction: which of `rows` look into the stock's outline, and the finished depth just beyond the rim."""
+    box, cut, cell = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
+    if box is None or box.x is None or box.y is None:
+        return
     x, y = _middle(chain, rows)
     for angle in AROUND:
         i = np.floor((x + (radius + BEYOND * cell) * np.cos(angle) - box.x[0]) / cell)
         j = np.floor((y + (radius + BEYOND * cell) * np.sin(angle) - box.y[0]) / cell)
         inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < cut.shape[1]) & (j < cut.shape[0]))
-        bare = cut[j[inside].astype(np.int64), i[inside].astype(np.int64)] == 0
-        found[rows[inside[bare]]] = True
-    return found
+        yield inside, cut[j[inside].astype(np.int64), i[inside].astype(np.int64)]
 
 
 def _middle(chain: Chain, rows: Column) -> tuple[Column, Column]:

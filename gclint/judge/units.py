@@ -34,6 +34,8 @@ UNITS: dict[str, tuple[float, Dimension]] = {
     "deg": (1.0, (0, 0, 1, 0)),
     "N": (1.0, (0, 0, 0, 1)),
     "N/mm": (1.0, (-1, 0, 0, 1)),
+    "N/mm^2": (1.0, (-2, 0, 0, 1)),
+    "N m": (1000.0, (1, 0, 0, 1)),
     "W": (1000.0, (1, -1, 0, 1)),
 }
 
@@ -49,6 +51,8 @@ _SHOWN: dict[Dimension, tuple[str, str]] = {  # how people read a dimension: uni
     (0, 0, 1, 0): ("deg", "an angle"),
     (0, 0, 0, 1): ("N", "a force"),
     (-1, 0, 0, 1): ("N/mm", "a stiffness"),
+    (-2, 0, 0, 1): ("N/mm^2", "a stress"),
+    (1, 0, 0, 1): ("N m", "a torque"),
     (1, -1, 0, 1): ("W", "a power"),
 }
 

@@ -50,7 +50,7 @@ def amount(value: float, unit: str, inch: bool = False) -> str:
 
 
 def figure(value: float, unit: str) -> str:
-    if unit in ("mm/min", "rev/min", "m/min", "mm^2", "mm^3", "%", "W"):
+    if unit in ("mm/min", "rev/min", "m/min", "mm^2", "mm^3", "%", "W", "N", "N/mm^2"):
         places = 0 if abs(value) >= 10 else 1
     elif unit in ("deg", "s", "in/min"):
         places = 1

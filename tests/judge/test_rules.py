@@ -21,6 +21,7 @@ NAMES = {
     "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "speed-not-on-dial",
     "dial-change-without-stop",
     "too-deep", "full-width-too-deep", "shank-rubs", "up-cut-on-brittle-top",
+    "tool-bends", "tool-breaks", "spindle-stalls", "long-tool",
     "rapid-through-stock", "first-move-low", "travel-too-low", "cuts-table", "outside-stock", "outside-travel",
     "units-unstated", "state-unstated", "feed-missing", "spindle-not-running", "no-spin-up-time", "tool-not-declared",
     "tool-change-without-stop", "arc-does-not-close", "word-conflict", "number-unreadable", "comment-leftover",

@@ -1,0 +1,135 @@
+"""What each piece of path costs the tool and the spindle: force, power, bending, as columns beside the chip's.
+
+A material card gives its cutting force as a law or as a range, and a helix spreads the force by an amount nobody
+declares; so every figure has a low and a high end. At the low end the constants are the lowest and the edges lie spread
+along the helix; at the high end the constants are the highest and a whole edge stands in its thickest chip at once.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats32
+from gclint.cutting import formulas, mechanics
+from gclint.cutting.mechanics import Law
+from gclint.cutting.table import OPERATION, Effort
+from gclint.setup.numbers import model_number
+from gclint.setup.types import Assumed, Setup, Tool
+from gclint.stock.table import Pieces
+
+CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
+BENDING_RULES = ("tool-bends", "tool-breaks")
+POWER_RULES = ("spindle-stalls",)
+
+
+def effort(
+    pieces: Pieces,
+    setup: Setup,
+    tools: list[Tool | None],
+    row: Column,
+    operation: Column,
+    feed: Floats32,
+    fz: Floats32,
+    cutting: Floats32,
+    sin_kr: Floats32,
+    h_m: Floats32,
+) -> Effort:
+    """`row`: each piece's tool as an index into `tools`; `cutting`: the diameter that cuts there, mm."""
+    nothing = np.broadcast_to(np.float32(np.nan), (len(pieces),))
+    law = mechanics.law_of(setup.material.force) if setup.material else None
+    cuts = operation != OPERATION["rapid"]
+    idle = np.array([tool is not None and tool.shape in CUT_NOTHING for tool in tools], bool)
+    if idle.any():
+        cuts &= ~idle[row]
+    sideways = cuts & (operation != OPERATION["plunge"]) & (operation != OPERATION["drill"])
+    bend, stress = _bending(pieces, setup, tools, row, sideways, nothing)
+    if law is None:
+        return Effort(nothing, nothing, nothing, nothing, bend, stress)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        section = np.where(cuts, pieces.removed / pieces.length, np.float32(np.nan)).astype(np.float32)
+        width = np.where(sideways, np.minimum(section / pieces.ae, pieces.ap), np.float32(np.nan)).astype(np.float32)
+    kc_low = law.kc(h_m)[0]
+    power_low = mechanics.cutting_power(section, feed, kc_low).astype(np.float32)
+    power_high = power_low if law.low == law.high else (power_low * np.float32(law.high / law.low))
+    force_low, force_high = _forces(law, pieces, tools, row, fz, width, cutting, sin_kr)
+    return Effort(force_low, force_high, power_low, power_high, bend, stress)
+
+
+def _forces(
+    law: Law, pieces: Pieces, tools: list[Tool | None], row: Column, fz: Floats32, width: Floats32,
+    cutting: Floats32, sin_kr: Floats32,
+) -> tuple[Floats32, Floats32]:  # fmt: skip
+    helix = model_number("helix_angle")
+    slant = [0.0 if tool is not None and tool.helix == "straight" else helix for tool in tools]
+    teeth = [np.nan if tool is None or tool.flutes is None else tool.flutes for tool in tools]
+    slants, z = np.array(slant, np.float32)[row], np.array(teeth, np.float32)[row]
+    phi = formulas.engagement_angle(np.minimum(pieces.ae, cutting), cutting)
+    lag = mechanics.edge_lag(width, cutting, slants)
+    low = mechanics.largest_force(law.low, law, fz, width, phi, z, lag, sin_kr).astype(np.float32)
+    high = mechanics.largest_force(law.high, law, fz, width, phi, z, 0.0, sin_kr).astype(np.float32)
+    return low, high
+
+
+def _bending(
+    pieces: Pieces, setup: Setup, tools: list[Tool | None], row: Column, sideways: Bools, nothing: Floats32
+) -> tuple[Floats32, Floats32]:
+    """(mm/N, 1/mm2) with the force half way up the depth of cut."""
+    beams = [None if tool is None else mechanics.beam_of(tool, setup.machine.stiffness) for tool in tools]
+    if not any(beams):
+        return nothing, nothing
+    bend = np.full(len(pieces), np.nan, np.float32)
+    stress = bend.copy()
+    for n, beam in enumerate(beams):
+        if beam is None:
+            continue
+        mine = np.flatnonzero(sideways & (row == n))
+        at = pieces.ap[mine] * np.float32(0.5)
+        bend[mine], stress[mine] = beam.bend_per_newton(at), beam.stress_per_newton(at)
+    return bend, stress
+
+
+def taken(of: Effort, setup: Setup) -> list[Assumed]:
+    """What was taken as true where it made a difference."""
+    said, spindle = [], setup.spindle
+    if spindle.power is not None and not spindle.power_curve and bool(np.isfinite(of.power_low).any()):
+        because = "only one power is declared, no `power_curve`"
+        said.append(Assumed("power of the spindle", f"{spindle.power:g} W at every speed", because))
+    if setup.machine.stiffness is None and bool(np.isfinite(of.force_low * of.bend_per_newton).any()):
+        because = "its `stiffness` is not declared"
+        said.append(Assumed("machine", "does not give way: the tool alone bends", because))
+    return said
+
+
+def not_known(
+    pieces: Pieces, setup: Setup, tools: list[Tool | None], row: Column, operation: Column
+) -> list[tuple[str, str, int]]:
+    """(rule, the declaration that would let it judge, moves concerned), for bending and power."""
+    starts = np.concatenate(([True], pieces.move[1:] != pieces.move[:-1]))  # one count per move
+    cut = starts & (operation <= OPERATION["ramp"])
+    found: list[tuple[str, str, int]] = []
+
+    def add(rules: tuple[str, ...], needs: str, where: Bools) -> None:
+        count = int(np.count_nonzero(where))
+        found.extend((rule, needs, count) for rule in rules if count)
+
+    material = setup.material
+    if material is None or mechanics.law_of(material.force) is None:
+        needs = "the material: --material NAME, or `material` in job.toml"
+        if material is not None:
+            needs = f"a cutting force of {material.name}: [force] on its card"
+        add((*BENDING_RULES, *POWER_RULES), needs, cut)
+    if setup.spindle.power is None and not setup.spindle.power_curve:
+        add(POWER_RULES, "`power` or `power_curve` of [spindle] in shop.toml", cut)
+    for n, tool in enumerate(tools):
+        if tool is None or tool.shape not in mechanics.STRAIGHT_BEAMS:
+            continue
+        called = f"tool {tool.number}" if tool.number >= 0 else "the tool"
+        mine = cut & (row == n)
+        missing = mechanics.missing_for_beam(tool)
+        if missing:
+            keys = ", ".join(f"`{key}`" for key in missing)
+            unknown = "" if tool.made_of is None or "made_of" not in missing else " (\"carbide\" or \"hss\")"
+            add(BENDING_RULES, f"{keys} of {called} in shop.toml{unknown}", mine)
+        if tool.flutes is None:
+            add(BENDING_RULES, f"flutes of {called}", mine)
+    return found
