@@ -9,33 +9,38 @@ import click
 
 
 @click.command(short_help="What a rule looks for, why, its source, examples.")
-@click.argument("rule", required=False, metavar="[RULE]")
+@click.argument("name", required=False, metavar="[RULE|QUANTITY]")
 @click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack as well.")
-def why(rule: str | None, house: tuple[str, ...]) -> int:
+def why(name: str | None, house: tuple[str, ...]) -> int:
     """Say what a rule looks for, when, why, by which limits and source, with a bad and a good example.
 
-    Without a rule, all rules are listed.
+    Or say how a figure of the reports is worked out: reached-feed, true-speed, chip, force, power, bending. Without a
+    name, all are listed.
 
     \b
     Examples:
       gclint why
       gclint why straight-plunge
+      gclint why force
     """
     from gclint.cli.output import deliver
     from gclint.judge.compile_packs import shipped_packs
     from gclint.judge.packs import load_pack
     from gclint.problem import Problem, nearest
     from gclint.report.paper import paper_for
-    from gclint.report.rule_out import rule_list, rule_page
+    from gclint.report.rule_out import quantity_page, rule_list, rule_page
+    from gclint.setup.quantities import quantities
 
     packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
     paper = paper_for(sys.stdout)
-    if rule is None:
+    known = {each.name: (each, pack) for pack in packs for each in pack.rules}
+    if name is None:
         rule_list(packs, paper)
+    elif name in known:
+        rule_page(*known[name], paper)
+    elif name in quantities():
+        quantity_page(name, quantities()[name], paper)
     else:
-        known = {each.name: (each, pack) for pack in packs for each in pack.rules}
-        if rule not in known:
-            raise Problem(f'there is no rule "{rule[:60]}"{nearest(rule[:60], list(known))}')
-        rule_page(*known[rule], paper)
+        raise Problem(f'there is no rule "{name[:60]}"{nearest(name[:60], [*known, *quantities()])}')
     deliver(paper.text, None)
     return 0

@@ -65,9 +65,8 @@ def _forces(
     slants, z = np.array(slant, np.float32)[row], np.array(teeth, np.float32)[row]
     phi = formulas.engagement_angle(np.minimum(pieces.ae, cutting), cutting)
     lag = mechanics.edge_lag(width, cutting, slants)
-    low = mechanics.largest_force(law.low, law, fz, width, phi, z, lag, sin_kr).astype(np.float32)
-    high = mechanics.largest_force(law.high, law, fz, width, phi, z, 0.0, sin_kr).astype(np.float32)
-    return low, high
+    low, high = mechanics.force_range(law, fz, width, phi, z, lag, sin_kr)
+    return low.astype(np.float32), high.astype(np.float32)
 
 
 def _bending(

@@ -33,8 +33,12 @@ class Law(Struct, frozen=True):
 
     def kc(self, h: Values) -> tuple[Column, Column]:
         """(low, high) specific cutting force at chip thickness h, N/mm2."""
-        fall = np.power(np.maximum(h, self.thinnest), -self.mc)
+        fall = self.fall(h)
         return np.asarray(self.low * fall), np.asarray(self.high * fall)
+
+    def fall(self, h: Values) -> Values:
+        """h^-mc, the factor by which kc differs from kc1.1."""
+        return np.power(np.maximum(h, self.thinnest), -self.mc) if self.mc else 1.0
 
 
 def law_of(force: Force | None) -> Law | None:
@@ -91,6 +95,8 @@ def share_of_edge(phi: Values, lag: Values = 0.0) -> Column:
 
     For a straight edge (lag 0) it is the largest sin: h / fz at the thickest place. Degrees. Geometry of the edge.
     """
+    if isinstance(lag, float) and lag == 0.0:
+        return np.sin(np.radians(np.minimum(phi, 90.0)))
     phi, lag = np.radians(phi), np.maximum(np.radians(lag), 1e-6)
     span = np.minimum(lag, phi)  # the part of the edge that is in the cut at once
     end = np.clip(PI / 2.0 + span / 2.0, span, phi)
@@ -113,9 +119,16 @@ def largest_force(k: float, law: Law, fz: Values, b: Values, phi: Values, z: Val
 
     k: `law.low` or `law.high`. b: axial width of the chip (ap), mm; phi: engagement angle; lag: `edge_lag`, degrees.
     """
-    share = _share(phi, z, lag)
     h = np.asarray(fz) * share_of_edge(phi) * sin_kr
-    return cutting_force(k * np.power(np.maximum(h, law.thinnest), -law.mc), b, np.asarray(fz) * share)
+    return cutting_force(k * law.fall(h), b, np.asarray(fz) * _share(phi, z, lag))
+
+
+def force_range(law: Law, fz: Values, b: Values, phi: Values, z: Values, lag: Values,
+                sin_kr: Values = 1.0) -> tuple[Column, Column]:  # fmt: skip
+    """`largest_force` of `law.low` with slanting edges and of `law.high` with straight ones, N, worked out together."""
+    straight, total, slanting = share_of_edge(phi), share_of_sum(phi, z), share_of_edge(phi, lag)
+    strip = cutting_force(law.fall(np.asarray(fz) * straight * sin_kr), b, fz)
+    return law.low * strip * np.maximum(slanting, total), law.high * strip * np.maximum(straight, total)
 
 
 def _share(phi: Values, z: Values, lag: Values) -> Column:

@@ -68,6 +68,8 @@ Range = tuple[float, float]
 
 
 class ToolRow(msgspec.Struct, frozen=True):
+    """Ranges are over pieces in material; the last five are of the heaviest cut, from the low to the high end of it."""
+
     tool: int | None
     name: str
     passes: int
@@ -84,6 +86,11 @@ class ToolRow(msgspec.Struct, frozen=True):
     ap_max_mm: float | None
     ae_max_mm: float | None
     removed_mm3: float | None
+    force_n: Range | None = None
+    power_w: Range | None = None
+    torque_nm: Range | None = None
+    bend_mm: Range | None = None
+    stress_n_mm2: Range | None = None
 
 
 class Extent(msgspec.Struct, frozen=True):

@@ -8,6 +8,7 @@ from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
 from gclint.report.words import GRADE_WORDS, behind, count, plain_number
 from gclint.setup.numbers import numbers
+from gclint.setup.quantities import Quantity, quantities
 
 MODELLED = ("pieces", "entries", "passes")  # tables that rest on the model of the stock
 
@@ -21,7 +22,42 @@ def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
         paper.text_block(pack.about)
         paper.table(("rule", "what it finds"), [(rule.name, rule.text.title) for rule in pack.rules], left=2)
     paper.blank()
-    paper.text_block("`gclint why RULE` says more about one of them.")
+    paper.heading("WHAT IS RECKONED")
+    paper.table(("name", "what it is"), [(name, each.title) for name, each in quantities().items()], left=2)
+    paper.blank()
+    paper.text_block("`gclint why NAME` says more about one of them.")
+
+
+def quantity_page(name: str, shown: Quantity, paper: Paper) -> None:
+    """What a figure of the reports means, how it is worked out, and where that comes from."""
+    paper.ends(name, "what is reckoned")
+    paper.text_block(shown.title, style="head")
+    paper.blank()
+    paper.text_block(" ".join(shown.means.split()))
+    paper.blank()
+    paper.heading("HOW IT IS WORKED OUT")
+    for line in shown.formula:
+        paper.bullet(line)
+    paper.field("source", behind(shown.standing, shown.source))
+    if shown.numbers:
+        paper.blank()
+        paper.heading("NUMBERS OF THE MODEL")
+        _numbers(shown.numbers, paper)
+    paper.blank()
+    paper.field("rules", f"{', '.join(shown.rules)} (`gclint why RULE`)")
+
+
+def _numbers(names: Sequence[str], paper: Paper) -> None:
+    for name in names:
+        number = numbers()[name]
+        value = f"{plain_number(number.value)} {number.unit}".strip()
+        paper.text_block(f"{value}: {number.means} ({behind(number.standing, number.source)})")
+
+
+def _concerns(number: str, rule: str) -> bool:
+    """A number that belongs to quantities is shown with the rules that judge by one of them; others with all."""
+    users = [each for each in quantities().values() if number in each.numbers]
+    return not users or any(rule in each.rules for each in users)
 
 
 def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
@@ -49,9 +85,7 @@ def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
     if text.looks_at in MODELLED:
         paper.blank()
         paper.heading("NUMBERS OF THE MODEL")
-        for number in numbers().values():
-            value = f"{plain_number(number.value)} {number.unit}".strip()
-            paper.text_block(f"{value}: {number.means} ({behind(number.standing, number.source)})")
+        _numbers([name for name in numbers() if _concerns(name, rule.name)], paper)
     paper.blank()
     paper.heading("WHAT HAPPENS AND WHAT TO CHANGE")
     for case in _texts(text.happens):

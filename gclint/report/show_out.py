@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 
 from gclint import __version__
-from gclint.judge.finding import Extent
+from gclint.judge.finding import Extent, ToolRow
 from gclint.report import summary
 from gclint.report.paper import Paper
 from gclint.report.tables import Tables
@@ -64,10 +64,8 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
     paper.field("speed", gloss(speed_words(facts)))
     paper.field("cuts", f"{lengths.path(row.cut_length_mm)} in {duration(row.cut_time_s)}")
     paper.field("rapids", duration(row.rapid_time_s))
-    if row.set_feed_mm_min and row.reached_feed_mm_min:
-        paper.field(
-            "feed", f"{lengths.feeds(*row.set_feed_mm_min)} set, {lengths.feeds(*row.reached_feed_mm_min)} reached"
-        )
+    if row.set_feed_mm_min:
+        paper.field("feed", feed_words(row, lengths))
     if row.fz_mm:
         paper.field("per tooth", gloss(f"feed per tooth {lengths.lengths(*row.fz_mm)}").removeprefix("feed per tooth "))
     if row.h_ex_mm:
@@ -79,6 +77,8 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
         paper.field("window", f"{limits} for {facts.chip_operation} cuts ({behind(window.standing, window.source)})")
     if facts.edge_speed_m_min:
         paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}").removeprefix("edge speed "))
+    for label, words in load_words(facts, lengths):
+        paper.field(label, gloss(words))
     if facts.operation_mm:
         paper.field("kinds", ", ".join(f"{name} {lengths.path(mm)}" for name, mm in facts.operation_mm.items()))
     if row.removed_mm3 is not None:
@@ -124,6 +124,37 @@ def speed_words(facts: ToolFacts) -> str:
     if facts.dial_marks:
         parts.append(f"dial {', '.join(facts.dial_marks)}")
     return ", ".join(parts)
+
+
+def load_words(facts: ToolFacts, lengths: Lengths) -> list[tuple[str, str]]:
+    """[('force', '11 to 30 N in the heaviest cut; power ...'), ('bends', '0.01 to 0.03 mm at the tip; ...')].
+
+    Two digits: the constants behind are known no better. What is not known is left out.
+    """
+    row, lines = facts.row, []
+    parts = [f"{span(*row.force_n, 'N', 2)} in the heaviest cut"] if row.force_n else []
+    if row.power_w:
+        of = f" of {figure(facts.spindle_power_w)} W" if facts.spindle_power_w else ""
+        parts.append(f"power {span(*row.power_w, 'W', 2)}{of}")
+    if row.torque_nm:
+        parts.append(f"torque {span(*row.torque_nm, 'N m', 2)}")
+    if parts:
+        lines.append(("force", ", ".join(parts)))
+    if row.bend_mm and row.stress_n_mm2:
+        of = f" of {figure(facts.stress_allowed_n_mm2)}" if facts.stress_allowed_n_mm2 else ""
+        low, high = (value * lengths.scale for value in row.bend_mm)
+        stress = f"stress {span(*row.stress_n_mm2, '', 2)}{of} N/mm2"
+        lines.append(("bends", f"{span(low, high, lengths.unit, 2)} at the tip, {stress}"))
+    return lines
+
+
+def feed_words(row: ToolRow, lengths: Lengths) -> str:
+    """'1150 mm/min set and reached', '2400 mm/min set, 759 to 2400 mm/min reached'."""
+    if row.set_feed_mm_min is None:
+        return "not set"
+    said = lengths.feeds(*row.set_feed_mm_min)
+    reached = lengths.feeds(*row.reached_feed_mm_min) if row.reached_feed_mm_min else "unknown"
+    return f"{said} set and reached" if said == reached else f"{said} set, {reached} reached"
 
 
 def _rev(speeds: tuple[float, float]) -> str:

@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Longs
+from gclint.cutting.mechanics import torque
 from gclint.faults import CODE
 from gclint.judge.finding import Extent, Range, ToolRow
 from gclint.motion.table import ARC_CCW, ARC_CW, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, RAPID, Motion
@@ -60,9 +61,30 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
                 ap_max_mm=most(pieces.ap[cutting]),
                 ae_max_mm=most(pieces.ae[cutting]),
                 removed_mm3=round(float(pieces.removed[touching].sum(dtype=np.float64)), 1),
+                **_heaviest(tables, cutting),
             )
         )
     return tuple(rows)
+
+
+def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
+    """Largest force, power, torque, bending and stress: the largest low end and the largest high end."""
+    loads = tables.cutting.loads
+    effort, speed = loads.effort, loads.true_speed[rows]
+    low, high = effort.force_low[rows], effort.force_high[rows]
+    power = effort.power_low[rows], effort.power_high[rows]
+    return {
+        "force_n": _largest(low, high, 2),
+        "power_w": _largest(*power, 1),
+        "torque_nm": _largest(torque(power[0], speed), torque(power[1], speed), 4),
+        "bend_mm": _largest(low * effort.bend_per_newton[rows], high * effort.bend_per_newton[rows], 5),
+        "stress_n_mm2": _largest(low * effort.stress_per_newton[rows], high * effort.stress_per_newton[rows], 1),
+    }
+
+
+def _largest(low: Column, high: Column, digits: int) -> Range | None:
+    ends = bounds(low, digits), bounds(high, digits)
+    return (ends[0][1], ends[1][1]) if ends[0] and ends[1] else None
 
 
 def order_of_use(motion: Motion) -> list[int]:

@@ -10,7 +10,7 @@ from rich.text import Text
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.gauge import gauge
 from gclint.report.paper import STYLES, Paper, clean
-from gclint.report.show_out import speed_words
+from gclint.report.show_out import feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import (
@@ -268,13 +268,15 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field("entries", gloss(kinds), INDENT)
     paper.field("speed", gloss(speed_words(facts)), INDENT)
     if row.set_feed_mm_min:
-        paper.field("feed", f"{lengths.feeds(*row.set_feed_mm_min)} set", INDENT)
+        paper.field("feed", feed_words(row, lengths), INDENT)
     usual = facts.chip_usual_mm or row.h_ex_mm
     if usual:
         window = facts.chip_window
         known = f"; {_window_words(_in_units(window, lengths))}" if window else ""
         most = f" in most {facts.chip_operation} cuts" if facts.chip_usual_mm else ""
         paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}").removeprefix("chip "), INDENT)
+    for label, words in load_words(facts, lengths):
+        paper.field(label, gloss(words), INDENT)
     if row.ap_max_mm is not None and row.ae_max_mm is not None:
         deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
         deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)

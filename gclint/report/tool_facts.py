@@ -6,6 +6,7 @@ import msgspec
 import numpy as np
 
 from gclint.columns import Column, Longs
+from gclint.cutting.mechanics import spindle_power, tool_material
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.finding import Limits, Range, ToolRow
 from gclint.motion.table import RAPID
@@ -55,6 +56,8 @@ class ToolFacts(msgspec.Struct, frozen=True):
     entries: tuple[EntryFacts, ...]
     levels: tuple[LevelFacts, ...]
     levels_left_out: int
+    spindle_power_w: float | None  # least that the spindle has where this tool cuts
+    stress_allowed_n_mm2: float | None
 
 
 MOST_LEVELS = 40
@@ -93,6 +96,8 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
                 entries=_entries(tables, np.flatnonzero(entry_tool == tool)),
                 levels=levels,
                 levels_left_out=left_out,
+                spindle_power_w=_spindle_power(tables.setup, row.true_speed_rpm),
+                stress_allowed_n_mm2=_stress_allowed(tables.setup.tools.get(tool)),
             )
         )
     return tuple(facts)
@@ -117,6 +122,18 @@ def dial_marks(setup: Setup, speeds: Range | None) -> tuple[str, ...]:
     low, high = speeds
     near = [m for m in setup.spindle.dial if min(abs(m.true - low), abs(m.true - high)) <= 0.001 * m.true + 1]
     return tuple(m.mark for m in sorted(near, key=lambda m: m.true))
+
+
+def _spindle_power(setup: Setup, speeds: Range | None) -> float | None:
+    spindle = setup.spindle
+    if speeds is None:
+        return spindle.power if not spindle.power_curve else None
+    return summary.least(spindle_power(spindle.power_curve, spindle.power, np.array(speeds)))
+
+
+def _stress_allowed(tool: Tool | None) -> float | None:
+    made = tool_material(tool.made_of) if tool else None
+    return made.stress if made else None
 
 
 def _chip_window(tables: Tables, tool: int, judged: Longs, operation: int) -> Limits | None:

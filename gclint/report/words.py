@@ -22,6 +22,7 @@ GLOSS = {
     "shank": "the smooth part of the tool above its cutting edges",
     "work zero": "the point you set as X0 Y0 Z0",
     "modal": "a code that stays in force until another replaces it",
+    "torque": "how hard the spindle must twist",
     "flutes": "cutting edges",
     "(?-i:dial [A-Z0-9]{1,2})": "a mark on the router's speed wheel",
 }
@@ -97,9 +98,9 @@ def measure(value: float | str | None, unit: str) -> str:
     return f"{figure(value)} {unit}".rstrip()
 
 
-def span(low: float, high: float, unit: str) -> str:
+def span(low: float, high: float, unit: str, digits: int = 3) -> str:
     """'300 to 1500 mm/min', or one number where both ends read the same."""
-    first, last = figure(low), figure(high)
+    first, last = figure(low, digits), figure(high, digits)
     return f"{first} {unit}".rstrip() if first == last else f"{first} to {last} {unit}".rstrip()
 
 

@@ -31,7 +31,11 @@ class Assumed(Struct, frozen=True):
 
 
 class Tool(Struct, frozen=True):
-    """A tool as the program numbers it. Lengths in mm; angle: the full included angle of V, taper, drill point."""
+    """A tool as the program numbers it. Lengths in mm; angle: the full included angle of V, taper, drill point.
+
+    stickout: from the nut to the tip; neck: from the tip to where a shank thicker than the tool begins (else the flutes
+    end there).
+    """
 
     number: int
     shape: str

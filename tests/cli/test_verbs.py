@@ -10,6 +10,8 @@ from pathlib import Path
 import pytest
 
 from gclint.judge.compile_packs import shipped_packs
+from gclint.setup.numbers import numbers
+from gclint.setup.quantities import quantities
 
 Gclint = Callable[..., tuple[int, str, str]]
 DECLARED = ("--material", "beech", "--tool", "1: flat 6mm 2fl up-cut", "--stock", "60 x 20 x 9 mm at -10 -10")
@@ -115,8 +117,22 @@ def test_why_tells_all_about_a_rule(rule: str, here: Path, gclint: Gclint) -> No
         assert "LEFT ALONE IN ---" in out
 
 
+@pytest.mark.parametrize("name", list(quantities()))
+def test_why_says_how_a_figure_is_worked_out(name: str, here: Path, gclint: Gclint) -> None:
+    code, out, err = gclint("why", name)
+    assert (code, err) == (0, "")
+    assert narrow(out)
+    shown = quantities()[name]
+    assert flat(shown.means) in flat(out)
+    assert flat(shown.source) in flat(out)
+    assert all(flat(line) in flat(out) for line in shown.formula)
+    assert all(flat(numbers()[number].means) in flat(out) for number in shown.numbers)
+    assert name in gclint("why")[1]
+
+
 def test_why_knows_the_nearest_rule(here: Path, gclint: Gclint) -> None:
     assert 'nearest: "straight-plunge"' in gclint("why", "strait-plunge")[2]
+    assert 'nearest: "bending"' in gclint("why", "bendin")[2]
 
 
 def test_material_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:

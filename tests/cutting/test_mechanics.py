@@ -46,6 +46,15 @@ def test_the_inverses_give_back_what_went_in(law: m.Law, ae: float, fz: float) -
     assert float(m.vf_for_power(power, law.high, law, 4.0 * ae, 18000.0, 2, hm / fz)) == pytest.approx(vf)
 
 
+def test_the_range_of_a_force_is_its_two_ends() -> None:
+    fz, ae = np.linspace(0.005, 0.2, 40), np.linspace(0.1, 6.0, 40)
+    phi = f.engagement_angle(ae, 6.0)
+    low, high = m.force_range(KIENZLE, fz, 3.0, phi, 2, 40.0, 0.9)
+    assert low == pytest.approx(m.largest_force(KIENZLE.low, KIENZLE, fz, 3.0, phi, 2, 40.0, 0.9))
+    assert high == pytest.approx(m.largest_force(KIENZLE.high, KIENZLE, fz, 3.0, phi, 2, 0.0, 0.9))
+    assert np.all(low < high)
+
+
 def test_force_and_power_rise_with_feed_width_and_depth() -> None:
     rises = np.linspace(0.01, 6.0, 200)
     for law in (KIENZLE, RANGE):

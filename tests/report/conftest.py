@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 import pytest
 
-from gclint.cutting.table import Cutting, Loads, ToolWindows
+from gclint.cutting.table import Cutting, Effort, Loads, ToolWindows
 from gclint.faults import Faults
 from gclint.judge.finding import AssumedOut, Change, Checked, Finding, Found, Limits, NotJudged, SetWord
 from gclint.motion.table import Motion
@@ -36,7 +36,7 @@ NAN = float("nan")
 def empty(made: type, /, **columns: Any) -> Any:
     """A table of arrays: the columns given, all others of the same length filled with zeros."""
     length = len(next(iter(columns.values())))
-    known = {name: np.asarray(value) for name, value in columns.items()}
+    known = {name: value if hasattr(value, "__slots__") else np.asarray(value) for name, value in columns.items()}
     return made(**{name: known.get(name, np.zeros(length)) for name in made.__dataclass_fields__})
 
 
@@ -71,7 +71,13 @@ def tables() -> Tables:
         operation=np.array([4, 0, 1, 4], np.uint8), fz=np.array([NAN, 0.0075, 0.0075, NAN]),
         h_ex=np.array([NAN, 0.0075, 0.0065, NAN]), chip_low=np.array([NAN, 0.042, 0.042, NAN]),
         chip_high=np.array([NAN, 0.1, 0.1, NAN]), chip_judged=np.array([0, 1, 1, 0], np.uint8),
-        edge_speed=np.array([264.0, 264, 264, NAN]),
+        edge_speed=np.array([264.0, 264, 264, NAN]), true_speed=np.array([26500.0, 26500, 26500, NAN]),
+        effort=empty(
+            Effort,
+            force_low=np.array([NAN, 2.0, 3.0, NAN]), force_high=np.array([NAN, 8.0, 7.0, NAN]),
+            power_low=np.array([1.0, 4.0, 5.0, NAN]), power_high=np.array([2.0, 12.0, 11.0, NAN]),
+            bend_per_newton=np.array([NAN, 0.001, 0.002, NAN]), stress_per_newton=np.array([NAN, 10.0, 10.0, NAN]),
+        ),
     )
     window = Window(0.042, 0.1, "mm", "practice", "workshop habit")
     windows = ToolWindows({"slot": window}, None, None, None, None, None, None, None, None)

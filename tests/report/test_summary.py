@@ -28,8 +28,19 @@ def test_a_row_per_tool_in_the_order_of_use(tables: Tables) -> None:
     assert (first.ap_max_mm, first.ae_max_mm, first.removed_mm3) == (2, 3, 446)
 
 
+def test_force_power_and_bending_of_the_heaviest_cut(tables: Tables) -> None:
+    """The largest low end and the largest high end, whichever piece they come from."""
+    first = summary.tool_rows(tables)[0]
+    assert first.force_n == (3.0, 8.0)
+    assert first.power_w == (5.0, 12.0)
+    assert first.torque_nm == pytest.approx((5 * 60 / (2 * np.pi * 26500), 12 * 60 / (2 * np.pi * 26500)), abs=1e-4)
+    assert first.bend_mm == pytest.approx((0.006, 0.014))
+    assert first.stress_n_mm2 == pytest.approx((30.0, 80.0))
+
+
 def test_facts_that_are_missing_are_none(tables: Tables) -> None:
     second = summary.tool_rows(tables)[1]
+    assert (second.force_n, second.power_w, second.bend_mm) == (None, None, None)
     assert (second.true_speed_rpm, second.fz_mm, second.h_ex_mm) == (None, None, None)
 
 

@@ -13,8 +13,11 @@ import pytest
 from gclint.judge.finding import Change, Found, Limits, SetWord
 from gclint.report.cautions import cautions
 from gclint.report.paper import Paper, paper_for
-from gclint.report.tables import Run
+from gclint.report.show_out import feed_words, load_words
+from gclint.report.tables import Run, Tables
 from gclint.report.terminal import ALIKE_NAMED, IN_FULL, closing, sheet, verdict
+from gclint.report.tool_facts import tool_facts
+from gclint.report.words import Lengths
 
 
 def written(run: Run, paper: Paper | None = None) -> str:
@@ -154,3 +157,19 @@ def test_a_time_that_is_not_known_says_what_would_tell_it(make_run: Any) -> None
     untimed = replace(run, checked=msgspec.structs.replace(run.checked, time_s=None))
     cutting = sum(row.cut_time_s for row in run.checked.tools)
     assert f"time cutting {cutting:.0f} s, the rest unknown: a rate is not stated" in joined(written(untimed))
+
+
+def test_the_loads_of_a_tool_are_told_as_ranges_of_two_digits(tables: Tables) -> None:
+    facts = tool_facts(tables)
+    lines = dict(load_words(facts[0], Lengths(inch=False)))
+    assert lines["force"] == "3 to 8 N in the heaviest cut, power 5 to 12 W, torque 0.0018 to 0.0043 N m"
+    assert lines["bends"] == "0.006 to 0.014 mm at the tip, stress 30 to 80 N/mm2"
+    assert load_words(facts[1], Lengths(inch=False)) == []
+    assert "0.00024 to 0.00055 in at the tip" in dict(load_words(facts[0], Lengths(inch=True)))["bends"]
+
+
+def test_a_feed_that_is_reached_is_said_once(tables: Tables) -> None:
+    row = tool_facts(tables)[0].row
+    assert feed_words(row, Lengths(inch=False)) == "200 to 400 mm/min set and reached"
+    slower = msgspec.structs.replace(row, reached_feed_mm_min=(120.0, 400.0))
+    assert feed_words(slower, Lengths(inch=False)) == "200 to 400 mm/min set, 120 to 400 mm/min reached"
