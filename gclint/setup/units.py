@@ -28,7 +28,11 @@ KINDS: dict[str, Kind] = {
     "angle": ("an angle", '"{n} deg"', {"deg": 1.0, "degree": 1.0, "degrees": 1.0, "°": 1.0}),
     "speed": ("a speed", '{n} or "{n} rpm"', {"rpm": 1.0, "rev/min": 1.0}),
     "edge_speed": ("an edge speed", '"{n} m/min"', {"m/min": 1.0, "m/s": 60.0, "ft/min": 0.3048, "sfm": 0.3048}),
-    "pressure": ("a cutting force per area", '"{n} N/mm^2"', {"N/mm^2": 1.0, "N/mm2": 1.0, "MPa": 1.0}),
+    "pressure": (
+        "a cutting force per area",
+        '"{n} N/mm^2"',
+        {"N/mm^2": 1.0, "N/mm2": 1.0, "MPa": 1.0, "J/mm^3": 1e3, "hp min/in^3": 745.6998715822702 * 6e4 / 25.4**3},
+    ),
 }
 LARGEST = 1e9  # nothing a shop declares is larger; keeps later arithmetic finite
 

@@ -2,10 +2,18 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
+import numpy as np
 import pytest
 
+from gclint.check import trace
 from gclint.cutting import formulas as f
 from gclint.cutting import mechanics as m
+from gclint.cutting.table import OPERATION
+from gclint.motion.table import LINE
+from gclint.setup.declare import Options
+from gclint.setup.units import quantity
 
 
 @pytest.mark.parametrize(
@@ -41,6 +49,51 @@ def test_particleboard(kc: float, power: float) -> None:
     assert float(m.cutting_power(6.0 * 6.0, 7200.0, kc)) == pytest.approx(power, abs=0.1)
 
 
-def test_textbook_power() -> None:
-    """Fundamentals of Machining Processes, 2nd ed., 2013, p. 189: 30 wide, 4 deep, 120 mm/min, 1000 N/mm2: 0.24 kW."""
-    assert float(m.cutting_power(4.0 * 30.0, 120.0, 1000.0)) == pytest.approx(240.0)
+def test_textbook_slot_mill(tmp_path: Path) -> None:
+    """Fundamentals of Machining Processes, 2nd ed., 2013, p. 189: a slot 30 wide and 4 deep, 300 long (321 of travel),
+    z 8, fz 0.1, 120 mm/min, 1000 N/mm2: 2.68 min, 150 rev/min, 14.13 m/min, 1019 N, 0.24 kW; motor 0.27 kW at 0.9.
+
+    By the formulas, and by the whole chain from a program to the loads.
+    """
+    power = float(m.cutting_power(4.0 * 30.0, 120.0, 1000.0))
+    assert power == pytest.approx(240.0)
+    assert power / 0.9 == pytest.approx(267, abs=0.5)
+    assert float(m.mean_force(power, f.cutting_speed(30.0, 150.0))) == pytest.approx(1019, abs=1)
+
+    text = (Path(__file__).parents[2] / "rules" / "materials" / "brass.toml").read_text("utf-8")
+    card = tmp_path / "book.toml"
+    force = '[force]\nlow = "1000 N/mm^2"\nhigh = "1000 N/mm^2"\nstanding = "published"\nsource = "the book"\n'
+    card.write_text(text[: text.index("[force]")] + force, "utf-8")
+    program = b"G21 G90 G94 G17 G54\nM3 S150\nG0 Z5\nG0 X-18 Y50\nG0 Z-4\nG1 X303 F120\nG0 Z5\nM30\n"
+    made = trace(program, "slot.nc", Options(str(card), ("1: flat 30mm 8fl",), "300 x 100 x 20 mm at 0 0"))
+    cut = int(np.flatnonzero(made.motion.kind == LINE)[0])
+    assert made.timing.seconds[cut] / 60 == pytest.approx(2.68, abs=0.006)
+    loads = made.cutting.loads
+    whole = np.flatnonzero((loads.operation == OPERATION["slot"]) & (made.engagement.pieces.length > 1.0))[3:-3]
+    assert loads.edge_speed[whole] == pytest.approx(14.137, abs=0.002)
+    assert loads.fz[whole] == pytest.approx(0.1)
+    assert loads.effort.power_low[whole] == pytest.approx(240, rel=0.02)
+    assert loads.effort.power_high[whole] == pytest.approx(240, rel=0.02)
+    assert m.mean_force(loads.effort.power_high[whole], loads.edge_speed[whole]) == pytest.approx(1019, rel=0.02)
+
+
+@pytest.mark.parametrize(("hp", "joule"), [(0.63, 1.72), (1.00, 2.73), (1.14, 3.11), (0.41, 1.12)])
+def test_power_constants_of_a_handbook(hp: float, joule: float) -> None:
+    """Machinery's Handbook, 31st ed., 2020, p. 1147, table 1b: hp/(in3/min) and kW/(cm3/s), which are J/mm3."""
+    assert quantity(f"{hp} hp min/in^3", "pressure") / 1000 == pytest.approx(joule, abs=0.006)
+    assert quantity(f"{joule} J/mm^3", "pressure") == pytest.approx(1000 * joule)
+
+
+def test_power_of_a_toolmakers_example() -> None:
+    """A toolmaker's page (read as an excerpt): vc 80, D 250, z 12, vf 280, ap 2, ae 80, kc 1800: 1.68 kW at 0.8."""
+    n = f.speed_for(80.0, 250.0)
+    assert n == pytest.approx(101.86, abs=0.01)
+    assert f.feed_per_tooth(280.0, n, 12) == pytest.approx(0.229, abs=0.001)
+    assert float(m.cutting_power(2.0 * 80.0, 280.0, 1800.0)) / 0.8 == pytest.approx(1680.0, abs=1)
+
+
+def test_two_schools_of_constants_are_not_mixed() -> None:
+    """German trade table books and a catalogue, from memory: for one steel they agree at 0.1 mm and part elsewhere."""
+    for h, ratio in ((0.1, 3064 / 3023), (1.0, 2220 / 1700), (0.02, 3839 / 4521)):
+        book, catalogue = m.specific_force(2220, 0.14, h), m.specific_force(1700, 0.25, h)
+        assert float(book / catalogue) == pytest.approx(ratio, abs=0.002)
