@@ -1,8 +1,8 @@
 """What each piece of path costs the tool and the spindle: force, power, bending, as columns beside the chip's.
 
 A material card gives its cutting force as a law or as a range, and a helix spreads the force by an amount nobody
-declares; so every figure has a low and a high end. At the low end the constants are the lowest and the edges lie spread
-along the helix; at the high end the constants are the highest and a whole edge stands in its thickest chip at once.
+declares; so every figure has a low and a high end. At the low end the constants are the lowest and the helix is steep;
+at the high end the constants are the highest and the helix is shallow, or the edge straight where no helix is declared.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ from gclint.setup.numbers import model_number
 from gclint.setup.types import Assumed, Setup, Tool
 from gclint.stock.table import Pieces
 
+SPIRALS = ("up-cut", "down-cut", "compression")
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
@@ -44,29 +45,31 @@ def effort(
     sideways = cuts & (operation != OPERATION["plunge"]) & (operation != OPERATION["drill"])
     bend, stress = _bending(pieces, setup, tools, row, sideways, nothing)
     if law is None:
-        return Effort(nothing, nothing, nothing, nothing, bend, stress)
+        return Effort(nothing, nothing, nothing, nothing, nothing, bend, stress)
     with np.errstate(divide="ignore", invalid="ignore"):
         section = np.where(cuts, pieces.removed / pieces.length, np.float32(np.nan)).astype(np.float32)
         width = np.where(sideways, np.minimum(section / pieces.ae, pieces.ap), np.float32(np.nan)).astype(np.float32)
     kc_low = law.kc(h_m)[0]
     power_low = mechanics.cutting_power(section, feed, kc_low).astype(np.float32)
     power_high = power_low if law.low == law.high else (power_low * np.float32(law.high / law.low))
-    force_low, force_high = _forces(law, pieces, tools, row, fz, width, cutting, sin_kr)
-    return Effort(force_low, force_high, power_low, power_high, bend, stress)
+    mean, force_low, force_high = _forces(law, pieces, tools, row, fz, width, cutting, sin_kr)
+    return Effort(mean, force_low, force_high, power_low, power_high, bend, stress)
 
 
 def _forces(
     law: Law, pieces: Pieces, tools: list[Tool | None], row: Column, fz: Floats32, width: Floats32,
     cutting: Floats32, sin_kr: Floats32,
-) -> tuple[Floats32, Floats32]:  # fmt: skip
-    helix = model_number("helix_angle")
-    slant = [0.0 if tool is not None and tool.helix == "straight" else helix for tool in tools]
+) -> tuple[Floats32, Floats32, Floats32]:  # fmt: skip
+    known = [tool is not None and tool.helix in SPIRALS for tool in tools]
+    straight = [tool is not None and tool.helix == "straight" for tool in tools]
+    steep = np.where(straight, 0.0, model_number("helix_steepest")).astype(np.float32)[row]
+    shallow = np.where(known, model_number("helix_shallowest"), 0.0).astype(np.float32)[row]
     teeth = [np.nan if tool is None or tool.flutes is None else tool.flutes for tool in tools]
-    slants, z = np.array(slant, np.float32)[row], np.array(teeth, np.float32)[row]
+    z = np.array(teeth, np.float32)[row]
     phi = formulas.engagement_angle(np.minimum(pieces.ae, cutting), cutting)
-    lag = mechanics.edge_lag(width, cutting, slants)
-    low, high = mechanics.force_range(law, fz, width, phi, z, lag, sin_kr)
-    return low.astype(np.float32), high.astype(np.float32)
+    lags = mechanics.edge_lag(width, cutting, steep), mechanics.edge_lag(width, cutting, shallow)
+    mean, low, high = mechanics.force_range(law, fz, width, phi, z, lags, sin_kr)
+    return mean.astype(np.float32), low.astype(np.float32), high.astype(np.float32)
 
 
 def _bending(

@@ -123,12 +123,16 @@ def largest_force(k: float, law: Law, fz: Values, b: Values, phi: Values, z: Val
     return cutting_force(k * law.fall(h), b, np.asarray(fz) * _share(phi, z, lag))
 
 
-def force_range(law: Law, fz: Values, b: Values, phi: Values, z: Values, lag: Values,
-                sin_kr: Values = 1.0) -> tuple[Column, Column]:  # fmt: skip
-    """`largest_force` of `law.low` with slanting edges and of `law.high` with straight ones, N, worked out together."""
-    straight, total, slanting = share_of_edge(phi), share_of_sum(phi, z), share_of_edge(phi, lag)
+def force_range(law: Law, fz: Values, b: Values, phi: Values, z: Values, lags: tuple[Values, Values],
+                sin_kr: Values = 1.0) -> tuple[Column, Column, Column]:  # fmt: skip
+    """(mean over a turn at `law.low`, `largest_force` at `law.low`, `largest_force` at `law.high`), N, together.
+
+    lags: `edge_lag` of the low and of the high end, degrees.
+    """
+    straight, total = share_of_edge(phi), share_of_sum(phi, z)
     strip = cutting_force(law.fall(np.asarray(fz) * straight * sin_kr), b, fz)
-    return law.low * strip * np.maximum(slanting, total), law.high * strip * np.maximum(straight, total)
+    low, high = (np.maximum(share_of_edge(phi, lag), total) for lag in lags)
+    return law.low * strip * total, law.low * strip * low, law.high * strip * high
 
 
 def _share(phi: Values, z: Values, lag: Values) -> Column:

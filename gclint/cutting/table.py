@@ -19,7 +19,8 @@ class Effort:
     NaN where a fact is missing, for rapids, and (power apart) for straight plunges, whose force lies along the axis.
     """
 
-    force_low: Floats32  # N, largest during a turn, across the tool's axis
+    force_mean: Floats32  # N, across the tool's axis on average over a turn, at its low end
+    force_low: Floats32  # N, the same at its largest during a turn
     force_high: Floats32
     power_low: Floats32  # W, on average
     power_high: Floats32
@@ -27,8 +28,11 @@ class Effort:
     stress_per_newton: Floats32  # 1/mm2: largest bending stress in the tool for it
 
     def bend(self, high: bool) -> Floats32:
-        """mm, of the tip."""
-        return (self.force_high if high else self.force_low) * self.bend_per_newton
+        """mm, of the tip: by the mean force at the low end, by the largest at the high end.
+
+        A wall is made while no tooth is in its thickest chip, so the mean is the least that must show on it.
+        """
+        return (self.force_high if high else self.force_mean) * self.bend_per_newton
 
     def stress(self, high: bool) -> Floats32:
         """N/mm2."""

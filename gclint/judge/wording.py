@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 
 from gclint.judge.evaluate import numbers, truth, words
 from gclint.judge.facts import View
@@ -10,6 +11,8 @@ from gclint.judge.language import NUMBER, TRUTH, Expression
 from gclint.judge.packs import Cased, Template
 from gclint.judge.units import UNITS
 
+# '3 N to 8 N': a range of two amounts in one unit
+_ENDS = re.compile(r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) to (-?\d[\d.]*) \2(?![\w/^])")
 _INCH = {"mm": "in", "mm/min": "in/min"}
 
 
@@ -27,8 +30,14 @@ def chosen(cases: tuple[Cased, ...], row: View) -> Cased:
 
 
 def say(template: Template, row: View, inch: bool = False) -> str:
-    """The sentence for one row; `inch` puts lengths and feeds in inches."""
-    return " ".join("".join(part if isinstance(part, str) else _value(part, row, inch) for part in template).split())
+    """The sentence for one row; `inch` puts lengths and feeds in inches. '3 N to 8 N' becomes '3 to 8 N'."""
+    said = " ".join("".join(part if isinstance(part, str) else _value(part, row, inch) for part in template).split())
+    return one_unit(said)
+
+
+def one_unit(said: str) -> str:
+    """'3 N to 8 N' as '3 to 8 N', '8 N to 8 N' as '8 N'."""
+    return _ENDS.sub(lambda ends: f"{ends[1] if ends[1] == ends[3] else f'{ends[1]} to {ends[3]}'} {ends[2]}", said)
 
 
 def _value(expression: Expression, row: View, inch: bool) -> str:

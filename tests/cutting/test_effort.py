@@ -51,9 +51,13 @@ def test_force_of_one_tooth_between_a_straight_and_a_slanting_edge() -> None:
     card = material("beech").force
     assert card is not None
     assert card.high is not None
+    assert card.low is not None
     assert made.force_high == pytest.approx(float(card.high) * 3.0 * 0.05)
     assert straight.force_high == pytest.approx(made.force_high)
     assert made.force_low < straight.force_low
+    assert straight.force_mean == pytest.approx(float(card.low) * 3.0 * 0.05 / 2)  # z / 4 of a slot
+    up_cut = effort(replace(TOOL, helix="up-cut"), ae=6.0, ap=3.0, angle=180.0)
+    assert up_cut.force_low <= up_cut.force_high < straight.force_high
 
 
 def test_the_section_that_is_cut_counts_not_the_box_around_it() -> None:

@@ -74,6 +74,7 @@ def tables() -> Tables:
         edge_speed=np.array([264.0, 264, 264, NAN]), true_speed=np.array([26500.0, 26500, 26500, NAN]),
         effort=empty(
             Effort,
+            force_mean=np.array([NAN, 1.0, 2.0, NAN]),
             force_low=np.array([NAN, 2.0, 3.0, NAN]), force_high=np.array([NAN, 8.0, 7.0, NAN]),
             power_low=np.array([1.0, 4.0, 5.0, NAN]), power_high=np.array([2.0, 12.0, 11.0, NAN]),
             bend_per_newton=np.array([NAN, 0.001, 0.002, NAN]), stress_per_newton=np.array([NAN, 10.0, 10.0, NAN]),

@@ -163,9 +163,9 @@ def test_the_loads_of_a_tool_are_told_as_ranges_of_two_digits(tables: Tables) ->
     facts = tool_facts(tables)
     lines = dict(load_words(facts[0], Lengths(inch=False)))
     assert lines["force"] == "3 to 8 N in the heaviest cut, power 5 to 12 W, torque 0.0018 to 0.0043 N m"
-    assert lines["bends"] == "0.006 to 0.014 mm at the tip, stress 30 to 80 N/mm2"
+    assert lines["bends"] == "0.004 to 0.014 mm at the tip, stress 30 to 80 N/mm2"
     assert load_words(facts[1], Lengths(inch=False)) == []
-    assert "0.00024 to 0.00055 in at the tip" in dict(load_words(facts[0], Lengths(inch=True)))["bends"]
+    assert "0.00016 to 0.00055 in at the tip" in dict(load_words(facts[0], Lengths(inch=True)))["bends"]
 
 
 def test_a_feed_that_is_reached_is_said_once(tables: Tables) -> None:

@@ -1,0 +1,25 @@
+"""Numbers in sentences."""
+
+from __future__ import annotations
+
+import pytest
+
+from gclint.judge.wording import one_unit
+
+
+@pytest.mark.parametrize(
+    ("said", "shorter"),
+    [
+        ("with 3 N to 8.5 N aside", "with 3 to 8.5 N aside"),
+        ("takes 86 N to 86 N.", "takes 86 N."),
+        ("0.13 mm to 0.131 mm", "0.13 to 0.131 mm"),
+        ("37 N/mm^2 to 117 N/mm^2; near", "37 to 117 N/mm^2; near"),
+        ("0.1 N m to 0.2 N m", "0.1 to 0.2 N m"),
+        ("F300 mm/min to F400 mm/min", "F300 mm/min to F400 mm/min"),
+        ("from 3 mm to 2 in", "from 3 mm to 2 in"),
+        ("lower it from 1500 mm/min to 900 mm/min2", "lower it from 1500 mm/min to 900 mm/min2"),
+        ("an unknown amount to 3 mm", "an unknown amount to 3 mm"),
+    ],
+)
+def test_a_range_names_its_unit_once(said: str, shorter: str) -> None:
+    assert one_unit(said) == shorter
