@@ -8,7 +8,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Column
-from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, tool_material
+from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, least_chip, tool_material
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Build, Fact, number, text, texts, truth
 from gclint.setup.types import GRADES, HELICES, SHAPES, Axes, Tool
@@ -177,6 +177,11 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["tool.stress_allowed"] = number("N/mm^2", "bending stress at which the tool is near to breaking",
                                          _gather(tool_of, _stress_allowed),
                                          "`made_of` of the tool in shop.toml: \"carbide\" or \"hss\"")  # fmt: skip
+    edge = "`edge_radius` of the tool in shop.toml, or its `made_of`"
+    made["tool.edge_radius"] = number("mm", "radius of the cutting edge, declared or of a new edge of its material",
+                                      _gather(tool_of, lambda c, n: _edge_radius(c.tool(n))), edge)  # fmt: skip
+    made["tool.least_chip"] = number("mm", "thickness below which a chip may not come off, in some materials",
+                                     _gather(tool_of, _least_chip), edge)  # fmt: skip
     made["tool.thin_length"] = number("mm", "length of the tool that is as thin as its cutting diameter",
                                       _gather(tool_of, lambda c, n: _thin(c.tool(n))),
                                       "`stickout`, `shank` and `flute_length` of the tool in shop.toml")  # fmt: skip
@@ -218,6 +223,18 @@ def _stress_allowed(chain: Chain, n: int) -> float | None:
     tool = chain.tool(n)
     made = tool_material(tool.made_of) if tool else None
     return made.stress if made else None
+
+
+def _edge_radius(tool: Tool | None) -> float | None:
+    made = tool_material(tool.made_of) if tool else None
+    if tool is None or tool.edge_radius is not None:
+        return tool.edge_radius if tool else None
+    return made.edge_radius if made else None
+
+
+def _least_chip(chain: Chain, n: int) -> float | None:
+    radius = _edge_radius(chain.tool(n))
+    return None if radius is None else least_chip(radius)[1]
 
 
 def _thin(tool: Tool | None) -> float | None:
