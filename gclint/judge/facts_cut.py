@@ -11,7 +11,7 @@ from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, STOPS, Chain
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
-from gclint.judge.facts_surface import final_wall, lifts_top_edge
+from gclint.judge.facts_surface import bent_wall, lifts_top_edge
 from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
 
@@ -157,8 +157,8 @@ PIECES = Table(
                               lambda c: c.cutting.loads.effort.stress(high=True), _BEND),
         "spindle_power": number("W", "power the spindle has at its true speed here", _spindle_power,
                                 "`power` or `power_curve` of [spindle] in shop.toml"),
-        "final_wall": number("", "1 where the cut leaves a wall that stands at the end of the program, else 0",
-                             final_wall),
+        "bent_wall": number("", "1 where the tool bends beside a wall that stands at the end of the program, else 0",
+                            bent_wall),
         "lifts_top_edge": truth("whether an up-cut tool cuts the stock's top here, and it stays beside the cut",
                                 lifts_top_edge),
         "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),

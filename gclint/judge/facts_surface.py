@@ -9,6 +9,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.judge.chain import Chain
 from gclint.motion.table import ARC_CW, LINE
+from gclint.setup.numbers import model_number
 
 AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
 BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count
@@ -40,8 +41,8 @@ def lifts_top_edge(chain: Chain) -> Bools:
     return found
 
 
-def final_wall(chain: Chain) -> Floats:
-    """[pieces] 1 where, when the program ends, a wall half as high as the cut is deep stands beside it; else 0.
+def bent_wall(chain: Chain) -> Floats:
+    """[pieces] 1 where the tool bends, and a wall half as high as the cut is deep stands there at the end; else 0.
 
     Material outside the model's box does not count as standing.
     """
@@ -50,7 +51,8 @@ def final_wall(chain: Chain) -> Floats:
     found = np.zeros(len(pieces))
     if box is None or box.x is None or box.y is None or engagement.cut.size == 0:
         return found
-    rows = np.flatnonzero((m.kind[pieces.move] >= LINE) & (pieces.ap > SAME))
+    bends = chain.cutting.loads.effort.bend(high=True) > model_number("bends_at_all")
+    rows = np.flatnonzero(bends & (m.kind[pieces.move] >= LINE) & (pieces.ap > SAME))
     radius = chain.cutting.loads.effective_diameter[rows] / 2
     floor, half = pieces.depth[rows], pieces.ap[rows] / 2
     for inside, depth in _around(chain, rows, radius):
