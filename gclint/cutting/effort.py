@@ -23,6 +23,7 @@ BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
 
 
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
 def effort(
     pieces: Pieces,
     setup: Setup,
@@ -46,9 +47,8 @@ def effort(
     bend, stress = _bending(pieces, setup, tools, row, sideways, nothing)
     if law is None:
         return Effort(nothing, nothing, nothing, nothing, nothing, bend, stress)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        section = np.where(cuts, pieces.removed / pieces.length, np.float32(np.nan)).astype(np.float32)
-        width = np.where(sideways, np.minimum(section / pieces.ae, pieces.ap), np.float32(np.nan)).astype(np.float32)
+    section = np.where(cuts, pieces.removed / pieces.length, np.float32(np.nan)).astype(np.float32)
+    width = np.where(sideways, np.minimum(section / pieces.ae, pieces.ap), np.float32(np.nan)).astype(np.float32)
     kc_low = law.kc(h_m)[0]
     power_low = mechanics.cutting_power(section, feed, kc_low).astype(np.float32)
     power_high = power_low if law.low == law.high else (power_low * np.float32(law.high / law.low))
@@ -96,7 +96,7 @@ def taken(of: Effort, setup: Setup) -> list[Assumed]:
     if spindle.power is not None and not spindle.power_curve and bool(np.isfinite(of.power_low).any()):
         because = "only one power is declared, no `power_curve`"
         said.append(Assumed("power of the spindle", f"{spindle.power:g} W at every speed", because))
-    if setup.machine.stiffness is None and bool(np.isfinite(of.force_low * of.bend_per_newton).any()):
+    if setup.machine.stiffness is None and bool(np.isfinite(of.bend(high=False)).any()):
         because = "its `stiffness` is not declared"
         said.append(Assumed("machine", "does not give way: the tool alone bends", because))
     return said
@@ -130,7 +130,8 @@ def not_known(
         missing = mechanics.missing_for_beam(tool)
         if missing:
             keys = ", ".join(f"`{key}`" for key in missing)
-            unknown = "" if tool.made_of is None or "made_of" not in missing else " (\"carbide\" or \"hss\")"
+            known = tool.made_of is None or "made_of" not in missing
+            unknown = "" if known else ' ("carbide", "hss" or "carbide-tipped")'
             add(BENDING_RULES, f"{keys} of {called} in shop.toml{unknown}", mine)
         if tool.flutes is None:
             add(BENDING_RULES, f"flutes of {called}", mine)

@@ -218,20 +218,23 @@ class ToolMaterial(Struct, frozen=True):
 
 
 STRAIGHT_BEAMS = ("flat", "ball", "bull-nose", "facing", "tapered-ball")
-TOOL_MATERIALS = {
-    "carbide": ("carbide", "hard metal", "tungsten", "hm", "vhm"),
-    "hss": ("hss", "high-speed steel", "high speed steel", "hsse", "hss-co", "cobalt"),
-}
+TOOL_MATERIALS = (  # the first line with a word that is in what is declared; a tipped tool bends like its steel body
+    ("steel", ("tipped", "brazed", "insert")),
+    ("hss", ("hss", "high-speed", "high speed")),
+    ("carbide", ("carbide", "hard metal", "hardmetal", "tungsten")),
+    ("hss", ("cobalt",)),
+    ("steel", ("steel",)),
+)
 SLICES = 8  # cylinders that stand for a cone
 
 
 def tool_material(made_of: str | None) -> ToolMaterial | None:
     """None where the tool's material is not declared or not known to us."""
-    said = (made_of or "").strip().lower()
-    for name, words in TOOL_MATERIALS.items():
-        if any(said == word or (len(word) > 3 and word in said) for word in words):
-            return ToolMaterial(name, model_number(f"{name}_modulus"), model_number(f"{name}_stress"),
-                                model_number(f"{name}_edge_radius"))  # fmt: skip
+    said = (made_of or "").lower()
+    for name, words in TOOL_MATERIALS:
+        if any(word in said for word in words):
+            modulus, stress = model_number(f"{name}_modulus"), model_number(f"{name}_stress")
+            return ToolMaterial(name, modulus, stress, model_number("edge_radius"))
     return None
 
 
@@ -264,11 +267,13 @@ def missing_for_beam(tool: Tool) -> tuple[str, ...]:
         missing.append("shank")
     if tool_material(tool.made_of) is None:
         missing.append("made_of")
+    if tool.shape == "tapered-ball":
+        missing += [key for key in ("tip_diameter", "angle") if not getattr(tool, key)]
     return tuple(missing)
 
 
 def _fluted(tool: Tool, flutes: float, share: float) -> list[Section]:
-    if tool.shape != "tapered-ball" or not tool.tip_diameter or not tool.angle:
+    if tool.shape != "tapered-ball" or tool.tip_diameter is None or tool.angle is None:
         return [Section(0.0, flutes, share * tool.diameter)]
     at = np.linspace(0.0, flutes, SLICES + 1)
     middle = (at[:-1] + at[1:]) / 2.0

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from gclint.columns import Bytes, Floats, Floats32, Ints
 from gclint.setup.types import Assumed, Window
 
@@ -32,11 +34,13 @@ class Effort:
 
         A wall is made while no tooth is in its thickest chip, so the mean is the least that must show on it.
         """
-        return (self.force_high if high else self.force_mean) * self.bend_per_newton
+        with np.errstate(invalid="ignore", over="ignore"):
+            return (self.force_high if high else self.force_mean) * self.bend_per_newton
 
     def stress(self, high: bool) -> Floats32:
         """N/mm2."""
-        return (self.force_high if high else self.force_low) * self.stress_per_newton
+        with np.errstate(invalid="ignore", over="ignore"):
+            return (self.force_high if high else self.force_low) * self.stress_per_newton
 
 
 @dataclass(frozen=True, slots=True, eq=False)

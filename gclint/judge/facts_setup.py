@@ -176,7 +176,7 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     }
     made["tool.stress_allowed"] = number("N/mm^2", "bending stress at which the tool is near to breaking",
                                          _gather(tool_of, _stress_allowed),
-                                         "`made_of` of the tool in shop.toml: \"carbide\" or \"hss\"")  # fmt: skip
+                                         "`made_of` of the tool in shop.toml")  # fmt: skip
     edge = "`edge_radius` of the tool in shop.toml, or its `made_of`"
     made["tool.edge_radius"] = number("mm", "radius of the cutting edge, declared or of a new edge of its material",
                                       _gather(tool_of, lambda c, n: _edge_radius(c.tool(n))), edge)  # fmt: skip

@@ -71,15 +71,13 @@ def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
     """Largest force, power, torque, bending and stress: the largest low end and the largest high end."""
     loads = tables.cutting.loads
     effort, speed = loads.effort, loads.true_speed[rows]
-    low, high = effort.force_low[rows], effort.force_high[rows]
     power = effort.power_low[rows], effort.power_high[rows]
-    stress = effort.stress_per_newton[rows]
     return {
-        "force_n": _largest(low, high, 2),
+        "force_n": _largest(effort.force_low[rows], effort.force_high[rows], 2),
         "power_w": _largest(*power, 1),
         "torque_nm": _largest(torque(power[0], speed), torque(power[1], speed), 4),
         "bend_mm": _largest(effort.bend(high=False)[rows], effort.bend(high=True)[rows], 5),
-        "stress_n_mm2": _largest(low * stress, high * stress, 1),
+        "stress_n_mm2": _largest(effort.stress(high=False)[rows], effort.stress(high=True)[rows], 1),
     }
 
 

@@ -113,3 +113,30 @@ def test_spindle_power_by_curve_and_by_rating() -> None:
     assert power.tolist() == pytest.approx([200.0, 400.0, 600.0, 800.0])
     assert float(m.spindle_power((), 700.0, 5000.0)) == pytest.approx(700.0)
     assert np.isnan(m.spindle_power((), None, 5000.0))
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("carbide", "carbide"), ("Solid Carbide", "carbide"), ("HSS", "hss"), ("hss-co", "hss"), ("cobalt", "hss"),
+        ("high-speed steel", "hss"), ("carbide-tipped", "steel"), ("tool steel", "steel"), ("cheese", None),
+        (None, None),
+    ],
+)  # fmt: skip
+def test_what_a_tool_is_made_of(said: str | None, name: str | None) -> None:
+    made = m.tool_material(said)
+    assert (made.name if made else None) == name
+
+
+def test_a_tapered_ball_lies_between_its_two_ends() -> None:
+    taper = Tool(1, "tapered-ball", 6.0, flutes=2, flute_length=20.0, stickout=30.0, shank=6.0, made_of="carbide",
+                 tip_diameter=2.0, angle=10.0)  # fmt: skip
+    thick = Tool(1, "ball", 6.0, flutes=2, flute_length=20.0, stickout=30.0, shank=6.0, made_of="carbide")
+    thin = Tool(1, "ball", 2.0, flutes=2, flute_length=20.0, stickout=30.0, shank=6.0, made_of="carbide")
+    bends = []
+    for tool in (thick, taper, thin):
+        beam = m.beam_of(tool)
+        assert beam is not None
+        bends.append(float(beam.bend_per_newton(0.5)))
+    assert bends[0] < bends[1] < bends[2]
+    assert m.missing_for_beam(Tool(1, "tapered-ball", 6.0))[-2:] == ("tip_diameter", "angle")
