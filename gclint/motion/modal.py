@@ -146,15 +146,22 @@ class Interpreter:
     word_start: cython.int[::1]
     word_end: cython.int[::1]
 
+    blocks: cython.Py_ssize_t
+    call_line: cython.int
+    call_start: cython.int
+    call_end: cython.int
+
     # what comes out
+    executed = cython.declare(cython.Py_ssize_t, visibility="public")
+    most_blocks = cython.declare(cython.Py_ssize_t, visibility="public")
     table = cython.declare(dict, visibility="readonly")
     event_table = cython.declare(dict, visibility="readonly")
     faults = cython.declare(object, visibility="readonly")
     moves = cython.declare(cython.Py_ssize_t, visibility="readonly")
     events = cython.declare(cython.Py_ssize_t, visibility="readonly")
-    stopped_at = cython.declare(cython.int, visibility="readonly")
-    stopped_because = cython.declare(str, visibility="readonly")
-    ended = cython.declare(cython.bint, visibility="readonly")
+    stopped_at = cython.declare(cython.int, visibility="public")
+    stopped_because = cython.declare(str, visibility="public")
+    ended = cython.declare(cython.bint, visibility="public")
     room: cython.Py_ssize_t
     event_room: cython.Py_ssize_t
     most: cython.Py_ssize_t
@@ -254,12 +261,11 @@ class Interpreter:
     base_flags: cython.int
 
     def __init__(self, program, controller, start_codes, tool_by_t: bool, faults) -> None:
-        self.block_line, self.block_word = program.block_line, program.block_word
-        self.block_flags = program.block_flags
-        self.word_letter, self.word_value = program.word_letter, program.word_value
-        self.word_start, self.word_end = program.word_start, program.word_end
+        self.use(program)
+        self.tell_from(0, 0, 0)
         self.faults = faults
-        blocks: cython.Py_ssize_t = len(program.block_line)
+        self.executed, self.most_blocks = 0, 1 << 62
+        blocks: cython.Py_ssize_t = self.blocks
         self.room, self.event_room = blocks + 64, 256
         self.most = min(50_000_000, 2_000_000 + 30 * blocks)
         self.table = {name: np.empty(self.room, kind) for name, kind in COLUMNS.items()}
@@ -342,7 +348,9 @@ class Interpreter:
     @cython.cfunc
     def fault(self, kind: str, word: cython.int, a: cython.double = NAN, b: cython.double = NAN) -> cython.int:
         """A fault of this block; its span is that of the word, or of the whole block where word < 0."""
-        if word < 0:
+        if self.call_line:
+            self.faults.add(CODE[kind], self.at_line, self.call_start, self.call_end, a, b)
+        elif word < 0:
             self.faults.add(CODE[kind], self.at_line, self.span_start, self.span_end, a, b)
         else:
             self.faults.add(CODE[kind], self.at_line, self.word_start[word], self.word_end[word], a, b)
@@ -440,30 +448,108 @@ class Interpreter:
 
     def run(self) -> None:
         """Execute every block until the program ends or interpreting gives up."""
-        b: cython.Py_ssize_t
-        flags: cython.int
-        for b in range(self.block_line.shape[0]):
-            flags = self.block_flags[b]
+        b: cython.Py_ssize_t = self.run_plain(0)
+        while b < self.blocks and not self.ended and not self.stopped_at and not self.block_flags[b] & 4:
             self.at_line = self.block_line[b]
+            self.collect(b)  # an expression: not executed
+            self.lose_named()
+            b = self.run_plain(b + 1)
+        if b < self.blocks and not self.ended and not self.stopped_at:
+            self.stopped_at = self.block_line[b]
+            self.stopped_because = "this line calls, loops or jumps, which gclint does not follow yet"
+
+    def run_plain(self, b: cython.Py_ssize_t) -> cython.Py_ssize_t:
+        """Execute blocks from b on; returns the first that holds an expression or flow, or the number of blocks.
+
+        Also returns, with `ended` or `stopped_at` set, at the program's end or where interpreting gives up.
+        """
+        flags: cython.int
+        while b < self.blocks:
+            flags = self.block_flags[b]
             if flags & 16:  # behind the closing %
                 self.ended = True
-                return
+                return b
             if flags & 1:  # block delete
+                b += 1
                 continue
-            if flags & 4:
-                self.stopped_at = self.at_line
-                self.stopped_because = "this line calls, loops or jumps, which gclint does not follow yet"
-                return
+            if flags & (2 | 4) and not flags & 8:
+                return b
+            self.executed += 1
+            self.at_line = self.call_line if self.call_line else self.block_line[b]
             self.collect(b)
-            if flags & (2 | 8):  # an expression, or text that cannot be read: not executed
+            if flags & 8:  # text that cannot be read: not executed
                 self.lose_named()
-                continue
-            if self.sort_words(b):
+            elif self.sort_words(b):
                 self.execute()
             else:
                 self.lose_named()
+            b += 1
             if self.ended or self.stopped_at:
-                return
+                return b
+            if self.executed >= self.most_blocks:
+                return b
+        return b
+
+    def step(self, line: cython.int, words: cython.int) -> None:
+        """Execute one block of `words` words that the caller wrote behind the program's own (see `use`)."""
+        b: cython.Py_ssize_t = self.blocks
+        self.at_line = line
+        self.block_word[b + 1] = self.block_word[b] + words
+        self.collect(b)
+        if self.sort_words(b):
+            self.execute()
+        else:
+            self.lose_named()
+
+    def lose(self, line: cython.int, words: cython.int) -> None:
+        """As `step`, for a block that is not executed: its axes are unknown from here on."""
+        self.at_line = line
+        self.block_word[self.blocks + 1] = self.block_word[self.blocks] + words
+        self.collect(self.blocks)
+        self.lose_named()
+
+    def use(self, table) -> None:
+        """Read blocks from the columns of `table`, a Program or a table with room for one more block."""
+        self.block_line, self.block_word = table.block_line, table.block_word
+        self.block_flags, self.blocks = table.block_flags, len(table.block_flags)
+        self.word_letter, self.word_value = table.word_letter, table.word_value
+        self.word_start, self.word_end = table.word_start, table.word_end
+
+    def tell_from(self, line: cython.int, start: cython.int, end: cython.int) -> None:
+        """Rows made from here on are those of this line and span, the call of a file beside; 0: their own again."""
+        self.call_line, self.call_start, self.call_end = line, start, end
+
+    def state(self, number: cython.int) -> cython.double:
+        """A position-dependent parameter of section 3.2.1, in the units in force; NaN where it is not known.
+
+        5061.. and 5161.. are never known before the run. 5420.. (present position) is a later habit, and so are
+        5001.. and 5041.. of bracketed macros (from memory).
+        """
+        k: cython.int
+        if number == 5220:
+            return self.system + 1
+        if 5211 <= number <= 5213:
+            return self.g92[number - 5211] / self.scale
+        if 5221 <= number <= 5383 and (number - 5221) % 20 < 3:
+            return self.origin[3 * ((number - 5221) // 20) + (number - 5221) % 20] / self.scale
+        if 5420 <= number <= 5422:
+            k = number - 5420
+        elif 5001 <= number <= 5003:
+            k = number - 5001
+        elif 5041 <= number <= 5043:
+            k = number - 5041
+        else:
+            return NAN
+        if self.other[k]:
+            return NAN
+        return (self.pos[k] - self.shift[k]) / self.scale
+
+    def forget(self) -> None:
+        """What the machine did is not known: neither is where it stands."""
+        k: cython.int
+        for k in range(3):
+            self.pos[k] = NAN
+        self.loss_told = True
 
     @cython.cfunc
     def collect(self, b: cython.Py_ssize_t) -> cython.int:
