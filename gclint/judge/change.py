@@ -10,6 +10,7 @@ from msgspec import Struct
 
 from gclint.cutting.advice import advise_chip, feed_for_chip
 from gclint.cutting.formulas import ramp_length
+from gclint.cutting.mechanics import law_of
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, SetWord
@@ -17,6 +18,9 @@ from gclint.judge.places import find_word
 from gclint.judge.wording import amount
 from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
 from gclint.setup.numbers import model_number
+
+MOST_PASSES = 20  # beyond that another tool is the answer
+ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
 
 
 class Worst(Struct, frozen=True, eq=False):
@@ -216,6 +220,37 @@ def passes(worst: Worst) -> Change | None:
                   f"instead of one of {amount(ap, 'mm', worst.inch)}.")  # fmt: skip
 
 
+def less_load(of: str) -> Callable[[Worst], Change | None]:
+    """A feed at which the middle of the range of `of` (bend, stress, power) is at its limit; else how many passes.
+
+    Force and power go with the feed to the power 1 - mc (Kienzle), and with the depth.
+    """
+
+    def change(worst: Worst) -> Change | None:
+        low, high, limit = worst.number(f"{of}_low"), worst.number(f"{of}_high"), worst.high
+        material = worst.chain.setup.material
+        law = law_of(material.force) if material else None
+        middle = math.sqrt(low * high)
+        feed = min(worst.number("set_feed"), worst.number("feed"))
+        if law is None or not (0 < limit < middle < math.inf and feed > 0):
+            return None
+        share = (limit / middle) ** (1.0 / (1.0 - law.mc))
+        floor = worst.number("chip_low")
+        if worst.plain_feed() and not worst.number("h_ex") * share < floor:
+            to = worst.feed_word(feed * share, down=True)
+            sets = worst.set_feeds(to)
+            was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
+            return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
+        ap = worst.number("ap")
+        number = math.ceil(ROOM * middle / limit)
+        if not ap > 0 or number > MOST_PASSES:
+            return None
+        return Change(f"Cut this in {number} passes of {amount(ap / number, 'mm', worst.inch)} instead of one of "
+                      f"{amount(ap, 'mm', worst.inch)}; with less feed the chip would be too thin.")  # fmt: skip
+
+    return change
+
+
 def start_spindle(worst: Worst) -> Change | None:
     """The words to add, and where: at the last lift before the place, behind the tool change or the stop."""
     m = worst.chain.motion
@@ -235,5 +270,8 @@ ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "plunge-feed": plunge_feed,
     "ramp": ramp,
     "passes": passes,
+    "less-bending": less_load("bend"),
+    "less-stress": less_load("stress"),
+    "less-power": less_load("power"),
     "start-spindle": start_spindle,
 }

@@ -105,3 +105,28 @@ def test_a_chip_thinner_than_the_edge_is_round_says_so() -> None:
     assert "An edge rounded to 0.02 mm" in thin.happens
     (thin,) = found(judged(slot(0.5, 150), more=""), "chip-too-thin")
     assert "rounded" not in thin.happens
+
+
+@pytest.mark.parametrize(
+    ("depth", "feed", "material", "rule", "more"),
+    [
+        (3, 3000, "aluminium-6061", "tool-breaks", ""),
+        (0.5, 900, "aluminium-6061", "tool-bends", ""),
+        (3, 3000, "hdpe", "spindle-stalls", '[spindle]\npower = "130 W"\n'),
+    ],
+)
+def test_the_feed_it_gives_mends_it(depth: float, feed: int, material: str, rule: str, more: str) -> None:
+    lengths = LENGTHS.replace("3.175", "6") if material == "hdpe" else LENGTHS
+    size = "6 mm" if material == "hdpe" else "3.175 mm"
+    (wrong,) = found(judged(slot(depth, feed), material, spindle=more, more=lengths, diameter=size), rule)
+    (word,) = wrong.change.set
+    assert (word.line, word.word, word.from_) == (6, "F", feed)
+    mended = judged(slot(depth, int(word.to)), material, spindle=more, more=lengths, diameter=size)
+    assert not found(mended, rule)
+
+
+def test_where_less_feed_would_rub_it_gives_passes() -> None:
+    (bends,) = found(judged(slot(1.5, 900)), "tool-bends")
+    assert "Cut this in 4 passes of 0.375 mm" in bends.change.text
+    assert bends.change.set == ()
+    assert not found(judged("".join(slot(0.375 * n, 900) for n in (1, 2, 3, 4))), "tool-bends")
