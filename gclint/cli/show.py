@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import sys
+from typing import TYPE_CHECKING
 
 import click
 
 from gclint.cli.options import declarations
+
+if TYPE_CHECKING:
+    from gclint.cli.progress import Progress
+    from gclint.setup.declare import Options
 
 
 @click.command(short_help="What each tool of a program does.")
@@ -14,6 +19,9 @@ from gclint.cli.options import declarations
 @declarations
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
+@click.option(
+    "--second-reader", is_flag=True, help="Instead: read every plain block again with pygcode and list any difference."
+)
 def show(
     program: str,
     material: str | None,
@@ -23,11 +31,15 @@ def show(
     job: str | None,
     form: str,
     out: str | None,
+    second_reader: bool,
 ) -> int:
     """Show what each tool of a program does; nothing is judged.
 
     Entries by kind (how the tool gets into solid material), passes and their depths, set and true speed with the dial
     mark, chips, lengths and times.
+
+    With --second-reader it shows instead what an independent library reads differently in the program (words, modes,
+    ends of moves), and what that library could not be asked; the exit code is 1 where something differs.
 
     \b
     An example from the Lowtide workshop (an invented one):
@@ -45,6 +57,8 @@ def show(
     with Progress() as progress:
         progress.begin(shown_as(program), len(data))
         options = options_of(material, tools, stock, shop, job)
+        if second_reader:
+            return say_second_reading(data, shown_as(program), options, path_of(program), form, out, progress)
         tables = trace(data, shown_as(program), options, path_of(program), progress)
     if form == "json":
         from gclint.report.show_out import to_json
@@ -58,3 +72,30 @@ def show(
     tool_sheets(tables, paper)
     deliver(paper.text, out)
     return 0
+
+
+def say_second_reading(
+    data: bytes, name: str, options: Options, path: str | None, form: str, out: str | None, progress: Progress
+) -> int:
+    """Only read and followed: comparing needs neither stock nor chips."""
+    from gclint.cli.output import deliver
+    from gclint.motion.interpret import interpret
+    from gclint.motion.second_reader import read_again, second_reader
+    from gclint.program.read import read
+    from gclint.report.paper import Paper, paper_for
+    from gclint.report.second_out import to_json, to_paper
+    from gclint.setup.declare import declare
+    from gclint.setup.resolve import controller_of
+
+    second_reader()  # says at once that it is missing
+    controller = controller_of(declare(options, path))
+    program = read(data, name)
+    motion = interpret(program, controller)
+    compared = read_again(program, motion, controller.tool_change != "ignores", progress)
+    if form == "json":
+        deliver(to_json(compared, name), out)
+    else:
+        paper = Paper() if out else paper_for(sys.stdout)
+        to_paper(compared, name, paper)
+        deliver(paper.text, out)
+    return int(compared.found > 0)

@@ -1,0 +1,141 @@
+"""What the fuzzer feeds: one function per reader, each over bytes. Run by run.py, which also says how.
+
+A Problem is an answer. Anything else that is raised, a finding internal-error, and a file opened outside the folder of
+the job (or gclint's own) is a failure.
+"""
+
+from __future__ import annotations
+
+import importlib
+import os
+import pkgutil
+import re
+import shutil
+import sys
+import sysconfig
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+import atheris
+
+SKIPPED = ("__main__", "check_wheel")
+with atheris.instrument_imports(include=["gclint"]):
+    import gclint
+
+    for module in pkgutil.walk_packages(gclint.__path__, "gclint."):
+        if not module.name.endswith(SKIPPED):
+            importlib.import_module(module.name)
+
+    from gclint.check import run, trace
+    from gclint.judge.packs import compile_pack
+    from gclint.problem import Problem
+    from gclint.prove import unproved
+    from gclint.setup.declare import Options
+    from gclint.shipped import folder
+
+
+TOOLS = ("1: flat 6mm 2fl up-cut", "2: v 12.7mm 60deg 1fl", "3: drill 3mm")
+STOCK = "60 x 20 x 9 mm at -10 -10"
+CARDS = (None, *(folder() / "controllers").glob("*.toml"))
+# A file of the job target begins with a line like this; other names are not written.
+FILE = re.compile(rb"^=== ((?:job|shop|house|material|controller)\.toml|(?:part|sub)\.nc|options)\n", re.MULTILINE)
+MOST_EXAMPLES = 4  # of a pack; each is a whole check
+
+home = Path(tempfile.mkdtemp(prefix="gclint-fuzz-"))
+job_folder = home / "jobs" / "job"
+MAY_OPEN = (
+    str(home), *(os.path.realpath(path) for path in sys.path if path), str(Path(sysconfig.get_paths()["stdlib"])),
+    sys.prefix, str(folder()), "/dev/null", "/proc/self", "/sys/",
+)  # fmt: skip
+strayed: list[str] = []
+
+
+def told(problem: Problem) -> None:
+    """A Problem is one sentence."""
+    assert "\n" not in str(problem), str(problem)
+
+
+def watch(event: str, args: tuple[object, ...]) -> None:
+    """An audit hook: keeps the name of every file opened where nothing should be opened."""
+    if event == "open" and isinstance(args[0], str | bytes):
+        name = os.path.realpath(os.fsdecode(args[0]))
+        if not name.startswith(MAY_OPEN) and not name.startswith(tempfile.gettempdir()):
+            strayed.append(name)
+
+
+def judged(data: bytes, options: Options, path: str | None) -> None:
+    try:
+        done = run(data, "fuzz.nc", options, path)
+    except Problem as problem:
+        told(problem)
+        return
+    assert not done.failed, done.checked.findings
+
+
+def program(data: bytes) -> None:
+    """Reading, following and timing, with each controller card in turn; nothing is declared, so nothing is judged."""
+    card = CARDS[len(data) % len(CARDS)]
+    shop = None
+    if card is not None:
+        shop = str(home / "shop.toml")
+        Path(shop).write_text(f'[machine]\ncontroller = "{card.stem}"\n')
+    try:
+        trace(data, "fuzz.nc", Options(shop=shop), str(job_folder / "fuzz.nc"))
+    except Problem as problem:
+        told(problem)
+
+
+def check(data: bytes) -> None:
+    """The whole way, with a blank, a material and tools."""
+    judged(data, Options("beech", TOOLS, STOCK), str(job_folder / "fuzz.nc"))
+
+
+def job(data: bytes) -> None:
+    """A folder of a job: its program, its declarations, own cards and packs, and what stands on the command line."""
+    parts = FILE.split(data)
+    files = dict(zip(parts[1::2], parts[2::2]))
+    for name, content in files.items():
+        (job_folder / os.fsdecode(name)).write_bytes(content)
+    words = files.get(b"options", b"").decode("utf-8", "replace").split("\n")
+    given = [word or None for word in (words + [""] * 4)[:4]]
+    options = Options(given[0], tuple(t for t in given[1:3] if t), given[3])
+    path = str(job_folder / "part.nc")
+    judged(files.get(b"part.nc", b"G21 G90 G1 X1 F100\n"), options, path)
+    for name in files:
+        (job_folder / os.fsdecode(name)).unlink()
+
+
+def pack(data: bytes) -> None:
+    """A rule pack: read, typed, and proved by its own examples."""
+    try:
+        loaded = compile_pack(data.decode("utf-8", "replace"), "house.toml")
+        for rule in loaded.rules[:MOST_EXAMPLES]:
+            unproved(loaded, rule)
+    except Problem as problem:
+        told(problem)
+
+
+TARGETS: dict[str, Callable[[bytes], None]] = {"program": program, "check": check, "job": job, "pack": pack}
+
+
+def main() -> None:
+    target = TARGETS[sys.argv.pop(1)]
+    job_folder.mkdir(parents=True)
+    os.chdir(job_folder)
+
+    def one(data: bytes) -> None:
+        strayed.clear()
+        target(data)
+        assert not strayed, f"opened outside the job's folder: {strayed}"
+
+    sys.addaudithook(watch)
+    atheris.Setup(sys.argv, one)
+    try:
+        atheris.Fuzz()
+    finally:
+        shutil.rmtree(home, ignore_errors=True)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,32 @@
+(first pour: coaster with a ring and a cross, cured epoxy)
+(T1 1/8 in flat, 2 flutes, down-cut. Dial D)
+G21 G90 G94 G17
+G54
+T1
+M3 S19500
+G0 Z10
+Z5
+X30 Y0
+Z1
+G1 Z0 F300
+Z-1
+G3 X30 Y0 I-30 J0 F600
+G1 Z-2 F300
+G3 X30 Y0 I-30 J0 F600
+G0 Z5
+X-20
+Z1
+G1 Z0 F300
+Z-1
+X20 F600
+G0 Z5
+X0 Y-20
+Z1
+G1 Z0 F300
+Z-1
+Y20 F600
+G0 Z5
+Z20
+M5
+G0 X0 Y50
+M30

@@ -1,0 +1,37 @@
+; oar rack, lowtide workshop
+; t3 6mm single flute up-cut, dial c
+g21
+g90
+g94
+g17
+g54
+t3
+m3s16000
+g1z6f800
+x30y0f1400
+z0f450
+y60z-3f1400
+y0z-6
+y60
+z6f800
+x75y0f1400
+z0f450
+y60z-3f1400
+y0z-6
+y60
+z6f800
+x120y0f1400
+z0f450
+y60z-3f1400
+y0z-6
+y60
+z6f800
+x165y0f1400
+z0f450
+y60z-3f1400
+y0z-6
+y60
+z6f800
+x0y0f1400
+m5
+m2
