@@ -102,7 +102,8 @@ def test_what_cannot_be_compared_is_counted_and_the_rest_agrees(line: str, why: 
 
 
 def test_units_are_changed_for_it_and_order_within_a_block_means_nothing() -> None:
-    compared = again(PROGRAM.replace("G2 X7 I1\n", "G20 G1 X1\nG91 X1\nG21 X1\nX1 F50 G90\nX3 Y2 I1 G3\nG93 G1 X9 F3\n"))
+    changed = "G20 G1 X1\nG91 X1\nG21 X1\nX1 F50 G90\nX3 Y2 I1 G3\nG93 G1 X9 F3\n"
+    compared = again(PROGRAM.replace("G2 X7 I1\n", changed))
     assert compared.differences == []
     assert compared.ends == compared.moving == 8
 
