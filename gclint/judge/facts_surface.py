@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, Ints, Longs
 from gclint.judge.chain import Chain
 from gclint.motion.table import ARC_CW, LINE
 from gclint.setup.numbers import model_number
@@ -44,34 +44,77 @@ def lifts_top_edge(chain: Chain) -> Bools:
 def bent_wall(chain: Chain) -> Floats:
     """[pieces] 1 where the tool bends, and a wall half as high as the cut is deep stands there at the end; else 0.
 
-    Material outside the model's box does not count as standing.
+    A wall that a later skim goes over again does not count, nor does material outside the model's box.
     """
     engagement, m = chain.engagement, chain.motion
-    pieces, box = engagement.pieces, engagement.box
+    pieces, box, cell = engagement.pieces, engagement.box, engagement.cell
     found = np.zeros(len(pieces))
     if box is None or box.x is None or box.y is None or engagement.cut.size == 0:
         return found
     bends = chain.cutting.loads.effort.bend(high=True) > model_number("bends_at_all")
     rows = np.flatnonzero(bends & (m.kind[pieces.move] >= LINE) & (pieces.ap > SAME))
+    if not len(rows):
+        return found
     radius = chain.cutting.loads.effective_diameter[rows] / 2
     floor, half = pieces.depth[rows], pieces.ap[rows] / 2
-    for inside, depth in _around(chain, rows, radius):
-        standing = floor[inside] - depth >= half[inside]
-        found[rows[inside[standing]]] = 1.0
+    near = float(radius.max()) / 2  # pieces are half a radius long
+    skimmed: Ints | None = None
+    x, y = _middle(chain, rows)
+    for angle in AROUND:
+        inside, j, i = _cells(chain, x, y, radius + BEYOND * cell, angle, cell)
+        stands = inside[floor[inside] - engagement.cut[j, i] >= half[inside]]
+        if not len(stands):
+            continue
+        if skimmed is None:
+            skimmed = _last_skim(chain, near)
+        rim, j, i = _cells(chain, x[stands], y[stands], radius[stands], angle, near)
+        stands = stands[rim]
+        later = skimmed[j, i]
+        again = (later > rows[stands]) & (pieces.depth[np.maximum(later, 0)] >= floor[stands] - half[stands])
+        found[rows[stands[~again]]] = 1.0
     return found
+
+
+def _last_skim(chain: Chain, near: float) -> Ints:
+    """[ny, nx] by squares of `near` mm: the last narrow cut whose rim passes in it or beside it; -1: none does."""
+    pieces, loads = chain.engagement.pieces, chain.cutting.loads
+    cut, times = chain.engagement.cut, chain.engagement.cell / near
+    last = np.full((int(cut.shape[0] * times) + 3, int(cut.shape[1] * times) + 3), -1, np.int32)
+    narrow = (pieces.ae <= model_number("skim") * loads.effective_diameter) & (pieces.removed > 0)
+    rows = np.flatnonzero(narrow & (chain.motion.kind[pieces.move] >= LINE))
+    x, y = _middle(chain, rows)
+    for angle in AROUND:
+        inside, j, i = _cells(chain, x, y, loads.effective_diameter[rows] / 2, angle, near)
+        last[j, i] = np.maximum(last[j, i], rows[inside])  # of several pieces in one square the last one stays
+    for _ in range(2):  # one square wider along Y, then, turned over, along X
+        wider = last.copy()
+        wider[1:] = np.maximum(wider[1:], last[:-1])
+        wider[:-1] = np.maximum(wider[:-1], last[1:])
+        last = wider.T
+    return last
 
 
 def _around(chain: Chain, rows: Column, radius: Column) -> Iterator[tuple[Column, Column]]:
     """For each direction: which of `rows` look into the stock's outline, and the finished depth just beyond the rim."""
-    box, cut, cell = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
-    if box is None or box.x is None or box.y is None:
-        return
     x, y = _middle(chain, rows)
     for angle in AROUND:
-        i = np.floor((x + (radius + BEYOND * cell) * np.cos(angle) - box.x[0]) / cell)
-        j = np.floor((y + (radius + BEYOND * cell) * np.sin(angle) - box.y[0]) / cell)
-        inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < cut.shape[1]) & (j < cut.shape[0]))
-        yield inside, cut[j[inside].astype(np.int64), i[inside].astype(np.int64)]
+        cell = chain.engagement.cell
+        inside, j, i = _cells(chain, x, y, radius + BEYOND * cell, angle, cell)
+        yield inside, chain.engagement.cut[j, i]
+
+
+def _cells(
+    chain: Chain, x: Column, y: Column, radius: Column, angle: float, cell: float
+) -> tuple[Longs, Longs, Longs]:
+    """(which points lie in the model's box, their row, their column): `radius` away from x, y in one direction."""
+    box, cut, own = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
+    if box is None or box.x is None or box.y is None:
+        return (np.zeros(0, np.int64),) * 3
+    i = np.floor((x + radius * np.cos(angle) - box.x[0]) / cell)
+    j = np.floor((y + radius * np.sin(angle) - box.y[0]) / cell)
+    wide, high = cut.shape[1] * own / cell, cut.shape[0] * own / cell
+    inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < wide) & (j < high))
+    return inside, j[inside].astype(np.int64), i[inside].astype(np.int64)
 
 
 def _middle(chain: Chain, rows: Column) -> tuple[Column, Column]:

@@ -39,6 +39,19 @@ def test_a_wall_that_stays_is_held_to_a_finer_limit_than_a_slot_that_is_widened(
     assert not [f for f in found(taken, "tool-bends") if 6 in f.lines]
 
 
+@pytest.mark.parametrize("allowance", [0.1, 0.2, 0.5])
+def test_a_wall_that_a_skim_makes_anew_is_not_the_wall_of_the_rough_cut(allowance: float) -> None:
+    """One side of a blank: roughed, then skimmed along the same wall; without the skim the rough cut is the wall."""
+
+    def side(y: float, feed: int) -> str:
+        return f"G0 Z5\nG0 X-10 Y{y}\nG1 Z-1.8 F300\nG1 X130 F{feed}\n"
+
+    head = "G21 G90 G94 G17 G54\nM3 S18000\n"
+    rough, skim = side(-allowance, 900), side(0, 200)
+    assert [f for f in found(judged(head + rough), "tool-bends") if 6 in f.lines]
+    assert not [f for f in found(judged(head + rough + skim), "tool-bends") if 6 in f.lines]
+
+
 def test_a_stiffer_setup_bends_less() -> None:
     short = LENGTHS.replace("30 mm", "16 mm")
     assert found(judged(slot(1, 900)), "tool-bends")
