@@ -44,6 +44,10 @@ KINDS: tuple[str, ...] = (
     "value-out-of-range",  # negative S or T or dwell, P of G10 outside 1..9, a coordinate beyond 1e6 mm ...
     "feed-zero",  # F0 or a negative F
     "no-motion-mode",  # axis words with no motion mode in force
+    "code-refused",  # the controller's card says that it refuses this code, word or habit; the block is not executed
+    "code-ignored",  # the card says that it takes this code, word or habit and does nothing
+    "arc-centre-suspect",  # as arc-does-not-close, and it closes with centres taken in the other mode
+    "checksum-wrong",  # a = the checksum written, b = that of the characters before it
 )
 CODE = {kind: number for number, kind in enumerate(KINDS)}
 

@@ -9,9 +9,11 @@ import numpy as np
 
 from gclint.columns import Column, Floats, distinct
 from gclint.faults import CODE, KINDS
-from gclint.judge.chain import Chain
+from gclint.judge.chain import ON, Chain
 from gclint.judge.facts import Build, Table, number, text, texts, truth
-from gclint.motion.table import HOME, MACHINE, RAPID
+from gclint.motion.table import EVENT, HOME, MACHINE, RAPID
+from gclint.program.codes import HABITS, WORD
+from gclint.program.codes import KINDS as ABOUT
 from gclint.program.table import decode
 
 
@@ -32,6 +34,28 @@ def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     return texts([said(int(s), int(e)) for s, e in zip(_faults("start")(chain), _faults("end")(chain))])
 
 
+def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+    """Of faults that the controller's card made: the family or habit they are about; "" of others."""
+    kinds, a = _faults("kind")(chain), _faults("a")(chain)
+    own = np.isin(kinds, (CODE["code-refused"], CODE["code-ignored"]))
+    return np.where(own, np.nan_to_num(a), 0).astype(np.int32), ABOUT
+
+
+def _named(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+    """The code ("G81"), letter ("A") or habit in words; of other faults the text itself."""
+    about, said = _about(chain)[0].tolist(), _fault_text(chain)
+    return texts([
+        HABITS.get(ABOUT[n]) or (word[:1].upper() if ABOUT[n] == WORD else _code(word))
+        for n, word in zip(about, (said[1][code] for code in said[0].tolist()))
+    ])
+
+
+def _code(word: str) -> str:
+    """g081 -> G81."""
+    plain = "".join(word.split()).upper()
+    return plain[:1] + (plain[1:].lstrip("0") or "0") if plain[1:2].isdigit() and plain[:1] in "GM" else word
+
+
 FAULTS = Table(
     "faults",
     "what is wrong with the text or with the motion it asks for",
@@ -39,6 +63,8 @@ FAULTS = Table(
         "line": number("", "line of the program", _faults("line")),
         "kind": text("what is wrong", lambda c: (_faults("kind")(c).astype(np.int32), KINDS), "", KINDS),
         "text": text("the text concerned", _fault_text),
+        "about": text("of code-refused and code-ignored: the family of codes or the habit", _about, "", ABOUT),
+        "name": text("the code, letter or habit that the controller refuses or ignores", _named),
         "a": number("", "first number of the fault; its meaning depends on the kind", _faults("a")),
         "b": number("", "second number of the fault", _faults("b")),
         "start_radius": number("mm", "radius of an arc at its start, or its R", _faults("a")),
@@ -211,6 +237,24 @@ def _drags(chain: Chain) -> bool:
     return bool(used) and all(tool is not None and tool.shape == "drag" for tool in used)
 
 
+def _left_running(chain: Chain) -> bool:
+    """Whether the last word about the spindle starts it."""
+    kinds = chain.motion.event_kind
+    about = kinds[np.isin(kinds, (*ON, EVENT["spindle-off"]))]
+    return bool(len(about)) and int(about[-1]) in ON
+
+
+def _half_written(chain: Chain) -> bool:
+    """Whether the last line has no end, and breaks off within a word, a comment or a number's sign."""
+    program = chain.program
+    if program.data[-1:] in (b"\n", b"\r") or not len(program.faults):
+        return False
+    kinds = [CODE[kind] for kind in ("number-unreadable", "comment-unclosed", "character-unknown")]
+    last = program.faults.line == program.lines
+    at_end = last & np.isin(program.faults.kind, kinds) & (program.faults.end >= len(program.data.rstrip()))
+    return bool(at_end.any())
+
+
 def _last_line(chain: Chain) -> int:
     return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
 
@@ -233,6 +277,8 @@ PROGRAM = Table(
         "removes": truth("whether anything is removed", _one(lambda c: bool(c.in_contact.any()))),
         "drag_only": truth("whether every tool is one that must not turn", _one(_drags)),
         "ended": truth("whether M2, M30 or a closing % was reached", _one(lambda c: bool(c.motion.ended))),
+        "left_running": truth("whether the spindle is started and never stopped", _one(_left_running)),
+        "half_written": truth("whether the last line breaks off within a word or a comment", _one(_half_written)),
         "read_to_end": truth("whether the program could be followed to its end",
                              _one(lambda c: c.motion.stopped_at == 0)),
         "end_depth": number("mm", "how far below the blank's top the last move leaves the tip, 0 beside the blank",

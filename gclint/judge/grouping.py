@@ -81,6 +81,8 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
     if cause == "once":
         return _numbered([reason])
     parts = [view.column("tool"), grades, reason]
+    if cause == "found" and rule.found is not None:  # one finding for each text found, wherever it stands
+        return _numbered([*parts, np.array(words(rule.found.code, view))])
     if cause == "line" or not len(motion):
         apart = np.unique(place)
         return _numbered([*parts, np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])])

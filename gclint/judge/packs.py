@@ -23,7 +23,7 @@ Standing = Literal["measured", "published", "practice", "memory"]
 # What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, the
 # S word,
 # the Z word that set the depth, each line for itself, or the program as a whole.
-Cause = Literal["move", "feed", "speed", "depth", "line", "once"]
+Cause = Literal["move", "feed", "speed", "depth", "line", "found", "once"]
 MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.faults import FaultRows
+from gclint.motion.obey import obey
 from gclint.motion.table import Motion
 from gclint.problem import Problem
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
@@ -25,6 +26,7 @@ def interpret(program: Program, controller: Controller) -> Motion:
         ) from error
 
     faults = FaultRows()
+    program, taken = obey(program, controller, faults)
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
@@ -38,7 +40,8 @@ def interpret(program: Program, controller: Controller) -> Motion:
         stopped_at=run.stopped_at,
         stopped_because=run.stopped_because,
         ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
-        assumed=(
+        assumed=taken
+        + (
             Assumed("tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"),
         )
         if by_t

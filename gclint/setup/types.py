@@ -103,24 +103,47 @@ class Machine(Struct, frozen=True):
     homes: bool | None = None
 
 
+class Said(Struct, frozen=True):
+    """One entry of a controller card: what it does with these names, and where that is known from."""
+
+    state: str  # "does", "refuses", "ignores"
+    names: tuple[str, ...]
+    standing: str
+    source: str
+
+
 class Controller(Struct, frozen=True):
     """What a controller does with what it is sent: a card of rules/controllers; 'any' does all, refuses nothing."""
 
     name: str = "any"
     title: str = "any controller"
+    about: str = ""
     tool_change: str = "does"  # "does", "stops" (M6 is a pause), "refuses", "ignores"
     program_stop: str = "stops"  # M0: "stops" (spindle goes on), "stops-spindle", "refuses", "ignores"
     dwell_unit: str = "s"  # or "ms"
+    feed_unit: str = "mm/min"  # or "mm/s"
     arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
     arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both
     arc_tolerance_most: float = 0.0  # mm; over this it is always refused (0: no such limit)
     resolution: float = 0.001  # mm
+    no_point: str = "as-written"  # X100 is 100 mm; "resolution": 100 x resolution
+    line_length: int = 256  # characters; 0: no limit
+    axes: tuple[str, ...] | None = None  # None: not known
     end_required: bool = True  # a program must end with M2, M30 or '%'
     arc_centres: str = "incremental"  # when the program does not say (G90.1, G91.1)
     start_state: tuple[str, ...] = ()  # codes that are in force at power-on, e.g. ("G21", "G90", "G94", "G17", "G54")
-    canned_cycles: str = "does"  # "does", "refuses", "ignores"
+    canned_cycles: str = "does"  # G81: "does", "refuses", "ignores"
     compensation: str = "does"  # G41 and G42: "does", "refuses", "ignores"
+    states: dict[str, str] = field(default_factory=dict)  # "G81", "A" or a habit -> "does", "refuses", "ignores"
+    other_codes: str = "does"  # codes that `states` does not name
+    said: tuple[Said, ...] = ()  # the card's entries, with their sources
+    because: dict[str, tuple[str, str]] = field(default_factory=dict)  # key of the card -> (standing, source)
+    standing: str = "memory"
     source: str = ""
+
+    def state(self, name: str) -> str:
+        """What it does with a code ("G81"), a letter ("A") or a habit ("arc-turns")."""
+        return self.states.get(name, self.other_codes if name[:1] in "GM" and name[1:2].isdigit() else "does")
 
 
 class Stock(Struct, frozen=True):
