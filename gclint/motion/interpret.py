@@ -11,6 +11,10 @@ from gclint.problem import Problem
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.setup.types import Assumed, Controller
 
+TOOLS_BY_T = Assumed(
+    "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"
+)
+
 
 def interpret(program: Program, controller: Controller) -> Motion:
     """Execute a program as `controller` would; positions start unknown, and nothing is raised for what it says.
@@ -40,12 +44,7 @@ def interpret(program: Program, controller: Controller) -> Motion:
         stopped_at=run.stopped_at,
         stopped_because=run.stopped_because,
         ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
-        assumed=taken
-        + (
-            Assumed("tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"),
-        )
-        if by_t
-        else (),
+        assumed=(*taken, TOOLS_BY_T) if by_t else taken,
     )
 
 

@@ -29,7 +29,7 @@ class ArcRule(Struct, frozen=True, forbid_unknown_fields=True):
 
     tolerance: Depth
     share: float = 0.0
-    most: Depth = Depth(0.0)
+    most: Depth | None = None
     centres: Literal["incremental", "absolute"] = "incremental"
 
 
@@ -61,7 +61,7 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     program_stop: Literal["stops", "stops-spindle", "refuses", "ignores"] = "stops"
     dwell_unit: Literal["s", "ms"] = "s"
     feed_unit: Literal["mm/min", "mm/s"] = "mm/min"
-    resolution: Length = Length(0.001)
+    resolution: Length | None = None  # 0.001 mm
     no_point: Literal["as-written", "resolution"] = "as-written"  # what X100 means: 100 mm, or 100 x resolution
     line_length: int = 256  # characters; 0: no limit
     axes: tuple[Literal["X", "Y", "Z", "A", "B", "C", "U", "V", "W"], ...] | None = None  # None: not known
@@ -110,8 +110,8 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         feed_unit=card.feed_unit,
         arc_tolerance=float(card.arcs.tolerance),
         arc_tolerance_share=card.arcs.share,
-        arc_tolerance_most=float(card.arcs.most),
-        resolution=float(card.resolution),
+        arc_tolerance_most=float(card.arcs.most or 0.0),
+        resolution=float(card.resolution or 0.001),
         no_point=card.no_point,
         line_length=card.line_length,
         axes=card.axes,
@@ -139,7 +139,7 @@ def _states(card: ControllerCard, text: str, path: str) -> tuple[dict[str, str],
             for kind in ("codes", "words", "habits"):
                 for m, name in enumerate(getattr(entry, kind)):
                     key = (state, n, kind, m)
-                    into = wide if name in FAMILIES or "-" in name and kind == "codes" else narrow
+                    into = wide if name in FAMILIES or ("-" in name and kind == "codes") else narrow
                     for each in _meant(kind, name, key, text, path):
                         if into.setdefault(each, state) != state:
                             raise _wrong(text, path, key, f'"{name}" is also among what it {into[each]}')
@@ -155,11 +155,12 @@ def _meant(kind: str, name: str, key: tuple[str | int, ...], text: str, path: st
         try:
             return tuple(codes_of(name))
         except ValueError:
-            like = nearest(name, tuple(FAMILIES))
-            raise _wrong(text, path, key, f'"{name}" is neither a code (G81), a range (G54-G59) nor a family{like}') from None
+            says = f'"{name}" is neither a code (G81), a range (G54-G59) nor a family{nearest(name, tuple(FAMILIES))}'
+            raise _wrong(text, path, key, says) from None
     known = LETTERS if kind == "words" else tuple(HABITS)
     if name not in known:
-        raise _wrong(text, path, key, f'"{name}" is no {"letter of a word" if kind == "words" else "habit"}{nearest(name, known)}')
+        what = "letter of a word" if kind == "words" else "habit"
+        raise _wrong(text, path, key, f'"{name}" is no {what}{nearest(name, known)}')
     return (name,)
 
 
@@ -183,7 +184,7 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
         if code in states:
             told = next(s for s in STATES if states[code] == s)
             raise _wrong(text, path, (told,), f"what it does with {code} is said by the key `{key}`")
-    most, tolerance = float(card.arcs.most), float(card.arcs.tolerance)
+    most, tolerance = float(card.arcs.most or 0.0), float(card.arcs.tolerance)
     if 0 < most < tolerance:
         raise _wrong(text, path, ("arcs", "most"), "arcs are refused over `most`, so it cannot be under `tolerance`")
     if card.line_length < 0:

@@ -1,4 +1,7 @@
-"""JSON Schemas of shop.toml and job.toml, made from the structs; `python -m gclint.setup.schema` writes them."""
+"""JSON Schemas of shop.toml, job.toml and controller cards, made from the structs.
+
+`python -m gclint.setup.schema` writes them.
+"""
 
 from __future__ import annotations
 
@@ -8,10 +11,11 @@ from typing import Any
 
 import msgspec
 
+from gclint.setup.controllers import ControllerCard
 from gclint.setup.declared import Job, Quantity, Shop
 from gclint.setup.units import KINDS, NUMBER
 
-FILES = {"shop.schema.json": Shop, "job.schema.json": Job}
+FILES = {"shop.schema.json": Shop, "job.schema.json": Job, "controller.schema.json": ControllerCard}
 
 
 def schema(file: str) -> dict[str, Any]:

@@ -1,4 +1,4 @@
-"""The verbs beside check: show, why, material, shop, job, pack."""
+"""The verbs beside check: show, why, material, controller, shop, job, pack."""
 
 from __future__ import annotations
 
@@ -146,6 +146,33 @@ def test_material_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:
     assert "CAUTIONS ---" in card
 
 
+def test_controller_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:
+    out = gclint("controller")[1]
+    assert narrow(out)
+    assert "hobby-3-axis" in out
+    card = gclint("controller", "hobby-3-axis")[1]
+    assert narrow(card)
+    assert "M6 is ignored" in card
+    assert "SOURCES ---" in card
+    code, out, err = gclint("controller", "hobby-3axis")
+    assert (code, out) == (2, "")
+    assert 'nearest: "hobby-3-axis"' in err
+
+
+def test_controller_check(here: Path, gclint: Gclint) -> None:
+    text = 'name = "ours"\ntitle = "ours (invented)"\nsource = "invented"\n[arcs]\ntolerance = "0.005 mm"\n'
+    (here / "ours.toml").write_text(text)
+    code, out, err = gclint("controller", "check", "ours.toml")
+    assert (code, err) == (0, "")
+    assert "reads well" in out
+    (here / "ours.toml").write_text(text + '[[refuses]]\ncodes = ["cyclse"]\n')
+    code, out, err = gclint("controller", "check", "ours.toml")
+    assert (code, out) == (2, "")
+    assert "ours.toml, line 7, column 10" in err
+    assert 'nearest: "cycles"' in err
+    assert gclint("controller", "check")[0] == 2
+
+
 def test_shop_check(here: Path, gclint: Gclint) -> None:
     (here / "shop.toml").write_text(SHOP)
     code, out, err = gclint("shop", "check", "shop.toml")
@@ -221,7 +248,7 @@ def test_a_bare_group_tells_what_it_is_for(args: tuple[str, ...], here: Path, gc
     "args",
     [
         ("check",), ("show",), ("why",), ("material",), ("shop",), ("job",), ("pack",), ("shop", "check"),
-        ("job", "check"), ("pack", "check"), ("pack", "facts"),
+        ("job", "check"), ("pack", "check"), ("pack", "facts"), ("controller",),
     ],
 )
 def test_every_verb_has_help_of_80_columns(args: tuple[str, ...], here: Path, gclint: Gclint) -> None:

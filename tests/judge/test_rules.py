@@ -26,6 +26,7 @@ NAMES = {
     "units-unstated", "state-unstated", "feed-missing", "spindle-not-running", "no-spin-up-time", "tool-not-declared",
     "tool-change-without-stop", "arc-does-not-close", "word-conflict", "number-unreadable", "comment-leftover",
     "word-missing", "code-unknown", "ends-in-material", "ends-without-stop", "never-cuts", "z-zero-suspect",
+    "code-ignored", "code-refused",
     "internal-error", "acceptance-stale", "acceptance-unknown",
 }  # fmt: skip
 

@@ -88,6 +88,21 @@ def test_2_slopes(cut: str, expected: set[str]) -> None:
     assert {f.rule for f in found(checked, "straight-plunge", "hidden-plunge", "steep-ramp")} == expected
 
 
+def test_2e_turns_that_the_controller_passes_over() -> None:
+    """Machine A ignores the turn count: 5 mm in one lap (14.9 degrees) instead of five laps of 1 mm (3.0 degrees)."""
+    cut = HEAD + "M3 S12500\nG0 Z5\nG0 X40 Y30\nG1 Z0 F300\nG2 X40 Y30 Z-5 I3 J0 P5\nG2 X40 Y30 I3 J0\nG0 Z5\nM30\n"
+    stock = "120 x 80 x 20 mm at 0 0"
+    there = tried(cut, material="cured-epoxy", stock=stock, shop=MACHINE_A + SIX)
+    (ignored,) = found(there, "code-ignored")
+    assert (ignored.line, ignored.grade) == (6, "change")
+    assert "one turn only" in ignored.happens
+    (steep,) = found(there, "steep-ramp")
+    assert steep.found is not None
+    assert steep.found.value == pytest.approx(14.86, abs=0.1)  # atan(5 / (2 pi 3))
+    counted = tried(cut, material="cured-epoxy", stock=stock, shop=B + SIX)
+    assert not found(counted, "code-ignored", "steep-ramp")
+
+
 BAND = '[windows."birch-plywood".1]\nfz = ["0.035 mm", "0.10 mm"]\n'
 PLY = HEAD + "M3 S18000\nG0 Z5\nG0 X-10 Y40\nG1 Z-2 F1500\nG1 X130\nG1 Y60\nG1 X-10\nG0 Z5\nM30\n"
 
@@ -215,6 +230,12 @@ def test_14_the_wrong_file(program: str, rule: str, line: int) -> None:
     assert [f.line for f in found(tried(program, shop=MACHINE_A + SIX), rule)] == [line]
 
 
+def test_14c_a_drill_cycle_is_refused() -> None:
+    program = HEAD + "M3 S16000\nG0 Z5\nG81 X10 Y10 Z-3 R2 F300\nX20\nG80\n" + CUT
+    refused = found(tried(program, shop=MACHINE_A + SIX), "code-refused")
+    assert [(f.line, f.grade, f.found.value if f.found else None) for f in refused] == [(4, "change", "G81")]
+
+
 def test_14_cancel_words_are_no_fault() -> None:
     checked = tried(HEAD + "G40 G49 G80\nM3 S16000\nG0 Z5\nG0 X0 Y0\n" + CUT, shop=MACHINE_A + SIX)
-    assert not found(checked, "word-conflict", "code-unknown", "state-unstated", "word-missing")
+    assert not found(checked, "word-conflict", "code-unknown", "state-unstated", "word-missing", "code-refused", "code-ignored")

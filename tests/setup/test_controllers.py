@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -52,3 +53,61 @@ def test_a_card_of_the_shops_own(tmp_path: Path) -> None:
     with pytest.raises(Problem) as caught:
         controller_from(path)
     assert (caught.value.line, caught.value.column) == (4, 15)
+
+
+CARD = 'name = "ours"\ntitle = "ours"\nsource = "invented"\narcs = { tolerance = "0.005 mm" }\n'
+
+
+@pytest.mark.parametrize(
+    ("more", "says", "line"),
+    [
+        ('dwel_unit = "s"\n', 'there is no such key; nearest: "dwell_unit"', 5),
+        ('[[refuses]]\ncodes = ["G81"]\n[[does]]\ncodes = ["G81"]\n', "is also among what it does", 6),
+        ('[[refuses]]\ncodes = ["G8x"]\n', "neither a code", 6),
+        ('[[refuses]]\nwords = ["AB"]\n', "no letter of a word", 6),
+        ('[[ignores]]\nhabits = ["arc-turn"]\n', 'nearest: "arc-turns"', 6),
+        ('[[ignores]]\ncodes = ["inch"]\n', 'start_state must name "G21"', 5),
+        ('[[ignores]]\ncodes = ["M6"]\n', "is said by the key `tool_change`", 5),
+        ('start_state = ["G20"]\n[[refuses]]\ncodes = ["inch"]\n', "and yet refused", 5),
+        ("[[does]]\n", "an entry needs codes, words or habits", 5),
+        ('axes = ["X", "A"]\n[[refuses]]\nwords = ["A"]\n', "is an axis and yet", 5),
+        ('because = { dwel = { standing = "memory", source = "" } }\n', "no such key on a card", 5),
+    ],
+)
+def test_a_card_that_is_wrong(tmp_path: Path, more: str, says: str, line: int) -> None:
+    path = tmp_path / "ours.toml"
+    path.write_text(CARD + more)
+    with pytest.raises(Problem, match=re.escape(says)) as caught:
+        controller_from(path)
+    assert caught.value.path == str(path)
+    if "start_state must" not in says:
+        assert caught.value.line == line
+
+
+def test_a_narrow_name_wins_over_its_family(tmp_path: Path) -> None:
+    path = tmp_path / "ours.toml"
+    path.write_text(CARD + '[[refuses]]\ncodes = ["cycles"]\n[[does]]\ncodes = ["G83"]\n')
+    card = controller_from(path)
+    assert (card.state("G81"), card.state("G83"), card.state("G1")) == ("refuses", "does", "does")
+
+
+def test_codes_no_list_names(tmp_path: Path) -> None:
+    path = tmp_path / "ours.toml"
+    path.write_text(CARD + 'other_codes = "refuses"\n[[does]]\ncodes = ["G0-G3"]\n')
+    card = controller_from(path)
+    assert [card.state(name) for name in ("G2", "G4", "M8", "A")] == ["does", "refuses", "refuses", "does"]
+
+
+@pytest.mark.parametrize("code", ["G40", "G49", "G80"])
+def test_no_shipped_card_minds_the_usual_cancels(code: str) -> None:
+    """The header `G40 G49 G80` is an exporter's habit; a card that refused it would alarm on every program."""
+    assert {controller(name).state(code) for name in names()} == {"does"}
+
+
+def test_the_report_refuses_what_it_does_not_list() -> None:
+    """NISTIR 6556, sections 3.5 and 3.6: G95, G73 and M98 are not in its tables; G83 and G93 are."""
+    card = controller("rs274ngc")
+    assert [card.state(code) for code in ("G95", "G73", "M98", "G83", "G93")] == ["refuses"] * 3 + ["does"] * 2
+    assert [card.state(letter) for letter in "EUVW"] == ["refuses"] * 4  # section 3.3.2
+    assert card.line_length == 256  # section 3.3
+    assert card.start_state == ()

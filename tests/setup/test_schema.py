@@ -102,12 +102,20 @@ def test_contract_examples_fit_the_schema_and_the_reader(file: str, text: str) -
         ("shop.schema.json", "[[tool]]\nnumber = 1"),
         ("job.schema.json", 'z_zero = "top"'),
         ("job.schema.json", "program = 3"),
+        ("controller.schema.json", 'name = "a"\ntitle = "a"\nsource = "a"\narcs = { tolerance = "0.1" }'),
+        ("controller.schema.json", 'name = "a"\ntitle = "a"\nsource = "a"\narcs = { tolerance = "1 mm" }\nunits = 1'),
     ],
 )
 def test_schema_refuses_what_the_reader_refuses(file: str, text: str) -> None:
     schema = json.loads((HERE / file).read_text(encoding="utf-8"))
     with pytest.raises(jsonschema.ValidationError):
         jsonschema.validate(tomllib.loads(text), schema)
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "rules" / "controllers").glob("*.toml")), ids=lambda p: p.stem)
+def test_shipped_cards_fit_the_schema(path: Path) -> None:
+    schema = json.loads((HERE / "controller.schema.json").read_text(encoding="utf-8"))
+    jsonschema.validate(tomllib.loads(path.read_text(encoding="utf-8")), schema)
 
 
 SAMPLES = sorted(p for p in (ROOT / "sample_programs").rglob("*.toml") if p.name != "samples.toml")
