@@ -12,9 +12,9 @@ from gclint.faults import CODE, KINDS
 from gclint.judge.chain import ON, Chain
 from gclint.judge.facts import Build, Table, number, text, texts, truth
 from gclint.motion.table import EVENT, HOME, MACHINE, RAPID
-from gclint.program.codes import HABITS, WORD
-from gclint.program.codes import KINDS as ABOUT
 from gclint.program.table import decode
+from gclint.setup.codes import HABITS, WORD
+from gclint.setup.codes import KINDS as ABOUT
 
 
 def _faults(name: str) -> Build:

@@ -15,8 +15,8 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Ints, distinct
 from gclint.faults import CODE, FaultRows
-from gclint.program.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.setup.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
 from gclint.setup.types import Assumed, Controller
 
 MOST = 1000  # places of one name that are told

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from gclint.program.codes import FAMILIES, HABITS
 from gclint.report.paper import Paper
 from gclint.report.words import behind, figure
+from gclint.setup.codes import FAMILIES, HABITS
 from gclint.setup.controllers import controller, names
 from gclint.setup.types import Controller
 

@@ -14,7 +14,7 @@ import msgspec
 from msgspec import Struct
 
 from gclint.problem import Problem, nearest
-from gclint.program.codes import FAMILIES, HABITS, LETTERS, codes_of, tenths
+from gclint.setup.codes import FAMILIES, HABITS, LETTERS, codes_of, tenths
 from gclint.setup.declared import Depth, Length, Standing
 from gclint.setup.types import Controller, Said
 from gclint.shipped import folder

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.program.codes import KINDS
+from gclint.setup.codes import KINDS
 from tests.motion.run import STATED, ends, faults, run
 
 HOLES = STATED + "G0 X0 Y0 Z5\nG81 X10 Y0 Z-3 R2 F300\nX20\nG0 X30\nM30\n"
