@@ -39,8 +39,8 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     }
     row = np.searchsorted(numbers, motion.tool[pieces.move])  # each piece's tool, as an index into `tools`
     rapid = motion.kind[pieces.move] == RAPID
-    reached = timing.reached[pieces.move]
-    feed = np.where(np.isnan(reached), motion.feed[pieces.move], reached).astype(np.float32)
+    fastest = timing.peak[pieces.move]
+    feed = np.where(np.isnan(fastest), motion.feed[pieces.move], fastest).astype(np.float32)
     speed = true_speed[pieces.move].astype(np.float32)
     diameter = _per_tool(tools, lambda tool: tool.diameter)[row]
     flutes = _per_tool(tools, lambda tool: tool.flutes)[row]

@@ -48,7 +48,7 @@ class Loads:
     """Rows as in Pieces; NaN where a fact is missing (flutes, speed, feed, material)."""
 
     operation: Bytes  # index into OPERATIONS
-    feed: Floats32  # reached feed, mm/min (= set feed while acceleration is not modelled)
+    feed: Floats32  # fastest feed reached on the move, mm/min (`Timing.peak`); all below follows from it
     true_speed: Floats32  # rev/min
     fz: Floats32  # feed per tooth, mm
     effective_diameter: Floats32  # diameter that cuts at this depth, mm

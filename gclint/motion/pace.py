@@ -2,55 +2,108 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
 
-from gclint.columns import Floats
-from gclint.motion.table import EVENT, RAPID, Motion
+from gclint.columns import Bytes
+from gclint.motion.table import EVENT, HOME, MACHINE, PROBE, RAPID, Motion
 from gclint.motion.timing import Timing
-from gclint.setup.types import Assumed, Setup
+from gclint.problem import Problem
+from gclint.setup.numbers import model_number
+from gclint.setup.types import Assumed, Axes, Setup
+
+if TYPE_CHECKING:
+    from gclint.motion.planner import Planner
+
+FASTEST = 1e9  # mm/s; what a rapid asks for: the axes' rapid rates decide
+
+# The machine stands still at these before it goes on.
+STANDS = ("change", "spindle-cw", "spindle-ccw", "spindle-off", "stop", "optional-stop", "pallet-stop", "dwell", "end")
+PEOPLE = ("change", "stop", "optional-stop", "pallet-stop")  # and nobody knows for how long
+STARTS = ("spindle-cw", "spindle-ccw")
 
 
 def pace(motion: Motion, setup: Setup) -> Timing:
-    """Reached feed (mm/min) and time (s) of every move.
+    """Mean and fastest feed (mm/min) and time (s) of every move.
 
-    Acceleration is not modelled: every cut reaches its set feed at once. A rapid takes as long as its slowest axis at
-    the machine's declared rapid rates, and is unknown (NaN) where they are not declared.
+    No axis is faster than its declared feed limit (rapid rate, in a rapid). With declared accelerations the whole path
+    is planned ahead: see gclint.motion.planner. Without them every cut has its set feed at once. The time of a rapid is
+    unknown (NaN) where a rapid rate it needs is not declared.
     """
-    rates = rapid_rates(motion, setup)
-    reached = np.where(motion.kind == RAPID, rates, motion.feed)
+    planner_of = _kernel()
+    machine = setup.machine
+    rapid = motion.kind == RAPID
+    seconds = np.where(rapid, FASTEST, motion.feed / 60.0)
+    peak = np.empty(len(motion))
+    planner_of(
+        motion,
+        _rests(motion),
+        np.empty(len(motion) + 1),
+        seconds,
+        peak,
+        None if machine.acceleration is None else _three(machine.acceleration, np.inf),
+        _three(machine.feed_limit, np.inf, 60.0),
+        _three(machine.rapid, np.nan, 60.0),
+        model_number("corner_deviation") if machine.corner_deviation is None else machine.corner_deviation,
+        model_number("corner_span"),
+    ).run()
+    set_feed = np.where(rapid, np.nan, motion.feed)
+    timed = seconds > 0
     with np.errstate(divide="ignore", invalid="ignore"):
-        seconds = np.where(motion.length == 0, 0.0, motion.length / reached * 60.0)
+        reached = np.where(timed, motion.length / seconds * 60.0, set_feed)
     return Timing(
         reached=reached,
+        peak=np.where(timed, peak * 60.0, set_feed),
         seconds=seconds,
         dwell=dwell_seconds(motion, setup),
-        assumed=(Assumed("reached feed", "the set feed, at once", "acceleration is not modelled"),),
+        assumed=_assumed(motion, setup),
     )
 
 
-def rapid_rates(motion: Motion, setup: Setup) -> Floats:
-    """mm/min along the path of each rapid, so that no axis is faster than its own rapid rate; NaN for cuts."""
-    rate = np.full(len(motion), np.nan)
-    declared = setup.machine.rapid
-    if declared is None or not len(motion):
-        return rate
-    rapids = np.flatnonzero(motion.kind == RAPID)
-    slowest = np.zeros(len(rapids))  # min
-    for limit, start, end in (
-        (declared.x, motion.x0, motion.x1),
-        (declared.y, motion.y0, motion.y1),
-        (declared.z, motion.z0, motion.z1),
-    ):
-        distance = np.abs(end[rapids] - start[rapids])
-        # An axis whose place is unknown at both ends does not move, unless the length is unknown as well.
-        distance[np.isnan(distance) & ~np.isnan(motion.length[rapids])] = 0.0
-        slowest = np.maximum(slowest, np.where(distance == 0, 0.0, distance / (limit if limit else np.nan)))
-    with np.errstate(divide="ignore", invalid="ignore"):
-        rate[rapids] = motion.length[rapids] / slowest
-    return rate
+def _kernel() -> type[Planner]:
+    try:
+        from gclint.motion.planner import Planner
+    except ImportError:
+        raise Problem(
+            "the compiled part gclint.motion.planner is not built: run  pip install .  in the source folder"
+        ) from None
+    return Planner
+
+
+def _three(axes: Axes | None, missing: float, by: float = 1.0) -> list[float]:
+    """X, Y and Z of a declaration divided by `by`; `missing` where there is none."""
+    return [each / by if each else missing for each in ((axes.x, axes.y, axes.z) if axes else (None, None, None))]
+
+
+def _rests(motion: Motion) -> Bytes:
+    """[moves + 1] 1 where the machine stands before the move."""
+    rests = np.zeros(len(motion) + 1, np.uint8)
+    rests[motion.event_move[np.isin(motion.event_kind, [EVENT[name] for name in STANDS])]] = 1
+    alone = np.flatnonzero(motion.flags & (MACHINE | HOME | PROBE))
+    rests[alone] = rests[alone + 1] = 1
+    return rests
 
 
 def dwell_seconds(motion: Motion, setup: Setup) -> float:
     """All dwells together, in the controller's unit; a dwell with no time counts as none."""
     values = motion.event_value[motion.event_kind == EVENT["dwell"]]
     return float(np.nansum(values)) / (1000.0 if setup.controller.dwell_unit == "ms" else 1.0)
+
+
+def _assumed(motion: Motion, setup: Setup) -> tuple[Assumed, ...]:
+    machine, taken = setup.machine, []
+    if machine.acceleration is None:
+        taken.append(Assumed("reached feed", "the set feed, at once", "no acceleration is declared"))
+    else:
+        for axis in ("x", "y", "z"):
+            if not getattr(machine.acceleration, axis):
+                taken.append(Assumed(f"acceleration of {axis.upper()}", "no limit", "it is not declared"))
+        if machine.corner_deviation is None:
+            away = f"{model_number('corner_deviation'):g} mm"
+            taken.append(Assumed("corner deviation", away, "no corner_deviation is declared"))
+    if np.isin(motion.event_kind, [EVENT[name] for name in PEOPLE]).any():
+        taken.append(Assumed("time at tool changes and stops", "none", "how long people take is not known"))
+    if setup.spindle.spin_up and np.isin(motion.event_kind, [EVENT[name] for name in STARTS]).any():
+        taken.append(Assumed("time for the spindle to start", "the dwells alone", "the controller may not wait for it"))
+    return tuple(taken)

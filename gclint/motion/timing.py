@@ -10,9 +10,14 @@ from gclint.setup.types import Assumed
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Timing:
-    """mm/min and seconds; NaN where unknown (a rapid whose rapid rate is undeclared, a cut with no feed)."""
+    """mm/min and seconds; NaN where unknown (a rapid whose rapid rate is undeclared, a cut with no feed).
 
-    reached: Floats
+    The thickest chip and the largest force come from `peak`. Whether a move ever gets to its feed is judged by
+    `reached`, which stopping and starting make less than `peak`.
+    """
+
+    reached: Floats  # mean over the move: length by time
+    peak: Floats  # fastest along the move
     seconds: Floats
     dwell: float  # s, all dwells together
     assumed: tuple[Assumed, ...]

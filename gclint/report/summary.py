@@ -53,7 +53,7 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
                 cut_time_s=_total(tables.timing.seconds[cutting_moves] * share[cutting]),
                 rapid_time_s=_time(rapids, motion, tables.timing),
                 set_feed_mm_min=bounds(motion.feed[cutting_moves], 3),
-                reached_feed_mm_min=bounds(tables.timing.reached[cutting_moves], 3),
+                reached_feed_mm_min=_reached(tables.timing, cutting_moves),
                 set_speed_rpm=bounds(motion.speed[cutting_moves], 1),
                 true_speed_rpm=bounds(tables.cutting.true_speed_of[cutting_moves], 1),
                 fz_mm=bounds(loads.fz[cutting], 5),
@@ -153,6 +153,12 @@ def _time(moves: Longs, motion: Motion, timing: Timing) -> float | None:
 def _total(seconds: Column) -> float | None:
     total = float(seconds.sum(dtype=np.float64))
     return round(total, 2) if np.isfinite(total) else None
+
+
+def _reached(timing: Timing, moves: Longs) -> Range | None:
+    """From the lowest mean of a move to the fastest that any of them gets."""
+    low, high = bounds(timing.reached[moves], 3), bounds(timing.peak[moves], 3)
+    return (low[0], max(low[0], high[1])) if low and high else None
 
 
 def bounds(values: Column, digits: int) -> Range | None:

@@ -51,7 +51,7 @@ def motion(rows: int = 1, **columns: Any) -> Motion:
 
 
 def timing(of: Motion) -> Timing:
-    return Timing(reached=of.feed.copy(), seconds=np.ones(len(of)), dwell=0.0, assumed=())
+    return Timing(reached=of.feed.copy(), peak=of.feed.copy(), seconds=np.ones(len(of)), dwell=0.0, assumed=())
 
 
 def engagement(rows: int = 1, **columns: Any) -> Engagement:

@@ -37,10 +37,10 @@ def test_feed_per_tooth_and_chip() -> None:
     assert cut.edge_speed == pytest.approx(188.496, abs=1e-2)
 
 
-def test_reached_feed_wins_over_set_feed() -> None:
+def test_fastest_feed_reached_wins_over_set_feed() -> None:
     motion = tables.motion(2)
     timing = tables.timing(motion)
-    timing.reached[:] = [500.0, np.nan]
+    timing.peak[:] = [500.0, np.nan]
     setup = tables.setup(FLAT, material=material("beech"))
     assert load(motion, timing, tables.engagement(2), setup).loads.feed == pytest.approx([500.0, 1000.0])
 

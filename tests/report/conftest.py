@@ -88,7 +88,8 @@ def tables() -> Tables:
         spindle=Spindle("dial", dial=(DialMark("A", 9500, None), DialMark("F", 26500, None))),
         tools={1: Tool(1, "flat", 3.175, "eighth down-cut", 2, helix="down-cut")}, sources=("job.toml", "shop.toml"),
     )
-    timing = Timing(motion.feed, motion.length / np.where(np.isfinite(motion.feed), motion.feed, 5000) * 60, 3.0, ())
+    seconds = motion.length / np.where(np.isfinite(motion.feed), motion.feed, 5000) * 60
+    timing = Timing(motion.feed, motion.feed, seconds, 3.0, ())
     return Tables(program, motion, setup, timing, engagement, cutting)
 
 
