@@ -11,7 +11,8 @@ from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, STOPS, Chain
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
-from gclint.judge.facts_surface import bent_wall, lifts_top_edge
+from gclint.judge.facts_path import angle_before, bores, first_peck, narrow_rest, next_peck, pecks, slot_part, turn
+from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
 
@@ -100,6 +101,15 @@ def _spindle_power(chain: Chain) -> Any:
     return mechanics.spindle_power(spindle.power_curve, spindle.power, chain.cutting.loads.true_speed)
 
 
+def _rim_speed(chain: Chain) -> Floats:
+    pieces = chain.engagement.pieces
+    number = chain.motion.tool[pieces.move]
+    diameter = np.full(len(number), np.nan)
+    for n, tool in chain.setup.tools.items():
+        diameter[number == n] = tool.diameter
+    return np.pi * diameter * chain.cutting.true_speed_of[pieces.move] / 60_000  # mm/min to m/s
+
+
 def _measured_window(chain: Chain) -> Bools:
     """[pieces] whether the chip window comes from the shop's own test cuts."""
     number = chain.motion.tool[_piece_move(chain)]
@@ -159,7 +169,19 @@ PIECES = Table(
                                 "`power` or `power_curve` of [spindle] in shop.toml"),
         "bent_wall": number("", "1 where the tool bends beside a wall that stands at the end of the program, else 0",
                             bent_wall),
-        "lifts_top_edge": truth("whether an up-cut tool cuts the stock's top here, and it stays beside the cut",
+        "angle_before": number("deg", "engagement angle about one diameter of path before; 180 where the pass began "
+                               "later", angle_before),
+        "turn": number("deg", "how far the path turns around the piece", turn),
+        "narrow_rest": number("", "of the cuts of this tool at this F that are no slots, the share that is narrow",
+                              narrow_rest),
+        "slot_part": number("", "of the level cuts of this tool at this F, the share at full width", slot_part),
+        "slot_walls": number("mm", "height of the lower of the two walls that stand close beside a slot of a down-cut "
+                             "tool at the end, else 0", slot_walls),
+        "conventional_wall": number("mm", "height of the wall on the left that stands at the end, else 0",
+                                    conventional_wall),
+        "rim_speed": number("m/s", "speed of the tool's rim at its full diameter", _rim_speed, "the spindle's speed"),
+        "lifts_top_edge": truth("whether edges that lift their chips (of an up-cut tool, the lower ones of a "
+                                "compression tool) cut the stock's top here, and it stays beside the cut",
                                 lifts_top_edge),
         "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),
     },
@@ -248,8 +270,11 @@ ENTRIES = Table(
         "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed,
                             "a feed in the program"),
         "arc": truth("whether the entry is written as an arc", _is_arc),
-        "pecks": truth("whether a pecking cycle (G73, G83) makes the entry",
-                       lambda c: np.isin(c.motion.cycle[_entry_move(c)], (73, 83))),
+        "pecks": truth("whether the tool goes down in pecks (G73, G83, or written out)", pecks),
+        "first_peck": number("mm", "depth of the first peck in solid; of an entry without pecks its whole depth",
+                             first_peck),
+        "next_peck": number("mm", "deepest step of the pecks behind the first; 0 if there is none", next_peck),
+        "bores": truth("whether the tool comes up again without a cut to the side", bores),
     },
     lambda c: len(c.engagement.entries),
     of_move("tool", _entry_move),

@@ -109,6 +109,9 @@ SETUP: dict[str, Fact] = {
     "material.frays": truth("whether the top edge chips or tears under a tool that lifts its chips",
                             _card("up_cut_frays_top"), _MATERIAL),
     "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
+    "material.burns": truth("whether the material scorches or burns", _card("burns"), _MATERIAL),
+    "material.climb_walls": truth("whether the card asks for climb cuts along the walls that stay",
+                                  _card("climb_walls"), _MATERIAL),
     "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",
                                lambda c: thin.value if (thin := _card("thin_by")(c)) else None, _MATERIAL),
     "material.thin_judged": truth("whether a thin chip means anything in this material", _card("thin_judged"),
@@ -178,6 +181,8 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         ("stickout", "mm", "length out of the collet", "`stickout` of the tool in shop.toml"),
         ("shank", "mm", "diameter of the shank", "`shank` of the tool in shop.toml"),
         ("corner_radius", "mm", "corner radius", "`corner_radius` of the tool in shop.toml"),
+        ("up_cut_length", "mm", "length of the up-cut edges at the tip", "`up_cut_length` of the tool in shop.toml"),
+        ("top_speed", "rev/min", "highest speed", "`top_speed` of the tool in shop.toml"),
         ("angle", "deg", "full angle of a V, taper or point", "`angle` of the tool in shop.toml"),
     )
     made = {

@@ -7,29 +7,33 @@ from collections.abc import Iterator
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Ints, Longs
+from gclint.columns import Bools, Column, Floats
+from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain
+from gclint.judge.facts_path import heading
 from gclint.motion.table import ARC_CW, LINE
 from gclint.setup.numbers import model_number
 
 AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
 BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count
+CLOSE = 0.55  # diameters from the axis: a wall farther away leaves the chips room
+LIFTING = ("up-cut", "compression")
 SAME = 0.02  # mm: material met this near to the stock's top was the top
 
 
 def lifts_top_edge(chain: Chain) -> Bools:
-    """[pieces] whether an up-cut tool cuts the stock's top, which still lies beside the cut at the end.
+    """[pieces] whether edges that lift their chips cut the stock's top, which still lies beside the cut at the end.
 
-    Not looked at in a material that does not mind.
+    Those of an up-cut tool, not looked at in a material that does not mind, and the lower edges of a compression tool.
     """
     engagement, m = chain.engagement, chain.motion
     pieces, box, cut = engagement.pieces, engagement.box, engagement.cut
     found = np.zeros(len(pieces), bool)
     material = chain.setup.material
-    if material is not None and not material.up_cut_frays_top:
-        return found
+    minds = LIFTING if material is None or material.up_cut_frays_top else LIFTING[1:]
     if box is None or box.x is None or box.y is None or cut.size == 0:
         return found
-    lifting = {n: tool.diameter / 2 for n, tool in chain.setup.tools.items() if tool.helix == "up-cut"}
+    lifting = {n: tool.diameter / 2 for n, tool in chain.setup.tools.items() if tool.helix in minds}
     number = m.tool[pieces.move]
     met = np.isin(number, list(lifting)) & (pieces.depth - pieces.ap < SAME) & (pieces.ap > SAME)
     rows = np.flatnonzero(met & (m.kind[pieces.move] >= LINE))
@@ -92,6 +96,54 @@ def _last_skim(chain: Chain, near: float) -> Ints:
         wider[:-1] = np.maximum(wider[:-1], last[1:])
         last = wider.T
     return last
+def slot_walls(chain: Chain) -> Floats:
+    """[pieces] height of the lower of the two walls that stand close beside a slot of a down-cut tool at the end, mm.
+
+    0 where one of them is farther than a twentieth of the diameter from the rim, and for other tools and cuts.
+    """
+    pieces, loads = chain.engagement.pieces, chain.cutting.loads
+    number = chain.motion.tool[pieces.move]
+    own = np.isin(number, [n for n, tool in chain.setup.tools.items() if tool.helix == "down-cut"])
+    rows = np.flatnonzero(own & (loads.operation == OPERATION["slot"]))
+    reach = loads.effective_diameter[rows] * CLOSE
+    walls = np.full(len(rows), np.inf)
+    for side in (-1.0, 1.0):
+        walls = np.minimum(walls, _wall_beside(chain, rows, side * reach))
+    found = np.zeros(len(pieces))
+    found[rows] = walls
+    return found
+
+
+def conventional_wall(chain: Chain) -> Floats:
+    """[pieces] height of the wall on the left of a level cut that stands there at the end, mm; 0 if there is none.
+
+    With a clockwise spindle the left wall is cut conventionally. Not looked at in a material that does not mind.
+    """
+    pieces, loads, material = chain.engagement.pieces, chain.cutting.loads, chain.setup.material
+    found = np.zeros(len(pieces))
+    if material is not None and not material.climb_walls:
+        return found
+    rows = np.flatnonzero(np.isin(loads.operation, (OPERATION["side"], OPERATION["finish"])))
+    found[rows] = _wall_beside(chain, rows, loads.effective_diameter[rows] / 2)
+    return found
+
+
+def _wall_beside(chain: Chain, rows: Column, left: Column) -> Floats:
+    """[rows] height above the tip of the finished surface at `left` mm to the left of the axis, at least a wall's cell
+    outside the rim; 0 outside the box."""
+    box, cut, cell = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
+    height = np.zeros(len(rows))
+    if box is None or box.x is None or box.y is None or cut.size == 0:
+        return height
+    x, y = _middle(chain, rows)
+    along_x, along_y = heading(chain, rows)
+    least = chain.cutting.loads.effective_diameter[rows] / 2 + BEYOND * cell
+    aside = np.copysign(np.maximum(np.abs(left), least), left)
+    i, j = np.floor((x - aside * along_y - box.x[0]) / cell), np.floor((y + aside * along_x - box.y[0]) / cell)
+    inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < cut.shape[1]) & (j < cut.shape[0]))
+    surface = cut[j[inside].astype(np.int64), i[inside].astype(np.int64)]
+    height[inside] = np.maximum(0.0, chain.engagement.pieces.depth[rows[inside]] - surface)
+    return height
 
 
 def _around(chain: Chain, rows: Column, radius: Column) -> Iterator[tuple[Column, Column]]:

@@ -121,6 +121,7 @@ class Card(Row, frozen=True):
     chip: tuple[ChipRow, ...]
     brittle: bool = False
     up_cut_frays_top: bool = False
+    climb_walls: bool = False
     melts: bool = False
     burns: bool = False
     dust: bool | str = False
@@ -142,6 +143,7 @@ class Material(Struct, frozen=True):
     kind: str
     brittle: bool
     up_cut_frays_top: bool  # the top edge chips or tears under a tool that lifts its chips
+    climb_walls: bool  # walls that stay should be cut by climb milling
     melts: bool
     burns: bool
     dust: bool | str
@@ -253,6 +255,7 @@ def _material(card: Card, path: str) -> Material:
         kind=card.kind,
         brittle=card.brittle,
         up_cut_frays_top=card.up_cut_frays_top,
+        climb_walls=card.climb_walls,
         melts=card.melts,
         burns=card.burns,
         dust=card.dust,

@@ -1,0 +1,181 @@
+"""Facts about a cut along its path: jumps of the engagement, the opening slot of a pocket, holes and pecks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats
+from gclint.cutting.table import OPERATION
+from gclint.judge.chain import Chain
+from gclint.motion.table import ARC_CW, ARC_CCW, RAPID
+from gclint.setup.numbers import model_number
+
+BEFORE = (0.75, 1.0, 1.25)  # diameters of path back, where the engagement before a corner is read
+AROUND = 0.6  # diameters of path before and behind, between which a turn is measured
+NEAR = 0.4  # diameters; a piece farther from the place that is asked for does not stand for it
+FAR_APART = 1e9  # mm; farther than any depth
+
+
+def _along(chain: Chain) -> tuple[Floats, Column, Floats]:
+    """[pieces] length of cut up to the middle of each, the row of its pass, and its tool's diameter (NaN: unknown)."""
+    pieces, passes = chain.engagement.pieces, chain.engagement.passes
+    length = pieces.length.astype(np.float64)
+    middle = np.cumsum(length) - length / 2
+    of_pass = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right")
+    return middle, of_pass, _diameter(chain)
+
+
+def _diameter(chain: Chain) -> Floats:
+    number = chain.motion.tool[chain.engagement.pieces.move]
+    known = np.full(len(number), np.nan)
+    for n, tool in chain.setup.tools.items():
+        known[number == n] = tool.diameter
+    return known
+
+
+def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Column:
+    """[pieces] row of the piece nearest to a place along the cut, -1 where none of the same pass lies near it."""
+    row = np.clip(np.searchsorted(middle, where), 1, len(middle) - 1)
+    row = row - (where - middle[row - 1] < middle[row] - where)
+    near = (np.abs(middle[row] - where) <= NEAR * diameter) & (of_pass[row] == of_pass)
+    return np.where(near, row, -1)
+
+
+def angle_before(chain: Chain) -> Floats:
+    """[pieces] engagement angle about one diameter of path before, degrees, the largest of three places.
+
+    180 where the pass began later than that: nothing is known to have risen.
+    """
+    pieces = chain.engagement.pieces
+    before = np.zeros(len(pieces))
+    if len(pieces) < 2:
+        return before + 180.0
+    middle, of_pass, diameter = _along(chain)
+    for back in BEFORE:
+        row = _at(middle, of_pass, middle - back * diameter, diameter)
+        before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
+    return before
+
+
+def turn(chain: Chain) -> Floats:
+    """[pieces] how far the path turns in X and Y around the piece, degrees; 0 where the pass begins or ends there."""
+    n = len(chain.engagement.pieces)
+    if n < 2:
+        return np.zeros(n)
+    middle, of_pass, diameter = _along(chain)
+    x, y = heading(chain, np.arange(n))
+    back = _at(middle, of_pass, middle - AROUND * diameter, diameter)
+    ahead = _at(middle, of_pass, middle + AROUND * diameter, diameter)
+    cosine = np.clip(x[back] * x[ahead] + y[back] * y[ahead], -1.0, 1.0)
+    return np.where((back >= 0) & (ahead >= 0), np.degrees(np.arccos(cosine)), 0.0)
+
+
+def heading(chain: Chain, rows: Column) -> tuple[Floats, Floats]:
+    """Direction of travel in X and Y in the middle of each of `rows`, of length 1 (0 where there is none)."""
+    m, pieces = chain.motion, chain.engagement.pieces
+    of = pieces.move[rows]
+    x, y = m.x1[of] - m.x0[of], m.y1[of] - m.y0[of]
+    arc = np.flatnonzero((m.kind[of] >= ARC_CW) & (m.plane[of] == 17))
+    at = of[arc]
+    share = (pieces.start[rows][arc].astype(np.float64) + pieces.end[rows][arc]) / 2
+    angle = np.arctan2(m.y0[at] - m.cv[at], m.x0[at] - m.cu[at]) + np.radians(m.sweep[at]) * share
+    way = np.where(m.kind[at] == ARC_CCW, 1.0, -1.0)
+    x[arc], y[arc] = -np.sin(angle) * way, np.cos(angle) * way
+    long = np.hypot(x, y)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.nan_to_num(x / long), np.nan_to_num(y / long)
+
+
+def narrow_rest(chain: Chain) -> Floats:
+    """[pieces] of the cuts of this tool at this F that are no slots, the share of length that is narrow; 0 if none."""
+    return _of_feed(chain, lambda slot, narrow: (narrow & ~slot, ~slot))
+
+
+def slot_part(chain: Chain) -> Floats:
+    """[pieces] of the level cuts of this tool at this F, the share of length at full width."""
+    return _of_feed(chain, lambda slot, narrow: (slot, slot | ~slot))
+
+
+def _of_feed(chain: Chain, parts: Callable[[Bools, Bools], tuple[Bools, Bools]]) -> Floats:
+    """[pieces] of the level cuts of the same tool and F, the length of the first part over that of the second."""
+    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    if len(pieces) == 0:
+        return np.zeros(0)
+    move = pieces.move
+    level = (loads.operation <= OPERATION["finish"]) & (m.kind[move] != RAPID)
+    slot = loads.operation == OPERATION["slot"]
+    narrow = pieces.ae <= model_number("narrow_share") * loads.effective_diameter
+    feeds, of_feed = np.unique(np.nan_to_num(m.feed[move], nan=-1.0), return_inverse=True)
+    _, group = np.unique(m.tool[move].astype(np.int64) * len(feeds) + of_feed, return_inverse=True)
+    of, whole = parts(slot, narrow)
+    length = np.where(level, pieces.length, 0.0)
+    part, all_of = np.bincount(group, length * of), np.bincount(group, length * whole)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(all_of > 0, part / all_of, 0.0)[group]
+
+
+# entries: holes and pecks
+
+
+def bores(chain: Chain) -> Bools:
+    """[entries] whether the tool comes up again without a cut to the side: a hole as wide as the tool."""
+    entries, pieces, passes = chain.engagement.entries, chain.engagement.pieces, chain.engagement.passes
+    if len(entries) == 0 or len(passes) == 0:
+        return np.zeros(len(entries), bool)
+    level = np.concatenate(([0.0], np.cumsum(pieces.travel.astype(np.float64))))
+    own = np.maximum(entries.pass_, 0)
+    first = np.searchsorted(pieces.move, entries.first_move)
+    last = np.maximum(passes.last_piece[own].astype(np.int64) + 1, first)
+    found: Bools = (entries.pass_ >= 0) & (level[last] - level[first] <= model_number("straight_share") * entries.solid)
+    return found
+
+
+def pecks(chain: Chain) -> Bools:
+    """[entries] whether the tool comes up and goes down again within the entry, by a pecking cycle or written out."""
+    m, (rows, starts) = chain.motion, chain.entry_moves
+    if len(starts) == 0:
+        return np.zeros(0, bool)
+    cycle = np.isin(m.cycle[chain.engagement.entries.first_move], (73, 83))
+    deeper: Bools = _pecks(chain)[1] > 0
+    return cycle | deeper
+
+
+def first_peck(chain: Chain) -> Floats:
+    """[entries] how deep the first peck goes into solid, mm; of an entry without pecks its whole depth."""
+    return _pecks(chain)[0]
+
+
+def next_peck(chain: Chain) -> Floats:
+    """[entries] the deepest step of the pecks behind the first, mm; 0 if there is none."""
+    return _pecks(chain)[1]
+
+
+def _pecks(chain: Chain) -> tuple[Floats, Floats]:
+    m, (rows, starts) = chain.motion, chain.entry_moves
+    n = len(starts)
+    if n == 0:
+        return np.zeros(0), np.zeros(0)
+    entries = chain.engagement.entries
+    entry = np.repeat(np.arange(n), np.diff(np.concatenate((starts, [len(rows)]))))
+    z0, z1 = np.nan_to_num(m.z0[rows]), np.nan_to_num(m.z1[rows])
+    lowest = np.minimum.reduceat(z1, starts)
+    surface = lowest + entries.solid
+    # lowest tip so far, entry by entry: each entry's heights lie far below those of the one before
+    sunk = np.where(np.isin(np.arange(len(rows)), starts), np.minimum(z1, surface[entry]), z1) - entry * FAR_APART
+    so_far = np.minimum.accumulate(sunk) + entry * FAR_APART
+    before = np.concatenate(([0.0], so_far[:-1]))
+    before[starts] = surface
+    gained = np.maximum(0.0, np.minimum(before, surface[entry]) - so_far)
+    rises = z1 > z0 + 1e-6
+    rises[starts] = True
+    peck = np.cumsum(rises) - 1
+    of_entry = entry[np.flatnonzero(rises)]
+    depth = np.bincount(peck, gained)
+    deep = np.flatnonzero(depth > model_number("contact_depth"))
+    first, later = np.zeros(n), np.zeros(n)
+    leads = np.concatenate(([True], of_entry[deep][1:] != of_entry[deep][:-1])) if len(deep) else np.zeros(0, bool)
+    first[of_entry[deep[leads]]] = depth[deep[leads]]
+    np.maximum.at(later, of_entry[deep[~leads]], depth[deep[~leads]])
+    return first, later
