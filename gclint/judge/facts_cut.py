@@ -11,7 +11,17 @@ from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, STOPS, Chain
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
-from gclint.judge.facts_path import angle_before, bores, first_peck, narrow_rest, next_peck, pecks, slot_part, turn
+from gclint.judge.facts_path import (
+    angle_before,
+    angle_peak,
+    bores,
+    first_peck,
+    narrow_rest,
+    next_peck,
+    pecks,
+    slot_part,
+    turn,
+)
 from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
@@ -171,6 +181,7 @@ PIECES = Table(
                             bent_wall),
         "angle_before": number("deg", "engagement angle about one diameter of path before; 180 where the pass began "
                                "later", angle_before),
+        "angle_peak": number("deg", "largest engagement angle within the piece", angle_peak),
         "turn": number("deg", "how far the path turns around the piece", turn),
         "narrow_rest": number("", "of the cuts of this tool at this F that are no slots, the share that is narrow",
                               narrow_rest),

@@ -30,7 +30,8 @@ def _in_cut(chain: Chain) -> Bools:
     ends = np.zeros(len(m), bool)
     ends[pieces.move[(pieces.end > AT_END) & (pieces.removed > 0)]] = True
     below = _depth(chain)[moves] > 0
-    return ends[moves] & (m.kind[moves] != RAPID) & below
+    stands: Bools = ends[moves] & (m.kind[moves] != RAPID) & below
+    return stands
 
 
 def _turning(chain: Chain) -> Bools:

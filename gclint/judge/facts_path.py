@@ -9,12 +9,13 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain
-from gclint.motion.table import ARC_CW, ARC_CCW, RAPID
+from gclint.motion.table import ARC_CCW, ARC_CW, RAPID
 from gclint.setup.numbers import model_number
 
 BEFORE = (0.75, 1.0, 1.25)  # diameters of path back, where the engagement before a corner is read
 AROUND = 0.6  # diameters of path before and behind, between which a turn is measured
 NEAR = 0.4  # diameters; a piece farther from the place that is asked for does not stand for it
+LEAST_PART = 4.0  # a rise is not squeezed into less than this part of a piece
 FAR_APART = 1e9  # mm; farther than any depth
 
 
@@ -57,6 +58,22 @@ def angle_before(chain: Chain) -> Floats:
         row = _at(middle, of_pass, middle - back * diameter, diameter)
         before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
     return before
+
+
+def angle_peak(chain: Chain) -> Floats:
+    """[pieces] largest engagement angle within the piece, degrees; `angle` is its mean.
+
+    Before an inside corner the second wall stands in front of the tool for as long as the layer on it is thick, which
+    is taken to be the layer on the first: the mean rise of the piece belongs to that part of it. No rise is larger
+    than the turn of the path.
+    """
+    pieces, before = chain.engagement.pieces, angle_before(chain)
+    rise = np.maximum(0.0, pieces.angle - before)
+    layer = _diameter(chain) / 2 * (1 - np.cos(np.radians(before)))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length / LEAST_PART))
+    peak = before + np.minimum(steep, turn(chain))
+    return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
 
 
 def turn(chain: Chain) -> Floats:
@@ -134,10 +151,9 @@ def bores(chain: Chain) -> Bools:
 
 def pecks(chain: Chain) -> Bools:
     """[entries] whether the tool comes up and goes down again within the entry, by a pecking cycle or written out."""
-    m, (rows, starts) = chain.motion, chain.entry_moves
-    if len(starts) == 0:
+    if len(chain.engagement.entries) == 0:
         return np.zeros(0, bool)
-    cycle = np.isin(m.cycle[chain.engagement.entries.first_move], (73, 83))
+    cycle = np.isin(chain.motion.cycle[chain.engagement.entries.first_move], (73, 83))
     deeper: Bools = _pecks(chain)[1] > 0
     return cycle | deeper
 
