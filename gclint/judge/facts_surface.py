@@ -7,7 +7,6 @@ from collections.abc import Iterator
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Ints, Longs
-from gclint.columns import Bools, Column, Floats
 from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain
 from gclint.judge.facts_path import heading
@@ -96,6 +95,8 @@ def _last_skim(chain: Chain, near: float) -> Ints:
         wider[:-1] = np.maximum(wider[:-1], last[1:])
         last = wider.T
     return last
+
+
 def slot_walls(chain: Chain) -> Floats:
     """[pieces] height of the lower of the two walls that stand close beside a slot of a down-cut tool at the end, mm.
 
