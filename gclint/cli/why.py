@@ -39,7 +39,7 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     elif name in known:
         rule_page(*known[name], paper)
     elif name in quantities():
-        quantity_page(name, quantities()[name], paper)
+        quantity_page(name, quantities()[name], known, paper)
     else:
         raise Problem(f'there is no rule "{name[:60]}"{nearest(name[:60], [*known, *quantities()])}')
     deliver(paper.text, None)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 
 from gclint.judge.evaluate import numbers, truth, words
 from gclint.judge.facts import View
@@ -12,7 +11,7 @@ from gclint.judge.packs import Cased, Template
 from gclint.judge.units import UNITS
 
 # '3 N to 8 N': a range of two amounts in one unit
-_ENDS = re.compile(r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) to (-?\d[\d.]*) \2(?![\w/^])")
+_ENDS = r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) to (-?\d[\d.]*) \2(?![\w/^])"
 _INCH = {"mm": "in", "mm/min": "in/min"}
 
 
@@ -37,7 +36,9 @@ def say(template: Template, row: View, inch: bool = False) -> str:
 
 def one_unit(said: str) -> str:
     """'3 N to 8 N' as '3 to 8 N', '8 N to 8 N' as '8 N'."""
-    return _ENDS.sub(lambda ends: f"{ends[1] if ends[1] == ends[3] else f'{ends[1]} to {ends[3]}'} {ends[2]}", said)
+    import re
+
+    return re.sub(_ENDS, lambda ends: f"{ends[1] if ends[1] == ends[3] else f'{ends[1]} to {ends[3]}'} {ends[2]}", said)
 
 
 def _value(expression: Expression, row: View, inch: bool) -> str:

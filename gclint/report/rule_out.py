@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
@@ -28,8 +28,8 @@ def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
     paper.text_block("`gclint why NAME` says more about one of them.")
 
 
-def quantity_page(name: str, shown: Quantity, paper: Paper) -> None:
-    """What a figure of the reports means, how it is worked out, and where that comes from."""
+def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: Paper) -> None:
+    """What a figure of the reports means, how it is worked out, and its source; `rules`: those in force."""
     paper.ends(name, "what is reckoned")
     paper.text_block(shown.title, style="head")
     paper.blank()
@@ -43,8 +43,10 @@ def quantity_page(name: str, shown: Quantity, paper: Paper) -> None:
         paper.blank()
         paper.heading("NUMBERS OF THE MODEL")
         _numbers(shown.numbers, paper)
-    paper.blank()
-    paper.field("rules", f"{', '.join(shown.rules)} (`gclint why RULE`)")
+    judging = [rule for rule in shown.rules if rule in rules]
+    if judging:
+        paper.blank()
+        paper.field("rules", f"{', '.join(judging)} (`gclint why RULE`)")
 
 
 def _numbers(names: Sequence[str], paper: Paper) -> None:
