@@ -98,7 +98,7 @@ def taken(of: Effort, setup: Setup) -> list[Assumed]:
         said.append(Assumed("power of the spindle", f"{spindle.power:g} W at every speed", because))
     if setup.machine.stiffness is None and bool(np.isfinite(of.bend(high=False)).any()):
         because = "its `stiffness` is not declared"
-        said.append(Assumed("machine", "does not give way: the tool alone bends", because))
+        said.append(Assumed("stiffness of the machine", "no give, the tool alone bends", because))
     return said
 
 

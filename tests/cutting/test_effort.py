@@ -108,9 +108,9 @@ def test_what_is_missing_is_named() -> None:
 
 def test_what_is_taken_as_true_is_told() -> None:
     made = cut(TOOL, spindle=Spindle(power=700.0))
-    assert {"power of the spindle", "machine"} <= {taken.what for taken in made.assumed}
+    assert {"power of the spindle", "stiffness of the machine"} <= {taken.what for taken in made.assumed}
     told = cut(TOOL, spindle=Spindle(power_curve=((8000.0, 700.0),)), machine=Machine(stiffness=500.0)).assumed
-    assert not {"power of the spindle", "machine"} & {taken.what for taken in told}
+    assert not {"power of the spindle", "stiffness of the machine"} & {taken.what for taken in told}
 
 
 def test_force_grows_with_depth_width_and_feed() -> None:
