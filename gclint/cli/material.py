@@ -3,33 +3,51 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 import click
 
 
 @click.command(short_help="The material cards: every number with its standing.")
-@click.argument("name", required=False, metavar="[NAME]")
-def material(name: str | None) -> int:
-    """List the material cards, or show one with the standing of every number.
+@click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
+def material(words: tuple[str, ...]) -> int:
+    """List the material cards, show one with the standing of every number, or check a card of your own.
 
     A number is "measured" (by this shop's own test cuts), "published", "common practice" (no source), or "from memory".
+    A card of your own beside shop.toml or job.toml is used by its name: our-board.toml as `material = "our-board"`.
+
+    `material check` proves a card: its keys, units and standings, limits that rise with the diameter and can be true,
+    named sources, words that fit the material. Exit code 1: something on it cannot be right.
 
     \b
     Examples:
       gclint material
       gclint material cured-epoxy
-      gclint material our-board.toml    a card of your own; it is checked too
+      gclint material our-board.toml          a card of your own
+      gclint material check our-board.toml    is it sound?
     """
     from gclint.cli.output import deliver
-    from gclint.report.card_out import card, card_list
+    from gclint.report.card_out import card, card_list, proof
     from gclint.report.paper import paper_for
+    from gclint.setup.card import material as find
 
     paper = paper_for(sys.stdout)
-    if name is None:
+    wrong = False
+    if not words:
         card_list(paper)
-    else:
-        from gclint.setup.card import material as find
+    elif words[0] == "check":
+        if len(words) != 2:
+            raise click.UsageError("say which file: gclint material check FILE")
+        from gclint.setup.card import material_from
+        from gclint.setup.card_proof import prove
 
-        card(find(name), paper)
+        path = Path(words[1])
+        doubts = prove(path)
+        proof(material_from(path), doubts, words[1], paper)
+        wrong = bool(doubts)
+    elif len(words) > 1:
+        raise click.UsageError(f'one card at a time; "{words[1]}" is one too many')
+    else:
+        card(find(words[0]), paper)
     deliver(paper.text, None)
-    return 0
+    return int(wrong)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypeVar
+
 from msgspec import Struct
 
 from gclint.cutting.table import ToolWindows
@@ -9,6 +11,7 @@ from gclint.setup.card import ChipRow, EdgeRow, Material
 from gclint.setup.types import Sourced, Tool, Window
 
 MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak of
+R = TypeVar("R", ChipRow, EdgeRow)
 NOT_MILLS = ("drill", "v", "burr", "drag")  # their chips are not held against a milling window
 
 
@@ -28,6 +31,9 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
     if chip:
         share = material.finish_share.value if material else 1.0
         chip["finish"] = _finish(chip["side"], share)
+        chip.update(_chip_of(material, tool) if "" not in measured else {})
+    elif tool.shape == "drill":
+        chip = _chip_of(material, tool)
     chip.update({operation: window for operation, window in measured.items() if operation})
     if material is None:
         return ToolWindows(chip, None, None, None, None, None, None, None, None)
@@ -78,14 +84,25 @@ def _chip(material: Material, diameter: float) -> dict[str, Window]:
     return dict.fromkeys(MILLING, window)
 
 
+def _chip_of(material: Material | None, tool: Tool) -> dict[str, Window]:
+    """Windows the card gives for single operations: of a drill that of drilling, of other tools all but that."""
+    chip: dict[str, Window] = {}
+    for operation, rows in (material.chip_of if material else {}).items():
+        between = _between(rows, tool.diameter)
+        if between is None or (operation == "drill") != (tool.shape == "drill"):
+            continue
+        below, above, share = between
+        low, high = _mixed(below.low, above.low, share), _mixed(below.high, above.high, share)
+        chip[operation] = Window(low, high, "mm", below.standing, below.source)
+    return chip
+
+
 def _finish(side: Window, share: float) -> Window:
     low = None if side.low is None else side.low * share
     return Window(low, side.high, side.unit, side.standing, side.source)
 
 
-def _between(
-    rows: tuple[ChipRow, ...] | tuple[EdgeRow, ...], diameter: float
-) -> tuple[ChipRow | EdgeRow, ChipRow | EdgeRow, float] | None:
+def _between(rows: tuple[R, ...], diameter: float) -> tuple[R, R, float] | None:
     """The rows around a diameter and how far it lies between them, 0..1; None outside (nothing is extrapolated)."""
     at = [float(row.diameter or 0.0) for row in rows]
     slack = 1e-6

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from gclint.report.paper import Paper
-from gclint.report.words import STANDING_WORDS
+from gclint.report.words import STANDING_WORDS, count
 from gclint.setup.card import Material, describe, material, names
+from gclint.setup.card_proof import Doubt
 
 
 def card_list(paper: Paper) -> None:
@@ -51,3 +52,20 @@ def card(shown: Material, paper: Paper) -> None:
         paper.heading("CAUTIONS")
         for caution in shown.cautions:
             paper.bullet(caution)
+
+
+def proof(shown: Material, doubts: tuple[Doubt, ...], path: str, paper: Paper) -> None:
+    """What was checked on a card, and what is doubtful about it, by line."""
+    rows = describe(shown)
+    paper.ends(f"MATERIAL CARD {shown.name}", count(len(rows), "number"))
+    paper.text_block(shown.title)
+    for standing, word in STANDING_WORDS.items():
+        own = sum(row.standing == standing for row in rows)
+        if own:
+            paper.bullet(f"{word}: {count(own, 'number')}")
+    for doubt in doubts:
+        paper.bullet(f"{path}, line {doubt.line}, column {doubt.column}: {doubt.says}")
+    paper.text_block(
+        f"{count(len(doubts), 'thing')} on this card cannot be right." if doubts
+        else "Keys, units, standings, sources and words are in order, and the limits rise with the diameter."
+    )

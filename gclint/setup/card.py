@@ -13,6 +13,8 @@ from gclint.setup.declared import Angle, EdgeSpeed, Grade, Length, Pressure, Sta
 from gclint.setup.types import Sourced
 from gclint.shipped import folder
 
+Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
+
 
 class Row(Struct, frozen=True, forbid_unknown_fields=True):
     """Every table of a card: unknown keys are refused."""
@@ -133,6 +135,7 @@ class Card(Row, frozen=True):
     plunge: Plunge | None = None
     depth: Depth | None = None
     force: Force | None = None
+    chip_of: dict[Operation, tuple[ChipRow, ...]] = {}
 
 
 class Material(Struct, frozen=True):
@@ -170,6 +173,7 @@ class Material(Struct, frozen=True):
     force: Force | None
     aliases: tuple[str, ...] = ()
     path: str = ""
+    chip_of: dict[str, tuple[ChipRow, ...]] = {}  # windows of single operations, in place of `chip`; of drills "drill"
 
 
 def names() -> tuple[str, ...]:
@@ -220,11 +224,12 @@ def _faults(card: Card) -> list[tuple[tuple[str | int, ...], str]]:
     faults: list[tuple[tuple[str | int, ...], str]] = []
     if not card.chip:
         faults.append((("chip",), "at least one diameter is needed"))
-    for n, row in enumerate(card.chip):
-        if row.low >= row.high:
-            faults.append((("chip", n, "low"), "the low limit is not under the high one"))
-        if n and row.diameter <= card.chip[n - 1].diameter:
-            faults.append((("chip", n, "diameter"), "the diameters must rise from row to row"))
+    for key, rows in ((("chip",), card.chip), *((("chip_of", name), rows) for name, rows in card.chip_of.items())):
+        for n, row in enumerate(rows):
+            if row.low >= row.high:
+                faults.append(((*key, n, "low"), "the low limit is not under the high one"))
+            if n and row.diameter <= rows[n - 1].diameter:
+                faults.append(((*key, n, "diameter"), "the diameters must rise from row to row"))
     for n, edge in enumerate(card.edge):
         if edge.low is not None and edge.high is not None and edge.low >= edge.high:
             faults.append((("edge", n, "low"), "the low limit is not under the high one"))
@@ -284,6 +289,7 @@ def _material(card: Card, path: str) -> Material:
         force=card.force,
         aliases=card.aliases,
         path=path,
+        chip_of={str(operation): rows for operation, rows in card.chip_of.items()},
     )
 
 
@@ -307,6 +313,10 @@ def describe(material: Material) -> list[CardRow]:
 
     for row in material.chip:
         add(f"chip thickness, tool of {row.diameter:g} mm", f"{row.low:g} to {row.high:g}", "mm", row)
+    for operation, own in material.chip_of.items():
+        for row in own:
+            what = f"chip thickness, {operation}, tool of {row.diameter:g} mm"
+            add(what, f"{row.low:g} to {row.high:g}", "mm", row)
     if material.chip_floor:
         for point in material.chip_floor.points:
             what = f"lower chip limit at {point.edge_speed:g} m/min, tool of {material.chip_floor.diameter:g} mm"

@@ -175,7 +175,7 @@ def _material(declared: Declared, job: Job) -> Material | None:
     given = declared.options.material
     if given is not None:
         try:
-            return material(given)
+            return material(_own_card(declared, given) or given)
         except Problem as problem:
             raise problem if problem.path else Problem(problem.says, "--material") from None
     if job.material is None or declared.job_file is None:
@@ -183,10 +183,21 @@ def _material(declared: Declared, job: Job) -> Material | None:
     name = job.material
     if name.endswith(".toml"):
         name = str(Path(declared.job_file.path).parent / name)
+    else:
+        name = _own_card(declared, name) or name
     try:
         return material(name)
     except Problem as problem:
         raise problem if problem.path else declared.job_file.wrong(("material",), problem.says) from None
+
+
+def _own_card(declared: Declared, name: str) -> str | None:
+    """The shop's own card of that name: a file NAME.toml beside job.toml or shop.toml."""
+    if name.endswith(".toml") or "/" in name or "\\" in name:
+        return None
+    files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
+    beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)
+    return next((str(path) for path in beside if path.is_file() and str(path) not in {f.path for f in files}), None)
 
 
 def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:

@@ -12,6 +12,7 @@ import pytest
 from gclint.judge.compile_packs import shipped_packs
 from gclint.setup.numbers import numbers
 from gclint.setup.quantities import quantities
+from gclint.shipped import folder
 
 Gclint = Callable[..., tuple[int, str, str]]
 DECLARED = ("--material", "beech", "--tool", "1: flat 6mm 2fl up-cut", "--stock", "60 x 20 x 9 mm at -10 -10")
@@ -141,9 +142,40 @@ def test_material_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:
     assert "cured-epoxy" in out
     card = gclint("material", "cured-epoxy")[1]
     assert narrow(card)
-    assert re.search(r"0\.042 to 0\.1 mm +common practice +1\n", card)
+    assert re.search(r"0\.042 to 0\.1 mm +common practice +2\n", card)
     assert "SOURCES ---" in card
     assert "CAUTIONS ---" in card
+
+
+def test_material_check(here: Path, gclint: Gclint) -> None:
+    text = (folder() / "materials" / "beech.toml").read_text(encoding="utf-8")
+    card = here / "bog-oak.toml"
+    card.write_text(text.replace('name = "beech"', 'name = "bog-oak"'), encoding="utf-8")
+    code, out, err = gclint("material", "check", str(card))
+    assert (code, err) == (0, "")
+    assert "bog-oak" in out
+    card.write_text(text.replace('high = "0.28 mm"', 'high = "0.10 mm"'), encoding="utf-8")
+    code, out, err = gclint("material", "check", "bog-oak.toml")
+    line = 1 + text[: text.index('high = "0.28 mm"')].count("\n")
+    assert (code, err) == (1, "")
+    assert f"bog-oak.toml, line {line}, column 54: chip.high: the limit falls" in " ".join(out.split())
+    card.write_text(text.replace("[depth]", "[deptj]"), encoding="utf-8")
+    code, out, err = gclint("material", "check", "bog-oak.toml")
+    assert (code, out) == (2, "")
+    assert 'nearest: "depth"' in err
+    assert gclint("material", "check")[0] == 2
+
+
+def test_a_shops_own_card_is_found_by_its_name(here: Path, gclint: Gclint) -> None:
+    text = (folder() / "materials" / "beech.toml").read_text(encoding="utf-8")
+    (here / "bog-oak.toml").write_text(text.replace('name = "beech"', 'name = "bog-oak"'), encoding="utf-8")
+    (here / "shop.toml").write_text('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 mm"\nflutes = 2\n')
+    (here / "job.toml").write_text('program = "a.nc"\nshop = "shop.toml"\nmaterial = "bog-oak"\n')
+    program = "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F300\nG1 X40 F1500\nG0 Z5\nM30\n"
+    (here / "a.nc").write_text(program)
+    assert gclint("check", "a.nc")[0] == 0
+    (here / "job.toml").write_text('program = "a.nc"\nshop = "shop.toml"\nmaterial = "bog-oa"\n')
+    assert gclint("check", "a.nc")[0] == 2
 
 
 def test_controller_lists_and_shows_cards(here: Path, gclint: Gclint) -> None:

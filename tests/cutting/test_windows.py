@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from gclint.cutting.windows import edge_window, floor_for, windows_for
-from gclint.setup.card import material
+from gclint.setup.card import material, material_from
 from gclint.setup.types import Tool, Window
+from gclint.shipped import folder
 
 OWN = Window(0.02, 0.05, "mm", "measured", "test cuts")
 
@@ -23,7 +26,7 @@ def test_between_two_diameters_the_limits_lie_on_a_straight_line() -> None:
 
 
 @pytest.mark.parametrize(
-    ("diameter", "known"), [(1.5, True), (12.7, True), (1.499, False), (12.71, False), (0.8, False)]
+    ("diameter", "known"), [(1.0, True), (12.7, True), (0.999, False), (12.71, False), (0.8, False)]
 )
 def test_nothing_is_extrapolated(diameter: float, known: bool) -> None:
     assert bool(windows_for(material("beech"), Tool(1, "flat", diameter)).chip) == known
@@ -36,7 +39,21 @@ def test_a_finishing_cut_has_its_own_floor() -> None:
 
 @pytest.mark.parametrize("shape", ["drill", "v", "burr", "drag"])
 def test_no_milling_window_for_what_is_no_mill(shape: str) -> None:
-    assert windows_for(material("beech"), Tool(1, shape, 6.0)).chip == {}
+    assert set(windows_for(material("beech"), Tool(1, shape, 6.0)).chip) == ({"drill"} if shape == "drill" else set())
+
+
+def test_a_card_may_give_a_window_to_one_operation(tmp_path: Path) -> None:
+    text = (folder() / "materials" / "beech.toml").read_text(encoding="utf-8")
+    row = '{ diameter = "6 mm", low = "0.03 mm", high = "0.08 mm", standing = "memory", source = "invented" }'
+    own = f"slot = [{row}]\n"
+    path = tmp_path / "own.toml"
+    path.write_text(text.replace("drill = [", f"{own}drill = [", 1), encoding="utf-8")
+    chip = windows_for(material_from(path), Tool(1, "flat", 6.0)).chip
+    assert low_high(chip["slot"]) == pytest.approx((0.03, 0.08))
+    assert low_high(chip["side"]) == pytest.approx((0.030, 0.13))
+    assert "drill" not in chip
+    drill = windows_for(material_from(path), Tool(1, "drill", 6.0)).chip["drill"]
+    assert low_high(drill) == pytest.approx((0.036, 0.24))
 
 
 def test_the_shops_own_windows_win() -> None:
