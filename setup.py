@@ -10,7 +10,9 @@ from setuptools import Extension, setup
 from setuptools.command.build_py import build_py
 
 HERE = Path(__file__).parent
-KERNELS = ["gclint.program.scan", "gclint.motion.modal", "gclint.motion.planner", "gclint.stock.sweep"]
+KERNELS = [
+    "gclint.program.scan", "gclint.motion.modal", "gclint.motion.follow", "gclint.motion.planner", "gclint.stock.sweep",
+]
 
 # Contracted multiply-adds would make the result depend on the machine's processor.
 flags = ["/O2"] if sys.platform == "win32" else ["-O3", "-ffp-contract=off", "-fno-math-errno", "-fno-trapping-math"]

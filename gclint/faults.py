@@ -19,8 +19,8 @@ KINDS: tuple[str, ...] = (
     "comment-unclosed",  # an opening bracket with no closing one on its line
     "comment-leftover",  # text behind a comment that closed early, or a bracket that closes nothing: it is read as code
     "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII in code)
-    "expression",  # the block holds a parameter or an expression: not executed yet
-    "flow",  # the block holds an O word, a call, a loop or a jump: what follows is not executed yet
+    "expression",  # the block holds a parameter or an expression: followed, nothing is wrong with it
+    "flow",  # the block holds an O word, a call, a loop or a jump: followed, nothing is wrong with it
     "line-too-long",  # a = characters
     "block-unmoving",  # block-delete '/' line: read, not executed
     # made by interpreting
@@ -43,6 +43,14 @@ KINDS: tuple[str, ...] = (
     "compensation-on",  # moves under G41 or G42: the tool's real path is not the programmed one; not judged yet
     "value-out-of-range",  # negative S or T or dwell, P of G10 outside 1..9, a coordinate beyond 1e6 mm ...
     "feed-zero",  # F0 or a negative F
+    # made by following parameters, expressions and flow
+    "expression-unreadable",  # a block that holds a parameter, an expression or flow and cannot be read as such
+    "expression-impossible",  # a division by zero, a root of a negative number ...: the value is unknown
+    "parameter-impossible",  # an index that is no parameter; a = the index, NaN where it is computed
+    "parameter-unset",  # read before anything set it; a = its number, NaN where it has a name
+    "value-unknown",  # a value that is known only when the program runs; a = the parameter
+    "flow-unmatched",  # a call or jump to what is not there, a loop or branch that is not opened or closed
+    "bound-reached",  # the program goes on longer than is followed; a = the bound
     "no-motion-mode",  # axis words with no motion mode in force
     "code-refused",  # the controller's card says that it refuses this code, word or habit; the block is not executed
     "code-ignored",  # the card says that it takes this code, word or habit and does nothing

@@ -2,25 +2,31 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 
 from gclint.faults import FaultRows
+from gclint.motion.expand import FaultsOnce, follow, needs_following
 from gclint.motion.obey import obey
 from gclint.motion.table import Motion
 from gclint.problem import Problem
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.types import Assumed, Controller
+from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
+from gclint.setup.types import Assumed, Controller, Limits
 
 TOOLS_BY_T = Assumed(
     "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"
 )
 
 
-def interpret(program: Program, controller: Controller) -> Motion:
+def interpret(
+    program: Program, controller: Controller, limits: Limits | None = None, folder: Path | None = None
+) -> Motion:
     """Execute a program as `controller` would; positions start unknown, and nothing is raised for what it says.
 
     Only `controller.start_state` counts as stated at the start. Moves are bounded (2,000,000 and 30 per block, at
-    most 50,000,000): a program that asks for more stops there and says so.
+    most 50,000,000): a program that asks for more stops there and says so. Loops and calls are bounded by `limits`;
+    subprograms that the program does not hold are looked for in `folder` (None: nowhere).
     """
     try:
         from gclint.motion.modal import Interpreter
@@ -29,12 +35,19 @@ def interpret(program: Program, controller: Controller) -> Motion:
             "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
         ) from error
 
-    faults = FaultRows()
+    follows = needs_following(program)
+    faults = FaultsOnce() if follows else FaultRows()
     program, taken = obey(program, controller, faults)
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
-    run.run()
+    assumed = list(taken)
+    if follows:
+        assumed += follow(program, run, faults, limits or Limits(), folder).assumed
+    else:
+        run.run()
+    if by_t:
+        assumed.append(TOOLS_BY_T)
     columns = {name: column[: run.moves] for name, column in run.table.items()}
     events = {name: column[: run.events] for name, column in run.event_table.items()}
     return Motion(
@@ -44,7 +57,7 @@ def interpret(program: Program, controller: Controller) -> Motion:
         stopped_at=run.stopped_at,
         stopped_because=run.stopped_because,
         ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
-        assumed=(*taken, TOOLS_BY_T) if by_t else taken,
+        assumed=tuple(assumed),
     )
 
 
@@ -57,7 +70,7 @@ def executed_words(program: Program, letter: str) -> np.ndarray[tuple[int], np.d
     """Values of all words of one letter in blocks that can be executed."""
     words = np.flatnonzero(program.word_letter == ord(letter))
     block = np.searchsorted(program.block_word, words, side="right") - 1
-    skipped = program.block_flags[block] & (DELETED | EXPRESSION | FLOW | BROKEN | BEHIND_END)
+    skipped = program.block_flags[block] & (DELETED | BROKEN | BEHIND_END)
     return np.asarray(program.word_value[words[skipped == 0]])
 
 

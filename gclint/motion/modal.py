@@ -153,6 +153,7 @@ class Interpreter:
 
     # what comes out
     executed = cython.declare(cython.Py_ssize_t, visibility="public")
+    most = cython.declare(cython.Py_ssize_t, visibility="public")  # moves
     most_blocks = cython.declare(cython.Py_ssize_t, visibility="public")
     table = cython.declare(dict, visibility="readonly")
     event_table = cython.declare(dict, visibility="readonly")
@@ -164,7 +165,6 @@ class Interpreter:
     ended = cython.declare(cython.bint, visibility="public")
     room: cython.Py_ssize_t
     event_room: cython.Py_ssize_t
-    most: cython.Py_ssize_t
     line: cython.int[::1]
     kind: cython.uchar[::1]
     plane_: cython.uchar[::1]
@@ -544,6 +544,13 @@ class Interpreter:
             return NAN
         return (self.pos[k] - self.shift[k]) / self.scale
 
+    def unknown(self, letter: cython.int) -> None:
+        """F (70) or S (83) is set to a value that is not known before the run."""
+        if letter == 70:
+            self.feed, self.feed_told = NAN, True
+        else:
+            self.speed = NAN
+
     def forget(self) -> None:
         """What the machine did is not known: neither is where it stands."""
         k: cython.int
@@ -627,7 +634,7 @@ class Interpreter:
             self.fault("word-conflict", self.group_word[NONMODAL])
             good = False
         for k in range(X, X + 3):
-            if self.present & (1 << k) and not fabs(self.val[k] * self.scale) <= FARTHEST:
+            if self.present & (1 << k) and fabs(self.val[k] * self.scale) > FARTHEST:  # NaN: not known before the run
                 self.fault("value-out-of-range", self.word[k])
                 good = False
         return good

@@ -146,6 +146,14 @@ class Controller(Struct, frozen=True):
         return self.states.get(name, self.other_codes if name[:1] in "GM" and name[1:2].isdigit() else "does")
 
 
+class Limits(Struct, frozen=True):
+    """How far a program with loops and calls is followed before gclint gives up and says so."""
+
+    blocks: int = 5_000_000  # executed
+    calls: int = 50  # inside each other
+    moves: int = 50_000_000
+
+
 class Stock(Struct, frozen=True):
     """The blank as a box in work coordinates, mm. None: unknown."""
 

@@ -1,0 +1,283 @@
+"""Programs with parameters, expressions or flow: feeds the follower what it asks for and hears what is wrong."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from gclint.faults import CODE, FaultRows
+from gclint.motion.beside import find
+from gclint.motion.plan import WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
+from gclint.problem import Problem
+from gclint.program.code import OP, Code, Unreadable, bare, parse
+from gclint.program.table import BROKEN, EXPRESSION, FLOW, Program
+from gclint.setup.types import Assumed, Limits
+
+MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
+MOST_FILES = 100  # subprograms in files beside
+MOST_PARSED = 50_000  # blocks with expressions or flow
+MOST_TOLD = 1000  # faults of one kind on one line, in a loop
+
+BECAUSE = {
+    "branch-unknown": "which way the program goes from here depends on a value that is known only when it runs",
+    "flow-unmatched": "this line calls or jumps to what is not there, or opens or closes what has no partner",
+    "blocks": "over {most:,} blocks come before the end of the program (`[limits] blocks` in shop.toml raises it)",
+    "calls": "over {most:,} calls lie inside each other (`[limits] calls` in shop.toml raises it)",
+    "moves": "over {most:,} moves come before the end of this line (`[limits] moves` in shop.toml raises it)",
+    "parsed": "over {most:,} lines with expressions or flow are too many to follow",
+    "": "this line asks for what gclint does not follow (a macro at every move, or a call without P)",
+}
+
+
+class FaultsOnce(FaultRows):
+    """As FaultRows; of one kind and place only the first 1000 are kept, since a loop tells the same again."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.told: dict[tuple[int, int, int], int] = {}
+
+    def add(self, kind: int, line: int, start: int, end: int, a: float = np.nan, b: float = np.nan) -> None:
+        count = self.told[kind, line, start] = self.told.get((kind, line, start), 0) + 1
+        if count <= MOST_TOLD:
+            super().add(kind, line, start, end, a, b)
+
+
+def needs_following(program: Program) -> bool:
+    """Whether any block holds what the interpreter alone cannot execute."""
+    return bool(np.any(program.block_flags & (EXPRESSION | FLOW) & ~(program.block_flags & BROKEN)))
+
+
+@dataclass
+class Host:
+    """What the follower asks; see `gclint.motion.follow`."""
+
+    interpreter: Any
+    faults: FaultRows
+    limits: Limits
+    folder: Path | None
+    plans: list[Plan] = field(default_factory=list)
+    tables: list[Padded] = field(default_factory=list)
+    subs: list[tuple[int, int]] = field(default_factory=list)
+    packed: float = 0.0  # repeats in front of the program number of M98
+    known: dict[tuple[int, str], int] = field(default_factory=dict)
+    slots: dict[str, int] = field(default_factory=lambda: {"<_value>": 0})
+    locals: dict[str, int] = field(default_factory=dict)
+    assumed: list[Assumed] = field(default_factory=list)
+    call: tuple[int, int, int] = (0, 0, 0)
+    parsed: int = 0
+
+    def add(self, program: Program) -> int:
+        self.tables.append(padded(program))
+        self.plans.append(plan(program, self.plans[-1].loops if self.plans else 0))
+        return len(self.plans) - 1
+
+    # what the follower asks
+
+    def enter(self, file: int, caller: int, block: int) -> Padded:
+        """The columns of a file; rows made in a file beside stand at the call in the program itself."""
+        if file == 0:
+            self.call = (0, 0, 0)
+        elif caller == 0 and block >= 0:
+            text, start = text_of(self.plans[0].program, block)
+            self.call = (int(self.plans[0].program.block_line[block]), start, start + len(text.rstrip()))
+        self.interpreter.tell_from(*self.call)
+        self.interpreter.use(self.tables[file])
+        # the last entry of block_word belongs to the block behind; `use` reads one block fewer
+        return self.tables[file]
+
+    def code_of(self, file: int, block: int) -> tuple[Any, ...]:
+        made, table = self.plans[file], self.tables[file]
+        line = self.call[0] or int(table.block_line[block])
+        text, start = text_of(made.program, block)
+        kept, at = bare(text)
+        self.parsed += 1
+        if self.parsed > MOST_PARSED:
+            self.bound("parsed", file, block)
+            return _ready(line, [(OP["stop"], 3)], 0, [], start, at)
+        try:
+            parsed = parse(kept)
+        except Unreadable as wrong:
+            place = start + at[min(wrong.at, len(at) - 1)]
+            self._fault("expression-unreadable", file, block, place)
+            flow = made.program.block_flags[block] & FLOW
+            letters = np.arange(table.block_word[block], table.block_word[block + 1]) if not flow else []
+            words = [
+                (chr(table.word_letter[w]), int(table.word_start[w]), int(table.word_end[w])) for w in letters
+            ][:WORDS_OF_A_BLOCK]
+            code: Code = [(OP["stop"], 4)] if flow else [
+                each for row in range(len(words)) for each in ((OP["const"], np.nan), (OP["word"], row))
+            ] + [(OP["step"], 0)] * bool(words)  # fmt: skip
+            return _ready(line, code, 0, words, 0, None)
+        if len(parsed.words) > WORDS_OF_A_BLOCK:
+            return _ready(line, [(OP["stop"], 0)], 0, [], start, at)
+        entry = 0
+        if block in made.flow:
+            code, entry = made.flow[block]
+        elif parsed.kind == "items":
+            code = list(parsed.code)
+            if code[-1:] == [(OP["goto"], 0)] and code[-2][0] == OP["const"]:
+                to = self.target(file, block, code[-2][1])
+                code[-2:] = [(OP["jump"], to)] if to >= 0 else [(OP["stop"], 2)]
+        elif parsed.kind == "call":
+            sub = self.sub(file, parsed.key)
+            code = [*parsed.code, (OP["call"], sub)]
+        else:
+            code = [(OP["stop"], 2)]
+        if any(operation == OP["stop"] and number == 2 for operation, number in code):
+            self._fault("flow-unmatched", file, block)
+        if self.plans[-1].loops > MOST_LOOPS or (parsed.names and not self._slots(parsed.names)):
+            code, entry = [(OP["stop"], 0)], 0
+        named = (OP["named"], OP["existsn"], OP["setn"])
+        code = [
+            (operation, float(self._slot(parsed.names[int(number)])) if operation in named else number)
+            for operation, number in code
+        ]
+        return _ready(line, code, entry, list(parsed.words), start, at)
+
+    def _slot(self, name: str) -> int:
+        return self.slots[name] if name.startswith("<_") else MOST_GLOBALS + self.locals[name]
+
+    def _slots(self, names: tuple[str, ...]) -> bool:
+        for name in names:
+            table = self.slots if name.startswith("<_") else self.locals
+            table.setdefault(name, len(table))
+        return len(self.slots) <= MOST_GLOBALS and len(self.locals) <= MOST_LOCALS
+
+    def target(self, file: int, block: int, number: float) -> int:
+        return self.plans[file].target(number, block)
+
+    def sub(self, file: int, key: str) -> int:
+        """A subprogram of O words, in this file, in any file read so far, or in a file beside that bears its name."""
+        if (file, key) in self.known:
+            return self.known[file, key]
+        place = next(
+            ((at, made.subs[key]) for at, made in self._from(file) if key in made.subs),
+            None,
+        )
+        if place is None:
+            name = key.strip("<>")
+            beside = self._beside((name,) if key.startswith("<") else (f"o{name}", name))
+            if beside is not None:
+                place = (beside, self.plans[beside].subs.get(key, 0))
+        return self._know((file, key), place)
+
+    def program(self, file: int, block: int, number: float) -> int:
+        """The program that M98 or G65 calls. A habit packs repeats before the last four digits of P (from memory)."""
+        self.packed = 0.0
+        if not 0 <= number < 1e9 or number != int(number):
+            return -1
+        found = self._program(file, int(number))
+        if found < 0 and number >= 10_000:
+            found = self._program(file, int(number) % 10_000)
+            self.packed = float(int(number) // 10_000)
+        return found
+
+    def _program(self, file: int, number: int) -> int:
+        key = f"P{number}"
+        if (file, key) in self.known:
+            return self.known[file, key]
+        place = next(((at, made.numbers[number]) for at, made in self._from(file) if number in made.numbers), None)
+        if place is None:
+            beside = self._beside((f"o{number}", f"o{number:04d}", f"{number}", f"{number:04d}"))
+            if beside is not None:
+                place = (beside, self.plans[beside].numbers.get(number, 0))
+        return self._know((file, key), place)
+
+    def _from(self, file: int) -> list[tuple[int, Plan]]:
+        return sorted(enumerate(self.plans), key=lambda each: (each[0] != file, each[0]))
+
+    def _know(self, key: tuple[int, str], place: tuple[int, int] | None) -> int:
+        if place is not None:
+            self.subs.append(place)
+        self.known[key] = len(self.subs) - 1 if place is not None else -1
+        return self.known[key]
+
+    def _beside(self, names: tuple[str, ...]) -> int | None:
+        if len(self.plans) > MOST_FILES:
+            return None
+        try:
+            program = find(self.folder, names)
+        except Problem:
+            return None
+        if program is None or program.data == self.plans[0].program.data:
+            return None
+        self.assumed.append(
+            Assumed("subprogram", program.name, "it lies beside the program; what is found in it stands at its call")
+        )
+        return self.add(program)
+
+    # what the follower tells
+
+    def tell(self, kind: str, file: int, block: int, number: float) -> None:
+        self._fault(kind, file, block, a=number)
+
+    def stop(self, kind: str, file: int, block: int) -> None:
+        if kind == "flow-unmatched":
+            self._fault(kind, file, block)
+        self._stop(kind, file, block, 0)
+
+    def bound(self, which: str, file: int, block: int) -> None:
+        most = {"blocks": self.limits.blocks, "calls": self.limits.calls, "parsed": MOST_PARSED}[which]
+        self._fault("bound-reached", file, min(block, len(self.plans[file].program.block_line) - 1), a=most)
+        self._stop(which, file, block, most)
+
+    def main_ends(self, file: int, block: int) -> None:
+        line = int(self.plans[file].program.block_line[block])
+        again = Assumed("M99", "the end of the program", f"line {line} would start the program again and again")
+        if again not in self.assumed:
+            self.assumed.append(again)
+
+    def _stop(self, why: str, file: int, block: int, most: int) -> None:
+        program = self.plans[file].program
+        line = int(program.block_line[min(block, len(program.block_line) - 1)])
+        where = f" ({program.name} line {line})" if file else ""
+        if not self.interpreter.stopped_at:
+            self.interpreter.stopped_at = self.call[0] or line
+            self.interpreter.stopped_because = BECAUSE[why].format(most=most) + where
+
+    def _fault(self, kind: str, file: int, block: int, at: int = -1, a: float = np.nan) -> None:
+        if file:
+            line, start, end = self.call
+        else:
+            program = self.plans[0].program
+            text, start = text_of(program, block)
+            line, end = int(program.block_line[block]), start + len(text.rstrip())
+            start = at if at >= 0 else start + len(text) - len(text.lstrip())
+        self.faults.add(CODE[kind], line, start, max(end, start), a)
+
+
+def _ready(
+    line: int, code: Code, entry: int, words: list[tuple[str, int, int]], start: int, at: list[int] | None
+) -> tuple[Any, ...]:
+    code = [*code, (OP["end"], 0)]
+    places = [(start + at[a], start + at[b - 1] + 1) if at else (a, b) for _, a, b in words]
+    return (
+        line,
+        np.array([operation for operation, _ in code], np.uint8),
+        np.array([number for _, number in code], np.float64),
+        np.array([ord(letter) for letter, _, _ in words], np.uint8),
+        np.array([a for a, _ in places], np.int32),
+        np.array([b for _, b in places], np.int32),
+        entry,
+    )
+
+
+def follow(program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None) -> Host:
+    """Run the interpreter over a program that has parameters, expressions or flow."""
+    from gclint.motion.follow import Follower
+
+    host = Host(interpreter, faults, limits, folder)
+    host.add(program)
+    vacant = re.search(rb"#[ \t]*0(?![0-9.])", program.data) is not None
+    interpreter.most = max(limits.moves, 4 * len(program.block_line))
+    follower = Follower(host, interpreter, MOST_LOCALS, MOST_GLOBALS, MOST_LOOPS, limits.calls, vacant)
+    follower.run(limits.blocks)
+    if interpreter.moves >= interpreter.most:
+        block = int(np.searchsorted(program.block_line, interpreter.stopped_at))
+        host.tell("bound-reached", 0, block, interpreter.most)
+        interpreter.stopped_because = BECAUSE["moves"].format(most=interpreter.most)
+    return host

@@ -1,0 +1,205 @@
+"""The plan of one file with flow: where loops and branches lead, where subprograms and line numbers are."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
+from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, Program
+
+WORDS_OF_A_BLOCK = 512
+STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
+NUMBERS = re.compile(rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]+))?", re.M | re.I)
+FLOW_BEHIND = re.compile(
+    rb"[ \t]*(?:sub|endsub|call|return|if|elseif|else|endif|while|endwhile|do|repeat|endrepeat|break|continue)", re.I
+)
+
+
+@dataclass
+class Padded:
+    """The columns of a program with room for one more block behind, into which words with values are written."""
+
+    block_line: Column
+    block_word: Column
+    block_flags: Column
+    word_letter: Column
+    word_value: Column
+    word_start: Column
+    word_end: Column
+
+
+def padded(program: Program) -> Padded:
+    words = int(program.block_word[-1]) if len(program.block_word) else 0
+
+    def longer(column: Column, more: int) -> Column:
+        return np.concatenate((column, np.zeros(more, column.dtype)))
+
+    return Padded(
+        longer(program.block_line, 1),
+        np.append(program.block_word, np.int32(words)).astype(np.int32),
+        program.block_flags,
+        longer(program.word_letter, WORDS_OF_A_BLOCK),
+        longer(program.word_value, WORDS_OF_A_BLOCK),
+        longer(program.word_start, WORDS_OF_A_BLOCK),
+        longer(program.word_end, WORDS_OF_A_BLOCK),
+    )
+
+
+@dataclass
+class Plan:
+    """What `flow` says of each block with structure: its code, and the entry of one reached from above."""
+
+    program: Program
+    flow: dict[int, tuple[Code, int]] = field(default_factory=dict)
+    subs: dict[str, int] = field(default_factory=dict)  # O word to the block behind `sub`
+    lines: dict[int, list[int]] = field(default_factory=dict)  # N numbers to blocks
+    numbers: dict[int, int] = field(default_factory=dict)  # program numbers to blocks
+    loops: int = 0
+
+    def target(self, number: float, block: int) -> int:
+        """The block with this line number, the next below or else the first; -1 where there is none."""
+        places = self.lines.get(round(number), []) if abs(number) < 1e9 else []
+        if not places:
+            return -1
+        return places[bisect_right(places, block) % len(places)]
+
+
+def text_of(program: Program, block: int) -> tuple[str, int]:
+    """The line a block stands on, one character for each byte, and the byte offset of its first."""
+    line = int(program.block_line[block])
+    start = int(program.line_start[line - 1])
+    return program.data[start : int(program.line_start[line])].decode("latin-1"), start
+
+
+@dataclass
+class _Open:
+    kind: str
+    key: str
+    block: int
+    parsed: Parsed
+    leaving: list[int] = field(default_factory=list)  # blocks with `break`
+    again: list[int] = field(default_factory=list)  # blocks with `continue`
+    branch: tuple[int, Parsed] | None = None  # the last if or elseif without its next branch
+    ends: list[int] = field(default_factory=list)  # elseif and else: reached from above they go to the endif
+
+
+def plan(program: Program, first_loop: int) -> Plan:
+    """Match what opens and closes; a word of flow that finds no partner stops whoever comes to it."""
+    made = Plan(program, loops=first_loop)
+    _find_numbers(made)
+    opened: list[_Open] = []
+    flags = program.block_flags
+    for block in np.flatnonzero((flags & FLOW != 0) & (flags & (DELETED | BROKEN | BEHIND_END) == 0)).tolist():
+        text = bare(text_of(program, block)[0])[0]
+        if not STRUCTURE.match(text):
+            continue
+        try:
+            parsed = parse(text)
+        except Unreadable:
+            continue
+        _place(made, opened, block, parsed)
+    for each in opened:
+        made.flow[each.block] = ([(OP["stop"], 2)], 0)
+    return made
+
+
+def _find_numbers(made: Plan) -> None:
+    program = made.program
+    starts = program.line_start
+    for found in NUMBERS.finditer(program.data):
+        line = int(np.searchsorted(starts, found.start(2), side="right"))
+        block = int(np.searchsorted(program.block_line, line))
+        if found[1] in b"Nn":
+            made.lines.setdefault(int(found[2].replace(b" ", b"").replace(b"\t", b"")), []).append(block)
+            number = found[3]
+        else:
+            number = found[2].replace(b" ", b"").replace(b"\t", b"")
+        if number and not FLOW_BEHIND.match(program.data, found.end()):
+            made.numbers.setdefault(int(number), block)
+
+
+def _place(made: Plan, opened: list[_Open], block: int, parsed: Parsed) -> None:
+    kind, key = parsed.kind, parsed.key
+    stop: tuple[Code, int] = ([(OP["stop"], 2)], 0)
+    if kind in ("sub", "if", "repeat", "do"):
+        opened.append(_Open(kind, key, block, parsed, branch=(block, parsed) if kind == "if" else None))
+        if kind == "do":
+            made.flow[block] = ([], 0)
+        elif kind == "sub":
+            made.subs.setdefault(key, block + 1)
+        return
+    if kind == "while":
+        if opened and opened[-1].kind == "do" and opened[-1].key == key:
+            loop = opened.pop()
+            made.flow[block] = ([*parsed.code, (OP["jump-if"], loop.block + 1)], 0)
+            _leave(made, loop, block + 1, block)
+        else:
+            opened.append(_Open(kind, key, block, parsed))
+        return
+    if kind == "return":
+        code: Code = [*parsed.code, (OP["return"], float(bool(parsed.code)))]
+        made.flow[block] = (code, 0)
+        return
+    if kind in ("break", "continue"):
+        for each in reversed(opened):
+            if each.kind in ("while", "do", "repeat") and each.key == key:
+                (each.leaving if kind == "break" else each.again).append(block)
+                return
+        made.flow[block] = stop
+        return
+    if kind not in ("endsub", "elseif", "else", "endif", "endwhile", "endrepeat"):
+        return
+    partner = {"endsub": "sub", "endwhile": "while", "endrepeat": "repeat"}.get(kind, "if")
+    if not opened or opened[-1].kind != partner or opened[-1].key != key:
+        made.flow[block] = stop
+        return
+    if kind in ("elseif", "else"):
+        _branch(made, opened[-1], block, parsed)
+        return
+    last = opened.pop()
+    if kind == "endsub":
+        made.flow[last.block] = ([(OP["jump"], block + 1)], 0)
+        made.flow[block] = ([*parsed.code, (OP["return"], float(bool(parsed.code)))], 0)
+    elif kind == "endif":
+        made.flow[block] = ([], 0)
+        if last.branch is not None:
+            _condition(made, last.branch, block)
+        for each in last.ends:
+            code, entry = made.flow[each]
+            made.flow[each] = ([*code, (OP["end"], 0), (OP["jump"], block)], len(code) + 1)
+    elif kind == "endwhile":
+        made.flow[last.block] = ([*last.parsed.code, (OP["jump-if-not"], block + 1)], 0)
+        made.flow[block] = ([(OP["jump"], last.block)], 0)
+        _leave(made, last, block + 1, last.block)
+    else:
+        number = made.loops
+        made.loops += 1
+        made.flow[last.block] = ([*last.parsed.code, (OP["repeat"], block + 1), (OP["const"], number)], 0)
+        made.flow[block] = ([(OP["again"], last.block + 1), (OP["const"], number)], 0)
+        _leave(made, last, block + 1, block)
+
+
+def _leave(made: Plan, loop: _Open, behind: int, again: int) -> None:
+    for block in loop.leaving:
+        made.flow[block] = ([(OP["jump"], behind)], 0)
+    for block in loop.again:
+        made.flow[block] = ([(OP["jump"], again)], 0)
+
+
+def _condition(made: Plan, branch: tuple[int, Parsed], otherwise: int) -> None:
+    made.flow[branch[0]] = ([*branch[1].code, (OP["else-if-not"], otherwise)], 0)
+
+
+def _branch(made: Plan, opened: _Open, block: int, parsed: Parsed) -> None:
+    if opened.branch is None:  # behind an else
+        made.flow[block] = ([(OP["stop"], 2)], 0)
+        return
+    _condition(made, opened.branch, block)
+    opened.branch = (block, parsed) if parsed.kind == "elseif" else None
+    opened.ends.append(block)
+    made.flow.setdefault(block, ([], 0))
