@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem
@@ -56,7 +57,7 @@ def trace(
     from gclint.program.read import read
     from gclint.report.tables import Tables
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, resolve
+    from gclint.setup.resolve import controller_of, limits_of, resolve
     from gclint.stock.engage import engage
 
     declared = declare(options, path)
@@ -65,7 +66,7 @@ def trace(
         program = read(data, name)
     except Problem as problem:
         raise Unreadable(problem.says, problem.path, problem.line, problem.column) from None
-    motion = interpret(program, controller_of(declared))
+    motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
     setup = resolve(declared, program, motion)
     told("timing")
     timing = pace(motion, setup)
@@ -74,6 +75,11 @@ def trace(
     told("working out the chips")
     cutting = load(motion, timing, engagement, setup)
     return Tables(program, motion, setup, timing, engagement, cutting)
+
+
+def folder_of(path: str | None) -> Path | None:
+    """The job's folder, where subprograms in files beside the program are looked for; none for standard input."""
+    return Path(path).parent if path else None
 
 
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:

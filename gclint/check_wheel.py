@@ -8,7 +8,13 @@ from __future__ import annotations
 import importlib
 import sys
 
-KERNELS = ("gclint.program.scan", "gclint.motion.modal", "gclint.motion.planner", "gclint.stock.sweep")
+KERNELS = (
+    "gclint.program.scan",
+    "gclint.motion.modal",
+    "gclint.motion.follow",
+    "gclint.motion.planner",
+    "gclint.stock.sweep",
+)
 PROGRAM = b"G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F200\nG1 X20 F900\nG0 X40\nG0 Z5\nM5\nM30\n"
 
 

@@ -27,8 +27,11 @@ NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
 UNFOLLOWED = {
-    "expression": ("lines with parameters or expressions", "a program without parameters: they are not worked out yet"),
-    "flow": ("lines with subprograms, loops or jumps", "a program without them: they are not followed yet"),
+    "parameter-unset": ("what depends on a parameter that is never set", "a program that sets what it reads"),
+    "value-unknown": (
+        "what depends on a value known only at the machine",
+        "nothing: results of probing and offsets are known only when the program runs",
+    ),
     "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
     "compensation-on": ("cuts under G41 or G42", "a program whose path is already shifted by the tool's radius"),
     "position-unknown": ("moves from a position that is not known", "an absolute position (G90) before them"),

@@ -104,9 +104,9 @@ class Host:
             place = start + at[min(wrong.at, len(at) - 1)]
             self._fault("expression-unreadable", file, block, place)
             flow = made.program.block_flags[block] & FLOW
-            letters = np.arange(table.block_word[block], table.block_word[block + 1]) if not flow else []
+            rows = range(int(table.block_word[block]), 0 if flow else int(table.block_word[block + 1]))
             words = [
-                (chr(table.word_letter[w]), int(table.word_start[w]), int(table.word_end[w])) for w in letters
+                (chr(table.word_letter[w]), int(table.word_start[w]), int(table.word_end[w])) for w in rows
             ][:WORDS_OF_A_BLOCK]
             code: Code = [(OP["stop"], 4)] if flow else [
                 each for row in range(len(words)) for each in ((OP["const"], np.nan), (OP["word"], row))
@@ -266,8 +266,10 @@ def _ready(
     )
 
 
-def follow(program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None) -> Host:
-    """Run the interpreter over a program that has parameters, expressions or flow."""
+def follow(
+    program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None
+) -> list[Assumed]:
+    """Run the interpreter over a program that has parameters, expressions or flow; gives what was taken for granted."""
     from gclint.motion.follow import Follower
 
     host = Host(interpreter, faults, limits, folder)
@@ -280,4 +282,4 @@ def follow(program: Program, interpreter: Any, faults: FaultRows, limits: Limits
         block = int(np.searchsorted(program.block_line, interpreter.stopped_at))
         host.tell("bound-reached", 0, block, interpreter.most)
         interpreter.stopped_because = BECAUSE["moves"].format(most=interpreter.most)
-    return host
+    return host.assumed

@@ -16,8 +16,24 @@ if not cython.compiled:
     raise ImportError("gclint.motion.follow is a kernel and must be compiled")
 
 import numpy as np
-from cython.cimports.libc.math import acos, asin, atan2, ceil, cos, exp, fabs, floor, fmod, isfinite, isnan, log, pow
-from cython.cimports.libc.math import sin, sqrt, tan
+from cython.cimports.libc.math import (
+    acos,
+    asin,
+    atan2,
+    ceil,
+    cos,
+    exp,
+    fabs,
+    floor,
+    fmod,
+    isfinite,
+    isnan,
+    log,
+    pow,
+    sin,
+    sqrt,
+    tan,
+)
 
 from gclint.program.code import OP
 
@@ -352,7 +368,7 @@ class Follower:
                         b = NAN
                     self.stack[top] = b
                     top += 1
-                elif op == _exists or op == _existsx or op == _existsn:
+                elif _exists <= op <= _existsn:
                     if op == _existsn:
                         b = self.names[self.slot(cython.cast(cython.int, a))]
                     else:
@@ -361,7 +377,7 @@ class Follower:
                             a = self.stack[top]
                         n = self.index(a)
                         b = self.values[n] if n >= 0 else UNSET
-                    self.stack[top] = 0.0 if b == UNSET or b == VACANT else 1.0
+                    self.stack[top] = 1.0 if fabs(b) != VACANT else 0.0
                     top += 1
                 elif _plus <= op <= _le:
                     top -= 1
@@ -371,7 +387,7 @@ class Follower:
                 elif op == _atan2:
                     top -= 1
                     self.stack[top - 1] = atan2(plain(self.stack[top - 1]), plain(self.stack[top])) / DEGREE
-                elif op == _set or op == _setx or op == _setn:
+                elif _set <= op <= _setn:
                     top -= 1
                     b = self.stack[top]
                     if op == _setx:
@@ -432,7 +448,7 @@ class Follower:
                     k = cython.cast(cython.int, a)
                     if 0 < k < LOCALS:
                         self.staged[k] = self.stack[top]
-                elif op == _call or op == _program or op == _macro:
+                elif _call <= op <= _macro:
                     b = 1.0
                     if op == _call:
                         n = cython.cast(cython.int, a)
@@ -511,7 +527,9 @@ class Follower:
             block = there
 
     @cython.cfunc
-    def go(self, kind: cython.int, sub: cython.int, times: cython.double, behind: cython.Py_ssize_t) -> cython.Py_ssize_t:
+    def go(
+        self, kind: cython.int, sub: cython.int, times: cython.double, behind: cython.Py_ssize_t
+    ) -> cython.Py_ssize_t:
         """Into a subprogram: O words and G65 give it locals of its own, M98 does not."""
         k: cython.int
         d: cython.int

@@ -12,6 +12,7 @@ from gclint.motion.obey import obey
 from gclint.motion.table import Motion
 from gclint.problem import Problem
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
+from gclint.setup.numbers import usual_limits
 from gclint.setup.types import Assumed, Controller, Limits
 
 TOOLS_BY_T = Assumed(
@@ -35,15 +36,14 @@ def interpret(
             "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
         ) from error
 
-    follows = needs_following(program)
-    faults = FaultsOnce() if follows else FaultRows()
+    faults = FaultsOnce() if needs_following(program) else FaultRows()
     program, taken = obey(program, controller, faults)
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
     assumed = list(taken)
-    if follows:
-        assumed += follow(program, run, faults, limits or Limits(), folder).assumed
+    if needs_following(program):
+        assumed += follow(program, run, faults, limits or usual_limits(), folder)
     else:
         run.run()
     if by_t:

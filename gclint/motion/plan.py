@@ -14,7 +14,9 @@ from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, Program
 
 WORDS_OF_A_BLOCK = 512
 STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
-NUMBERS = re.compile(rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]+))?", re.M | re.I)
+NUMBERS = re.compile(
+    rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?", re.M | re.I
+)
 FLOW_BEHIND = re.compile(
     rb"[ \t]*(?:sub|endsub|call|return|if|elseif|else|endif|while|endwhile|do|repeat|endrepeat|break|continue)", re.I
 )
@@ -169,9 +171,9 @@ def _place(made: Plan, opened: list[_Open], block: int, parsed: Parsed) -> None:
         made.flow[block] = ([], 0)
         if last.branch is not None:
             _condition(made, last.branch, block)
-        for each in last.ends:
-            code, entry = made.flow[each]
-            made.flow[each] = ([*code, (OP["end"], 0), (OP["jump"], block)], len(code) + 1)
+        for end in last.ends:
+            code, _ = made.flow[end]
+            made.flow[end] = ([*code, (OP["end"], 0), (OP["jump"], block)], len(code) + 1)
     elif kind == "endwhile":
         made.flow[last.block] = ([*last.parsed.code, (OP["jump-if-not"], block + 1)], 0)
         made.flow[block] = ([(OP["jump"], last.block)], 0)

@@ -97,8 +97,8 @@ def bare(text: str) -> tuple[str, list[int]]:
     whole = "".join(kept)
     lead = re.match(r"/?[1-9]?(?:N[0-9]+)?", whole) if whole.startswith("/") else re.match(r"(?:N[0-9.]+)?", whole)
     cut = lead.end() if lead else 0
-    tail = re.search(r"\*[0-9]+$", whole)  # a checksum, unless an expression ends here
-    end = tail.start() if tail and whole[tail.start() - 1 : tail.start()] not in "]*" and "=" not in whole else len(whole)
+    tail = re.search(r"(?<![\]*])\*[0-9]+$", whole) if "=" not in whole else None  # a checksum
+    end = tail.start() if tail else len(whole)
     return whole[cut:end], [*at[cut:end], len(text)]
 
 

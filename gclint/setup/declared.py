@@ -202,6 +202,14 @@ class WindowTable(Table, frozen=True):
     drill: OperationWindow | None = None
 
 
+class LimitsTable(Table, frozen=True):
+    """How far programs with loops and calls are followed."""
+
+    blocks: Annotated[int, Meta(ge=1, le=2_000_000_000)] | None = None
+    calls: Annotated[int, Meta(ge=1, le=1000)] | None = None
+    moves: Annotated[int, Meta(ge=1, le=50_000_000)] | None = None
+
+
 class Shop(Table, frozen=True):
     """shop.toml: the machine, its spindle, its tools, and what its own test cuts have shown."""
 
@@ -209,6 +217,7 @@ class Shop(Table, frozen=True):
     spindle: SpindleTable | None = None
     tool: tuple[ToolTable, ...] = ()
     windows: dict[str, dict[str, WindowTable]] = msgspec.field(default_factory=dict)
+    limits: LimitsTable | None = None
 
 
 class AboveTable(Table, frozen=True):

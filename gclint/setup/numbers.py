@@ -6,6 +6,7 @@ from functools import cache
 
 from msgspec import Struct
 
+from gclint.setup.types import Limits
 from gclint.shipped import folder
 
 
@@ -23,6 +24,11 @@ def numbers() -> dict[str, Number]:
     from gclint.setup.toml_file import load
 
     return load(folder() / "model" / "numbers.toml", dict[str, Number], "list of numbers")
+
+
+def usual_limits() -> Limits:
+    """How far a program with loops and calls is followed where the shop says nothing."""
+    return Limits(*(int(numbers()[f"most_{name}"].value) for name in ("blocks", "calls", "moves")))
 
 
 def model_number(name: str) -> float:

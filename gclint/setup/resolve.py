@@ -23,6 +23,7 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
+from gclint.setup.numbers import usual_limits
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
 from gclint.setup.types import (
@@ -34,6 +35,7 @@ from gclint.setup.types import (
     DialMark,
     Hold,
     KeepOut,
+    Limits,
     Machine,
     Setup,
     Spindle,
@@ -44,6 +46,14 @@ if TYPE_CHECKING:
     from gclint.program.table import Program
 
 DRILL_ANGLE = 118.0  # degrees, where a drill's point angle is not declared
+
+
+def limits_of(declared: Declared) -> Limits:
+    """How far programs with loops and calls are followed: as the shop says, else as usual."""
+    usual, own = usual_limits(), declared.shop.limits if declared.shop else None
+    if own is None:
+        return usual
+    return Limits(own.blocks or usual.blocks, own.calls or usual.calls, own.moves or usual.moves)
 
 
 def controller_of(declared: Declared) -> Controller:

@@ -149,9 +149,9 @@ class Controller(Struct, frozen=True):
 class Limits(Struct, frozen=True):
     """How far a program with loops and calls is followed before gclint gives up and says so."""
 
-    blocks: int = 5_000_000  # executed
-    calls: int = 50  # inside each other
-    moves: int = 50_000_000
+    blocks: int  # executed
+    calls: int  # inside each other
+    moves: int
 
 
 class Stock(Struct, frozen=True):

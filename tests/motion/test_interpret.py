@@ -142,7 +142,7 @@ def test_absolute_arc_centres() -> None:
 
 
 def test_flow_stops_interpreting() -> None:
-    m = run(STATED + "G0 X0 Y0 Z5\nM98 P10\nX5\n")
+    m = run(STATED + "G0 X0 Y0 Z5\nM98 P10\nX5\n")  # there is no program 10
     assert len(m) == 1
     assert m.stopped_at == 3
     assert "calls" in m.stopped_because
