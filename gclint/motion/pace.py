@@ -40,6 +40,7 @@ def pace(motion: Motion, setup: Setup) -> Timing:
         motion,
         _rests(motion),
         np.empty(len(motion) + 1),
+        np.empty(len(motion) + 1),
         seconds,
         peak,
         None if machine.acceleration is None else _three(machine.acceleration, np.inf),

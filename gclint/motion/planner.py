@@ -11,6 +11,7 @@ For a helix of flat share c, r becomes r/c and a becomes a/c, or the third axis'
 Corners: a circle tangent to both moves that misses the corner by the declared deviation d has r = d s/(1 - s), with
 s = sin(half the angle between the moves); it may take up no more than half of the shorter move. Where moves are shorter
 than `span`, what turns is the direction over `span`, as long as the path stays within d of it: the rest is rounding.
+On that circle, v^2/a tan(half the turn) before and behind the corner, there is no acceleration along the path.
 """
 
 from __future__ import annotations
@@ -27,6 +28,7 @@ HALF_PI = cython.declare(cython.double, 1.5707963267948966)
 DEGREE = cython.declare(cython.double, 0.017453292519943295)
 FAST = cython.declare(cython.double, 1e30)  # a squared speed that limits nothing
 STRAIGHT = cython.declare(cython.double, 1e-12)  # sin2 of half a turn that is none
+FLAT = cython.declare(cython.double, 1e-4)  # sin2 of half a turn too slight to ask which axis takes it
 MOST_STEPS = cython.declare(cython.int, 32)  # moves looked at on each side of a corner between short ones
 
 # Kinds of gclint.motion.table as C numbers.
@@ -79,6 +81,7 @@ class Planner:
     length: cython.double[::1]
     rest: cython.uchar[::1]  # [n + 1] 1: the machine stands before this move; 2: exact path, no corner is cut
     entry: cython.double[::1]  # [n + 1] w at the beginning of each move
+    bend: cython.double[::1]  # [n + 1] length taken up by the corner there, on each side of it, by w
     seconds: cython.double[::1]  # in: set speed, mm/s; on the way: acceleration; out: time
     peak: cython.double[::1]  # on the way: largest w; out: fastest speed reached, mm/s
 
@@ -96,12 +99,14 @@ class Planner:
     before: cython.double[3]  # direction at the end of the move before
     rho: cython.double  # r/c of an arc; 0 for a line
 
-    def __init__(self, motion, rest, entry, seconds, peak, acceleration, feed_limit, rapid_limit, deviation, span):
+    def __init__(
+        self, motion, rest, entry, bend, seconds, peak, acceleration, feed_limit, rapid_limit, deviation, span
+    ) -> None:
         self.kind, self.plane = motion.kind, motion.plane
         self.x0, self.y0, self.z0 = motion.x0, motion.y0, motion.z0
         self.x1, self.y1, self.z1 = motion.x1, motion.y1, motion.z1
         self.cu, self.cv, self.sweep, self.length = motion.cu, motion.cv, motion.sweep, motion.length
-        self.rest, self.entry, self.seconds, self.peak = rest, entry, seconds, peak
+        self.rest, self.entry, self.bend, self.seconds, self.peak = rest, entry, bend, seconds, peak
         self.planned = acceleration is not None
         self.deviation, self.span, self.weakest = deviation, span, FAST
         k: cython.int
@@ -131,6 +136,7 @@ class Planner:
             if stop == 1:
                 last = -1
             cap = self.seconds[i]
+            self.bend[i] = 0.0
             if self.length[i] == 0:
                 self.entry[i] = 0.0 if last < 0 else FAST
                 continue
@@ -145,13 +151,13 @@ class Planner:
             if last >= 0 and self.planned:
                 limit = min(self.peak[last], cap)
                 limit = self.corner(last, i, limit, stop == 2)
-                w = self.reach(last, self.entry[last])
+                w = self.reach(last, self.entry[last], self.bend[last], self.bend[i])
                 limit = min(limit, w)
             self.entry[i] = limit
             last, stop = i, 0
             for k in range(3):
                 self.before[k] = self.end[k]
-        self.entry[self.length.shape[0]] = 0.0
+        self.entry[self.length.shape[0]] = self.bend[self.length.shape[0]] = 0.0
         return 0
 
     @cython.cfunc
@@ -273,16 +279,20 @@ class Planner:
 
     @cython.cfunc
     @cython.inline
-    def reach(self, i: cython.Py_ssize_t, w: cython.double) -> cython.double:
-        """w at the far end of a move that is entered with w, at most its cap."""
+    def reach(
+        self, i: cython.Py_ssize_t, w: cython.double, near: cython.double, far: cython.double
+    ) -> cython.double:
+        """w at the far end of a move that is entered with w, at most its cap; `near` and `far`: bends of its ends."""
         a: cython.double = self.seconds[i]
         rho: cython.double
         turned: cython.double
-        if self.kind[i] <= LINE or a >= FAST:
-            return min(self.peak[i], w + 2.0 * a * self.length[i])
+        if a >= FAST:
+            return self.peak[i]
         rho = self.radius(i)
-        if rho == 0:
-            return min(self.peak[i], w + 2.0 * a * self.length[i])
+        if rho == 0:  # from w' = w + 2 a (length - near w - far w')
+            near, far = min(1.0, a * near), min(1.0, a * far)
+            w = (w * (1.0 - 2.0 * near) + 2.0 * a * self.length[i]) / (1.0 + 2.0 * far)
+            return min(self.peak[i], max(w, 0.0))
         turned = asin(min(1.0, w / (a * rho))) + 2.0 * self.length[i] / rho
         return self.peak[i] if turned >= HALF_PI else min(self.peak[i], a * rho * sin(turned))
 
@@ -295,27 +305,37 @@ class Planner:
         two = cython.declare(cython.double[3])
         k: cython.int
         room: cython.double = min(self.length[last], self.length[i])
-        both: cython.bint = self.kind[last] <= LINE and self.kind[i] <= LINE
+        w: cython.double
+        wide: cython.double
+        sharp: cython.double
         for k in range(3):
             one[k], two[k] = self.before[k], self.start[k]
         if exact:
-            return self.turn(one, two, 0.0, FAST, limit)
-        if not both:
-            return self.turn(one, two, self.deviation, FAST, limit)
-        if room < self.span and self.widen(last, i, one, two):
-            room = self.span
-        return self.turn(one, two, self.deviation, 0.5 * room, limit)
+            return self.turn(i, one, two, 0.0, FAST, limit)
+        w = self.turn(i, one, two, self.deviation, 0.5 * room, limit)
+        if w == limit or room >= self.span or self.kind[last] > LINE or self.kind[i] > LINE:
+            return w
+        sharp = self.bend[i]
+        if self.widen(last, i, one, two):
+            wide = self.turn(i, one, two, self.deviation, 0.5 * self.span, limit)
+            if wide > w:
+                self.bend[i] *= room / self.span  # its part of the turn
+                return wide
+        self.bend[i] = sharp
+        return w
 
     @cython.cfunc
     def turn(
         self,
+        i: cython.Py_ssize_t,
         one: cython.double[3],
         two: cython.double[3],
         deviation: cython.double,
         room: cython.double,
         limit: cython.double,
     ) -> cython.double:
-        """w through a turn from one direction to another; `room` is how far from the corner it may begin."""
+        """w through a turn from one direction to another; `room` is how far from the corner it may begin.
+        Sets the bend of the corner before move i."""
         k: cython.int
         q: cython.double = 0.0  # sin2 of half the turn
         s: cython.double
@@ -329,13 +349,15 @@ class Planner:
         for k in range(3):
             q += (two[k] - one[k]) * (two[k] - one[k])
         q *= 0.25
+        self.bend[i] = 0.0
         if q < STRAIGHT:
             return limit
         if q >= 1.0 - STRAIGHT or deviation <= 0:
             return 0.0
         s = sqrt(1.0 - q)
         r = min(deviation * s * (1.0 + s) / q, room * s / sqrt(q))
-        if self.weakest * r >= limit:
+        if q < FLAT and self.weakest * r >= limit:
+            self.bend[i] = sqrt(q) / (s * self.weakest)
             return limit
         # The largest share of the acceleration towards the centre that each axis takes anywhere on that circle.
         cos_turn = 1.0 - 2.0 * q
@@ -347,7 +369,10 @@ class Planner:
             if one[k] * two[k] < 0:
                 most = sqrt(one[k] * one[k] + n0 * n0)
             needed = max(needed, most * self.inverse[k])
-        return min(limit, r / needed) if needed > 0 else limit
+        if needed == 0:
+            return limit
+        self.bend[i] = needed * sqrt(q) / s
+        return min(limit, r / needed)
 
     @cython.cfunc
     def widen(
@@ -420,6 +445,7 @@ class Planner:
         i: cython.Py_ssize_t
         w0: cython.double
         w1: cython.double = 0.0
+        far: cython.double = 0.0
         cap: cython.double
         a: cython.double
         for i in range(self.length.shape[0] - 1, -1, -1):
@@ -430,37 +456,47 @@ class Planner:
                 continue
             cap = self.peak[i]
             if isnan(cap):
-                w1 = self.entry[i] = 0.0
+                w1 = self.entry[i] = far = 0.0
                 self.seconds[i] = NAN
                 continue
             if not self.planned:
                 self.peak[i] = sqrt(cap)
                 self.seconds[i] = self.length[i] / self.peak[i]
                 continue
-            w0 = min(self.entry[i], self.reach(i, w1))
+            w0 = min(self.entry[i], self.reach(i, w1, far, self.bend[i]))
             self.entry[i] = w0
             a = self.seconds[i]
             if a >= FAST:
                 self.seconds[i] = self.length[i] / sqrt(cap)
                 self.peak[i] = sqrt(cap)
             elif self.kind[i] <= LINE or self.radius(i) == 0:
-                self.time_line(i, w0, w1, cap, a)
+                self.time_line(i, w0, w1, cap, a, far)
             else:
                 self.time_arc(i, w0, w1, cap, a, self.radius(i))
-            w1 = w0
+            w1, far = w0, self.bend[i]
         return 0
 
     @cython.cfunc
     @cython.inline
     def time_line(
-        self, i: cython.Py_ssize_t, w0: cython.double, w1: cython.double, cap: cython.double, a: cython.double
+        self,
+        i: cython.Py_ssize_t,
+        w0: cython.double,
+        w1: cython.double,
+        cap: cython.double,
+        a: cython.double,
+        far: cython.double,
     ) -> cython.int:
-        length: cython.double = self.length[i]
-        top: cython.double = min(cap, 0.5 * (w0 + w1) + a * length)
+        v0: cython.double = sqrt(w0)
+        v1: cython.double = sqrt(w1)
+        near: cython.double = min(self.bend[i], 1.0 / a)
+        far = min(far, 1.0 / a)
+        length: cython.double = self.length[i] - near * w0 - far * w1
+        top: cython.double = max(w0, max(w1, min(cap, 0.5 * (w0 + w1) + a * length)))
         v: cython.double = sqrt(top)
         level: cython.double = length - (top - 0.5 * (w0 + w1)) / a
         self.peak[i] = v
-        self.seconds[i] = (2.0 * v - sqrt(w0) - sqrt(w1)) / a + (level / v if level > 0 else 0.0)
+        self.seconds[i] = near * v0 + far * v1 + (2.0 * v - v0 - v1) / a + (level / v if level > 0 else 0.0)
         return 0
 
     @cython.cfunc

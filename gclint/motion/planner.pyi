@@ -9,6 +9,7 @@ class Planner:
         motion: Motion,
         rest: Bytes,
         entry: Floats,
+        bend: Floats,
         seconds: Floats,
         peak: Floats,
         acceleration: Sequence[float] | None,

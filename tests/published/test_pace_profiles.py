@@ -7,9 +7,11 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 import pytest
 
 from gclint.motion.pace import pace
+from gclint.motion.planner import Planner
 from gclint.motion.timing import Timing
 from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
 from tests.motion.run import STATED, run
@@ -48,29 +50,14 @@ def test_fastest_round_an_arc(radius: float, feed: float) -> None:
 # motion firmware rounds to 0.4. Angles between the moves; 180 is straight on.
 @pytest.mark.parametrize(("angle", "speed"), [(90, 3.474), (120, 5.685), (135, 7.790), (150, 11.905), (170, 36.18)])
 def test_speed_through_a_corner(angle: float, speed: float) -> None:
-    """The second move is so long that the speed it is entered with shows in its time.
-
-    One of the moves lies along an axis, so that the acceleration towards the centre is once that axis' own.
-    """
+    """One of the moves lies along an axis, so that the acceleration towards the centre is once that axis' own."""
     turn = math.radians(180 - angle)
-    text = f"G1 Y100 F6000\nX{100 * math.sin(turn):.6f} Y{100 + 100 * math.cos(turn):.6f}\n"
-    timing = timed(text, 500, 0.01)
-    a = 500 * min(1 / abs(math.sin(turn)), 1 / abs(math.cos(turn))) if turn > 1e-9 else 500  # along the second move
-    top = 100.0  # mm/s
-    # 100 mm = (top2 - v2) / 2a + level + top2 / 2a, and the time is (top - v)/a + level/top + top/a
-    v = entered_with(float(timing.seconds[-1]), a, top, 100.0)
-    assert v == pytest.approx(speed, rel=2e-3)
-
-
-def entered_with(seconds: float, a: float, top: float, length: float) -> float:
-    """Speed at the start of a move that ends at rest, from its time, by halving."""
-    low, high = 0.0, top
-    for _ in range(80):
-        v = (low + high) / 2
-        level = length - (2 * top**2 - v**2) / (2 * a)
-        taken = (top - v) / a + level / top + top / a
-        low, high = (v, high) if taken > seconds else (low, v)
-    return (low + high) / 2
+    end = f"X{100 * math.sin(turn):.6f} Y{100 + 100 * math.cos(turn):.6f}"
+    motion = run(STATED + f"G0 X0 Y0 Z0\nG1 Y100 F6000\n{end}\n")
+    entry, bend, peak = (np.empty(4) for _ in range(3))
+    rest, set_speed = np.zeros(4, np.uint8), np.full(3, 100.0)
+    Planner(motion, rest, entry, bend, set_speed, peak, [500.0] * 3, [np.inf] * 3, [np.nan] * 3, 0.01, 0.25).run()
+    assert math.sqrt(entry[2]) == pytest.approx(speed, rel=2e-4)
 
 
 def test_straight_on_and_back() -> None:
