@@ -50,7 +50,7 @@ def law_of(force: Force | None) -> Law | None:
         return Law(float(force.kc11), float(force.kc11), float(force.exponent), thinnest)
     if force.low is None:
         return None
-    return Law(float(force.low), float(force.high or force.low), 0.0, thinnest)
+    return Law(float(force.low), float(force.high or force.low), float(force.exponent or 0.0), thinnest)
 
 
 def specific_force(kc11: float, exponent: float, h: Values) -> Column:

@@ -102,7 +102,7 @@ class Depth(Row, frozen=True):
 
 
 class Force(Row, frozen=True):
-    """Specific cutting force: kc = kc11 h^-exponent, or a plain range."""
+    """Specific cutting force: kc = kc11 h^-exponent, or a range; with an exponent the range is one of kc11."""
 
     standing: Standing
     source: str
@@ -243,7 +243,8 @@ def _faults(card: Card) -> list[tuple[tuple[str | int, ...], str]]:
             faults.append((("chip_floor", "points"), "at least one point is needed"))
         if any(b.edge_speed <= a.edge_speed for a, b in pairwise(points)):
             faults.append((("chip_floor", "points"), "the edge speeds must rise from point to point"))
-    if card.force and (card.force.kc11 is None) != (card.force.exponent is None):
+    force = card.force
+    if force and (force.kc11 is not None or force.low is None) and (force.kc11 is None) != (force.exponent is None):
         faults.append((("force",), "kc11 and exponent go together"))
     return faults
 
@@ -345,5 +346,6 @@ def describe(material: Material) -> list[CardRow]:
     if force and force.kc11 is not None:
         add("specific cutting force kc1.1", f"{force.kc11:g}, exponent {force.exponent:g}", "N/mm2", force)
     elif force and force.low is not None:
-        add("specific cutting force", f"{force.low:g} to {force.high or force.low:g}", "N/mm2", force)
+        law = "" if force.exponent is None else f" kc1.1, exponent {force.exponent:g},"
+        add(f"specific cutting force{law}".rstrip(","), f"{force.low:g} to {force.high or force.low:g}", "N/mm2", force)
     return rows
