@@ -8,19 +8,24 @@ from collections.abc import Callable
 import numpy as np
 from msgspec import Struct
 
-from gclint.cutting.advice import advise_chip, feed_for_chip
+from gclint.columns import Bools
+from gclint.cutting.advice import Feeds, Part, fastest, marks_that_do, nearest_to, other_speed, same_speed
 from gclint.cutting.formulas import ramp_length
-from gclint.cutting.mechanics import law_of
+from gclint.cutting.window import runnable
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, SetWord
-from gclint.judge.places import find_word
+from gclint.judge.parts import parts_of
+from gclint.judge.places import Word, find_word
 from gclint.judge.wording import amount
 from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
-from gclint.setup.numbers import model_number
 
 MOST_PASSES = 20  # beyond that another tool is the answer
 ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
+SAFE = 0.99  # of a greatest feed
+MOST_WORDS = 1000
+NEAR = 1.5  # a window narrower than this is told by both its ends
+MOST_TOLD = 3  # feeds named in one sentence
 
 
 class Worst(Struct, frozen=True, eq=False):
@@ -63,11 +68,38 @@ class Worst(Struct, frozen=True, eq=False):
         steps = math.floor(value / step + 1e-9) if down else math.ceil(value / step - 1e-9)
         return round(steps * step, 4)
 
-    def set_feeds(self, to: float) -> list[SetWord]:
-        """The same new F for every word that governs a place of this finding."""
-        lines = self.governing or (self.feed_line,)
+    def word_of(self, feed: float) -> float:
+        """mm/min that can be run as it stands, as an F of this program."""
+        return round(feed / 25.4 if self.inch else feed, 4)
+
+    def set_feeds(self, to: float, lines: tuple[int, ...] = ()) -> list[SetWord]:
+        """The same new F for every word that governs a place of this finding, or for those on `lines`."""
+        lines = lines or self.governing or (self.feed_line,)
         words = [(line, find_word(self.chain.program, line, ("F",))) for line in lines]
         return [SetWord(line, "F", word.value if word else None, to) for line, word in words]
+
+
+    def parts(self) -> tuple[Part, ...]:
+        """What the F words of this finding govern, as one part; empty where nothing is known."""
+        lines = self.governing or (self.feed_line,)
+        moved = np.isin(self.chain.motion.feed_line, lines)
+        return parts_of(self.row, moved, one=True)
+
+    def parts_of_speed(self) -> tuple[Part, ...]:
+        """What the S words of this finding govern, one part for each F."""
+        return parts_of(self.row, self._with_speed(), one=False)
+
+    def _with_speed(self) -> Bools:
+        """[moves] that run with an S of this finding; on a dial all that run at its speed."""
+        m, true = self.chain.motion, self.chain.cutting.true_speed_of
+        if self.chain.setup.spindle.kind == "dial":
+            return np.asarray(true == true[self.move])
+        return np.asarray(m.speed == m.speed[self.move])
+
+    def speed_words(self) -> list[Word]:
+        lines = np.unique(self.chain.motion.speed_line[self._with_speed()])
+        words = (find_word(self.chain.program, int(line), ("S",)) for line in lines[lines > 0][:MOST_WORDS])
+        return [word for word in words if word is not None]
 
 
 def feed_name(value: float, inch: bool) -> str:
@@ -80,38 +112,63 @@ def feed_shown(worst: Worst, feed: float) -> str:
 
 def chip_feed(worst: Worst) -> Change | None:
     """A feed that puts the chip inside its window at the true speed, or the speeds that do at this feed."""
-    h, setup = worst.number("h_ex"), worst.chain.setup
-    low, high = worst.number("chip_low"), worst.number("chip_high")
-    flutes, feed, thin = worst.number("tool.flutes"), worst.number("set_feed"), h < low
-    if not (flutes > 0 and feed > 0):
+    h, thin = worst.number("h_ex"), worst.number("h_ex") < worst.number("chip_low")
+    parts, speed = worst.parts(), worst.number("true_speed")
+    if not parts or not speed > 0:
         return None
-    advice = advise_chip(
-        thin, _clean(worst.number("fz")), _clean(h), int(flutes), worst.number("true_speed"), feed,
-        None if math.isnan(low) else _clean(low), None if math.isnan(high) else _clean(high),
-        setup.spindle, setup.machine, setup.dial, worst.inch,
-    )  # fmt: skip
-    if not worst.plain_feed():
-        return Change(f"{'Raise' if thin else 'Lower'} the feed: {advice.text}.")
+    part, spindle = parts[0], worst.chain.setup.spindle
+    feeds = same_speed(part, worst.inch)
+    verb = "Raise" if thin else "Lower"
+    texts: list[str] = []
     sets: list[SetWord] = []
-    if advice.feed is not None:
-        to = advice.feed / 25.4 if worst.inch else advice.feed
-        sets += worst.set_feeds(math.ceil(to * 10) / 10 if thin else math.floor(to * 10) / 10)
-    if advice.speed is not None:
-        line = int(worst.chain.motion.speed_line[worst.move])
-        word = find_word(worst.chain.program, line, ("S",)) if line else None
-        if word is not None:
-            sets.append(SetWord(line, "S", word.value, advice.speed))
-    text = advice.text.rstrip(".")
-    if sets and sets[0].word == "F":
-        was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
-        best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
-        feeds = sum(each.word == "F" for each in sets)
-        where = f"line {sets[0].line}" + (f" and {feeds - 1} more lines" if feeds > 1 else "")
-        slower = ""
-        if thin and worst.number("edge_speed") > worst.number("edge_high"):
-            slower = " The edge is too fast as well: at a slower speed less feed is enough."
-        return Change(f"{'Raise' if thin else 'Lower'} the feed on {where}: {was}{text}.{best}{slower}", tuple(sets))
-    return Change(f"{text[:1].upper()}{text[1:]}.", tuple(sets))
+    if feeds.to is not None and (feeds.to > part.feed) == thin:
+        texts.append(_feed_words(worst, feeds, thin))
+        sets = worst.set_feeds(worst.word_of(feeds.to)) if worst.plain_feed() else []
+    marks = marks_that_do(worst.parts_of_speed(), worst.chain.setup.dial, speed) if spindle.kind == "dial" else ()
+    if marks:
+        chip = _clean(h * speed / marks[0].speed)
+        shown = f"{chip / 25.4:.4f} in" if worst.inch else f"{chip:.3f} mm"
+        texts.append(f"dial {marks[0].mark} with the feed as it is (chip {shown})")
+    if not texts:
+        made = other_pair(worst, nearest_to(speed))
+        return made or Change(f"{_nothing_helps(worst, feeds)}")
+    text = ", or ".join(texts)
+    if not worst.plain_feed():
+        return Change(f"{verb} the feed: {text}.")
+    if not sets:
+        return Change(f"{text[:1].upper()}{text[1:]}.")
+    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
+    best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
+    count = len(sets)
+    where = f"line {sets[0].line}" + (f" and {count - 1} more line{'s' if count > 2 else ''}" if count > 1 else "")
+    slower = ""
+    if thin and worst.number("edge_speed") > worst.number("edge_high"):
+        slower = " The edge is too fast as well: at a slower speed less feed is enough."
+    return Change(f"{verb} the feed on {where}: {was}{text}.{best}{slower}", tuple(sets))
+
+
+def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
+    """'F1855 or more at dial F': the limit itself, on its safe side, and the other one where it is near."""
+    dial = worst.chain.setup.dial
+    at = f" at dial {dial}" if dial else ""
+    near, far = (feeds.low, feeds.high) if thin else (feeds.high, feeds.low)
+    edge = worst.feed_word(near, down=not thin)
+    if thin and math.isfinite(far) and far < near * NEAR:
+        return f"F{edge:g} to F{worst.feed_word(far, down=True):g}{at}"
+    return f"F{edge:g} {'or more' if thin else 'or less'}{at}"
+
+
+def _nothing_helps(worst: Worst, feeds: Feeds) -> str:
+    """Which limit to move, where no feed and no speed is inside."""
+    flutes = worst.number("tool.flutes")
+    if 0 < feeds.high < feeds.low < math.inf and flutes > 1:
+        fewer = math.floor(flutes * feeds.high / feeds.low + 1e-9)
+        if fewer >= 1:
+            flutes_shown = f"{fewer} flute{'s' if fewer > 1 else ''}"
+            return f"No feed and no speed of this machine does: use a tool with {flutes_shown}."
+    if worst.chain.setup.spindle.kind == "dial":
+        return "No feed and no dial mark of this machine brings the chip into its window: take fewer flutes."
+    return "No feed at any speed of this spindle brings the chip into its window: take fewer flutes or a lighter cut."
 
 
 def _clean(value: float) -> float:
@@ -119,52 +176,57 @@ def _clean(value: float) -> float:
     return float(f"{value:.6g}")
 
 
-def slower_edge(worst: Worst) -> Change | None:
-    """The fastest speed that keeps the edge within its limit, with a feed that keeps the chip."""
-    setup, true = worst.chain.setup, worst.number("true_speed")
-    limit = true * worst.number("edge_high") / worst.number("edge_speed")
-    if not limit > 0:
+def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = False) -> Change | None:
+    """A speed, with a feed for every F that goes with it, at which all their places are inside; None: there is none."""
+    parts, present = worst.parts_of_speed(), worst.number("true_speed")
+    if not parts or not present > 0:
         return None
-    feed, h, low = worst.number("set_feed"), worst.number("h_ex"), worst.number("chip_low")
+    pairs = other_speed(parts, order, worst.inch, present if scaled else None)
+    if pairs is None or abs(pairs.speed - present) <= 1e-6 * present:
+        return None
     sets: list[SetWord] = []
-    if setup.spindle.kind == "dial":
-        marks = [mark for mark in setup.spindle.dial if mark.true <= limit]
-        if not marks:
-            return None
-        best = max(marks, key=lambda mark: mark.true)
-        to, text = best.true, f"Set the dial to {best.mark} ({best.true:g} rev/min)"
+    if pairs.mark:
+        text = f"Set the dial to {pairs.mark} ({pairs.speed:g} rev/min)"
     else:
-        to = math.floor(limit / 100) * 100.0
-        if to <= 0 or to < (setup.spindle.low or 0):
+        words = worst.speed_words()
+        if not words:
             return None
-        line = int(worst.chain.motion.speed_line[worst.move])
-        word = find_word(worst.chain.program, line, ("S",)) if line else None
-        text = f"Lower the speed to S{to:g}"
-        if word is not None:
-            sets.append(SetWord(line, "S", word.value, to))
-    if not feed > 0:
-        return Change(f"{text}.", tuple(sets))
-    thin = h < low and worst.number("fz") > 0
-    if thin:  # the same chip would still be too thin: the feed that puts it right at the slower speed
-        high = worst.number("chip_high")
-        aim = low + (high - low) * model_number("aim") if math.isfinite(high) else low
-        wanted = feed_for_chip(aim, h / worst.number("fz"), worst.number("tool.flutes"), to)
-        scale = wanted / feed
-    else:
-        scale = to / true
-    f_word = worst.feed_word(feed * scale, down=False)
-    if sets:  # every feed that this speed goes with, in proportion
-        words = (find_word(worst.chain.program, line, ("F",)) for line in worst.governing)
-        unit = 25.4 if worst.inch else 1.0
-        sets += [
-            SetWord(word.line, "F", word.value, worst.feed_word(word.value * unit * scale, down=False))
-            for word in words
-            if word is not None and word.value > 0
-        ]
-    so_that = "so that the chip is right as well" if thin else "so that the chip stays"
-    return Change(
-        f"{text}, and F{feed_shown(worst, feed)} to {feed_name(f_word, worst.inch)}, {so_that}.", tuple(sets)
-    )
+        text = f"{'Lower' if pairs.speed < present else 'Raise'} the speed to S{pairs.speed:g}"
+        sets += [SetWord(word.line, "S", word.value, pairs.speed) for word in words]
+    told: list[str] = []
+    for part, feed in zip(parts, pairs.feeds):
+        to = worst.word_of(feed)
+        same = abs(feed - part.feed) <= 1e-6 * part.feed
+        told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to {feed_name(to, worst.inch)}'}")
+        if not same and worst.plain_feed():
+            sets += worst.set_feeds(to, part.lines[:MOST_WORDS])
+    more = f" and {len(told) - MOST_TOLD} more feeds" if len(told) > MOST_TOLD else ""
+    joined = ", ".join(told[:MOST_TOLD]) + more
+    return Change(f"{text}, and {joined}, so that every chip is right.", tuple(sets) if worst.plain_feed() else ())
+
+
+def slower_edge(worst: Worst) -> Change | None:
+    """The fastest speed that keeps the edge within its limit, with feeds that keep the chips."""
+    made = other_pair(worst, fastest, scaled=True)
+    if made is not None:
+        return made
+    allowed = [one for part in worst.parts_of_speed() for one in part.window.allowed()]
+    if not allowed:
+        return None
+    best = max(allowed, key=lambda one: one.speed)
+    what = f"Set the dial to {best.mark}" if best.mark else f"Lower the speed to S{best.speed:g}"
+    return Change(f"{what} ({best.speed:g} rev/min) or less; no feed there keeps every other limit, so take less depth "
+                  "or width as well.")  # fmt: skip
+
+
+def faster_edge(worst: Worst) -> Change | None:
+    """The slowest speed at which the edge is fast enough, with feeds that keep the chips."""
+    return other_pair(worst, lambda n: n, scaled=True)
+
+
+def reachable_pair(worst: Worst) -> Change | None:
+    """A speed at which the feed that is really reached still gives a chip, and feeds to go with it."""
+    return other_pair(worst, nearest_to(worst.number("true_speed")))
 
 
 def plunge_feed(worst: Worst) -> Change | None:
@@ -228,19 +290,20 @@ def less_load(of: str) -> Callable[[Worst], Change | None]:
 
     def change(worst: Worst) -> Change | None:
         low, high, limit = worst.number(f"{of}_low"), worst.number(f"{of}_high"), worst.high
-        material = worst.chain.setup.material
-        law = law_of(material.force) if material else None
-        middle = math.sqrt(low * high)
-        feed = min(worst.number("set_feed"), worst.number("feed"))
-        if law is None or not (0 < limit < middle < math.inf and feed > 0):
+        middle = math.sqrt(low * high) if low > 0 and high > 0 else math.nan
+        parts = worst.parts()
+        if not parts or not 0 < limit < middle < math.inf:
             return None
-        share = (limit / middle) ** (1.0 / (1.0 - law.mc))
-        floor = worst.number("chip_low")
-        if worst.plain_feed() and not worst.number("h_ex") * share < floor:
-            to = worst.feed_word(feed * share, down=True)
+        feeds = same_speed(parts[0], worst.inch)
+        if feeds.to is not None and feeds.to < parts[0].feed and worst.plain_feed():
+            most = runnable(feeds.high * SAFE, feeds.low, feeds.high, worst.inch)
+            to = worst.word_of(most if most is not None else feeds.to)
             sets = worst.set_feeds(to)
             was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
             return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
+        other = other_pair(worst, nearest_to(worst.number("true_speed")))
+        if other is not None:
+            return other
         ap = worst.number("ap")
         number = math.ceil(ROOM * middle / limit)
         if not ap > 0 or number > MOST_PASSES:
@@ -267,6 +330,8 @@ def start_spindle(worst: Worst) -> Change | None:
 ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "chip-feed": chip_feed,
     "slower-edge": slower_edge,
+    "faster-edge": faster_edge,
+    "reachable-pair": reachable_pair,
     "plunge-feed": plunge_feed,
     "ramp": ramp,
     "passes": passes,

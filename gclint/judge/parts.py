@@ -1,0 +1,93 @@
+"""The windows of what a finding's words govern: all places that one F, or one S, brings with it."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import numpy as np
+
+from gclint.columns import Bools, Column
+from gclint.cutting.advice import Part
+from gclint.cutting.mechanics import law_of
+from gclint.cutting.places import Bounds, of_pieces, window_at
+from gclint.cutting.table import OPERATION
+from gclint.judge.facts import View
+from gclint.setup.types import Sourced
+
+MOST_PLACES = 4000  # of more, every second or third is looked at
+TRANSIENT = 0.1  # share of the cut where the tool runs into or out of it: there a chip may be thin
+SHORT = 0.4  # diameters of cut that may lie over a limit
+BALLS = ("ball", "tapered-ball")
+
+
+@cache
+def bounds() -> Bounds:
+    """The limits that the shipped rules of loads hold a cut against."""
+    return Bounds(
+        _limit("tool-bends", "wall_limit"), _limit("tool-bends", "rough_limit"),
+        _limit("tool-breaks", "near"), _limit("spindle-stalls", "usable"),
+    )  # fmt: skip
+
+
+def _limit(rule: str, name: str) -> Sourced:
+    from gclint.judge.compile_packs import shipped_packs
+    from gclint.judge.language import quantity
+
+    found = next(one for pack in shipped_packs() for one in pack.rules if one.name == rule).text.limits[name]
+    value = quantity(found.value)[0] if isinstance(found.value, str) else float(found.value)
+    return Sourced(value, found.standing, found.source)
+
+
+def parts_of(row: View, moved: Bools, one: bool) -> tuple[Part, ...]:
+    """Milled pieces of the moves in `moved`, as one part, or as one for each set feed.
+
+    `row` is any row of the table of pieces. Empty where nothing is milled there or nothing of it is known.
+    """
+    chain = row.chain
+    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    known = np.isfinite(loads.h_ex) & (loads.h_ex > 0) & (loads.fz > 0) & np.isfinite(loads.true_speed)
+    rows = np.flatnonzero(moved[pieces.move] & known & (loads.operation <= OPERATION["finish"]))
+    if not len(rows):
+        return ()
+    feeds = m.feed[pieces.move[rows]]
+    if one:
+        worst = float(np.max(feeds)) if row.length != 1 else float(row.value("set_feed")[0])
+        return (_part(row, rows, worst),)
+    return tuple(_part(row, rows[feeds == feed], float(feed)) for feed in np.unique(feeds))
+
+
+def _part(row: View, rows: Column, feed: float) -> Part:
+    chain = row.chain
+    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    lines = np.unique(loads.governs[rows])
+    step = -(-len(rows) // MOST_PLACES)
+    rows = rows[::step]
+    number = m.tool[pieces.move[rows]]
+    wall = row.whole().value("bent_wall")[rows] == 1 if "bent_wall" in row.facts else np.ones(len(rows), bool)
+    law = law_of(chain.setup.material.force) if chain.setup.material else None
+    places = of_pieces(
+        loads, rows, number, pieces.length[rows] * step, m.feed[pieces.move[rows]], _skims(row, rows, number), wall,
+        chain.setup, bounds(),
+    )  # fmt: skip
+    known = [chain.setup.tools[int(n)].diameter for n in np.unique(number) if int(n) in chain.setup.tools]
+    short = SHORT * min(known, default=0.0)
+    window = window_at(places, law, chain.setup, bounds(), TRANSIENT, short)
+    speeds = loads.true_speed[rows].astype(np.float64)
+    return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
+
+
+def _skims(row: View, rows: Column, number: Column) -> Bools:
+    """Where the chip has no lower limit: dusty materials, and balls that finish a surface."""
+    chain = row.chain
+    pieces, operation = chain.engagement.pieces, chain.cutting.loads.operation
+    material = chain.setup.material
+    if material is not None and not material.thin_judged:
+        return np.ones(len(rows), bool)
+    skims = np.zeros(len(rows), bool)
+    for n in np.unique(number):
+        tool = chain.setup.tools.get(int(n))
+        if tool is not None and tool.shape in BALLS:
+            mine = number == n
+            light = pieces.ap[rows] <= 0.1 * tool.diameter
+            skims |= mine & (light | (operation[rows] != OPERATION["slot"]))
+    return skims
