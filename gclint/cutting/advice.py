@@ -38,6 +38,21 @@ def same_speed(part: Part, inch: bool = False, wanted: float | None = None) -> F
     return Feeds(low, high, runnable(aim(part.feed if wanted is None else wanted, low, high), low, high, inch))
 
 
+def without_broken(part: Part, but: tuple[str, ...]) -> Part:
+    """The part without the limits that it breaks already, but for those named: one thing is mended at a time."""
+    window = part.window
+    broken = []
+    for limit in window.limits:
+        low, high = Window((limit,), window.spindle, window.reached, window.weight, window.thin, window.thick).feeds(
+            part.speeds
+        )
+        if limit.name not in but and not low * (1 - SAME) <= part.feed <= high * (1 + SAME):
+            broken.append(limit.name)
+    kept = tuple(limit for limit in window.limits if limit.name not in broken)
+    alone = Window(kept, window.spindle, window.reached, window.weight, window.thin, window.thick)
+    return Part(part.feed, alone, part.speeds, part.lines)
+
+
 def marks_that_do(parts: Iterable[Part], dial: str | None, speed: float) -> tuple[Pair, ...]:
     """Marks at which every part is inside with its feed as it is, the nearest first."""
     parts = tuple(parts)

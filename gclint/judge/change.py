@@ -9,7 +9,8 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Bools
-from gclint.cutting.advice import Feeds, Part, fastest, marks_that_do, nearest_to, other_speed, same_speed
+from gclint.cutting import advice
+from gclint.cutting.advice import Feeds, Part, fastest, nearest_to, other_speed, same_speed
 from gclint.cutting.formulas import ramp_length
 from gclint.cutting.window import runnable
 from gclint.judge.chain import Chain
@@ -25,6 +26,8 @@ ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
 SAFE = 0.99  # of a greatest feed
 MOST_WORDS = 1000
 NEAR = 1.5  # a window narrower than this is told by both its ends
+LIMIT_OF = {"bend": "bending", "stress": "breaking", "power": "power"}
+CHIP = ("thinnest chip", "thickest chip")
 MOST_TOLD = 3  # feeds named in one sentence
 
 
@@ -118,13 +121,16 @@ def chip_feed(worst: Worst) -> Change | None:
         return None
     part, spindle = parts[0], worst.chain.setup.spindle
     feeds = same_speed(part, worst.inch)
+    if feeds.to is None:
+        feeds = same_speed(advice.without_broken(part, CHIP), worst.inch)
     verb = "Raise" if thin else "Lower"
     texts: list[str] = []
     sets: list[SetWord] = []
     if feeds.to is not None and (feeds.to > part.feed) == thin:
         texts.append(_feed_words(worst, feeds, thin))
         sets = worst.set_feeds(worst.word_of(feeds.to)) if worst.plain_feed() else []
-    marks = marks_that_do(worst.parts_of_speed(), worst.chain.setup.dial, speed) if spindle.kind == "dial" else ()
+    dialled = spindle.kind == "dial"
+    marks = advice.marks_that_do(worst.parts_of_speed(), worst.chain.setup.dial, speed) if dialled else ()
     if marks:
         chip = _clean(h * speed / marks[0].speed)
         shown = f"{chip / 25.4:.4f} in" if worst.inch else f"{chip:.3f} mm"
@@ -153,9 +159,8 @@ def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
     at = f" at dial {dial}" if dial else ""
     near, far = (feeds.low, feeds.high) if thin else (feeds.high, feeds.low)
     edge = worst.feed_word(near, down=not thin)
-    if thin and math.isfinite(far) and far < near * NEAR:
-        return f"F{edge:g} to F{worst.feed_word(far, down=True):g}{at}"
-    return f"F{edge:g} {'or more' if thin else 'or less'}{at}"
+    most = f" (at most F{worst.feed_word(far, down=True):g})" if thin and far < near * NEAR else ""
+    return f"F{edge:g} {'or more' if thin else 'or less'}{at}{most}"
 
 
 def _nothing_helps(worst: Worst, feeds: Feeds) -> str:
@@ -221,7 +226,12 @@ def slower_edge(worst: Worst) -> Change | None:
 
 def faster_edge(worst: Worst) -> Change | None:
     """The slowest speed at which the edge is fast enough, with feeds that keep the chips."""
-    return other_pair(worst, lambda n: n, scaled=True)
+    made = other_pair(worst, lambda n: n, scaled=True)
+    if made is not None:
+        return made
+    needed = worst.number("true_speed") * worst.number("edge_low") / worst.number("edge_speed")
+    return Change(f"Raise the speed to {needed:.0f} rev/min or more, and the feed with it so that the chip stays the "
+                  "same; or use a larger tool.")  # fmt: skip
 
 
 def reachable_pair(worst: Worst) -> Change | None:
@@ -294,16 +304,10 @@ def less_load(of: str) -> Callable[[Worst], Change | None]:
         parts = worst.parts()
         if not parts or not 0 < limit < middle < math.inf:
             return None
-        feeds = same_speed(parts[0], worst.inch)
-        if feeds.to is not None and feeds.to < parts[0].feed and worst.plain_feed():
-            most = runnable(feeds.high * SAFE, feeds.low, feeds.high, worst.inch)
-            to = worst.word_of(most if most is not None else feeds.to)
-            sets = worst.set_feeds(to)
-            was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
-            return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
-        other = other_pair(worst, nearest_to(worst.number("true_speed")))
-        if other is not None:
-            return other
+        made = _less_feed(worst, parts[0]) or other_pair(worst, nearest_to(worst.number("true_speed")))
+        made = made or _less_feed(worst, advice.without_broken(parts[0], (LIMIT_OF[of], "thinnest chip")))
+        if made is not None:
+            return made
         ap = worst.number("ap")
         number = math.ceil(ROOM * middle / limit)
         if not ap > 0 or number > MOST_PASSES:
@@ -312,6 +316,18 @@ def less_load(of: str) -> Callable[[Worst], Change | None]:
                       f"{amount(ap, 'mm', worst.inch)}; with less feed the chip would be too thin.")  # fmt: skip
 
     return change
+
+
+def _less_feed(worst: Worst, part: Part) -> Change | None:
+    """The greatest feed that is inside at the speed as it is."""
+    feeds = same_speed(part, worst.inch)
+    if feeds.to is None or feeds.to >= part.feed or not worst.plain_feed():
+        return None
+    most = runnable(feeds.high * SAFE, feeds.low, feeds.high, worst.inch)
+    to = worst.word_of(most if most is not None else feeds.to)
+    sets = worst.set_feeds(to)
+    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
+    return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
 
 
 def start_spindle(worst: Worst) -> Change | None:

@@ -34,7 +34,8 @@ def _limit(rule: str, name: str) -> Sourced:
     from gclint.judge.language import quantity
 
     found = next(one for pack in shipped_packs() for one in pack.rules if one.name == rule).text.limits[name]
-    value = quantity(found.value)[0] if isinstance(found.value, str) else float(found.value)
+    value, unit = quantity(found.value) if isinstance(found.value, str) else (float(found.value), "")
+    value *= 0.01 if unit == "%" else 1.0
     return Sourced(value, found.standing, found.source)
 
 

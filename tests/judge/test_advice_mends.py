@@ -1,0 +1,119 @@
+"""What a finding says to change is done to the program, and the program is checked again."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from gclint.judge.finding import Checked, Finding
+from tests.judge.test_scenarios import MACHINE_A, MACHINE_B
+from tests.judge.try_judge import found, tried
+
+RULES = (
+    "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "tool-bends", "spindle-stalls", "tool-breaks",
+    "feed-never-reached", "feed-over-machine", "speed-over-spindle",
+)  # fmt: skip
+B = MACHINE_B.replace('controller = "stops-at-tool-change.toml"\n', "")
+
+
+def tool(diameter: float, flutes: int, stickout: float) -> str:
+    return f"""
+[[tool]]
+number = 1
+shape = "flat"
+diameter = "{diameter} mm"
+flutes = {flutes}
+helix = "up-cut"
+flute_length = "{2.5 * diameter} mm"
+stickout = "{max(stickout, 2.5 * diameter)} mm"
+shank = "{max(diameter, 3.175)} mm"
+made_of = "carbide"
+"""
+
+
+def cut(feeds: tuple[float, ...], speed: float, depth: float, width: float, diameter: float) -> str:
+    """Long cuts along the front edge of blanks beside each other, one for each feed."""
+    lines = ["G21 G90 G94 G17 G54", f"M3 S{speed:g}", "G0 Z5"]
+    for n, feed in enumerate(feeds):
+        y = 20 * n + width - diameter / 2
+        lines += ["G0 Z5", f"G0 X-30 Y{y:g}", f"G1 Z{-depth:g} F150", f"G1 X330 F{feed:g}"]
+    return "\n".join([*lines, "G0 Z5", "M30", ""])
+
+
+def applied(program: str, finding: Finding) -> str:
+    lines = program.split("\n")
+    for word in finding.change.set:
+        text = lines[word.line - 1]
+        new = f"{word.word}{word.to:g}"
+        changed, count = re.subn(rf"{word.word}[0-9.]+", new, text)
+        lines[word.line - 1] = changed if count else f"{text} {new}"
+    return "\n".join(lines)
+
+
+def rules_of(checked: Checked) -> set[str]:
+    return {finding.rule for finding in checked.findings if finding.rule in RULES}
+
+
+@given(
+    feed=st.integers(20, 900).map(lambda n: n * 10.0),
+    speed=st.integers(60, 240).map(lambda n: n * 100.0),
+    share=st.sampled_from([0.08, 0.25, 0.5, 1.0]),
+    deep=st.sampled_from([0.25, 0.5, 1.0]),
+    diameter=st.sampled_from([3.175, 6.0]),
+    flutes=st.sampled_from([1, 2, 3]),
+    stickout=st.sampled_from([15.0, 25.0, 40.0]),
+    material=st.sampled_from(["cured-epoxy", "birch-plywood", "cast-acrylic", "aluminium-6061", "hdpe"]),
+    power=st.sampled_from(["", 'power = "60 W"\n', 'power = "700 W"\n']),
+)
+@settings(max_examples=40, deadline=None, suppress_health_check=list(HealthCheck), derandomize=True)
+def test_a_change_mends_its_finding_and_breaks_nothing_else(
+    feed: float, speed: float, share: float, deep: float, diameter: float, flutes: int, stickout: float, material: str,
+    power: str,
+) -> None:  # fmt: skip
+    program = cut((feed,), speed, deep * diameter, share * diameter, diameter)
+    shop = B.replace("[machine]", '[machine]\nfeed_limit = { x = "4000 mm/min", y = "4000 mm/min", z = "1000 mm/min" }')
+    shop = shop.replace("[spindle]\n", f"[spindle]\n{power}") + tool(diameter, flutes, stickout)
+
+    def run(text: str) -> Checked:
+        return tried(text, material=material, stock="300 x 15 x 20 mm at 0 0", shop=shop)
+
+    before = run(program)
+    for finding in found(before, *RULES):
+        if not finding.change.set:
+            continue
+        after = run(applied(program, finding))
+        assert finding.rule not in rules_of(after), (finding.change, program)
+        hidden = {"tool-bends"} if "tool-breaks" in rules_of(before) else set()  # told by the worse one alone
+        assert rules_of(after) <= rules_of(before) | hidden, (finding.change, rules_of(after), program)
+
+
+@pytest.mark.parametrize("mark", ["A", "C", "F"])
+@pytest.mark.parametrize("feed", [300, 900, 1500, 2400])
+def test_every_dial_mark_it_names_is_inside(mark: str, feed: int) -> None:
+    program = cut((feed,), 18000, 3, 6, 6)
+    shop = MACHINE_A + tool(6, 2, 25)
+
+    def run(text: str, dial: str) -> Checked:
+        return tried(text, material="birch-plywood", stock="300 x 15 x 20 mm at 0 0", shop=shop, job=f'dial = "{dial}"')
+
+    for finding in found(run(program, mark), "chip-too-thin", "chip-too-thick"):
+        named = re.search(r"dial ([A-F]) with the feed as it is", finding.change.text)
+        if named:
+            assert not found(run(program, named[1]), "chip-too-thin", "chip-too-thick")
+        if finding.change.set:
+            assert not found(run(applied(program, finding), mark), "chip-too-thin", "chip-too-thick")
+
+
+def test_two_feeds_of_one_speed_are_both_inside_after_a_slower_edge() -> None:
+    program = cut((2600, 1700), 20000, 1, 3.175, 3.175)
+    shop = B + tool(3.175, 2, 15)
+
+    def run(text: str) -> Checked:
+        return tried(text, material="cured-epoxy", stock="300 x 40 x 20 mm at 0 0", shop=shop)
+
+    (fast,) = found(run(program), "edge-too-fast")
+    assert {word.word for word in fast.change.set} == {"S", "F"}
+    assert not rules_of(run(applied(program, fast)))
