@@ -2,7 +2,7 @@
 
 A bit of 1/8 in on a dial-set router that turns 0.85 of what its dial says: 40 to 60 in/min at settings of 10,000 to
 14,000 cut well, the same feeds at 17,000 and above make dust, feeds twice as high chatter at the low speeds; every
-straight plunge chips the edge, a ramp of 3 degrees does not; a longer bit is worse; a down-cut bit leaves a cleaner top.
+straight plunge chips the edge, a ramp of 3 degrees does not; a longer bit is worse; a down-cut bit leaves a clean top.
 """
 
 from __future__ import annotations
