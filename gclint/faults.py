@@ -55,6 +55,7 @@ KINDS: tuple[str, ...] = (
     "code-refused",  # the controller's card says that it refuses this code, word or habit; the block is not executed
     "code-ignored",  # the card says that it takes this code, word or habit and does nothing
     "arc-centre-suspect",  # as arc-does-not-close, and it closes with centres taken in the other mode
+    "point-missing",  # X100 is 0.1 mm here, and only some numbers have a point; a = how many have none
     "checksum-wrong",  # a = the checksum written, b = that of the characters before it
 )
 CODE = {kind: number for number, kind in enumerate(KINDS)}

@@ -99,6 +99,17 @@ class Chain:
         return np.where(m.event_kind == EVENT["dwell"], np.nan_to_num(m.event_value) * unit, 0.0)
 
     @cached_property
+    def offset_words(self) -> tuple[Column, Column]:
+        """(code number x 10, block) of G10, G52 to G59.3 and G92 to G92.3, in the order of the text."""
+        p = self.program
+        with np.errstate(invalid="ignore"):
+            value = p.word_value
+            near = (value == 10) | ((value >= 52) & (value < 60)) | ((value >= 92) & (value < 92.5))
+        words = np.flatnonzero(near & (p.word_letter == ord("G")))
+        codes = np.rint(value[words] * 10).astype(np.int64)
+        return codes, np.searchsorted(p.block_word, words, side="right") - 1
+
+    @cached_property
     def stop_events(self) -> Column:
         """Rows of the events at which the machine waits for a person on this controller."""
         m, controller = self.motion, self.setup.controller

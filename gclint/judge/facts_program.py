@@ -180,6 +180,8 @@ _STATE = {
     "plane-unstated": "G17, G18 or G19 (the plane of arcs)",
     "offset-unstated": "G54 (the work offset)",
 }
+# A leftover feed mode or work offset is rare, or what the person at the machine has set; they are listed as taken.
+_RISKY = ("distance-unstated", "plane-unstated")
 
 
 def _state_faults(chain: Chain) -> Column:
@@ -244,6 +246,43 @@ def _left_running(chain: Chain) -> bool:
     return bool(len(about)) and int(about[-1]) in ON
 
 
+def _part(axis: int) -> Any:
+    """Size of what is cut: from the lowest to the highest place of the moves at feed, mm."""
+
+    def build(chain: Chain) -> float:
+        m = chain.motion
+        rows = np.flatnonzero(chain.placed & (m.kind != RAPID))
+        if len(rows) == 0:
+            return np.nan
+        ends = np.concatenate(((m.x0, m.y0)[axis][rows], (m.x1, m.y1)[axis][rows]))
+        return float(np.nanmax(ends) - np.nanmin(ends))
+
+    return build
+
+
+def _blank_size(axis: int) -> Any:
+    return lambda chain: size[axis] if (stock := chain.setup.stock) is not None and (size := stock.size) else np.nan
+
+
+def _units_said(chain: Chain) -> str:
+    """Which units the program names: "mm", "inch", "both" or "none"."""
+    m = chain.motion
+    said = set(m.event_value[m.event_kind == EVENT["units"]].tolist())
+    if any("G21" in (code, code.replace("G71", "G21")) for code in chain.setup.controller.start_state):
+        said.add(1.0)
+    return "both" if len(said) > 1 else {1.0: "mm", 25.4: "inch"}.get(next(iter(said), 0.0), "none")
+
+
+def _pointless(chain: Chain) -> bool:
+    """Whether no number of the whole program has a decimal point."""
+    p = chain.program
+    if p.data.find(b".") < 0:
+        return True
+    points = np.flatnonzero(np.frombuffer(p.data, np.uint8) == ord("."))
+    words = np.flatnonzero(np.isin(p.word_letter, np.frombuffer(b"XYZIJK", np.uint8)))
+    return not bool((np.searchsorted(points, p.word_start[words]) < np.searchsorted(points, p.word_end[words])).any())
+
+
 def _half_written(chain: Chain) -> bool:
     """Whether the last line has no end, and breaks off within a word, a comment or a number's sign."""
     program = chain.program
@@ -268,6 +307,8 @@ PROGRAM = Table(
         "unstated": text("modes that the program needs and never states",
                          lambda c: texts([", ".join(_missing_modes(c))])),
         "unstated_count": number("", "how many of them", _one(lambda c: len(_missing_modes(c)))),
+        "risky_count": number("", "how many of them change where the tool goes (distance mode, plane)",
+                              _one(lambda c: sum(_STATE[kind] in _missing_modes(c) for kind in _RISKY))),
         "unstated_line": number("", "line of the first move that needs one", _state_line),
         "feed_moves": number("", "number of moves at feed", _one(lambda c: len(_feeds(c)))),
         "first_feed_line": number("", "line of the first move at feed",
@@ -277,6 +318,14 @@ PROGRAM = Table(
         "removes": truth("whether anything is removed", _one(lambda c: bool(c.in_contact.any()))),
         "drag_only": truth("whether every tool is one that must not turn", _one(_drags)),
         "ended": truth("whether M2, M30 or a closing % was reached", _one(lambda c: bool(c.motion.ended))),
+        "part_x": number("mm", "size of what is cut in X", _one(_part(0)), "a move at feed whose place is known"),
+        "part_y": number("mm", "size of what is cut in Y", _one(_part(1)), "a move at feed whose place is known"),
+        "blank_x": number("mm", "size of the blank in X as declared", _one(_blank_size(0)),
+                          "the stock (`[stock] size` in job.toml, or --stock)"),
+        "blank_y": number("mm", "size of the blank in Y as declared", _one(_blank_size(1)),
+                          "the stock (`[stock] size` in job.toml, or --stock)"),
+        "units_said": text("which units the program names", _units_said, "", ("none", "mm", "inch", "both")),
+        "pointless": truth("whether no length in the program has a decimal point", _one(_pointless)),
         "left_running": truth("whether the spindle is started and never stopped", _one(_left_running)),
         "half_written": truth("whether the last line breaks off within a word or a comment", _one(_half_written)),
         "read_to_end": truth("whether the program could be followed to its end",

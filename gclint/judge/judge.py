@@ -17,9 +17,9 @@ from gclint.judge.facts import View, facts_of
 from gclint.judge.finding import Change, Finding, Found, NotJudged
 from gclint.judge.grouping import findings_of
 from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import Motion
+from gclint.motion.table import EVENT, Motion
 from gclint.motion.timing import Timing
-from gclint.program.table import Program
+from gclint.program.table import BEHIND_END, FLOW, Program
 from gclint.setup.types import GRADES, STANDINGS, Setup
 from gclint.stock.table import Engagement
 
@@ -178,9 +178,25 @@ def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, st
         count = int((kinds == words.index(kind)).sum())
         if count:
             missing[what, needs] = count
+    behind = _behind_end(chain)
+    if behind:
+        missing[f"the blocks behind the end on line {behind}", "a file of its own for each program"] = 1
     if chain.motion.stopped_at:
         where = f"everything from line {chain.motion.stopped_at} on"
         missing[where, chain.motion.stopped_because or "a program that can be followed to its end"] = 1
+
+
+def _behind_end(chain: Chain) -> int:
+    """Line at which the program ends while further blocks with moves follow, 0 if none do (subprograms may)."""
+    p, m = chain.program, chain.motion
+    ends = m.event_line[m.event_kind == EVENT["end"]]
+    framed = p.block_line[(p.block_flags & BEHIND_END) != 0]
+    if not m.ended or np.any(p.block_flags & FLOW):
+        return 0
+    last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
+    axes = np.flatnonzero(np.isin(p.word_letter, np.frombuffer(b"XYZ", np.uint8)))
+    follows = len(axes) > 0 and int(p.block_line[np.searchsorted(p.block_word, axes[-1], side="right") - 1]) > last
+    return last if follows else 0
 
 
 def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:

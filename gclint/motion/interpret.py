@@ -6,7 +6,8 @@ from pathlib import Path
 
 import numpy as np
 
-from gclint.faults import FaultRows
+from gclint.columns import distinct
+from gclint.faults import CODE, FaultRows, Faults
 from gclint.motion.expand import FaultsOnce, follow, needs_following
 from gclint.motion.obey import obey
 from gclint.motion.table import Motion
@@ -18,6 +19,13 @@ from gclint.setup.types import Assumed, Controller, Limits
 TOOLS_BY_T = Assumed(
     "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"
 )
+UNSTATED = {
+    "units-unstated": ("units", "mm (G21)"),
+    "distance-unstated": ("distances", "absolute (G90)"),
+    "feed-mode-unstated": ("feed mode", "per minute (G94)"),
+    "plane-unstated": ("plane of arcs", "XY (G17)"),
+    "offset-unstated": ("work offset", "the one that is set at the machine"),
+}
 
 
 def interpret(
@@ -48,16 +56,28 @@ def interpret(
         run.run()
     if by_t:
         assumed.append(TOOLS_BY_T)
+    told = faults.columns()
+    assumed += taken_modes(told)
     columns = {name: column[: run.moves] for name, column in run.table.items()}
     events = {name: column[: run.events] for name, column in run.event_table.items()}
     return Motion(
         **columns,
         **events,
-        faults=faults.columns(),
+        faults=told,
         stopped_at=run.stopped_at,
         stopped_because=run.stopped_because,
         ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
         assumed=tuple(assumed),
+    )
+
+
+def taken_modes(faults: Faults) -> tuple[Assumed, ...]:
+    """What is taken to be in force where the program does not say."""
+    kinds = distinct(faults.kind).tolist()
+    return tuple(
+        Assumed(what, value, "the program does not state it")
+        for kind, (what, value) in UNSTATED.items()
+        if CODE[kind] in kinds
     )
 
 

@@ -1276,7 +1276,9 @@ class Interpreter:
             r1 = hypot(eu - cu, ev - cv)
             off = fabs(r1 - r0)
             if off > self.arc_tolerance and (off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most)):
-                return self.refuse("arc-does-not-close", -1, r0, r1)
+                return self.refuse(
+                    "arc-centre-suspect" if self.closes_otherwise(u, v, eu, ev) else "arc-does-not-close", -1, r0, r1
+                )
             whole = chord < SAME_POINT
         if whole:
             sweep = 2 * PI
@@ -1311,6 +1313,19 @@ class Interpreter:
             self.sweep[n] = (sweep if counter_clockwise else -sweep) * 180 / PI
             self.length[n] = flat
         return 0
+
+    @cython.cfunc
+    def closes_otherwise(
+        self, u: cython.int, v: cython.int, eu: cython.double, ev: cython.double
+    ) -> cython.bint:
+        """Whether the arc at hand closes when its centre is taken in the other mode (absolute or incremental)."""
+        self.arc_absolute = not self.arc_absolute
+        cu: cython.double = self.centre(u, self.pos[u])
+        cv: cython.double = self.centre(v, self.pos[v])
+        self.arc_absolute = not self.arc_absolute
+        r0: cython.double = hypot(self.pos[u] - cu, self.pos[v] - cv)
+        off: cython.double = fabs(hypot(eu - cu, ev - cv) - r0)
+        return r0 > self.arc_tolerance and (off <= self.arc_tolerance or off <= self.arc_share * r0)
 
     @cython.cfunc
     def centre(self, k: cython.int, start: cython.double) -> cython.double:

@@ -250,11 +250,22 @@ def _tell_lines(own: _Taken, state: str, about: str, line: Column) -> None:
 
 
 def _points(own: _Taken) -> None:
-    """Numbers without a decimal point count in steps of the resolution."""
+    """Numbers without a decimal point count in steps of the resolution.
+
+    A program that has numbers of both kinds was not written for such a controller: that is told, and it is followed as
+    it was meant.
+    """
     words = np.flatnonzero(np.isin(own.program.word_letter, LENGTHS))
     points = np.flatnonzero(np.frombuffer(own.program.data, np.uint8) == ord("."))
     first = np.searchsorted(points, own.program.word_start[words])
     has = first < np.searchsorted(points, own.program.word_end[words])
+    bare = own.in_force(words[~has & (own.value[words] != 0)])
+    if has.any() and len(bare):
+        word = int(bare[0])
+        line = int(own.program.block_line[own.block(bare[:1])[0]])
+        start, end = int(own.program.word_start[word]), int(own.program.word_end[word])
+        own.faults.add(CODE["point-missing"], line, start, end, len(bare))
+        return
     inch = len(own.coded("G", (200, 700))) > 0
     own.change(words[~has], INCH_STEP if inch else own.controller.resolution)
 

@@ -33,7 +33,9 @@ def refuse_unreadable(data: bytes, name: str) -> None:
         raise Problem("this file is empty; there is nothing to check", name)
     if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
         raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
-    if 0 in data:
+    if b"\0" in data[:64] and (data[:64:2].count(0) > 20 or data[1:64:2].count(0) > 20):
+        raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
+    if 0 in data and 0 in data.strip(b"\0"):
         raise Problem("this file is binary, not the text of a program", name)
     head = data[:65536]
     control = len(head) - len(head.translate(None, bytes(range(1, 9)) + bytes(range(14, 26)) + bytes(range(27, 32))))

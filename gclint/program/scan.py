@@ -93,6 +93,29 @@ def line_end(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t) -> cyt
 
 
 @cython.cfunc
+def mixed(
+    data: cython.const[cython.uchar][::1], begin: cython.Py_ssize_t, end: cython.Py_ssize_t
+) -> cython.int:
+    """The checksum of a line: its bytes before the star, each mixed into the last by exclusive or."""
+    sum: cython.int = 0
+    while begin < end:
+        sum ^= data[begin]
+        begin += 1
+    return sum
+
+
+@cython.cfunc
+def decimal(
+    data: cython.const[cython.uchar][::1], begin: cython.Py_ssize_t, end: cython.Py_ssize_t
+) -> cython.double:
+    value: cython.double = 0.0
+    while begin < end:
+        value = value * 10 + (data[begin] - 48)
+        begin += 1
+    return value
+
+
+@cython.cfunc
 def past_blanks(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t) -> cython.Py_ssize_t:
     while i < data.shape[0] and is_blank(data[i]):
         i += 1
@@ -221,6 +244,7 @@ def scan(
     flow: cython.int = CODE["flow"]
     too_long: cython.int = CODE["line-too-long"]
     deleted: cython.int = CODE["block-unmoving"]
+    wrong_sum: cython.int = CODE["checksum-wrong"]
 
     n: cython.Py_ssize_t = data.shape[0]
     i: cython.Py_ssize_t = 0
@@ -438,6 +462,9 @@ def scan(
                                 something = True
                             i += 1
 
+            elif c == 0:  # what a paper tape or a sender puts before and behind a program
+                i += 1
+
             elif c == 59:  # ';'
                 s = i
                 i = line_end(data, i)
@@ -496,7 +523,10 @@ def scan(
                 and (c == 42 or (c == 58 and words == first_word))
                 and past_digits(data, i + 1) > i + 1
             ):
+                s = i
                 i = past_digits(data, i + 1)  # a checksum '*33', or a program number ':1234'
+                if c == 42 and not flags & BEHIND_END and decimal(data, s + 1, i) != mixed(data, begin, s):
+                    faults.add(wrong_sum, lines, s, i, decimal(data, s + 1, i), mixed(data, begin, s))
 
             elif c == 41:  # a bracket that closes nothing
                 if not flags & (BROKEN | BEHIND_END):

@@ -36,7 +36,8 @@ def blank_of(
     placed = corner is not None and size is not None
     x = (corner[0], corner[0] + size[0]) if corner and size else None
     y = (corner[1], corner[1] + size[1]) if corner and size else None
-    return z_zero, Stock(x=x, y=y, top=top, bottom=bottom, declared=True, placed=placed)
+    across = size[:2] if size else None
+    return z_zero, Stock(x=x, y=y, top=top, bottom=bottom, declared=True, placed=placed, size=across)
 
 
 def _blank(

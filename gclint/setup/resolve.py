@@ -104,6 +104,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         hold=Hold(job.hold.by, job.hold.spoilboard) if job.hold else Hold(),
         keep_out=_keep_outs(job, declared.job_file),
         work_zero=_axes(job.work_zero),
+        work_offset=job.work_offset,
         measured_windows=own_windows(declared, shop, job, card, tools),
         packs=declared.packs,
         accepts=(*_accepts(job, declared.job_file), *accepts_in(program)),

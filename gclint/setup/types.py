@@ -163,6 +163,7 @@ class Stock(Struct, frozen=True):
     bottom: float | None
     declared: bool  # a size was declared (x, y may still be assumed where no corner was given)
     placed: bool  # its corner was declared
+    size: tuple[float, float] | None = None  # X and Y as declared, mm
 
 
 class KeepOut(Struct, frozen=True):
@@ -214,6 +215,7 @@ class Setup(Struct, frozen=True):
     hold: Hold
     keep_out: tuple[KeepOut, ...] = ()
     work_zero: Axes | None = None  # where work zero lies in the machine's travel
+    work_offset: str | None = None  # "G54": the offset that is set at the machine
     # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all) -> window of fz
     measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)
     packs: tuple[str, ...] = ()

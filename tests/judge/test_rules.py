@@ -29,7 +29,8 @@ NAMES = {
     "tool-change-without-stop", "arc-does-not-close", "word-conflict", "number-unreadable", "comment-leftover",
     "expression-wrong", "flow-unmatched", "not-read-to-end",
     "word-missing", "code-unknown", "ends-in-material", "ends-without-stop", "never-cuts", "z-zero-suspect",
-    "code-ignored", "code-refused",
+    "code-ignored", "code-refused", "arc-centre-suspect", "point-missing", "units-suspect", "dwell-unit-suspect",
+    "feed-unit-suspect", "program-cut-short", "work-offset-suspect",
     "internal-error", "acceptance-stale", "acceptance-unknown",
 }  # fmt: skip
 

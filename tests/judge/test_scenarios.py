@@ -133,6 +133,25 @@ def test_3_without_a_dial_it_is_said_once_that_the_chip_is_not_judged() -> None:
     assert "dial" in thin[0].needs
 
 
+@pytest.mark.parametrize(
+    ("arc", "refused"),
+    [
+        ("G0 X20.00 Y10.00\nG1 Z-1 F300\nG2 X20.35 Y10.12 I0.19 J0.00 F600", True),
+        ("G0 X0 Y0\nG1 Z-1 F300\nG2 X150 Y150.010 I150 J0 F600", False),
+        ("G0 X0 Y0\nG1 Z-1 F300\nG2 X0.1 Y0.104 I0.1 J0 F600", False),
+    ],
+    ids=["radii 0.190 and 0.200", "0.010 of 150", "under 0.005"],
+)
+def test_6_arcs_of_few_decimals(arc: str, refused: bool) -> None:
+    about = found(tried(HEAD + f"M3 S16000\nG0 Z5\n{arc}\nG0 Z5\nM30\n", shop=MACHINE_A + SIX),
+                  "arc-does-not-close", "arc-centre-suspect")  # fmt: skip
+    assert [(f.rule, f.line) for f in about] == ([("arc-does-not-close", 6)] if refused else [])
+    if refused:
+        assert about[0].found is not None
+        assert about[0].found.value == pytest.approx(0.0102, abs=0.0005)
+        assert "more decimals" in about[0].change.text
+
+
 CUT = "G1 Z-1 F300\nG1 X60 F1500\nG0 Z40\nM30\n"
 CLAMP = '[[keep_out]]\nname = "left clamp"\nfrom = ["-40 mm", "0 mm", "0 mm"]\nto = ["-12 mm", "60 mm", "{} mm"]\n'
 
@@ -228,6 +247,39 @@ def test_12_the_spindle_behind_a_stop(tmp_path: Path, again: str, rules: set[str
 ])  # fmt: skip
 def test_14_the_wrong_file(program: str, rule: str, line: int) -> None:
     assert [f.line for f in found(tried(program, shop=MACHINE_A + SIX), rule)] == [line]
+
+
+SMALL = "M3 S16000\nG0 Z0.5\nG0 X0 Y0\nG1 Z-0.1 F300\nG1 X11.8 F1500\nG1 Y7.8\nG1 X0\nG1 Y0\nG0 Z0.5\nM30\n"
+
+
+def test_14a_no_unit_and_a_blank_that_only_inches_fill() -> None:
+    checked = tried("G90 G94 G17 G54\n" + SMALL, shop=MACHINE_A + SIX, stock="300 x 200 x 18 mm at 0 0")
+    assert len(found(checked, "units-unstated")) == 1
+    (suspect,) = found(checked, "units-suspect")
+    assert suspect.grade == "change"
+    for figure in ("299.7", "198.1", "0.153 %"):
+        assert figure in suspect.happens
+    stated = tried(HEAD + SMALL, shop=MACHINE_A + SIX, stock="400 x 300 x 18 mm at 0 0")
+    assert not found(stated, "units-suspect", "units-unstated")  # a small real part, its unit stated
+
+
+def test_14b_a_feed_that_is_a_sixtieth() -> None:
+    """F25 where F1500 is right: the suspicion about the unit, and no second finding that the tool rubs."""
+    program = HEAD + "M3 S18000\nG0 Z5\nG0 X-10 Y40\nG1 Z-2 F25\nG1 X130\nG1 Y60\nG1 X-10\nG0 Z5\nM30\n"
+    commanded = B.replace("[machine]", '[machine]\ncontroller = "hobby-3-axis"')
+    checked = tried(program, material="birch-plywood", stock="120 x 80 x 18 mm at 0 0", shop=commanded + SIX + BAND)
+    (suspect,) = found(checked, "feed-unit-suspect")
+    assert suspect.line == 5
+    assert "multiplied by 60" in suspect.happens
+    assert not found(checked, "chip-too-thin")
+
+
+def test_14d_a_wait_of_half_an_hour() -> None:
+    program = HEAD + "M3 S16000\nG4 P2000\nG0 Z5\nG0 X0 Y0\n" + CUT
+    (suspect,) = found(tried(program, shop=MACHINE_A + SIX), "dwell-unit-suspect")
+    assert (suspect.line, suspect.grade) == (3, "change")
+    assert suspect.found is not None
+    assert suspect.found.value == pytest.approx(2000)
 
 
 def test_14c_a_drill_cycle_is_refused() -> None:

@@ -72,12 +72,16 @@ def test_what_is_not_executed_is_not_refused() -> None:
 
 
 def test_numbers_without_a_point() -> None:
-    text = STATED + "G0 X100 Y1.5 Z5.\nG1 X-20 F300\nM30\n"
-    motion = run(text, no_point="resolution")
-    assert ends(motion) == [("rapid", 0.1, 1.5, 5.0), ("line", -0.02, 1.5, 5.0)]
+    text = STATED + "G0 X100 Y1500 Z0.\nG1 X-20 F300\nM30\n"
+    motion = run(text.replace("Z0.", "Z0"), no_point="resolution")
+    assert ends(motion) == [("rapid", 0.1, 1.5, 0.0), ("line", -0.02, 1.5, 0.0)]
     assert motion.feed[-1] == pytest.approx(300)
-    inch = run(text.replace("G21", "G20"), no_point="resolution")
+    inch = run(text.replace("G21", "G20").replace("Z0.", "Z0"), no_point="resolution")
     assert inch.x1[0] == pytest.approx(0.01 * 25.4)
+    mixed = run(text.replace("Z0.", "Z5."), no_point="resolution")  # written for another controller: followed as meant
+    assert ends(mixed) == [("rapid", 100.0, 1500.0, 5.0), ("line", -20.0, 1500.0, 5.0)]
+    assert faults(mixed) == [("point-missing", 2)]
+    assert mixed.faults.a[0] == 3
 
 
 def test_feed_in_mm_a_second() -> None:

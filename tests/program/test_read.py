@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sys
+from functools import reduce
+from operator import xor
 
 import pytest
 
@@ -105,6 +107,13 @@ def test_checksum_and_numbers() -> None:
     program = read(b"N10 G1 X1*57\nn20\nO1234 (NAME)\n:77\n", "test")
     assert blocks(program) == [(1, 0, "G1 X1")]
     assert program.block_number.tolist() == [10]
+
+
+@pytest.mark.parametrize(("text", "wrong"), [(b"N3 G0 X8*%d", False), (b"N3 G0 X9*%d", True), (b"N3 G0 X8 *%d", True)])
+def test_checksums_are_checked(text: bytes, wrong: bool) -> None:
+    """The exclusive or of the bytes before the star (common practice of senders, no source)."""
+    right = reduce(xor, b"N3 G0 X8")
+    assert [kind for kind, _, _ in faults(read(text % right, "test"))] == ["checksum-wrong"] * wrong
 
 
 def test_block_delete() -> None:
