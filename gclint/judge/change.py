@@ -79,7 +79,12 @@ class Worst(Struct, frozen=True, eq=False):
         """The same new F for every word that governs a place of this finding, or for those on `lines`."""
         lines = lines or self.governing or (self.feed_line,)
         words = [(line, find_word(self.chain.program, line, ("F",))) for line in lines]
-        return [SetWord(line, "F", word.value if word else None, to) for line, word in words]
+        # Where an expression stands there is no number to replace.
+        return [
+            SetWord(line, "F", word.written if word else None, to)
+            for line, word in words
+            if word is None or word.written is not None
+        ]
 
 
     def parts(self) -> tuple[Part, ...]:
@@ -102,7 +107,7 @@ class Worst(Struct, frozen=True, eq=False):
     def speed_words(self) -> list[Word]:
         lines = np.unique(self.chain.motion.speed_line[self._with_speed()])
         words = (find_word(self.chain.program, int(line), ("S",)) for line in lines[lines > 0][:MOST_WORDS])
-        return [word for word in words if word is not None]
+        return [word for word in words if word is not None and word.written is not None]
 
 
 def feed_name(value: float, inch: bool) -> str:
@@ -141,6 +146,8 @@ def chip_feed(worst: Worst) -> Change | None:
     text = ", or ".join(texts)
     if not worst.plain_feed():
         return Change(f"{verb} the feed: {text}.")
+    if not sets and feeds.to is not None and (feeds.to > part.feed) == thin:
+        return Change(f"{verb} the feed that the expression on line {worst.feed_line} gives: {text}.")
     if not sets:
         return Change(f"{text[:1].upper()}{text[1:]}.")
     was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
@@ -252,7 +259,7 @@ def plunge_feed(worst: Worst) -> Change | None:
     to = worst.feed_word(feed * allowed / z_feed, down=True)
     m = worst.chain.motion
     old = find_word(worst.chain.program, worst.line, ("F",))
-    sets = [SetWord(worst.line, "F", old.value if old else None, to)]
+    sets = [SetWord(worst.line, "F", old.written if old else None, to)] if old is None or old.written else []
     later = np.flatnonzero((m.kind[worst.move + 1 :] != RAPID) & (m.line[worst.move + 1 :] > worst.line))
     text = f"Go down with {feed_name(to, worst.inch)} on line {worst.line}"
     if len(later) and not int(m.cycle[worst.move]):
@@ -260,7 +267,7 @@ def plunge_feed(worst: Worst) -> Change | None:
         line = int(m.line[after])
         if int(m.feed_line[after]) == worst.feed_line:
             back = find_word(worst.chain.program, worst.feed_line, ("F",))
-            if back is not None:
+            if back is not None and back.written is not None:
                 sets.append(SetWord(line, "F", None, back.value))
                 text += f", and give line {line} its F{back.value:g} back"
     return Change(text + ".", tuple(sets) if worst.plain_feed() else ())

@@ -298,6 +298,11 @@ def _last_line(chain: Chain) -> int:
     return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
 
 
+def _whole_time(chain: Chain) -> float:
+    """At least: moves whose time is not known, such as the first from wherever the tool stands, add nothing."""
+    return float(np.nansum(chain.timing.seconds) + np.nan_to_num(chain.timing.dwell))
+
+
 PROGRAM = Table(
     "program",
     "the program as a whole: one row",
@@ -332,6 +337,12 @@ PROGRAM = Table(
                              _one(lambda c: c.motion.stopped_at == 0)),
         "end_depth": number("mm", "how far below the blank's top the last move leaves the tip, 0 beside the blank",
                             _one(_end_depth), "the stock (`[stock] size` in job.toml, or --stock)"),
+        "time": number("s", "time of the whole program at least, dwells included; moves of unknown time left out",
+                       _one(_whole_time)),
+        "time_limited": truth("whether a longest time is declared", _one(lambda c: c.setup.time_limit is not None)),
+        "time_limit": number("s", "the longest time that is declared",
+                             _one(lambda c: np.nan if c.setup.time_limit is None else c.setup.time_limit),
+                             "`time_limit` in job.toml"),
         "last_z": number("mm", "Z of the tip at the end",
                          _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
     },

@@ -14,6 +14,11 @@ class Word(Struct, frozen=True):
     line: int
     column: int  # from 1, in characters
 
+    @property
+    def written(self) -> float | None:
+        """Its number; None where an expression stands there."""
+        return self.value if self.value == self.value else None
+
 
 def find_word(program: Program, line: int, letters: tuple[str, ...]) -> Word | None:
     """The last word on `line` with the first of `letters` that stands there; None where none does."""

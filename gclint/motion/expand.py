@@ -64,11 +64,14 @@ class Host:
     subs: list[tuple[int, int]] = field(default_factory=list)
     packed: float = 0.0  # repeats in front of the program number of M98
     known: dict[tuple[int, str], int] = field(default_factory=dict)
-    slots: dict[str, int] = field(default_factory=lambda: {"<_value>": 0})
+    slots: dict[str, int] = field(default_factory=lambda: {"<_value>": 0, "": 1})
     locals: dict[str, int] = field(default_factory=dict)
     assumed: list[Assumed] = field(default_factory=list)
     call: tuple[int, int, int] = (0, 0, 0)
     parsed: int = 0
+    treated: bool = False  # whether the controller's card changes or drops words
+    feed_factor: float = 1.0
+    told: dict[tuple[str, int, int], int] = field(default_factory=dict)
 
     def add(self, program: Program) -> int:
         self.tables.append(padded(program))
@@ -136,7 +139,32 @@ class Host:
             (operation, float(self._slot(parsed.names[int(number)])) if operation in named else number)
             for operation, number in code
         ]
+        if parsed.kind == "items" and block not in made.flow:
+            code = self._obeyed(file, block, code, [start + at[first] for _, first, _ in parsed.words])
         return _ready(line, code, entry, list(parsed.words), start, at)
+
+    def _obeyed(self, file: int, block: int, code: Code, starts: list[int]) -> Code:
+        """Words written as plain numbers have the value that the controller's card gives them, or are not there."""
+        if file or not self.treated:
+            return code
+        table = self.tables[0]
+        rows = range(int(table.block_word[block]), int(table.block_word[block + 1]))
+        values = {int(table.word_start[row]): float(table.word_value[row]) for row in rows}
+        all_listed = not self.plans[0].program.block_flags[block] & FLOW
+        before = (OP["word"], OP["set"], OP["setx"], OP["setn"], OP["end-if-not"], OP["stage"])
+        made: Code = []
+        for operation, number in code:
+            made.append((operation, number))
+            if operation != OP["word"]:
+                continue
+            start = starts[int(number)]
+            if start not in values and all_listed:
+                made[-1] = (OP["setn"], 1)  # a word that is ignored: its value goes where nobody looks
+            elif made[-2][0] == OP["const"] and (len(made) == 2 or made[-3][0] in before):
+                made[-2] = (OP["const"], values.get(start, made[-2][1]))
+            elif self.feed_factor != 1 and self.plans[0].program.data[start] in b"Ff":
+                made[-1:] = [(OP["const"], self.feed_factor), (OP["*"], 0), made[-1]]
+        return made
 
     def _slot(self, name: str) -> int:
         return self.slots[name] if name.startswith("<_") else MOST_GLOBALS + self.locals[name]
@@ -213,7 +241,9 @@ class Host:
     # what the follower tells
 
     def tell(self, kind: str, file: int, block: int, number: float) -> None:
-        self._fault(kind, file, block, a=number)
+        count = self.told[kind, file, block] = self.told.get((kind, file, block), 0) + 1
+        if count <= MOST_TOLD:
+            self._fault(kind, file, block, a=number)
 
     def stop(self, kind: str, file: int, block: int) -> None:
         if kind == "flow-unmatched":
@@ -267,12 +297,16 @@ def _ready(
 
 
 def follow(
-    program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None
+    program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None,
+    treated: bool = False, feed_factor: float = 1.0,
 ) -> list[Assumed]:
-    """Run the interpreter over a program that has parameters, expressions or flow; gives what was taken for granted."""
+    """Run the interpreter over a program that has parameters, expressions or flow; gives what was taken for granted.
+
+    `treated` says that the controller's card changed or dropped words; `feed_factor` turns its F into mm/min.
+    """
     from gclint.motion.follow import Follower
 
-    host = Host(interpreter, faults, limits, folder)
+    host = Host(interpreter, faults, limits, folder, treated=treated, feed_factor=feed_factor)
     host.add(program)
     vacant = re.search(rb"#[ \t]*0(?![0-9.])", program.data) is not None
     interpreter.most = max(limits.moves, 4 * len(program.block_line))

@@ -45,13 +45,15 @@ def interpret(
         ) from error
 
     faults = FaultsOnce() if needs_following(program) else FaultRows()
+    written = program
     program, taken = obey(program, controller, faults)
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
     assumed = list(taken)
     if needs_following(program):
-        assumed += follow(program, run, faults, limits or usual_limits(), folder)
+        treated = (program is not written, 60.0 if controller.feed_unit == "mm/s" else 1.0)
+        assumed += follow(program, run, faults, limits or usual_limits(), folder, *treated)
     else:
         run.run()
     if by_t:

@@ -256,6 +256,7 @@ class Job(Table, frozen=True):
     z_zero: Literal["stock-top", "table"] | AboveTable | None = None
     dial: str | None = None
     fail_at: Grade | None = None
+    time_limit: Time | None = None
     packs: tuple[str, ...] = ()
     tool_map: dict[str, int] = msgspec.field(default_factory=dict)
     work_zero: AxisPositions | None = None

@@ -109,6 +109,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         packs=declared.packs,
         accepts=(*_accepts(job, declared.job_file), *accepts_in(program)),
         fail_at=_fail_at(declared, job),
+        time_limit=None if job.time_limit is None else float(job.time_limit),
         assumed=tuple(assumed),
         sources=tuple(file.path for file in (declared.job_file, declared.shop_file) if file),
     )

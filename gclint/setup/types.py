@@ -221,6 +221,7 @@ class Setup(Struct, frozen=True):
     packs: tuple[str, ...] = ()
     accepts: tuple[Accept, ...] = ()
     fail_at: str = "change"
+    time_limit: float | None = None  # s the program may take
     assumed: tuple[Assumed, ...] = ()
     not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
     sources: tuple[str, ...] = ()  # the declaration files used

@@ -27,7 +27,7 @@ NAMES = {
     "rapid-through-stock", "first-move-low", "travel-too-low", "cuts-table", "outside-stock", "outside-travel",
     "units-unstated", "state-unstated", "feed-missing", "spindle-not-running", "no-spin-up-time", "tool-not-declared",
     "tool-change-without-stop", "arc-does-not-close", "word-conflict", "number-unreadable", "comment-leftover",
-    "expression-wrong", "flow-unmatched", "not-read-to-end",
+    "expression-wrong", "flow-unmatched", "not-read-to-end", "runs-too-long",
     "word-missing", "code-unknown", "ends-in-material", "ends-without-stop", "never-cuts", "z-zero-suspect",
     "code-ignored", "code-refused", "arc-centre-suspect", "point-missing", "units-suspect", "dwell-unit-suspect",
     "feed-unit-suspect", "program-cut-short", "work-offset-suspect",

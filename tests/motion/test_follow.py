@@ -203,3 +203,11 @@ def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> N
         assert math.isnan(m.x1[1])
     elif "MOD" not in text:  # a rounding error away from a multiple, MOD is another number
         assert m.x1[1] == pytest.approx(expected, rel=1e-9, abs=1e-9)
+
+
+def test_a_card_says_what_words_mean_in_expressions_too() -> None:
+    text = (STATED + "#1=4\nX5 Y[#1*10] F10\nG1 X[#1] F[#1]\nM30\n").encode()
+    steps = interpret(read(text, "x.nc"), Controller(no_point="resolution"))
+    assert (steps.x1[1], steps.y1[1]) == pytest.approx((0.005, 40))
+    seconds = interpret(read(text, "x.nc"), Controller(feed_unit="mm/s"))
+    assert seconds.feed[2] == pytest.approx(240)
