@@ -334,7 +334,8 @@ def _less_feed(worst: Worst, part: Part) -> Change | None:
     to = worst.word_of(most if most is not None else feeds.to)
     sets = worst.set_feeds(to)
     if not sets:
-        return Change(f"Lower the feed that the expression on line {worst.feed_line} gives to {feed_name(to, worst.inch)}.")
+        less = feed_name(to, worst.inch)
+        return Change(f"Lower the feed that the expression on line {worst.feed_line} gives to {less}.")
     was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
     return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
 
