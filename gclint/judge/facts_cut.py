@@ -93,6 +93,35 @@ def _chip_at_set(chain: Chain) -> Floats:
         return np.where(speed > 0, loads.h_ex * loads.true_speed / speed, np.nan)
 
 
+def _mean_feed(chain: Chain) -> Floats:
+    """[pieces] mm/min; the set feed where the time of the move is not known."""
+    reached = chain.timing.reached[_piece_move(chain)]
+    return np.where(np.isnan(reached), chain.cutting.loads.feed, reached)
+
+
+def _chip_at(chain: Chain, feed: Floats) -> Floats:
+    """[pieces] h_ex at another feed, mm."""
+    loads = chain.cutting.loads
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(loads.feed > 0, loads.h_ex * feed / loads.feed, np.nan)
+
+
+def _path_radius(chain: Chain) -> Floats:
+    """[pieces] mm; NaN on straight moves."""
+    m, move = chain.motion, _piece_move(chain)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        turned = np.abs(np.radians(m.sweep[move]))
+        flat = np.where(m.kind[move] > LINE, np.sqrt(np.maximum(m.length[move] ** 2 - _rise(chain, move) ** 2, 0)), 0)
+        return np.where(turned > 0, flat / turned, np.nan)
+
+
+def _rise(chain: Chain, move: Column) -> Floats:
+    """How far an arc goes along its plane's third axis, mm."""
+    m = chain.motion
+    steps = (m.z1[move] - m.z0[move], m.y1[move] - m.y0[move], m.x1[move] - m.x0[move])
+    return np.nan_to_num(np.choose(m.plane[move] - 17, steps, mode="clip"))
+
+
 def _edge_at_slowest(chain: Chain) -> Any:
     spindle = chain.setup.spindle
     slowest = min((mark.true for mark in spindle.dial), default=spindle.low)
@@ -144,12 +173,18 @@ PIECES = Table(
         "depth": number("mm", "depth of the tip below the stock's top", _piece("depth")),
         "operation": text("how the tool is used here",
                           lambda c: (c.cutting.loads.operation.astype(np.int32), OPERATIONS), "", OPERATIONS),
-        "feed": number("mm/min", "feed that is reached", _load("feed"), "a feed in the program"),
+        "feed": number("mm/min", "fastest feed reached on the move", _load("feed"), "a feed in the program"),
+        "mean_feed": number("mm/min", "feed reached on average over the move", _mean_feed, "a feed in the program"),
         "fz": number("mm", "feed per tooth", _load("fz"), _FLUTES),
         "h_ex": number("mm", "largest chip thickness", _load("h_ex"), _FLUTES),
         "h_m": number("mm", "mean chip thickness", _load("h_m"), _FLUTES),
         "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says",
                                     _chip_at_set),
+        "h_ex_at_set_feed": number("mm", "largest chip thickness if the feed the program sets were reached",
+                                   lambda c: _chip_at(c, c.motion.feed[_piece_move(c)]), _FLUTES),
+        "h_ex_at_mean_feed": number("mm", "largest chip thickness at the feed reached on average over the move",
+                                    lambda c: _chip_at(c, _mean_feed(c)), _FLUTES),
+        "path_radius": number("mm", "radius of the arc, unknown on straight moves", _path_radius),
         "effective_diameter": number("mm", "diameter that cuts at this depth", _load("effective_diameter")),
         "edge_speed": number("m/min", "speed of the cutting edge", _load("edge_speed"), _FLUTES),
         "edge_at_slowest": number("m/min", "edge speed at the slowest the spindle turns", _edge_at_slowest,

@@ -10,10 +10,12 @@ from gclint.columns import Bools, Column, Floats, distinct
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
+from gclint.motion.pace import axis_shares
 from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
 
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+_FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
 _CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 
 
@@ -173,6 +175,41 @@ def _clearance(chain: Chain) -> Any:
     return np.where(travels, height, np.inf)
 
 
+def _over_axis(chain: Chain) -> tuple[Column, Floats, Floats]:
+    """[moves] (the axis that is asked for the most against its limit, -1 if none; what it is asked for and its limit,
+    mm/min)."""
+    m, limits = chain.motion, chain.setup.machine.feed_limit
+    axis, asked, limit = np.full(len(m), -1, np.int32), np.full(len(m), np.nan), np.full(len(m), np.nan)
+    known = [each or np.inf for each in (limits.x, limits.y, limits.z)] if limits else []
+    rows = np.flatnonzero((m.kind != RAPID) & (m.feed > min(known, default=np.inf)) & (m.length > 0))
+    if not len(rows):
+        return axis, asked, limit
+    over = axis_shares(m, rows) * m.feed[rows, None] / np.array(known)
+    most = np.argmax(over, axis=1)
+    axis[rows] = most
+    limit[rows] = np.array(known)[most]
+    asked[rows] = over[np.arange(len(rows)), most] * limit[rows]
+    return axis, asked, limit
+
+
+def _at_most_limit(chain: Chain) -> Floats:
+    """[moves] set feed at which no axis passes its limit, mm/min."""
+    _, asked, limit = _over_axis(chain)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return chain.motion.feed * limit / asked
+
+
+def _axis_feed(part: int) -> Any:
+    """What the axis is asked for (1) or its limit (2); 0 and infinite where no axis can be near its limit."""
+
+    def build(chain: Chain) -> Any:
+        if chain.setup.machine.feed_limit is None:
+            return None
+        return np.nan_to_num(_over_axis(chain)[part], nan=0.0 if part == 1 else np.inf)
+
+    return build
+
+
 MOVES = Table(
     "moves",
     "straight and circular motions, rapid or feed",
@@ -181,6 +218,14 @@ MOVES = Table(
         "z": number("mm", "Z of the tip at the end", lambda c: c.motion.z1),
         "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
         "length": number("mm", "length along the path", lambda c: np.nan_to_num(c.motion.length)),
+        "axis": text("the axis that the set feed asks for the most against its limit",
+                     lambda c: (_over_axis(c)[0], ("X", "Y", "Z"))),
+        "axis_feed": number("mm/min", "what the set feed asks of that axis", _axis_feed(1), _FEED_LIMIT),
+        "axis_limit": number("mm/min", "the declared feed limit of that axis", _axis_feed(2), _FEED_LIMIT),
+        "feed_within_limits": number("mm/min", "feed at which no axis passes its limit", _at_most_limit),
+        "straight_down": truth("whether the tool goes down without travel",
+                               lambda c: (c.motion.z1 < c.motion.z0) & (c.motion.x1 == c.motion.x0)
+                               & (c.motion.y1 == c.motion.y0) & (c.motion.sweep == 0)),
         "in_contact": truth("whether the move removes material", lambda c: c.in_contact),
         "first_across": truth("whether it is the first travel in X or Y, before any Z is named", _first_across),
         "start_known": truth("whether its start is known in X and Y",

@@ -76,6 +76,8 @@ SETUP: dict[str, Fact] = {
                                     ("stops", "stops-spindle", "refuses", "ignores")),
     "controller.title": text("the controller card in words", lambda c: c.setup.controller.title),
     "controller.dwell_unit": text("what P of a dwell counts", lambda c: c.setup.controller.dwell_unit, "", ("s", "ms")),
+    "controller.over_feed": text("what the controller does with a feed over an axis' limit",
+                                 lambda c: c.setup.controller.over_feed, "", ("clamps", "loses-steps", "not-known")),
     "controller.line_length": number("", "longest line in characters, 0 if there is no limit",
                                      lambda c: c.setup.controller.line_length),
     "controller.nested_brackets": text("what the controller does with brackets inside a comment",

@@ -19,7 +19,7 @@ from gclint.setup.types import GRADES, Window
 
 MOST_LINES = 1000
 MOST_APART = 100  # places told one by one; those on later lines are told together
-_LETTERS = {"feed": ("F",), "speed": ("S",), "depth": ("Z",)}
+_LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], chain: Chain) -> list[Finding]:
@@ -65,8 +65,8 @@ def place_lines(rule: Rule, view: View) -> Column:
     lines, moves = line_of(rule, view), view.column("move")
     if rule.text.cause in _LETTERS and len(view.chain.motion):
         motion = view.chain.motion
-        by_cause = {"feed": motion.feed_line, "speed": motion.speed_line, "depth": view.chain.depth_line}
-        governs = by_cause[rule.text.cause][np.maximum(moves, 0)]
+        by_cause = {"speed": motion.speed_line, "depth": view.chain.depth_line}
+        governs = by_cause.get(rule.text.cause, motion.feed_line)[np.maximum(moves, 0)]
         return np.where((moves >= 0) & (governs > 0), governs, lines).astype(np.int64)
     return lines
 
@@ -80,6 +80,8 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
     cause = rule.text.cause
     if cause == "once":
         return _numbered([reason])
+    if cause == "tool":
+        return _numbered([view.column("tool"), reason])
     parts = [view.column("tool"), grades, reason]
     if cause == "found" and rule.found is not None:  # one finding for each text found, wherever it stands
         return _numbered([*parts, np.array(words(rule.found.code, view))])
@@ -233,7 +235,7 @@ def _declared(name: str, chain: Chain) -> tuple[str, str]:
 def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause not in ("feed", "speed") or not len(chain.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "speed", "tool") or not len(chain.motion) or moves[0] < 0:
         return ()
     lines = distinct(chain.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())

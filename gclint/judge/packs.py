@@ -20,10 +20,9 @@ from gclint.problem import Problem, nearest
 
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
-# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, the
-# S word,
-# the Z word that set the depth, each line for itself, or the program as a whole.
-Cause = Literal["move", "feed", "speed", "depth", "line", "found", "once"]
+# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, all
+# F words of the tool together, the S word, the Z word that set the depth, each line for itself, the program as a whole.
+Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "once"]
 MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 

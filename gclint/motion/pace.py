@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bytes
-from gclint.motion.table import EVENT, HOME, MACHINE, PROBE, RAPID, Motion
+from gclint.columns import Bytes, Floats, Longs
+from gclint.motion.table import EVENT, HOME, LINE, MACHINE, PROBE, RAPID, Motion
 from gclint.motion.timing import Timing
 from gclint.problem import Problem
 from gclint.setup.numbers import model_number
@@ -84,6 +84,32 @@ def _rests(motion: Motion) -> Bytes:
     alone = np.flatnonzero(motion.flags & (MACHINE | HOME | PROBE))
     rests[alone] = rests[alone + 1] = 1
     return rests
+
+
+def axis_shares(motion: Motion, rows: Longs) -> Floats:
+    """[rows, 3] largest share of the speed along the path that X, Y and Z ever take on each of these moves."""
+    starts, ends = (motion.x0, motion.y0, motion.z0), (motion.x1, motion.y1, motion.z1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        shares = np.column_stack(
+            [np.abs(np.nan_to_num(end[rows] - start[rows])) / motion.length[rows] for start, end in zip(starts, ends)]
+        )
+    for plane, first, second in ((17, 0, 1), (18, 2, 0), (19, 1, 2)):
+        arcs = np.flatnonzero((motion.kind[rows] > LINE) & (motion.plane[rows] == plane))
+        own = rows[arcs]
+        offsets = [
+            [place[axis][own] - centre[own] for place in (starts, ends)]
+            for axis, centre in ((first, motion.cu), (second, motion.cv))
+        ]
+        radius = np.hypot(offsets[0][0], offsets[1][0])
+        turn = np.radians(np.abs(motion.sweep[own]))
+        flat = turn * radius / motion.length[own]
+        for axis, (at_start, at_end) in ((first, offsets[1]), (second, offsets[0])):
+            # the speed along an axis goes with the other axis' distance from the centre
+            within = np.maximum(np.abs(at_start), np.abs(at_end)) / radius
+            other = offsets[0 if axis == first else 1]
+            passes = (turn >= np.pi) | (other[0] * other[1] < 0)
+            shares[arcs, axis] = np.where(passes, 1.0, np.minimum(within, 1.0)) * flat
+    return shares
 
 
 def dwell_seconds(motion: Motion, setup: Setup) -> float:

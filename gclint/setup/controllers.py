@@ -61,6 +61,7 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     program_stop: Literal["stops", "stops-spindle", "refuses", "ignores"] = "stops"
     dwell_unit: Literal["s", "ms"] = "s"
     feed_unit: Literal["mm/min", "mm/s"] = "mm/min"
+    over_feed: Literal["clamps", "loses-steps", "not-known"] = "not-known"  # a feed over an axis' limit
     resolution: Length | None = None  # 0.001 mm
     no_point: Literal["as-written", "resolution"] = "as-written"  # what X100 means: 100 mm, or 100 x resolution
     line_length: int = 256  # characters; 0: no limit
@@ -108,6 +109,7 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         program_stop=card.program_stop,
         dwell_unit=card.dwell_unit,
         feed_unit=card.feed_unit,
+        over_feed=card.over_feed,
         arc_tolerance=float(card.arcs.tolerance),
         arc_tolerance_share=card.arcs.share,
         arc_tolerance_most=float(card.arcs.most or 0.0),

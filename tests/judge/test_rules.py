@@ -22,7 +22,7 @@ NAMES = {
     "dial-change-without-stop",
     "too-deep", "full-width-too-deep", "shank-rubs", "up-cut-on-brittle-top",
     "tool-bends", "tool-breaks", "spindle-stalls", "long-tool", "opening-slot-too-fast", "inside-corner",
-    "bores-with-router-bit", "peck-too-deep", "rim-too-fast",
+    "feed-never-reached", "feed-over-machine", "bores-with-router-bit", "peck-too-deep", "rim-too-fast",
     "down-cut-packs-slot", "compression-too-shallow", "conventional-cut", "dwell-in-material",
     "rapid-through-stock", "first-move-low", "travel-too-low", "cuts-table", "outside-stock", "outside-travel",
     "units-unstated", "state-unstated", "feed-missing", "spindle-not-running", "no-spin-up-time", "tool-not-declared",
