@@ -3,21 +3,13 @@
 from __future__ import annotations
 
 import numpy as np
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.program.read import read, tabulate
 from gclint.program.table import Program
-
-STEADY = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # nothing here is timed
-
-PIECES = st.sampled_from(
-    ["G1", "X", "-1.5", "Y+.25", "Z3,5", "(", ")", ";", "%", "/", "#1", "[", "]", "=", "O100", "sub", "M98", "*7",
-     " ", "\t", "\n", "\r", "\r\n", "N10", "é", "$", '"', "1e5", "e-3", "IF", "SIN[", "<a>", "\x1a",
-     "99999999999999999999", ":"]
-)  # fmt: skip
-TEXT = st.one_of(st.binary(max_size=200), st.lists(PIECES, max_size=60).map(lambda p: "".join(p).encode()))
+from tests.strategies import STEADY, hostile
 
 
 def in_its_line(program: Program, line: int, start: int, end: int) -> bool:
@@ -25,7 +17,7 @@ def in_its_line(program: Program, line: int, start: int, end: int) -> bool:
 
 
 @settings(STEADY, max_examples=400)
-@given(TEXT)
+@given(hostile)
 def test_any_bytes(data: bytes) -> None:
     program = tabulate(data, "any")
     assert program.line_start[-1] == len(data)
@@ -44,7 +36,7 @@ def test_any_bytes(data: bytes) -> None:
 
 
 @settings(STEADY, max_examples=200)
-@given(TEXT)
+@given(hostile)
 def test_any_bytes_are_read_or_refused(data: bytes) -> None:
     try:
         read(data, "any")
