@@ -10,16 +10,28 @@ class Problem(Exception):
     """
 
     def __init__(self, says: str, path: str | None = None, line: int | None = None, column: int | None = None) -> None:
-        self.says, self.path, self.line, self.column = says, path, line, column
+        self.says, self.path, self.line, self.column = one_line(says), path, line, column
         super().__init__(str(self))
 
     def __str__(self) -> str:
-        place = self.path or ""
+        place = one_line(self.path or "")
         if self.line is not None:
             place += f"{', ' if place else ''}line {self.line}"
             if self.column is not None:
                 place += f", column {self.column}"
         return f"{place}: {self.says}" if place else self.says
+
+
+LONGEST = 1_000  # characters of a sentence that may repeat parts of a file
+
+
+def one_line(text: str) -> str:
+    """The text with nothing in it that ends a line or moves a cursor, and not without end."""
+    if len(text) > LONGEST:
+        text = text[: LONGEST - 3] + "..."
+    if text.isprintable():
+        return text
+    return " ".join("".join(c if c.isprintable() else " " for c in text).split())
 
 
 def nearest(word: str, known: list[str] | tuple[str, ...]) -> str:

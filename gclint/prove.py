@@ -43,6 +43,7 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
     """The findings of one rule in an example, accepted ones left out. Raises Problem on a faulty example."""
     from gclint.check import trace
     from gclint.judge.judge import judge
+    from gclint.problem import Problem
     from gclint.setup.declare import Options
 
     with tempfile.TemporaryDirectory() as folder:
@@ -52,6 +53,8 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
                 files[name] = str(Path(folder) / f"{name}.toml")
                 Path(files[name]).write_text(text, encoding="utf-8")
         for name, text in example.files.items():
+            if Path(name).name != name or not name.endswith(".toml"):
+                raise Problem(f'an example may have files beside it whose plain name ends in .toml, not "{name[:60]}"')
             (Path(folder) / name).write_text(text, encoding="utf-8")
         material = str(Path(folder) / example.material) if example.material in example.files else example.material
         options = Options(material, example.tools, example.stock, files.get("shop"), files.get("job"))

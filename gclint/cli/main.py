@@ -112,7 +112,9 @@ def run(args: list[str]) -> int:
 
 def complain(sentence: str) -> int:
     """One line on stderr; the exit code that goes with it."""
-    print(f"gclint: {' '.join(sentence.split())}", file=sys.stderr)
+    from gclint.problem import one_line
+
+    print(f"gclint: {one_line(sentence)}", file=sys.stderr)
     return 2
 
 

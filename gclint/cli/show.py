@@ -78,6 +78,7 @@ def say_second_reading(
     data: bytes, name: str, options: Options, path: str | None, form: str, out: str | None, progress: Progress
 ) -> int:
     """Only read and followed: comparing needs neither stock nor chips."""
+    from gclint.check import folder_of
     from gclint.cli.output import deliver
     from gclint.motion.interpret import interpret
     from gclint.motion.second_reader import read_again, second_reader
@@ -85,12 +86,13 @@ def say_second_reading(
     from gclint.report.paper import Paper, paper_for
     from gclint.report.second_out import to_json, to_paper
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of
+    from gclint.setup.resolve import controller_of, limits_of
 
     second_reader()  # says at once that it is missing
-    controller = controller_of(declare(options, path))
+    declared = declare(options, path)
+    controller = controller_of(declared)
     program = read(data, name)
-    motion = interpret(program, controller)
+    motion = interpret(program, controller, limits_of(declared), folder_of(path))
     compared = read_again(program, motion, controller.tool_change != "ignores", progress)
     if form == "json":
         deliver(to_json(compared, name), out)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
 
@@ -9,7 +10,8 @@ from msgspec import Struct
 
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.toml_file import decode, problem_at, read_text
+from gclint.setup.named import declaration, program, really_toml
+from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.setup.types import Assumed, Tool
 
@@ -69,7 +71,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
     job, job_file = (None, None) if job_path is None else _read(job_path, Job, "job file")
     named = shop_path is not None and not searched
     if job and job_file and job_path and job.shop and not named:
-        shop_path = job_path.parent / job.shop
+        shop_path = placed(job_file, ("shop",), declaration, job.shop)
         if not shop_path.is_file():
             raise job_file.wrong(("shop",), f'there is no shop file "{job.shop}" in the folder of this job')
     shop, shop_file = (None, None) if shop_path is None else _read(shop_path, Shop, "shop file")
@@ -77,7 +79,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
         because = "it lies beside the program or in a folder above, and neither --shop nor --job was given"
         files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
-    programs, packs = _named(job, job_path)
+    programs, packs = _named(job, job_file)
     if searched and job_file and program_path and programs and not _among(program_path, programs):
         because = f"it names {programs[0]}, and is used for this program all the same"
         assumed.append(Assumed("job", job_file.path, because))
@@ -102,7 +104,9 @@ def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
     for folder in (start, *start.absolute().parents):
         if job is None and (folder / "job.toml").is_file():
             job = folder / "job.toml"
+            really_toml(job)
         if (folder / "shop.toml").is_file():
+            really_toml(folder / "shop.toml")
             return job, folder / "shop.toml"
     return job, None
 
@@ -115,12 +119,23 @@ def _read(path: Path, into: type[T], called: str) -> tuple[T, File]:
     return decode(text, into, str(path)), File(str(path), text)
 
 
-def _named(job: Job | None, job_path: Path | None) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    if job is None or job_path is None:
+def _named(job: Job | None, file: File | None) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """(programs, packs) of the job, as paths."""
+    if job is None or file is None:
         return (), ()
-    programs = (job.program,) if isinstance(job.program, str) else job.program or ()
-    folder = job_path.parent
-    return tuple(str(folder / name) for name in programs), tuple(str(folder / name) for name in job.packs)
+    names = (job.program,) if isinstance(job.program, str) else job.program or ()
+    places: list[Key] = [("program",)] if isinstance(job.program, str) else [("program", n) for n in range(len(names))]
+    programs = tuple(str(placed(file, key, program, name)) for key, name in zip(places, names))
+    packs = tuple(str(placed(file, ("packs", n), declaration, name)) for n, name in enumerate(job.packs))
+    return programs, packs
+
+
+def placed(file: File, key: Key, find: Callable[[Path, str], Path], name: str) -> Path:
+    """The file that `file` names under `key`. Raises Problem at that key."""
+    try:
+        return find(Path(file.path).parent, name)
+    except Problem as problem:
+        raise file.wrong(key, problem.says) from None
 
 
 def _among(program_path: str, programs: tuple[str, ...]) -> bool:

@@ -12,7 +12,7 @@ from gclint.setup.acceptances import accepts_in
 from gclint.setup.blank import blank_of
 from gclint.setup.card import Material, material
 from gclint.setup.controllers import controller, controller_from
-from gclint.setup.declare import Declared, File
+from gclint.setup.declare import Declared, File, placed
 from gclint.setup.declared import (
     AxisAccelerations,
     AxisFeeds,
@@ -23,6 +23,7 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
+from gclint.setup.named import declaration, really_toml
 from gclint.setup.numbers import usual_limits
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
@@ -62,7 +63,7 @@ def controller_of(declared: Declared) -> Controller:
     if machine is None:
         return controller("any")
     if machine.controller.endswith(".toml") and declared.shop_file:
-        return controller_from(Path(declared.shop_file.path).parent / machine.controller)
+        return controller_from(placed(declared.shop_file, ("machine", "controller"), declaration, machine.controller))
     try:
         return controller(machine.controller)
     except Problem as problem:
@@ -194,7 +195,7 @@ def _material(declared: Declared, job: Job) -> Material | None:
         return None
     name = job.material
     if name.endswith(".toml"):
-        name = str(Path(declared.job_file.path).parent / name)
+        name = str(placed(declared.job_file, ("material",), declaration, name))
     else:
         name = _own_card(declared, name) or name
     try:
@@ -209,7 +210,10 @@ def _own_card(declared: Declared, name: str) -> str | None:
         return None
     files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
     beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)
-    return next((str(path) for path in beside if path.is_file() and str(path) not in {f.path for f in files}), None)
+    found = next((path for path in beside if path.is_file() and str(path) not in {f.path for f in files}), None)
+    if found is not None:
+        really_toml(found)
+    return str(found) if found else None
 
 
 def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+import stat
 import tomllib
 from pathlib import Path
 from typing import Any, TypeVar
@@ -12,16 +14,23 @@ from gclint.problem import Problem, nearest
 from gclint.setup.declared import from_text
 
 T = TypeVar("T")
-LARGEST_FILE = 4_000_000  # bytes; a declaration of a whole shop is a few thousand
+LARGEST_FILE = 1_000_000  # bytes; a declaration of a whole shop is a few thousand
+DEEPEST_NAME = 100  # parts of a dotted name; the time to read one grows with their square
+TEXTS = re.compile(r"""\"[^"\\\n]*(?:\\.[^"\\\n]*)*\"|'[^'\n]*'""")
+BETWEEN_COMMAS = re.compile(r"[^,=\[\]{}\n#]+")
 Key = tuple[str | int, ...]
 
 
 def read_text(path: Path, called: str) -> str:
     """The text of a declaration file. `called` names it for people: "shop file", "job file", "material card"."""
     try:
-        if path.stat().st_size > LARGEST_FILE:
+        if not stat.S_ISREG(path.stat().st_mode):  # a device or a pipe need never end
+            raise Problem(f"this {called} is not a file", str(path))
+        with path.open("rb") as file:
+            data = file.read(LARGEST_FILE + 1)
+        if len(data) > LARGEST_FILE:
             raise Problem(f"this {called} is larger than {LARGEST_FILE // 1_000_000} MB", str(path))
-        return path.read_bytes().decode("utf-8-sig").replace("\r\n", "\n")
+        return data.decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError:
         raise Problem(f"there is no such {called}", str(path)) from None
     except UnicodeDecodeError as error:
@@ -37,6 +46,10 @@ def load(path: Path, into: type[T], called: str) -> T:
 
 def decode(text: str, into: type[T], path: str) -> T:
     """`text` as a struct of type `into`."""
+    if text.count(".") > DEEPEST_NAME:
+        for run in BETWEEN_COMMAS.finditer(TEXTS.sub("s", text)):
+            if run[0].count(".") > DEEPEST_NAME:
+                raise Problem(f"a name in this file has over {DEEPEST_NAME} parts", path)
     try:
         found = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:

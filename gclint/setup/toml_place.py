@@ -16,12 +16,12 @@ _ATOM = re.compile(r"[^,\]}#\r\n]+")
 
 
 class Places:
-    """`keys[path]` and `values[path]` are (line, column); array elements are numbered from 0 in a path."""
+    """`keys[path]` and `values[path]` are offsets in the text; array elements are numbered from 0 in a path."""
 
     def __init__(self, text: str) -> None:
         self.text, self.at = text, 0
-        self.keys: dict[Path, Place] = {}
-        self.values: dict[Path, Place] = {}
+        self.keys: dict[Path, int] = {}
+        self.values: dict[Path, int] = {}
         self._arrays: dict[Path, int] = {}
         self._document()
 
@@ -29,13 +29,13 @@ class Places:
         """Place of the value (or the key) at `path`, or of the nearest thing around it that has one."""
         while path:
             first, second = (self.keys, self.values) if key else (self.values, self.keys)
-            place = first.get(path) or second.get(path)
-            if place:
-                return place
+            offset = first.get(path, second.get(path))
+            if offset is not None:
+                return self._line_and_column(offset)
             path, key = path[:-1], True
         return None
 
-    def _here(self, offset: int) -> Place:
+    def _line_and_column(self, offset: int) -> Place:
         start = self.text.rfind("\n", 0, offset) + 1
         return self.text.count("\n", 0, offset) + 1, offset - start + 1
 
@@ -67,16 +67,16 @@ class Places:
         path: Path = ()
         for name in self._key():
             path = self._into((*path, name))
-            self.keys.setdefault(path, self._here(start))
+            self.keys.setdefault(path, start)
         end = self.text.find("]", self.at)
         self.at = len(self.text) if end < 0 else end + (2 if several else 1)
         if several:
             bare = path[:-1] if path and isinstance(path[-1], int) else path
             count = self._arrays.get(bare, 0)
             self._arrays[bare] = count + 1
-            self.keys.setdefault(bare, self._here(start))
+            self.keys.setdefault(bare, start)
             path = (*bare, count)
-        self.keys.setdefault(path, self._here(start))
+        self.keys.setdefault(path, start)
         return path
 
     def _into(self, path: Path) -> Path:
@@ -106,14 +106,14 @@ class Places:
         start = self.at
         path = (*table, *self._key())
         for end in range(len(table) + 1, len(path) + 1):
-            self.keys.setdefault(path[:end], self._here(start))
+            self.keys.setdefault(path[:end], start)
         if self._peek() == "=":
             self.at += 1
             self._value(path)
 
     def _value(self, path: Path) -> None:
         self._skip()
-        self.values[path] = self._here(self.at)
+        self.values[path] = self.at
         opening = self._peek()
         if opening in ("[", "{"):
             self.at += 1

@@ -48,7 +48,7 @@ def build(tree: Path) -> None:
     setting = {**os.environ, "CC": compiler, "LDSHARED": f"{compiler} -shared", "CFLAGS": flags, "LDFLAGS": ""}
     with (tree / "build.log").open("w") as log:
         done = subprocess.run(
-            [sys.executable, "setup.py", "build_ext", "--inplace"],
+            [sys.executable, "setup.py", "build_ext", "--inplace", "-j", "2"],
             cwd=tree, env=setting, stdout=log, stderr=subprocess.STDOUT, check=False,
         )  # fmt: skip
     if done.returncode:
@@ -65,7 +65,7 @@ def fuzz(target: str, tree: Path, folder: Path, seconds: int, more: list[str]) -
     )
     setting = {
         **os.environ, "LD_PRELOAD": runtime, "PYTHONPATH": str(tree), "PYTHONMALLOC": "malloc",
-        "ASAN_OPTIONS": "detect_leaks=0:allocator_may_return_null=1:quarantine_size_mb=64:handle_segv=1",
+        "ASAN_OPTIONS": "detect_leaks=0:allocator_may_return_null=1:quarantine_size_mb=32:malloc_context_size=3",
         "UBSAN_OPTIONS": "print_stacktrace=1:halt_on_error=1", "OPENBLAS_NUM_THREADS": "1",
     }  # fmt: skip
     command = [
