@@ -11,6 +11,7 @@ from pathlib import Path
 
 from gclint.problem import Problem
 
+LONGEST_NAME = 250  # characters
 SHOWN = 60  # characters of a name that are repeated
 
 
@@ -38,6 +39,6 @@ def really_toml(path: Path) -> None:
 
 
 def _path(folder: Path, name: str) -> Path:
-    if "\0" in name:
+    if "\0" in name or len(name) > LONGEST_NAME:
         raise Problem("this is not the name of a file")
     return folder / name

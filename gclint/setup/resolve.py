@@ -23,7 +23,7 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
-from gclint.setup.named import declaration, really_toml
+from gclint.setup.named import LONGEST_NAME, declaration, really_toml
 from gclint.setup.numbers import usual_limits
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
@@ -206,7 +206,7 @@ def _material(declared: Declared, job: Job) -> Material | None:
 
 def _own_card(declared: Declared, name: str) -> str | None:
     """The shop's own card of that name: a file NAME.toml beside job.toml or shop.toml."""
-    if name.endswith(".toml") or "/" in name or "\\" in name:
+    if name.endswith(".toml") or len(name) > LONGEST_NAME or not {"/", "\\", "\0"}.isdisjoint(name):
         return None
     files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
     beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)

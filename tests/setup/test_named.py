@@ -126,9 +126,11 @@ def test_an_example_of_a_pack_writes_no_file_elsewhere(name: str, tmp_path: Path
     ["x = " + "[" * 100_000, "x = " + "[" * 400 + "]" * 400, "x = " + "{a=" * 5000, "[" + "a." * 50_000 + "b]\nc=1",
      "[stock]\nsize = " + "[" * 90 + "]" * 90, 'material = "' + "x" * 500_000 + '"', "a" * 500_000 + " = 1",
      "[stock]\nsize = [1e999, " + "9" * 5000 + ", 1]", '["a,b"' + '."c,d"' * 50_000 + "]", "x." * 5000 + "x = 1",
-     "a = {" + "b." * 5000 + "c = 1}", "[[a]]\n" * 100_000],
+     "a = {" + "b." * 5000 + "c = 1}", "[[a]]\n" * 100_000,
+     'shop = "' + "s" * 300 + '.toml"', 'material = "a\\u0000b"'],
     ids=["open lists", "nested lists", "open tables", "long table name", "nested size", "long text", "long key", "big",
-         "quoted names", "dotted key", "dotted key inside", "many tables"],
+         "quoted names", "dotted key", "dotted key inside", "many tables",
+         "long name of a file", "no name of a file"],
 )  # fmt: skip
 def test_text_that_is_nested_or_long_beyond_sense(job: Callable[..., Path], text: str) -> None:
     with pytest.raises(Problem) as problem:
