@@ -14,6 +14,7 @@ import shutil
 import sys
 import sysconfig
 import tempfile
+import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -40,6 +41,7 @@ STOCK = "60 x 20 x 9 mm at -10 -10"
 CARDS = (None, *(folder() / "controllers").glob("*.toml"))
 # A file of the job target begins with a line like this; other names are not written.
 FILE = re.compile(rb"^=== ((?:job|shop|house|material|controller)\.toml|(?:part|sub)\.nc|options)\n", re.MULTILINE)
+MOST_SECONDS = 5.0  # of processor time for one input, on kernels that are several times slower than the shipped ones
 MOST_EXAMPLES = 4  # of a pack; each is a whole check
 
 home = Path(tempfile.mkdtemp(prefix="gclint-fuzz-"))
@@ -49,6 +51,7 @@ MAY_OPEN = (
     sys.prefix, str(folder()), "/dev/null", "/proc/self", "/sys/",
 )  # fmt: skip
 strayed: list[str] = []
+slowest = [0.0]
 
 
 def told(problem: Problem) -> None:
@@ -126,8 +129,14 @@ def main() -> None:
 
     def one(data: bytes) -> None:
         strayed.clear()
+        begin = time.process_time()
         target(data)
+        took = time.process_time() - begin
+        assert took < MOST_SECONDS, f"took {took:.1f} s of processor time"
         assert not strayed, f"opened outside the job's folder: {strayed}"
+        if took > slowest[0]:
+            slowest[0] = took
+            print(f"slowest: {took:.2f} s", flush=True)
 
     sys.addaudithook(watch)
     atheris.Setup(sys.argv, one)
