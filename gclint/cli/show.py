@@ -77,7 +77,7 @@ def show(
 def say_second_reading(
     data: bytes, name: str, options: Options, path: str | None, form: str, out: str | None, progress: Progress
 ) -> int:
-    """Only read and followed: comparing needs neither stock nor chips."""
+    """Only read and followed, as no controller in particular would: pygcode knows none."""
     from gclint.check import folder_of
     from gclint.cli.output import deliver
     from gclint.motion.interpret import interpret
@@ -85,15 +85,14 @@ def say_second_reading(
     from gclint.program.read import read
     from gclint.report.paper import Paper, paper_for
     from gclint.report.second_out import to_json, to_paper
+    from gclint.setup.controllers import controller
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, limits_of
+    from gclint.setup.resolve import limits_of
 
     second_reader()  # says at once that it is missing
-    declared = declare(options, path)
-    controller = controller_of(declared)
+    limits = limits_of(declare(options, path))
     program = read(data, name)
-    motion = interpret(program, controller, limits_of(declared), folder_of(path))
-    compared = read_again(program, motion, controller.tool_change != "ignores", progress)
+    compared = read_again(program, interpret(program, controller("any"), limits, folder_of(path)), progress)
     if form == "json":
         deliver(to_json(compared, name), out)
     else:

@@ -49,7 +49,7 @@ NUMBER = "a number is written in a way pygcode does not read: a plus sign, white
 COMMENT = "it holds a comment pygcode takes for code: an unclosed bracket, or ';' or '%' inside one"
 MARK = "it holds a program number, a checksum or a stray mark, over which pygcode drops words or refuses the line"
 LONG = f"its line is longer than {LONGEST_LINE:,} bytes, and pygcode's time grows with the square of that"
-REFUSED = "pygcode refuses it"
+REFUSED = "pygcode refuses it: a code it does not know, or a word that its code has no use for"
 OURS_REFUSED = "gclint refuses it, and says so among its findings; pygcode does not check what it is asked for"
 CYCLES = "a canned cycle: pygcode keeps no sticky words and follows none of its motions"
 HOMES = "a move in machine coordinates or a home move (G53, G28, G30): pygcode moves as if it were an ordinary one"
@@ -122,23 +122,21 @@ def second_reader() -> Any:
     return pygcode
 
 
-def read_again(
-    program: Program, motion: Motion, changes_tools: bool = True, told: Callable[[str], None] = lambda step: None
-) -> Compared:
+def read_again(program: Program, motion: Motion, told: Callable[[str], None] = lambda step: None) -> Compared:
     """Compare gclint's tables with pygcode's reading, at most of the first 200,000 blocks.
 
-    `changes_tools` False: M6 is ignored by the controller whose motion this is, so tools are not compared.
+    `motion` is what the program says by itself (the card "any"): pygcode knows no controllers.
     """
     pygcode = second_reader()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
-        return Comparison(program, motion, pygcode, changes_tools).run(told)
+        return Comparison(program, motion, pygcode).run(told)
 
 
 class Comparison:
     """The state of both while the blocks are walked in the order of the text."""
 
-    def __init__(self, program: Program, motion: Motion, pygcode: Any, changes_tools: bool) -> None:
+    def __init__(self, program: Program, motion: Motion, pygcode: Any) -> None:
         from importlib.metadata import PackageNotFoundError, version
 
         try:
@@ -154,7 +152,6 @@ class Comparison:
         self.refused = {int(line) for line in motion.faults.line[executed]}
         self.moved = self.cycle = self.over = self.flow = self.frames_lost = False
         self.offset = 0.0
-        self.changes_tools = changes_tools
         self.tool_by_t = any(taken.what == "tool changes" for taken in motion.assumed)
         self.unsure = {"tool"}  # modes that pygcode cannot know at present
         self.last: dict[str, tuple[str, str]] = {}
@@ -248,10 +245,11 @@ class Comparison:
             self.not_compared(self.out.ends_not_compared, FLOWS if self.flow else why, line)
         if flags & FLOW:
             self.flow = True
-        elif flags & EXPRESSION and not flags & (DELETED | BROKEN | BEHIND_END) and row is not None:
+        elif flags & EXPRESSION and not flags & (DELETED | BROKEN | BEHIND_END) and not self.over:
             self.modes_only(self.our_words(b))
             self.unsure |= {"feed", "speed", "tool", "spindle", "motion"}
-            self.place(row)
+            if row is not None:
+                self.place(row)
 
     def follow(self, line: int, row: int | None, words: list[Any]) -> None:
         codes = {word.value for word in words if word.letter == "G"}
@@ -406,7 +404,7 @@ class Comparison:
         if "spindle" not in self.unsure:
             turning = {1: 3, -1: 4, 0: 5, 2: 5}[int(m.spindle[row])]
             self.same(line, "spindle", turning, _value(mode.spindle), "M")
-        if self.changes_tools and "tool" not in self.unsure and m.tool[row] >= 0:
+        if "tool" not in self.unsure and m.tool[row] >= 0:
             self.same(line, "tool", int(m.tool[row]), _value(mode.tool), "T")
 
     # -- telling -------------------------------------------------------------------------------------------------

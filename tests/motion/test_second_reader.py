@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from dataclasses import replace
-from typing import Any
 
 import numpy as np
 import pytest
@@ -27,10 +26,9 @@ M30
 """
 
 
-def again(text: str | bytes, **card: Any) -> Compared:
+def again(text: str | bytes) -> Compared:
     program = read(text if isinstance(text, bytes) else text.encode(), "test")
-    controller = Controller(**card)
-    return read_again(program, interpret(program, controller), controller.tool_change != "ignores")
+    return read_again(program, interpret(program, Controller()))
 
 
 def reasons(compared: Compared) -> list[str]:
@@ -118,7 +116,20 @@ def test_line_ends_of_every_kind(ending: str) -> None:
 def test_tools_are_compared_where_both_know_them() -> None:
     two = PROGRAM.replace("G2 X7 I1\n", "T2\nG1 X6\nM6\nG1 X7 F9\nT3 M6\nM3 X8\n")
     assert again(two).differences == []
-    assert again(two, tool_change="ignores").differences == []
+
+
+def test_blocks_with_parameters_are_passed_over_and_the_rest_agrees() -> None:
+    compared = again(PROGRAM.replace("G2 X7 I1\n", "#1=3\nG1 X#1 F[#1*9] S#1\nM4 S#1\nX8\nG0 Z9\nG1 X2 F300 S500\n"))
+    assert compared.differences == []
+    assert compared.ends == 5
+    assert compared.ends_not_compared[second_reader.NOT_PLAIN].blocks == 1
+
+
+def test_behind_a_loop_only_words_are_compared() -> None:
+    loop = "O1 repeat [2]\nG91 G1 X1\nO1 endrepeat\nG90 X9\n"
+    compared = again(PROGRAM.replace("G2 X7 I1\n", loop))
+    assert compared.differences == []
+    assert (compared.ends, compared.ends_not_compared[second_reader.FLOWS].blocks) == (2, 2)
 
 
 def test_a_bound_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
