@@ -21,7 +21,10 @@ STANDARD_INPUT = "-"
 
 
 def programs_in(named: tuple[str, ...]) -> list[str]:
-    """The files behind the arguments in their order, each once; of a folder, every file with a program's ending."""
+    """The files behind the arguments in their order, each once; of a folder, every file with a program's ending.
+
+    Links that lead out of the folder are passed over.
+    """
     found: dict[str, None] = {}
     for name in named:
         path = Path(name)
@@ -33,10 +36,16 @@ def programs_in(named: tuple[str, ...]) -> list[str]:
             for file in sorted(path.rglob("*"))
             if file.suffix.lower() in ENDINGS
             and file.is_file()
+            and not leads_out(file, path)
             and not any(part.startswith(".") for part in file.relative_to(path).parts)
         ]
         found.update(dict.fromkeys(inside or [name]))
     return list(found)
+
+
+def leads_out(file: Path, folder: Path) -> bool:
+    """Whether a file of a folder is a link to something outside it: nobody named that."""
+    return file.is_symlink() and not file.resolve().is_relative_to(folder.resolve())
 
 
 def declared_programs(options: Options) -> tuple[str, ...]:

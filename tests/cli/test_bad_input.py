@@ -52,6 +52,32 @@ def test_a_folder_without_programs(here: Path, gclint: Gclint, sentence: Sentenc
     assert "holds no program" in sentence(err)
 
 
+def test_a_folder_called_like_a_program(here: Path, gclint: Gclint, sentence: Sentence) -> None:
+    (here / "part.nc").mkdir()
+    for verb in ("check", "show"):
+        code, out, err = gclint(verb, "part.nc")
+        assert (code, out) == (2, "")
+        assert "holds no program" in sentence(err)
+
+
+def test_a_link_out_of_a_folder_is_passed_over(program: Path, gclint: Gclint) -> None:
+    folder = program.parent / "jobs"
+    folder.mkdir()
+    (folder / "secret.nc").symlink_to(program)
+    (folder / "part.nc").write_bytes(program.read_bytes())
+    (folder / "same.nc").symlink_to("part.nc")
+    code, out, _err = gclint("check", "jobs", "--as", "json")
+    assert code != 2
+    assert [Path(one["path"]).name for one in json.loads(out)["programs"]] == ["part.nc", "same.nc"]
+
+
+def test_a_line_as_long_as_a_line_may_be(here: Path, gclint: Gclint) -> None:
+    (here / "long.nc").write_text("G21 G90 G0 X1 Y1 Z1\n" + "G1X1F9" * 160_000 + "\nM30\n")
+    code, out, _err = gclint("check", "long.nc", "--as", "json")
+    assert code == 1
+    assert json.loads(out)["programs"][0]["lines"] == 3
+
+
 @pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() == 0, reason="the super-user may read everything")
 def test_a_file_that_may_not_be_read(program: Path, gclint: Gclint, sentence: Sentence) -> None:
     program.chmod(0)

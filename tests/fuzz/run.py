@@ -58,12 +58,14 @@ def build(tree: Path) -> None:
 
 def fuzz(target: str, tree: Path, folder: Path, seconds: int, more: list[str]) -> dict[str, str]:
     """Numbers of one run; the key "failed" says what went wrong."""
+    try:
+        atheris = importlib.metadata.files("atheris") or []
+    except importlib.metadata.PackageNotFoundError:
+        sys.exit("atheris is not installed: run  pip install -e '.[fuzz]'  (it is made for Linux)")
     corpus, findings = folder / "corpus" / target, folder / "findings"
     for needed in (corpus, findings):
         needed.mkdir(parents=True, exist_ok=True)
-    runtime = next(
-        str(file.locate()) for file in importlib.metadata.files("atheris") or () if file.name == "asan_with_fuzzer.so"
-    )
+    runtime = next(str(file.locate()) for file in atheris if file.name == "asan_with_fuzzer.so")
     setting = {
         **os.environ, "LD_PRELOAD": runtime, "PYTHONPATH": str(tree), "PYTHONMALLOC": "malloc",
         "ASAN_OPTIONS": "detect_leaks=0:allocator_may_return_null=1:quarantine_size_mb=32:malloc_context_size=3",
