@@ -53,7 +53,7 @@ def unexplained(program: Program) -> list[tuple[int, bytes]]:
         if flags.get(line, 0) & OPEN:
             continue
         here = range(int(program.line_start[line - 1]), int(program.line_start[line]))
-        left = bytes(program.data[n] for n in here if not owned[n] and program.data[n] not in b" \t\r\n\x1a")
+        left = bytes(program.data[n] for n in here if not owned[n] and program.data[n] not in b" \t\r\n\x1a\0")
         if not FRAME.fullmatch(left):
             lost.append((line, left))
     return lost
