@@ -52,6 +52,7 @@ def trace(
 ) -> Tables:
     """Every table from reading to loads, not judged."""
     from gclint.cutting.load import load
+    from gclint.motion.compensate import compensate
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
     from gclint.program.read import read
@@ -68,6 +69,7 @@ def trace(
         raise Unreadable(problem.says, problem.path, problem.line, problem.column) from None
     motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
     setup = resolve(declared, program, motion)
+    motion = compensate(motion, setup, program)
     told("timing")
     timing = pace(motion, setup)
     told("cutting the stock")

@@ -40,7 +40,7 @@ KINDS: tuple[str, ...] = (
     "plane-unstated",  # first arc before any G17, G18 or G19
     "offset-unstated",  # first move in work coordinates before any G54..G59.3
     "position-unknown",  # an incremental or arc move from a position that is not known
-    "compensation-on",  # moves under G41 or G42: the tool's real path is not the programmed one; not judged yet
+    "compensation-unresolved",  # moves under G41 or G42 whose real path is not known: no diameter; a = D (NaN: no D)
     "value-out-of-range",  # negative S or T or dwell, P of G10 outside 1..9, a coordinate beyond 1e6 mm ...
     "feed-zero",  # F0 or a negative F
     # made by following parameters, expressions and flow
@@ -57,6 +57,11 @@ KINDS: tuple[str, ...] = (
     "arc-centre-suspect",  # as arc-does-not-close, and it closes with centres taken in the other mode
     "point-missing",  # X100 is 0.1 mm here, and only some numbers have a point; a = how many have none
     "checksum-wrong",  # a = the checksum written, b = that of the characters before it
+    # made by working out cutter compensation
+    "compensation-refused",  # a code that the report refuses while compensation is on, or turning it on; a = code x 10
+    "contour-too-tight",  # the tool does not go into an inside corner or arc; a = its radius, b = room there is, mm
+    "corner-refused",  # an inside corner on a controller that refuses every one; a = the tool's radius, mm
+    "entry-too-short",  # the first move under G41 or G42 is shorter than a, the radius; b = its length, mm
 )
 CODE = {kind: number for number, kind in enumerate(KINDS)}
 

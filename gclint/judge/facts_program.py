@@ -69,6 +69,8 @@ FAULTS = Table(
         "b": number("", "second number of the fault", _faults("b")),
         "start_radius": number("mm", "radius of an arc at its start, or its R", _faults("a")),
         "end_radius": number("mm", "radius of an arc at its end, or half its chord", _faults("b")),
+        "tool_radius": number("mm", "radius the controller takes the tool to have", _faults("a")),
+        "room": number("mm", "room there is for it: the arc's radius, or the length of the entry", _faults("b")),
     },
     lambda c: len(c.program.faults) + len(c.motion.faults),
 )

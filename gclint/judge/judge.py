@@ -33,7 +33,10 @@ UNFOLLOWED = {
         "nothing: results of probing and offsets are known only when the program runs",
     ),
     "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
-    "compensation-on": ("cuts under G41 or G42", "a program whose path is already shifted by the tool's radius"),
+    "compensation-unresolved": (
+        "cuts under G41 or G42",
+        "the diameter that D stands for: a tool of that number, or `diameter_offsets` in shop.toml",
+    ),
     "position-unknown": ("moves from a position that is not known", "an absolute position (G90) before them"),
 }
 

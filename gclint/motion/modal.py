@@ -85,6 +85,7 @@ HOME = cython.declare(cython.int, 512)
 OTHER_FRAME = cython.declare(cython.int, 1024)
 PROBE = cython.declare(cython.int, 2048)
 LIFT_UNKNOWN = cython.declare(cython.int, 4096)
+RIGHT = cython.declare(cython.int, 8192)
 
 # Letters as places in the block's table of words.
 A = cython.declare(cython.int, 0)
@@ -208,7 +209,8 @@ class Interpreter:
     arc_absolute: cython.bint
     feed_mode: cython.int
     scale: cython.double  # mm per program unit
-    compensated: cython.bint
+    compensated: cython.int  # 0: off; 410, 420
+    diameter_index: cython.double  # the last D word; NaN: none since the tool came
     length_code: cython.int  # 0 none stated, 430, 431, 490
     length_index: cython.double
     retract_to_r: cython.bint
@@ -289,7 +291,7 @@ class Interpreter:
 
         # What is taken where nothing is stated: mm, absolute, feed per minute, XY plane, the first offset.
         self.motion, self.plane, self.incremental = -1, 17, False
-        self.feed_mode, self.scale, self.compensated = 940, 1.0, False
+        self.feed_mode, self.scale, self.compensated, self.diameter_index = 940, 1.0, 0, NAN
         self.length_code, self.length_index, self.retract_to_r = 0, NAN, False
         self.feed = self.speed = NAN
         self.feed_line = self.speed_line = self.selected_line = self.tool_line = 0
@@ -755,13 +757,21 @@ class Interpreter:
         if self.group[2] >= 0:
             self.set_mode(2, self.group[2])
         if self.group[6] >= 0:
+            if self.compensated and (self.group[6] == 200) != (self.scale != 1.0):
+                self.fault("compensation-refused", self.group_word[6], self.group[6])
             self.set_mode(6, self.group[6])
             self.event(EVENT["units"], self.scale)
+        if self.present & (1 << D):
+            self.set_diameter()
         if self.group[7] >= 0:
             self.set_compensation(self.group[7])
+        if self.compensated and self.plane != 17 and (self.group[2] >= 0 or self.group[7] >= 0):
+            self.fault("compensation-refused", -1, self.plane * 10)
         if self.group[8] >= 0:
             self.set_length(self.group[8])
         if self.group[12] >= 0:
+            if self.compensated and self.group[12] != self.offset:
+                self.fault("compensation-refused", self.group_word[12], self.group[12])
             self.set_mode(12, self.group[12])
             self.event(EVENT["offset"], self.group[12] / 10.0)
         if self.group[13] >= 0:
@@ -779,7 +789,7 @@ class Interpreter:
         if self.feed_mode != 940:
             self.base_flags |= INVERSE_TIME if self.feed_mode == 930 else PER_REV
         if self.compensated:
-            self.base_flags |= COMPENSATED
+            self.base_flags |= COMPENSATED if self.compensated == 410 else COMPENSATED | RIGHT
 
         if self.present & OTHER_AXES:
             self.other_axes()
@@ -789,6 +799,14 @@ class Interpreter:
             self.motion = self.group[1]
         if self.motion < 730 or self.motion == 800:
             self.cycle_code = 0
+        if self.compensated and (nonmodal >= 100 or self.group[MACHINE_CODE] >= 0 or 380 < self.group[1] < 390):
+            k = NONMODAL if nonmodal >= 100 else (MACHINE_CODE if self.group[MACHINE_CODE] >= 0 else 1)
+            self.fault("compensation-refused", self.group_word[k], self.group[k])
+            if nonmodal == 100 or nonmodal == 920:  # set where the tool stands, which is beside the programmed point
+                for k in range(2):
+                    if axes & (1 << (X + k)):
+                        self.pos[k] = NAN
+                        self.loss_told = True
         if nonmodal >= 0 and nonmodal != 40:
             self.do_nonmodal(nonmodal, axes)
         elif self.group[MACHINE_CODE] >= 0:
@@ -842,6 +860,7 @@ class Interpreter:
         """M6 stops the spindle (3.6.3). Where it is ignored the first tool, put in by hand, stays."""
         if not self.change_ignored or self.tool == -1:
             self.tool, self.tool_line = self.selected, self.selected_line
+            self.diameter_index = NAN
         if not self.change_ignored and self.spindle != 2:
             self.spindle = 0
         self.event(EVENT["change"], self.tool)
@@ -872,14 +891,27 @@ class Interpreter:
     @cython.cfunc
     def set_compensation(self, code: cython.int) -> cython.int:
         if code == 400:
-            self.compensated = False
+            self.compensated = 0
             self.event(EVENT["compensation-off"], NAN)
             return 0
         self.used |= 1 << D
-        if not self.compensated:
-            self.fault("compensation-on", self.group_word[7])
-        self.compensated = True
-        self.event(EVENT["compensation-on"], self.val[D] if self.present & (1 << D) else NAN)
+        if self.compensated:
+            self.fault("compensation-refused", self.group_word[7], code)
+        self.compensated = code
+        self.event(EVENT["compensation-on"], self.diameter_index)
+        return 0
+
+    @cython.cfunc
+    def set_diameter(self) -> cython.int:
+        """D: which diameter G41 and G42 use. It is kept until the tool is changed: a later habit, as is D alone."""
+        value: cython.double = self.val[D]
+        if value < 0 or value != floor(value) or value > 1e9:
+            self.fault("value-out-of-range", self.word[D], value)
+            value = NAN
+        self.diameter_index = value
+        if self.compensated and self.group[7] < 0:
+            self.used |= 1 << D
+            self.event(EVENT["compensation-on"], value)
         return 0
 
     @cython.cfunc

@@ -20,13 +20,14 @@ Y_WORD = 16  # the block carries a Y word
 Z_WORD = 32  # the block carries a Z word
 INVERSE_TIME = 64  # G93
 PER_REV = 128  # G95
-COMPENSATED = 256  # under G41 or G42: the real path is not known
+COMPENSATED = 256  # under G41 or G42, and the real path is not known (before `compensate`: not worked out yet)
 HOME = 512  # one of the legs of G28 or G30
 OTHER_FRAME = 1024  # in a work offset whose place relative to the first one is unknown: its coordinates are its own
 PROBE = 2048  # G38.x: stops where the probe touches
 # Starts from a Z that is unknown because of a machine-coordinate or home move (or a cycle's retract to a height that is
 # unknown): taken as coming from above.
 LIFT_UNKNOWN = 4096
+RIGHT = 8192  # under G42 rather than G41
 
 # kinds of event
 EVENTS: tuple[str, ...] = (
@@ -47,7 +48,7 @@ EVENTS: tuple[str, ...] = (
     "coolant-off",  # M9
     "length-on",  # G43; value = H (NaN if not given)
     "length-off",  # G49
-    "compensation-on",  # G41, G42; value = D
+    "compensation-on",  # G41, G42, or a D while they are on; value = D in force (NaN: none, that of the tool)
     "compensation-off",  # G40
     "units",  # G20 -> 25.4, G21 -> 1
     "offset",  # G54..G59.3; value = 54 .. 59.3

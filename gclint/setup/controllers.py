@@ -67,6 +67,7 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     line_length: int = 256  # characters; 0: no limit
     axes: tuple[Literal["X", "Y", "Z", "A", "B", "C", "U", "V", "W"], ...] | None = None  # None: not known
     end_required: bool = False
+    compensation_rules: Literal["reads-ahead", "report"] = "reads-ahead"
     start_state: tuple[str, ...] = ()
     other_codes: Does = "does"  # codes that no list below names
     does: tuple[Names, ...] = ()
@@ -122,6 +123,7 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         start_state=card.start_state,
         canned_cycles=states.get("G81", card.other_codes),
         compensation=states.get("G41", card.other_codes),
+        compensation_rules=card.compensation_rules,
         states=states,
         other_codes=card.other_codes,
         said=said,

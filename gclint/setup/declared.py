@@ -218,6 +218,7 @@ class Shop(Table, frozen=True):
     tool: tuple[ToolTable, ...] = ()
     windows: dict[str, dict[str, WindowTable]] = msgspec.field(default_factory=dict)
     limits: LimitsTable | None = None
+    diameter_offsets: dict[str, Depth] = msgspec.field(default_factory=dict)  # D number -> diameter in the tool table
 
 
 class AboveTable(Table, frozen=True):

@@ -104,6 +104,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         dial=dial,
         hold=Hold(job.hold.by, job.hold.spoilboard) if job.hold else Hold(),
         keep_out=_keep_outs(job, declared.job_file),
+        diameter_offsets=_diameter_offsets(shop, declared.shop_file),
         work_zero=_axes(job.work_zero),
         work_offset=job.work_offset,
         measured_windows=own_windows(declared, shop, job, card, tools),
@@ -235,6 +236,14 @@ def _accepts(job: Job, file: File | None) -> tuple[Accept, ...]:
         Accept(table.rule, table.because.strip(), table.tool, None, file.line_of(("accept", n, "rule")) if file else "")
         for n, table in enumerate(job.accept)
     )
+
+
+def _diameter_offsets(shop: Shop, file: File | None) -> dict[int, float]:
+    for number in shop.diameter_offsets:
+        if file and not (number.isascii() and number.isdigit() and len(number) < 10):
+            says = f'"{number[:20]}" is no D number: write it as a whole number'
+            raise file.wrong(("diameter_offsets", number), says)
+    return {int(number): float(size) for number, size in shop.diameter_offsets.items()}
 
 
 def _fail_at(declared: Declared, job: Job) -> str:

@@ -135,6 +135,8 @@ class Controller(Struct, frozen=True):
     start_state: tuple[str, ...] = ()  # codes that are in force at power-on, e.g. ("G21", "G90", "G94", "G17", "G54")
     canned_cycles: str = "does"  # G81: "does", "refuses", "ignores"
     compensation: str = "does"  # G41 and G42: "does", "refuses", "ignores"
+    # "reads-ahead": meets inside corners where the shifted moves cross; "report": refuses them, and what moves zero
+    compensation_rules: str = "reads-ahead"
     states: dict[str, str] = field(default_factory=dict)  # "G81", "A" or a habit -> "does", "refuses", "ignores"
     other_codes: str = "does"  # codes that `states` does not name
     said: tuple[Said, ...] = ()  # the card's entries, with their sources
@@ -215,6 +217,7 @@ class Setup(Struct, frozen=True):
     dial: str | None
     hold: Hold
     keep_out: tuple[KeepOut, ...] = ()
+    diameter_offsets: dict[int, float] = field(default_factory=dict)  # D number -> diameter, mm
     work_zero: Axes | None = None  # where work zero lies in the machine's travel
     work_offset: str | None = None  # "G54": the offset that is set at the machine
     # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all) -> window of fz

@@ -106,8 +106,8 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
         (OTHER_FRAME, "moves in a work offset whose place is not known", "one work offset per program"),
         (
             COMPENSATED,
-            "moves under G41 or G42: the real path is not computed yet",
-            "a program with the tool's radius already in its path",
+            "moves under G41 or G42 whose real path is not known",
+            "the diameter that D stands for, and a contour that it fits",
         ),
         (PROBE, "probing moves, which stop where the probe touches", "nothing that could be declared"),
     ):

@@ -31,6 +31,7 @@ NAMES = {
     "word-missing", "code-unknown", "ends-in-material", "ends-without-stop", "never-cuts", "z-zero-suspect",
     "code-ignored", "code-refused", "arc-centre-suspect", "point-missing", "units-suspect", "dwell-unit-suspect",
     "feed-unit-suspect", "program-cut-short", "work-offset-suspect",
+    "compensation-left-on", "compensation-refused", "contour-too-tight", "entry-too-short",
     "internal-error", "acceptance-stale", "acceptance-unknown",
 }  # fmt: skip
 

@@ -16,6 +16,7 @@ from gclint.motion.table import (
     MACHINE,
     OTHER_FRAME,
     PROBE,
+    RIGHT,
     X_WORD,
     Y_WORD,
     Z_WORD,
@@ -196,7 +197,8 @@ def test_spindle_that_never_started_stays_so() -> None:
 def test_compensation() -> None:
     m = run(STATED + "G0 X0 Y0 Z0 F100\nG41 D1\nG1 X5\nG42\nX6\nG40\nX7\nG41 D1\nX8\n")
     assert [bool(f & COMPENSATED) for f in m.flags] == [False, True, True, False, True]
-    assert faults(m) == [("compensation-on", 3), ("compensation-on", 9)]
+    assert [bool(f & RIGHT) for f in m.flags] == [False, False, True, False, False]
+    assert faults(m) == [("compensation-refused", 5)]  # a second code while one is on
 
 
 def test_feed_missing_is_told_once_until_a_feed_is_set() -> None:

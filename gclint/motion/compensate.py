@@ -1,0 +1,219 @@
+"""Cutter compensation: moves under G41 and G42 become the path of the tool's centre."""
+
+from __future__ import annotations
+
+from dataclasses import fields, replace
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats, Longs
+from gclint.faults import CODE, Faults
+from gclint.motion.table import (
+    ARC_CCW,
+    ARC_CW,
+    COMPENSATED,
+    EVENT,
+    HOME,
+    INVERSE_TIME,
+    MACHINE,
+    PROBE,
+    RIGHT,
+    X_WORD,
+    Y_WORD,
+    Motion,
+)
+from gclint.problem import Problem
+from gclint.program.table import Program
+from gclint.setup.types import Assumed, Setup
+
+# What the kernel calls wrong, as faults: (kind, what `a` is).
+WRONG = (
+    ("none", "radius"),
+    ("corner-refused", "radius"),
+    ("contour-too-tight", "radius"),
+    ("contour-too-tight", "radius"),
+    ("entry-too-short", "radius"),
+    ("compensation-refused", "code"),
+    ("compensation-refused", "code"),
+)
+NOT_FOLLOWED = MACHINE | HOME | PROBE  # moves that no contour can hold
+
+
+def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
+    """The same motion with the tool's centre beside the contours of G41 and G42, as the controller of `setup` runs it.
+
+    Arcs round outside corners are added as moves of the line that follows them. What D names is looked up in
+    `setup.diameter_offsets`, then among the tools by number; without a D it is the tool in the spindle. Moves whose
+    real path is not known keep their flag COMPENSATED; the faults say why. Never raises for what a program says.
+    """
+    flagged = motion.flags & COMPENSATED != 0
+    if not flagged.any():
+        return motion
+    try:
+        from gclint.motion.tool_path import Path
+    except ImportError as error:
+        raise Problem(
+            "the compiled part gclint.motion.tool_path is not built: run  pip install .  in the source folder"
+        ) from error
+    radius, unresolved, assumed = _radii(motion, setup, flagged)
+    given: dict[str, Column] = {
+        "kind": motion.kind, "x0": motion.x0, "y0": motion.y0, "x1": motion.x1, "y1": motion.y1,
+        "cu": motion.cu, "cv": motion.cv, "radius": radius,
+        "named": (motion.flags & (X_WORD | Y_WORD)).astype(np.uint8) // X_WORD,
+    }  # fmt: skip
+    made: dict[str, Column] = {
+        "sx": motion.x0.copy(), "sy": motion.y0.copy(), "ex": motion.x1.copy(), "ey": motion.y1.copy(),
+        "sweep": motion.sweep.copy(), "corner": np.zeros(len(motion)),
+        "wrong": np.zeros(len(motion), np.uint8), "room": np.full(len(motion), np.nan),
+    }  # fmt: skip
+    meets = setup.controller.compensation_rules != "report"
+    Path(given, made, meets, setup.controller.resolution / 2).follow()
+    unknown = (flagged & ~np.isfinite(radius)) | (made["wrong"] != 0)
+    faults = _faults(motion, radius, made, unresolved, program)
+    return replace(_assembled(motion, made, unknown), faults=faults, assumed=(*motion.assumed, *assumed))
+
+
+def _radii(motion: Motion, setup: Setup, flagged: Bools) -> tuple[Floats, list[tuple[int, float]], list[Assumed]]:
+    """[moves] signed radius, mm: above 0 with the tool to the left, 0 not compensated, NaN not known.
+
+    Also the first move of each D whose diameter is not known, with that D, and what was taken for granted.
+    """
+    rows = np.flatnonzero(flagged)
+    on = np.flatnonzero(motion.event_kind == EVENT["compensation-on"])
+    at = np.searchsorted(motion.event_move[on], rows, side="right") - 1
+    index = np.full(len(rows), np.nan)
+    index[at >= 0] = motion.event_value[on[at[at >= 0]]]
+    key = np.stack((np.where(np.isnan(index), -1.0, index), motion.tool[rows].astype(np.float64)))
+    change = np.concatenate(([True], (key[:, 1:] != key[:, :-1]).any(axis=0)))
+    runs = np.flatnonzero(change)
+    of_run = np.empty(len(runs))
+    unresolved: dict[float, int] = {}
+    assumed: dict[Assumed, None] = {}
+    for n, first in enumerate(runs.tolist()):
+        named, tool = float(index[first]), int(motion.tool[rows[first]])
+        of_run[n], taken = _diameter(named, tool, setup)
+        if np.isnan(of_run[n]):
+            unresolved.setdefault(named if named == named else -1.0, int(rows[first]))
+        elif taken and len(assumed) < 100:
+            assumed[taken] = None
+    radius = np.zeros(len(motion))
+    found = of_run[np.cumsum(change) - 1] / 2
+    found[(motion.plane[rows] != 17) | (motion.flags[rows] & NOT_FOLLOWED != 0)] = np.nan
+    radius[rows] = np.where(motion.flags[rows] & RIGHT != 0, -found, found)
+    return radius, [(row, named if named >= 0 else np.nan) for named, row in unresolved.items()], list(assumed)
+
+
+def _diameter(named: float, tool: int, setup: Setup) -> tuple[float, Assumed | None]:
+    """mm (NaN: not known) of a D word (NaN: none) with this tool in the spindle, and what is thereby assumed."""
+    if np.isnan(named):
+        if (own := setup.tools.get(tool)) is None:
+            return np.nan, None
+        because = "G41 or G42 with no D uses the tool in the spindle (NIST RS274/NGC, section 3.5.10)"
+        return own.diameter, Assumed("cutter compensation", f"{own.diameter:g} mm, {own.called}", because)
+    number = int(named)
+    what = f"D{number}"
+    if number in setup.diameter_offsets:
+        return setup.diameter_offsets[number], None
+    if number == 0:
+        return 0.0, Assumed(what, "no shift: the path as programmed", "D0 names no tool")
+    if (own := setup.tools.get(number)) is None:
+        return np.nan, None
+    return own.diameter, Assumed(
+        what, f"the whole diameter of {own.called}, {own.diameter:g} mm", "`diameter_offsets` in shop.toml does not say"
+    )
+
+
+def _assembled(motion: Motion, made: dict[str, Column], unknown: Bools) -> Motion:
+    """The table with new ends, and a row before each move that begins with an arc round a corner."""
+    corner = made["corner"] > 0
+    before = np.cumsum(corner)  # corner arcs up to and with the row's own
+    source = np.repeat(np.arange(len(motion)), 1 + corner.astype(np.int64))
+    own = np.arange(len(motion)) + before  # where each old row lies now
+    arcs = own[corner] - 1
+    columns = {name: np.array(getattr(motion, name)[source]) for name in _MOVE_COLUMNS}
+    columns["flags"][own] = np.where(unknown, motion.flags | COMPENSATED, motion.flags & ~np.uint16(COMPENSATED))
+    columns["x0"][own], columns["y0"][own] = made["sx"], made["sy"]
+    columns["x1"][own], columns["y1"][own] = made["ex"], made["ey"]
+    columns["sweep"][own] = made["sweep"]
+    if len(arcs):
+        _add_corners(columns, motion, made, np.flatnonzero(corner), arcs, own)
+    columns["length"] = _lengths(columns, motion.length[source])
+    if (columns["flags"] & INVERSE_TIME).any():
+        whole = np.bincount(source, columns["length"], len(motion))
+        with np.errstate(divide="ignore", invalid="ignore"):
+            scale = np.where(motion.length > 0, whole / motion.length, 1.0)[source]
+        # G93: the move and its corner together take the time that was given
+        columns["feed"] = np.where(columns["flags"] & INVERSE_TIME != 0, columns["feed"] * scale, columns["feed"])
+    place = np.concatenate(([0], own + 1))[motion.event_move].astype(np.int32)  # an arc comes behind the event
+    moves: dict[str, Any] = columns
+    return replace(motion, **moves, event_move=place)
+
+
+_MOVE_COLUMNS = [f.name for f in fields(Motion)][: [f.name for f in fields(Motion)].index("event_kind")]
+
+
+def _add_corners(
+    columns: dict[str, Column], motion: Motion, made: dict[str, Column], rows: Longs, arcs: Longs, own: Longs
+) -> None:
+    """Fill the arcs: round the programmed corner, at the height of the move that follows."""
+    # A tool that turns right round an outside corner has the contour on its right.
+    left = motion.flags[rows] & RIGHT == 0
+    angle = np.radians(made["corner"][rows]) * np.where(left, 1.0, -1.0)
+    x, y = made["sx"][rows] - motion.x0[rows], made["sy"][rows] - motion.y0[rows]
+    columns["x0"][arcs] = motion.x0[rows] + x * np.cos(angle) - y * np.sin(angle)
+    columns["y0"][arcs] = motion.y0[rows] + x * np.sin(angle) + y * np.cos(angle)
+    columns["x1"][arcs], columns["y1"][arcs], columns["z1"][arcs] = made["sx"][rows], made["sy"][rows], motion.z0[rows]
+    columns["cu"][arcs], columns["cv"][arcs] = motion.x0[rows], motion.y0[rows]
+    columns["sweep"][arcs] = np.where(left, -1.0, 1.0) * made["corner"][rows]
+    columns["kind"][arcs] = np.where(left, ARC_CW, ARC_CCW)
+    columns["plane"][arcs] = 17
+    columns["flags"][arcs] &= ~np.uint16(COMPENSATED)
+
+
+def _lengths(columns: dict[str, Column], old: Floats) -> Floats:
+    """Along the path, mm; an axis that is unknown and does not move adds nothing, as before."""
+    dx, dy, dz = (columns[f"{axis}1"] - columns[f"{axis}0"] for axis in "xyz")
+    radius = (
+        np.hypot(columns["x0"] - columns["cu"], columns["y0"] - columns["cv"])
+        + np.hypot(columns["x1"] - columns["cu"], columns["y1"] - columns["cv"])
+    ) / 2
+    flat = np.where(columns["sweep"] != 0, radius * np.radians(np.abs(columns["sweep"])), np.hypot(dx, dy))
+    length = np.hypot(flat, np.where(np.isnan(dz), 0.0, dz))
+    kept = np.isnan(old) | np.isnan(flat) | (columns["plane"] != 17) & (columns["sweep"] != 0)
+    return np.where(kept, old, length)
+
+
+def _faults(
+    motion: Motion, radius: Floats, made: dict[str, Column], unresolved: list[tuple[int, float]], program: Program
+) -> Faults:
+    rows = np.flatnonzero(made["wrong"])
+    kinds = [WRONG[kind] for kind in made["wrong"][rows].tolist()]
+    code = np.where(motion.sweep[rows] > 0, 30.0, 20.0)
+    new_rows = np.concatenate((rows, [row for row, _ in unresolved])).astype(np.int64)
+    if not len(new_rows):
+        return motion.faults
+    line = motion.line[new_rows]
+    block = np.clip(np.searchsorted(program.block_line, line), 0, max(len(program.block_line) - 1, 0))
+    first, last = program.block_word[block], program.block_word[block + 1] - 1
+    some = np.flatnonzero(last >= first)
+    start, end = (program.line_start[line - 1].copy() for _ in range(2))
+    start[some], end[some] = program.word_start[first[some]], program.word_end[last[some]]
+    added: dict[str, Column] = {
+        "kind": np.array([CODE[k] for k, _ in kinds] + [CODE["compensation-unresolved"]] * len(unresolved), np.uint8),
+        "line": line,
+        "start": start,
+        "end": end,
+        "a": np.concatenate((
+            np.where([what == "code" for _, what in kinds], code, np.abs(radius[rows])),
+            [named for _, named in unresolved],
+        )),
+        "b": np.concatenate((made["room"][rows], np.full(len(unresolved), np.nan))),
+    }  # fmt: skip
+    order = np.argsort(np.concatenate((motion.faults.start, added["start"])), kind="stable")
+
+    def joined(name: str) -> Any:
+        old: Column = getattr(motion.faults, name)
+        return np.concatenate((old, added[name].astype(old.dtype)))[order]
+
+    return Faults(**{name: joined(name) for name in added})
