@@ -331,7 +331,8 @@ ENTRIES = Table(
 def _waited(chain: Chain) -> Floats:
     """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent); else infinite.
 
-    NaN where some travel time is unknown and the known part alone is less than the spin-up time.
+    Where the time of some travel is unknown: the known part if that is enough, else the most it can be if that is not
+    enough either, else NaN.
     """
     m, moves = chain.motion, np.asarray(_pass_move(chain), dtype=np.int64)
     waited = np.full(len(moves), np.inf)
@@ -339,6 +340,8 @@ def _waited(chain: Chain) -> Floats:
     turning = False
     need = chain.setup.spindle.spin_up or 0.0
     dwelt = np.concatenate(([0.0], np.cumsum(chain.dwell)))
+    guess = _longest_rapids(chain)
+    guessed, open_ = np.cumsum(np.nan_to_num(guess)), np.cumsum(np.isnan(guess))
     off = [EVENT["spindle-off"]] + ([] if chain.setup.controller.tool_change == "ignores" else [EVENT["change"]])
     if chain.setup.controller.program_stop == "stops-spindle":
         off += STOPS
@@ -357,9 +360,29 @@ def _waited(chain: Chain) -> Floats:
         last = int(np.searchsorted(m.event_move, until, side="right"))
         seconds = chain.clock[until] - chain.clock[start] + dwelt[last] - dwelt[event]
         seconds += _before_piece(chain, first, until)
-        open_ = chain.untimed[until] > chain.untimed[start]
-        waited[first] = np.nan if open_ and seconds < need else min(waited[first], seconds)
+        if seconds < need and chain.untimed[until] > chain.untimed[start]:
+            seconds += guessed[until] - guessed[start]
+            if seconds >= need or open_[until] > open_[start]:
+                seconds = np.nan
+        waited[first] = min(waited[first], seconds) if seconds == seconds else np.nan
     return waited
+
+
+def _longest_rapids(chain: Chain) -> Floats:
+    """[moves + 1] the most that each move of unknown time can take, one row on; 0 for the others, NaN if not known.
+
+    A rapid whose rate is not declared is no slower than the fastest feed of the program, from rest to rest.
+    """
+    m, machine = chain.motion, chain.setup.machine
+    longest = np.zeros(len(m) + 1)
+    rows = np.flatnonzero(np.isnan(chain.timing.seconds))
+    feeds = m.feed[np.isfinite(m.feed)]
+    v = float(feeds.max()) / 60 if len(feeds) else 0.0
+    axes = machine.acceleration
+    weakest = min((each for each in (axes.x, axes.y, axes.z) if each), default=np.inf) if axes else np.inf
+    known = (m.kind[rows] == RAPID) & np.isfinite(m.length[rows]) & (v > 0)
+    longest[rows + 1] = np.where(known, np.nan_to_num(m.length[rows]) / (v or 1.0) + v / weakest, np.nan)
+    return longest
 
 
 def _before_piece(chain: Chain, row: int, move: int) -> float:

@@ -776,6 +776,7 @@ class Interpreter:
             self.event(EVENT["offset"], self.group[12] / 10.0)
         if self.group[13] >= 0:
             self.used |= (1 << P) | (1 << Q)
+            self.event(EVENT["path-mode"], self.group[13] / 10.0)
         if self.group[3] >= 0:
             self.set_mode(3, self.group[3])
         if self.group[4] >= 0:

@@ -21,6 +21,7 @@ FASTEST = 1e9  # mm/s; what a rapid asks for: the axes' rapid rates decide
 # The machine stands still at these before it goes on.
 STANDS = ("change", "spindle-cw", "spindle-ccw", "spindle-off", "stop", "optional-stop", "pallet-stop", "dwell", "end")
 PEOPLE = ("change", "stop", "optional-stop", "pallet-stop")  # and nobody knows for how long
+KEEPS = {61.1: 1, 61.0: 2}  # path modes: what `_rests` says of the moves under them
 STARTS = ("spindle-cw", "spindle-ccw")
 
 
@@ -78,8 +79,11 @@ def _three(axes: Axes | None, missing: float, by: float = 1.0) -> list[float]:
 
 
 def _rests(motion: Motion) -> Bytes:
-    """[moves + 1] 1 where the machine stands before the move."""
+    """[moves + 1] 1 where the machine stands before the move, 2 where it stands if the path has a corner there."""
     rests = np.zeros(len(motion) + 1, np.uint8)
+    modes = np.flatnonzero(motion.event_kind == EVENT["path-mode"])
+    for event, until in zip(modes, [*motion.event_move[modes[1:]], len(motion)]):
+        rests[motion.event_move[event] + 1 : until + 1] = KEEPS.get(round(float(motion.event_value[event]), 1), 0)
     rests[motion.event_move[np.isin(motion.event_kind, [EVENT[name] for name in STANDS])]] = 1
     alone = np.flatnonzero(motion.flags & (MACHINE | HOME | PROBE))
     rests[alone] = rests[alone + 1] = 1

@@ -54,6 +54,7 @@ EVENTS: tuple[str, ...] = (
     "offset",  # G54..G59.3; value = 54 .. 59.3
     "machine-move",  # a block of G53, G28 or G30; value = 53, 28, 30
     "axis-move",  # a block that moves an axis that is not modelled; value = ASCII code of the letter
+    "path-mode",  # G61 (exact path), G61.1 (exact stop), G64 (corners rounded); value = 61, 61.1, 64
 )
 EVENT = {name: number for number, name in enumerate(EVENTS)}
 

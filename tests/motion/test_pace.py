@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
+from msgspec.structs import replace
 
 from gclint.motion.pace import pace
 from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
@@ -51,6 +52,46 @@ def test_rapid_on_a_machine_that_is_not_declared() -> None:
 def test_dwell(unit: str, seconds: float) -> None:
     timing = pace(run(STATED + "G4 P2\nG4 P0.5\nG4\n"), setup(dwell_unit=unit))
     assert timing.dwell == pytest.approx(seconds)
+
+
+def test_exact_stop_and_exact_path() -> None:
+    """G61.1 stops after every move, G61 only where the path turns, G64 rounds corners (NIST RS274/NGC 3.5.14)."""
+    machine = Machine(acceleration=Axes(500, 500, 500), corner_deviation=0.02)
+    ways = "G0 X0 Y0 Z0\nG1 F3000\n{mode}\nX50\nX100\nY100\n"
+    took = {
+        mode: pace(run(STATED + ways.format(mode=mode)), replace(setup(), machine=machine)).seconds[1:].sum()
+        for mode in ("G61.1", "G61", "G64", "")
+    }
+    assert took["G61.1"] == pytest.approx(1.1 + 1.1 + 2.1)
+    assert took["G61"] == pytest.approx(2.1 + 2.1)
+    assert took["G64"] < took["G61"]
+    assert took["G64"] == pytest.approx(took[""])
+
+
+def test_what_brings_the_machine_to_rest() -> None:
+    machine = Machine(acceleration=Axes(500, 500, 500))
+    for word in ("G4 P1", "M0", "M3 S9000", "M5"):
+        timing = pace(run(STATED + f"G0 X0 Y0 Z0\nG1 F3000\nX50\n{word}\nX100\n"), replace(setup(), machine=machine))
+        assert timing.seconds[1:] == pytest.approx([1.1, 1.1])
+    going = pace(run(STATED + "G0 X0 Y0 Z0\nG1 F3000\nX50\nM8\nX100\n"), replace(setup(), machine=machine))
+    assert going.seconds[1:].sum() == pytest.approx(2.1)
+
+
+def test_what_is_taken_is_listed() -> None:
+    motion = run(STATED + "G0 X0 Y0 Z0\nM3 S9000\nG1 X10 F600\nM0\n")
+    bare = replace(setup(), machine=Machine(acceleration=Axes(x=200, y=200)), spindle=Spindle(spin_up=4))
+    assert {a.what for a in pace(motion, bare).assumed} == {
+        "acceleration of Z", "corner deviation", "time at tool changes and stops", "time for the spindle to start",
+    }  # fmt: skip
+    full = replace(setup(), machine=Machine(acceleration=Axes(200, 200, 200), corner_deviation=0.02))
+    assert not pace(run(STATED + "G1 X10 F600\n"), full).assumed
+
+
+def test_a_feed_limit_counts_without_acceleration_too() -> None:
+    limits = replace(setup(), machine=Machine(feed_limit=Axes(2500, 2500, 800)))
+    timing = pace(run(STATED + "G0 X0 Y0 Z0\nG1 X10 F3000\nZ-5\nX20 Y10\n"), limits)
+    assert timing.peak[1:] == pytest.approx([2500, 800, 3000])
+    assert timing.reached[1:] == pytest.approx([2500, 800, 3000])
 
 
 def test_nothing() -> None:
