@@ -25,7 +25,7 @@ from gclint.program.table import BEHIND_END, BROKEN, EXPRESSION, FLOW, Program
 from tests.strategies import STEADY, Block, hostile, realistic, text
 
 NUMBER = rb"[+-]?[0-9]*\.?[0-9]*"
-FRAME = re.compile(rb"(\xef\xbb\xbf)?(/[0-9]?|%|[NO]" + NUMBER + rb"|\*[0-9]*)*", re.IGNORECASE)
+FRAME = re.compile(rb"(\xef\xbb\xbf)?(/[0-9]?|%|[NO:]" + NUMBER + rb"|\*[0-9]*)*", re.IGNORECASE)
 OPEN = BROKEN | EXPRESSION | FLOW | BEHIND_END
 WIDE = [CODE["line-too-long"], CODE["block-unmoving"]]  # these faults span the whole line and explain no byte
 
