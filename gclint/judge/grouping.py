@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+from msgspec.structs import replace
 
 from gclint.columns import Column, distinct
 from gclint.judge.chain import Chain
@@ -249,4 +250,12 @@ def _change(rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, 
     made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing))
     if made is None:
         return Change(text)
+    if one.chain.setup.controller.feed_unit == "mm/s":
+        made = _per_second(made)
     return Change(f"{made.text} {text}".strip(), made.set)
+
+
+def _per_second(made: Change) -> Change:
+    """Advice for a controller whose F counts mm/s: the words to write, with the text saying what its figures are."""
+    pairs = tuple(replace(pair, to=round(pair.to / 60, 3)) if pair.word == "F" else pair for pair in made.set)
+    return Change(f"{made.text} (These feeds are per minute: F counts mm/s here, so write a sixtieth.)", pairs)

@@ -196,6 +196,7 @@ class Interpreter:
 
     # the controller and the program as a whole
     arc_tolerance: cython.double
+    arc_inch: cython.double  # by how much more is taken where the program speaks inches
     arc_share: cython.double
     arc_most: cython.double
     change_ignored: cython.bint
@@ -282,6 +283,8 @@ class Interpreter:
         self.stopped_at, self.stopped_because, self.ended = 0, "", False
 
         self.arc_tolerance = controller.arc_tolerance
+        inch = controller.arc_tolerance_inch
+        self.arc_inch = inch / self.arc_tolerance if inch is not None and self.arc_tolerance > 0 else 1.0
         self.arc_share = controller.arc_tolerance_share
         self.arc_most = controller.arc_tolerance_most
         self.arc_absolute = controller.arc_centres == "absolute"
@@ -1265,6 +1268,7 @@ class Interpreter:
         centre_bits: cython.int = (1 << (I_ + u)) | (1 << (I_ + v))
         whole: cython.bint = False
         turns: cython.double = 0.0
+        slack: cython.double = 1.0 if self.scale == 1.0 else self.arc_inch
         code: cython.double = 30 if counter_clockwise else 20
 
         self.used |= (1 << P) | centre_bits
@@ -1293,7 +1297,7 @@ class Interpreter:
         if self.present & (1 << R):
             r0 = fabs(self.val[R]) * self.scale
             half = chord / 2
-            if chord < SAME_POINT or half - r0 > self.arc_tolerance:
+            if chord < SAME_POINT or half - r0 > self.arc_tolerance * slack:
                 return self.refuse("arc-radius-impossible", self.word[R], self.val[R] * self.scale, half)
             off = sqrt(r0 * r0 - half * half) if r0 > half else 0.0
             # The centre of a short counter-clockwise arc lies to the left of the chord.
@@ -1308,7 +1312,9 @@ class Interpreter:
             r0 = hypot(su - cu, sv - cv)
             r1 = hypot(eu - cu, ev - cv)
             off = fabs(r1 - r0)
-            if off > self.arc_tolerance and (off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most)):
+            if off > self.arc_tolerance * slack and (
+                off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most * slack)
+            ):
                 return self.refuse(
                     "arc-centre-suspect" if self.closes_otherwise(u, v, eu, ev) else "arc-does-not-close", -1, r0, r1
                 )
@@ -1358,7 +1364,8 @@ class Interpreter:
         self.arc_absolute = not self.arc_absolute
         r0: cython.double = hypot(self.pos[u] - cu, self.pos[v] - cv)
         off: cython.double = fabs(hypot(eu - cu, ev - cv) - r0)
-        return r0 > self.arc_tolerance and (off <= self.arc_tolerance or off <= self.arc_share * r0)
+        most: cython.double = self.arc_tolerance if self.scale == 1.0 else self.arc_tolerance * self.arc_inch
+        return r0 > most and (off <= most or off <= self.arc_share * r0)
 
     @cython.cfunc
     def centre(self, k: cython.int, start: cython.double) -> cython.double:

@@ -72,6 +72,8 @@ def card(shown: Controller, paper: Paper, checked: str = "") -> None:
 
 def _rows(shown: Controller) -> list[tuple[str, str, str]]:
     arcs = f"the radii at start and end may differ by {figure(shown.arc_tolerance)} mm"
+    if shown.arc_tolerance_inch is not None:
+        arcs += f" ({shown.arc_tolerance_inch / 25.4:.4g} in in an inch program)"
     if shown.arc_tolerance_share:
         arcs += f" or {shown.arc_tolerance_share:.3g} of the radius"
     if shown.arc_tolerance_most > shown.arc_tolerance:

@@ -28,6 +28,7 @@ class ArcRule(Struct, frozen=True, forbid_unknown_fields=True):
     """An arc is refused over `most`, or over both `tolerance` and `share` of its radius."""
 
     tolerance: Depth
+    tolerance_inch: Depth | None = None  # where the program speaks inches, if it differs there
     share: float = 0.0
     most: Depth | None = None
     centres: Literal["incremental", "absolute"] = "incremental"
@@ -112,6 +113,7 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         feed_unit=card.feed_unit,
         over_feed=card.over_feed,
         arc_tolerance=float(card.arcs.tolerance),
+        arc_tolerance_inch=None if card.arcs.tolerance_inch is None else float(card.arcs.tolerance_inch),
         arc_tolerance_share=card.arcs.share,
         arc_tolerance_most=float(card.arcs.most or 0.0),
         resolution=float(card.resolution or 0.001),

@@ -124,6 +124,7 @@ class Controller(Struct, frozen=True):
     feed_unit: str = "mm/min"  # or "mm/s"
     over_feed: str = "not-known"  # a feed over an axis' limit: "clamps" (slows down), "loses-steps", "not-known"
     arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
+    arc_tolerance_inch: float | None = None  # mm, the same where the program speaks inches (with `arc_tolerance_most`)
     arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both
     arc_tolerance_most: float = 0.0  # mm; over this it is always refused (0: no such limit)
     resolution: float = 0.001  # mm

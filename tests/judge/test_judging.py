@@ -260,3 +260,20 @@ def test_a_limit_nobody_declared_is_told_as_assumed(job: str | None, standing: s
     (ends,) = found(tried(program, SIX, material="oak", stock=stock, job=job), "ends-in-material")
     assert ends.window is not None
     assert ends.window.standing == standing
+
+
+def test_feeds_are_told_as_the_controller_counts_them(tmp_path: Path) -> None:
+    """On a controller whose F counts mm/s, F5 is 300 mm/min, and the F to write is a sixtieth."""
+    card = tmp_path / "seconds.toml"
+    card.write_text(
+        'name = "seconds"\ntitle = "counts seconds (invented)"\nsource = "invented"\nfeed_unit = "mm/s"\n'
+        'arcs = { tolerance = "0.005 mm" }\n'
+    )
+    program = HEAD + "M3 S20000\nG0 Z5\nG0 X-10 Y40\nG1 Z-1 F{}\nG1 X130\nG0 Z5\nM30\n"
+    shop = f'[machine]\ncontroller = "{card}"\n'
+    (there,) = found(tried(program.format(5), "1: flat 3.175mm 2fl down-cut", shop=shop, **EPOXY), "chip-too-thin")
+    (minute,) = found(tried(program.format(300), "1: flat 3.175mm 2fl down-cut", **EPOXY), "chip-too-thin")
+    feeds = [[w.to for w in each.change.set if w.word == "F"] for each in (there, minute)]
+    assert feeds[0] == pytest.approx([feed / 60 for feed in feeds[1]], abs=0.001)
+    assert next(w.from_ for w in there.change.set if w.word == "F") == pytest.approx(5.0)
+    assert "a sixtieth" in there.change.text

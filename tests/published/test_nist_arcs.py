@@ -9,6 +9,9 @@ import math
 
 import pytest
 
+from gclint.motion.interpret import interpret
+from gclint.program.read import read
+from gclint.setup.controllers import controller
 from tests.motion.run import STATED, ends, faults, run
 
 
@@ -99,3 +102,15 @@ def test_feed_goes_along_the_helix() -> None:
     m = run(STATED + "F100 G0 X3 Y0 Z0\nG3 I-3 Z-2\n")
     assert m.length[1] == pytest.approx(18.955, abs=1e-3)
     assert m.feed[1] == pytest.approx(100)
+
+
+@pytest.mark.parametrize(
+    ("unit", "end", "closes"),
+    [("G21", "10.0019", True), ("G21", "10.0021", False), ("G20", "1.00019", True), ("G20", "1.00021", False)],
+)
+def test_how_far_the_radii_may_differ(unit: str, end: str, closes: bool) -> None:
+    """3.5.3.2: it is an error if the radii differ by more than 0.0002 in or 0.002 mm."""
+    radius = 10 if unit == "G21" else 1
+    text = f"{unit} G90 G94 G17 G54\nF100 G0 X0 Y0 Z0\nG2 X{radius} Y{end} I{radius} J0\n"
+    m = interpret(read(text.encode(), "test"), controller("rs274ngc"))
+    assert [kind for kind, _ in faults(m)] == ([] if closes else ["arc-does-not-close"])

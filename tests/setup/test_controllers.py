@@ -35,8 +35,9 @@ def test_a_tool_change_by_hand() -> None:
 
 
 def test_the_published_arc_rule() -> None:
-    """NISTIR 6556, 3.5.3.2: the radii may differ by 0.002 mm."""
+    """NISTIR 6556, 3.5.3.2: the radii may differ by 0.002 mm, or by 0.0002 in."""
     assert controller("rs274ngc").arc_tolerance == pytest.approx(0.002)
+    assert controller("rs274ngc").arc_tolerance_inch == pytest.approx(0.0002 * 25.4)
 
 
 def test_an_unknown_name_is_a_problem() -> None:
