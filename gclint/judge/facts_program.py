@@ -45,15 +45,17 @@ def _named(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     """The code ("G81"), letter ("A") or habit in words; of other faults the text itself."""
     about, said = _about(chain)[0].tolist(), _fault_text(chain)
     return texts([
-        HABITS.get(ABOUT[n]) or (word[:1].upper() if ABOUT[n] == WORD else _code(word))
+        HABITS.get(ABOUT[n]) or (word[:1].upper() if ABOUT[n] == WORD else _code(word, ABOUT[n]))
         for n, word in zip(about, (said[1][code] for code in said[0].tolist()))
     ])
 
 
-def _code(word: str) -> str:
-    """g081 -> G81."""
+def _code(word: str, family: str) -> str:
+    """g081 -> G81; where the line only calls what holds the code, the family in words."""
     plain = "".join(word.split()).upper()
-    return plain[:1] + (plain[1:].lstrip("0") or "0") if plain[1:2].isdigit() and plain[:1] in "GM" else word
+    if plain[:1] in "GM" and plain[1:].replace(".", "").isdigit():
+        return plain[:1] + (plain[1:].lstrip("0") or "0")
+    return f"{family.replace('-', ' ')} in a subprogram" if family else word
 
 
 FAULTS = Table(

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
-from gclint.faults import CODE, FaultRows
+from gclint.faults import CODE, KINDS, FaultRows
 from gclint.motion.beside import find
 from gclint.motion.plan import WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
 from gclint.problem import Problem
@@ -59,6 +60,8 @@ class Host:
     faults: FaultRows
     limits: Limits
     folder: Path | None
+    taken: Callable[[Program, FaultRows], Program]  # what the controller makes of a program
+    at: tuple[int, int] = (0, 0)  # file and block at hand
     plans: list[Plan] = field(default_factory=list)
     tables: list[Padded] = field(default_factory=list)
     subs: list[tuple[int, int]] = field(default_factory=list)
@@ -70,7 +73,6 @@ class Host:
     call: tuple[int, int, int] = (0, 0, 0)
     parsed: int = 0
     treated: bool = False  # whether the controller's card changes or drops words
-    feed_factor: float = 1.0
     told: dict[tuple[str, int, int], int] = field(default_factory=dict)
 
     def add(self, program: Program) -> int:
@@ -94,6 +96,7 @@ class Host:
 
     def code_of(self, file: int, block: int) -> tuple[Any, ...]:
         made, table = self.plans[file], self.tables[file]
+        self.at = (file, block)
         line = self.call[0] or int(table.block_line[block])
         text, start = text_of(made.program, block)
         kept, at = bare(text)
@@ -145,12 +148,12 @@ class Host:
 
     def _obeyed(self, file: int, block: int, code: Code, starts: list[int]) -> Code:
         """Words written as plain numbers have the value that the controller's card gives them, or are not there."""
-        if file or not self.treated:
+        if not self.treated:
             return code
-        table = self.tables[0]
+        table = self.tables[file]
         rows = range(int(table.block_word[block]), int(table.block_word[block + 1]))
         values = {int(table.word_start[row]): float(table.word_value[row]) for row in rows}
-        all_listed = not self.plans[0].program.block_flags[block] & FLOW
+        all_listed = not self.plans[file].program.block_flags[block] & FLOW
         before = (OP["word"], OP["set"], OP["setx"], OP["setn"], OP["end-if-not"], OP["stage"])
         made: Code = []
         for operation, number in code:
@@ -162,8 +165,6 @@ class Host:
                 made[-1] = (OP["setn"], 1)  # a word that is ignored: its value goes where nobody looks
             elif made[-2][0] == OP["const"] and (len(made) == 2 or made[-3][0] in before):
                 made[-2] = (OP["const"], values.get(start, made[-2][1]))
-            elif self.feed_factor != 1 and self.plans[0].program.data[start] in b"Ff":
-                made[-1:] = [(OP["const"], self.feed_factor), (OP["*"], 0), made[-1]]
         return made
 
     def _slot(self, name: str) -> int:
@@ -236,6 +237,11 @@ class Host:
         self.assumed.append(
             Assumed("subprogram", program.name, "it lies beside the program; what is found in it stands at its call")
         )
+        told = FaultRows()
+        written, program = program, self.taken(program, told)
+        self.treated |= program is not written
+        for kind, about in zip(told.kind, told.a):
+            self._fault(KINDS[kind], *self.at, a=about)
         return self.add(program)
 
     # what the follower tells
@@ -297,16 +303,22 @@ def _ready(
 
 
 def follow(
-    program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None,
-    treated: bool = False, feed_factor: float = 1.0,
+    program: Program,
+    interpreter: Any,
+    faults: FaultRows,
+    limits: Limits,
+    folder: Path | None,
+    taken: Callable[[Program, FaultRows], Program],
+    treated: bool = False,
 ) -> list[Assumed]:
     """Run the interpreter over a program that has parameters, expressions or flow; gives what was taken for granted.
 
-    `treated` says that the controller's card changed or dropped words; `feed_factor` turns its F into mm/min.
+    `taken` makes of a file beside what the controller makes of it; `treated` says that its card changed or dropped
+    words of this program.
     """
     from gclint.motion.follow import Follower
 
-    host = Host(interpreter, faults, limits, folder, treated=treated, feed_factor=feed_factor)
+    host = Host(interpreter, faults, limits, folder, taken, treated=treated)
     host.add(program)
     vacant = re.search(rb"#[ \t]*0(?![0-9.])", program.data) is not None
     interpreter.most = max(limits.moves, 4 * len(program.block_line))

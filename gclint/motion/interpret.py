@@ -52,8 +52,10 @@ def interpret(
     run = Interpreter(program, controller, start_codes, by_t, faults)
     assumed = list(taken)
     if needs_following(program):
-        treated = (program is not written, 60.0 if controller.feed_unit == "mm/s" else 1.0)
-        assumed += follow(program, run, faults, limits or usual_limits(), folder, *treated)
+        assumed += follow(
+            program, run, faults, limits or usual_limits(), folder,
+            lambda other, told: obey(other, controller, told)[0], program is not written,
+        )  # fmt: skip
     else:
         run.run()
     if by_t:

@@ -47,7 +47,7 @@ for _group, _codes in {
     3: (900, 910),
     4: (901, 911),
     5: (930, 940, 950),
-    6: (200, 210),
+    6: (200, 210, 700, 710),  # G70 and G71 as ISO 6983-1 has them
     7: (400, 410, 420),
     8: (430, 431, 490),
     10: (980, 990),
@@ -196,6 +196,7 @@ class Interpreter:
 
     # the controller and the program as a whole
     arc_tolerance: cython.double
+    feed_unit: cython.double  # mm/min in one of the feed's unit
     arc_inch: cython.double  # by how much more is taken where the program speaks inches
     arc_share: cython.double
     arc_most: cython.double
@@ -283,6 +284,7 @@ class Interpreter:
         self.stopped_at, self.stopped_because, self.ended = 0, "", False
 
         self.arc_tolerance = controller.arc_tolerance
+        self.feed_unit = 60.0 if controller.feed_unit == "mm/s" else 1.0
         inch = controller.arc_tolerance_inch
         self.arc_inch = inch / self.arc_tolerance if inch is not None and self.arc_tolerance > 0 else 1.0
         self.arc_share = controller.arc_tolerance_share
@@ -710,7 +712,7 @@ class Interpreter:
             self.feed_mode = code
             self.unstated &= ~FEED_MODE
         elif group == 6:
-            self.scale = 25.4 if code == 200 else 1.0
+            self.scale = 25.4 if code == 200 or code == 700 else 1.0
             self.unstated &= ~UNITS
         elif group == 10:
             self.retract_to_r = code == 990
@@ -1122,7 +1124,7 @@ class Interpreter:
             return NAN
         if self.feed_mode == 950:
             return self.feed * self.scale * self.speed
-        return self.feed * self.scale
+        return self.feed * self.scale * self.feed_unit
 
     @cython.cfunc
     def tell_position_unknown(self) -> cython.int:

@@ -51,8 +51,6 @@ def obey(program: Program, controller: Controller, faults: FaultRows) -> tuple[P
         own.treat(controller.program_stop, "stops", own.coded("M", (0, 10, 600)), drop=False)
     if controller.no_point == "resolution":
         _points(own)
-    if controller.feed_unit == "mm/s":
-        own.change(own.of("F"), 60.0)
     _old_units(own)
     return own.left(), tuple(own.assumed)
 
@@ -272,12 +270,8 @@ def _points(own: _Taken) -> None:
 
 def _old_units(own: _Taken) -> None:
     """G70 and G71 of ISO 6983-1 are G20 and G21; on few controllers are they something else."""
-    told = []
-    for code, instead in ((700, 20.0), (710, 21.0)):
-        words = own.coded("G", (code,))
-        if len(words) and own.controller.state(spelled("G", code)) == "does":
-            own.value = own.value.copy()
-            own.value[words] = instead
-            told.append("G70 as inch" if code == 700 else "G71 as mm")
+    told = [
+        said for code, said in ((700, "G70 as inch"), (710, "G71 as mm")) if len(own.in_force(own.coded("G", (code,))))
+    ]
     if told:
         own.assumed.append(Assumed("units", " and ".join(told), "ISO 6983-1 writes them so"))

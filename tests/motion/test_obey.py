@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
+from gclint.motion.interpret import interpret
+from gclint.program.read import read
 from gclint.setup.codes import KINDS
+from gclint.setup.types import Controller
 from tests.motion.run import STATED, ends, faults, run
 
 HOLES = STATED + "G0 X0 Y0 Z5\nG81 X10 Y0 Z-3 R2 F300\nX20\nG0 X30\nM30\n"
@@ -119,8 +124,23 @@ def test_habits_that_are_refused(habit: str, line: str, motion_lost: bool) -> No
 def test_a_card_with_nothing_to_say_gives_the_same_program_back() -> None:
     from gclint.faults import FaultRows
     from gclint.motion.obey import obey
-    from gclint.program.read import read
-    from gclint.setup.types import Controller
 
     program = read(HOLES.encode(), "test")
     assert obey(program, Controller(), FaultRows())[0] is program
+
+
+def test_an_ignored_word_beside_an_expression() -> None:
+    text = STATED + "#1=3\nG0 X0 Y0 Z0\nG1 F100\nG2 X0 Y0 I#1 J0 Z-5 P5\nM30\n"
+    assert run(text).sweep[-1] == pytest.approx(-1800)
+    motion = run(text, states={"arc-turns": "ignores"})
+    assert motion.sweep[-1] == pytest.approx(-360)
+    assert faults(motion) == [("code-ignored", 5)]
+
+
+def test_a_subprogram_beside_the_program_is_taken_as_the_controller_takes_it(tmp_path: Path) -> None:
+    (tmp_path / "O100.nc").write_text("O100\nG81 X1 Y1 Z-3 R2\nM99\n")
+    program = read((STATED + "G0 X0 Y0 Z5 F100\nM98 P100\nM30\n").encode(), "test")
+    assert len(ends(interpret(program, Controller(), folder=tmp_path))) > 3
+    motion = interpret(program, Controller(states={"G81": "refuses"}), folder=tmp_path)
+    assert faults(motion)[0] == ("code-refused", 3)
+    assert ends(motion) == [("rapid", 0, 0, 5)]
