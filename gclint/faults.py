@@ -57,6 +57,7 @@ KINDS: tuple[str, ...] = (
     "arc-centre-suspect",  # as arc-does-not-close, and it closes with centres taken in the other mode
     "point-missing",  # X100 is 0.1 mm here, and only some numbers have a point; a = how many have none
     "checksum-wrong",  # a = the checksum written, b = that of the characters before it
+    "frame-turned",  # G16, G51, G51.1 or G68: moves in a frame that is not followed; a = code x 10
     # made by working out cutter compensation
     "compensation-refused",  # a code that the report refuses while compensation is on, or turning it on; a = code x 10
     "contour-too-tight",  # the tool does not go into an inside corner or arc; a = its radius, b = room there is, mm

@@ -33,6 +33,10 @@ UNFOLLOWED = {
         "nothing: results of probing and offsets are known only when the program runs",
     ),
     "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
+    "frame-turned": (
+        "moves in a turned, scaled, mirrored or polar frame (G16, G51, G68)",
+        "a program whose coordinates are worked out by the exporter",
+    ),
     "compensation-unresolved": (
         "cuts under G41 or G42",
         "the diameter that D stands for: a tool of that number, or `diameter_offsets` in shop.toml",

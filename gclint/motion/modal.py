@@ -54,13 +54,16 @@ for _group, _codes in {
     12: (540, 550, 560, 570, 580, 590, 591, 592, 593),
     13: (610, 611, 640),
     14: (960, 970),
-    20: (40, 100, 280, 281, 300, 301, 530, 920, 921, 922, 923),
+    20: (40, 100, 280, 281, 300, 301, 520, 530, 920, 921, 922, 923),
 }.items():
     for _code in _codes:
         GROUP[_code] = _group
 
 # Cancels of modes that are never entered here: they change nothing.
 CANCELS = cython.declare(object, frozenset((150, 500, 501, 690)))
+# Later habits that turn, scale or mirror the frame, or read X and Y as radius and angle: their moves are in a frame of
+# its own until the cancel of the same bit.
+TURNS = cython.declare(object, {160: 1, 510: 2, 511: 4, 680: 8, 150: 1, 500: 2, 501: 4, 690: 8})
 
 # What a program should have stated before its first motion, as bits of `unstated`.
 UNITS = cython.declare(cython.int, 1)
@@ -242,6 +245,10 @@ class Interpreter:
     origin: cython.double[27]
     base: cython.double[3]  # machine coordinate of the anchor frame's zero
     g92: cython.double[3]
+    turned: cython.int  # bits of TURNS in force
+    turn_code: cython.int  # on the block at hand; 0: none
+    turn_word: cython.int
+    straightened: cython.int  # bits of TURNS that the block cancels
     g92_kept: cython.double[3]
 
     # sticky words of a canned cycle
@@ -305,6 +312,7 @@ class Interpreter:
         self.z_lifted = self.loss_told = self.feed_told = False
         self.system, self.block, self.cycle_code = 0, 0, 0
         self.cycle_z0 = NAN
+        self.turned = self.turn_code = self.turn_word = self.straightened = 0
         n: cython.int
         for n in range(3):
             self.pos[n], self.shift[n], self.other[n], self.anchored[n] = NAN, 0.0, False, False
@@ -596,12 +604,18 @@ class Interpreter:
         good: cython.bint = True
         for g in range(21):
             self.group[g] = -1
-        self.used = 0
+        self.used = self.turn_code = self.straightened = 0
         for w in range(self.block_word[b], self.block_word[b + 1]):
             letter = self.word_letter[w]
             value = self.word_value[w]
             if letter == 71:  # G
                 code = cython.cast(cython.int, value * 10 + 0.5) if 0 <= value < 99.95 else -1
+                if code in TURNS and fabs(value * 10 - code) <= 0.001:
+                    if code in CANCELS:
+                        self.straightened |= TURNS[code]
+                    else:
+                        self.turn_code, self.turn_word = code, w
+                    continue
                 if code < 0 or fabs(value * 10 - code) > 0.001 or (GROUP[code] == 0 and code not in CANCELS):
                     self.fault("code-unknown", w, value * 10)
                     self.used = -1
@@ -636,7 +650,7 @@ class Interpreter:
         if (
             self.group[1] >= 0
             and self.present & AXES
-            and (code == 100 or code == 920 or ((code == 280 or code == 300) and self.group[1] != 0))
+            and (code == 100 or code == 520 or code == 920 or ((code == 280 or code == 300) and self.group[1] != 0))
         ):
             self.fault("word-conflict", self.group_word[NONMODAL])
             good = False
@@ -761,6 +775,9 @@ class Interpreter:
             axes = self.dwell(axes)
         if self.group[2] >= 0:
             self.set_mode(2, self.group[2])
+        if self.turn_code or self.straightened & self.turned:
+            self.turn()
+            axes &= self.present
         if self.group[6] >= 0:
             if self.compensated and (self.group[6] == 200) != (self.scale != 1.0):
                 self.fault("compensation-refused", self.group_word[6], self.group[6])
@@ -808,7 +825,7 @@ class Interpreter:
         if self.compensated and (nonmodal >= 100 or self.group[MACHINE_CODE] >= 0 or 380 < self.group[1] < 390):
             k = NONMODAL if nonmodal >= 100 else (MACHINE_CODE if self.group[MACHINE_CODE] >= 0 else 1)
             self.fault("compensation-refused", self.group_word[k], self.group[k])
-            if nonmodal == 100 or nonmodal == 920:  # set where the tool stands, which is beside the programmed point
+            if nonmodal == 100 or nonmodal == 520 or nonmodal == 920:  # set from where the tool stands: beside it
                 for k in range(2):
                     if axes & (1 << (X + k)):
                         self.pos[k] = NAN
@@ -975,7 +992,7 @@ class Interpreter:
     @cython.cfunc
     def reframe(self, k: cython.int, shift: cython.double) -> cython.int:
         """Axis k is programmed with another shift from here on; NaN: in a frame of its own."""
-        if isnan(shift):
+        if isnan(shift) or (self.turned and (k != 2 or self.turned & 6)):
             self.other[k] = True
             self.shift[k] = 0.0
             self.pos[k] = NAN
@@ -986,6 +1003,21 @@ class Interpreter:
                 self.pos[k] = NAN
                 self.loss_told = True
             self.shift[k] = shift
+        return 0
+
+    @cython.cfunc
+    def turn(self) -> cython.int:
+        """G16, G51, G51.1 and G68 are not followed: what they move has a place of its own until they are cancelled."""
+        k: cython.int
+        self.turned &= ~self.straightened
+        if self.turn_code:
+            self.turned |= TURNS[self.turn_code]
+            self.fault("frame-turned", self.turn_word, self.turn_code)
+            if self.turn_code != 160:  # the words are the centre, the angle or the scale
+                self.used = -1
+                self.present &= ~AXES
+        for k in range(3):
+            self.reframe(k, self.rel[3 * self.system + k] + self.g92[k])
         return 0
 
     @cython.cfunc
@@ -1220,6 +1252,10 @@ class Interpreter:
             else:
                 axes = AXES
             self.leave(axes, RAPID, HOME | MACHINE)
+        elif code == 520:  # a later habit: a shift of all offsets, kept where G92 keeps its own
+            for k in range(3):
+                if axes & (1 << (X + k)):
+                    self.drop_g92(k, self.val[X + k] * self.scale)
         elif code == 920:
             if not axes and not self.present & OTHER_AXES:
                 self.fault("word-missing", self.group_word[NONMODAL], 920)
@@ -1387,11 +1423,15 @@ class Interpreter:
         v: cython.int = (u + 1) % 3
         w: cython.int = (u + 2) % 3
         k: cython.int
-        repeats: cython.double = self.val[L] if self.present & (1 << L) else 1.0
+        repeats: cython.double = 1.0
         r: cython.double
         bottom: cython.double
 
         self.used |= (1 << L) | (1 << P) | (1 << Q) | (1 << R) | (1 << I_) | (1 << J) | (1 << K)
+        if self.present & (1 << L):
+            repeats = self.val[L]
+        elif self.present & (1 << K) and code != 870:  # a later habit: K counts, and 0 keeps the words for later holes
+            repeats = self.val[K]
         # Sticky words are kept as written, and G91 reads them again as increments; R outlives a change of cycle.
         if self.cycle_code != code:
             for k in range(26):
@@ -1406,8 +1446,9 @@ class Interpreter:
 
         if not self.present & AXES or self.feed_mode == 930 or self.compensated:
             return self.refuse_cycle("cycle-refused", -1, w)
-        if repeats < 1 or repeats != floor(repeats):
-            return self.refuse_cycle("cycle-refused", self.word[L], w)
+        k = L if self.present & (1 << L) else K
+        if repeats < (1 if k == L else 0) or repeats != floor(repeats):
+            return self.refuse_cycle("cycle-refused", self.word[k], w)
         if isnan(self.sticky[R]) or isnan(self.sticky[X + w]):
             return self.refuse_cycle("word-missing", -1, w)
         if code == 830 or code == 730:

@@ -103,7 +103,11 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
         known &= np.abs(values) < FAR
     usable = known.copy()
     for bit, what, needs in (
-        (OTHER_FRAME, "moves in a work offset whose place is not known", "one work offset per program"),
+        (
+            OTHER_FRAME,
+            "moves in a work offset or frame whose place is not known",
+            "one work offset per program, none turned",
+        ),
         (
             COMPENSATED,
             "moves under G41 or G42 whose real path is not known",

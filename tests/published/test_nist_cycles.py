@@ -130,3 +130,20 @@ def test_axis_words_after_g80() -> None:
     m = run(STATED + "F100 G0 X0 Y0 Z5\nG80\nX1\n")
     assert faults(m) == [("no-motion-mode", 4)]
     assert faults(run(STATED + "F100 G0 X0 Y0 Z5\nG80\nG92 X1\n")) == []
+
+
+@pytest.mark.parametrize(
+    ("plane", "letters", "places"),
+    [("G17", "XYZ", (0, 1, 2)), ("G18", "ZXY", (2, 0, 1)), ("G19", "YZX", (1, 2, 0))],
+)
+@pytest.mark.parametrize("code", ["G81", "G83"])
+def test_cycles_drill_along_the_third_axis_of_the_plane(
+    plane: str, letters: str, places: tuple[int, int, int], code: str
+) -> None:
+    """3.5.16: example 1 of 3.5.16.2 (and G83 with one peck) in each plane, axes in the order of 3.5.16's table."""
+    u, v, w = letters
+    start = f"G21 G90 G94 {plane} G54\nF100 G0 {u}1 {v}2 {w}3\n"
+    m = run(start + f"{code} G98 {u}4 {v}5 {w}1.5 R2.8 {'Q2' if code == 'G83' else ''}\n")
+    assert faults(m) == []
+    ours = [tuple(round(at[n], 6) for n in places) for at in zip(m.x1.tolist(), m.y1.tolist(), m.z1.tolist())]
+    assert ours == [(1, 2, 3), (4, 5, 3), (4, 5, 2.8), (4, 5, 1.5), (4, 5, 3)]
