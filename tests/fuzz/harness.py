@@ -28,11 +28,16 @@ with atheris.instrument_imports(include=["gclint"]):
         if not module.name.endswith(SKIPPED):
             importlib.import_module(module.name)
 
-    from gclint.check import run, trace
+    from gclint.check import folder_of, run
     from gclint.judge.packs import compile_pack
+    from gclint.motion.interpret import interpret
+    from gclint.motion.pace import pace
+    from gclint.motion.second_reader import read_again
     from gclint.problem import Problem
+    from gclint.program.read import read
     from gclint.prove import unproved
-    from gclint.setup.declare import Options
+    from gclint.setup.declare import Options, declare
+    from gclint.setup.resolve import controller_of, limits_of, resolve
     from gclint.shipped import folder
 
 
@@ -77,16 +82,23 @@ def judged(data: bytes, options: Options, path: str | None) -> None:
 
 
 def program(data: bytes) -> None:
-    """Reading, following and timing, with each controller card in turn; nothing is declared, so nothing is judged."""
+    """Reading, following and timing, with each controller card in turn; now and then the second reader as well."""
     card = CARDS[len(data) % len(CARDS)]
     shop = None
     if card is not None:
         shop = str(home / "shop.toml")
         Path(shop).write_text(f'[machine]\ncontroller = "{card.stem}"\n')
+    path = str(job_folder / "fuzz.nc")
     try:
-        trace(data, "fuzz.nc", Options(shop=shop), str(job_folder / "fuzz.nc"))
+        declared = declare(Options(shop=shop), path)
+        text = read(data, "fuzz.nc")
+        motion = interpret(text, controller_of(declared), limits_of(declared), folder_of(path))
+        pace(motion, resolve(declared, text, motion))
     except Problem as problem:
         told(problem)
+        return
+    if len(data) % 5 == 0:
+        read_again(text, motion)
 
 
 def check(data: bytes) -> None:
