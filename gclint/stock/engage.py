@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Bytes, Floats, Floats32, Ints, distinct
+from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.problem import Problem
 from gclint.setup.types import Assumed, Setup, Stock
@@ -20,10 +21,13 @@ from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
+GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
+
+BOUND_REACHED = CODE["bound-reached"]
 
 Notes = list[tuple[str, str, int]]
 
@@ -212,19 +216,20 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     tables: list[Floats32] = []
     moves: list[Ints] = []
     bits: list[Bytes] = []
+    most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
     at = 0
     while at < len(motion):
         out = np.empty((len(PIECE_COLUMNS), room), np.float32)
         out_move, out_bits = np.empty(room, np.int32), np.empty((3, room), np.uint8)
         at, made = sweeper.run(
             at, motion.kind, motion.plane, motion.x0, motion.y0, motion.z0, motion.x1, motion.y1, motion.z1,
-            motion.cu, motion.cv, motion.sweep, chosen.tool, tools, resolution, MOST_WORK,
+            motion.cu, motion.cv, motion.sweep, chosen.tool, tools, resolution, most_work,
             out, out_move, out_bits, skipped, before,
         )  # fmt: skip
         tables.append(out[:, :made])
         moves.append(out_move[:made])
         bits.append(out_bits[:, :made])
-        if sweeper.cells_visited > MOST_WORK and at < len(motion):
+        if sweeper.cells_visited > most_work and at < len(motion):
             notes.append(
                 (
                     "moves beyond the bound of work: the cells are too small for so long a path",

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from gclint.setup.types import Assumed, Tool
 
 DRILL_POINT = 118.0  # degrees; DESIGN section 5: what an undeclared drill is taken to have
+LEAST_ANGLE = 0.01  # degrees; nothing ground is sharper, and its cone would have no end
 FLAT, BALL, CONE, OTHER = 0, 1, 2, 3  # as in gclint.stock.sweep
 
 
@@ -79,7 +80,7 @@ def profile(tool: Tool) -> Profile | str | None:
         if angle is None and tool.shape == "drill":
             angle = DRILL_POINT
             assumed.append(Assumed(f"point angle of {tool.called}", "118 degrees", "no angle is declared"))
-        if angle is None or not 0 < angle <= 180:
+        if angle is None or not LEAST_ANGLE <= angle <= 180:
             return "angle"
         flat = join_r = min(max(tip or 0.0, 0.0), radius)
         if angle < 180 and flat < radius:
@@ -94,7 +95,7 @@ def profile(tool: Tool) -> Profile | str | None:
             return "angle"
         torus, half = min(max(nose, 1e-6), radius), math.radians(tool.angle / 2)
         flat, join_r, join_z = 0.0, torus * math.cos(half), torus * (1 - math.sin(half))
-        if half > 0 and join_r < radius:
+        if tool.angle >= LEAST_ANGLE and join_r < radius:
             cone, shape = 1 / math.tan(half), OTHER
         else:
             torus, join_r, join_z, shape = radius, radius, radius, BALL

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from unittest import mock
 
 import numpy as np
 import pytest
-from hypothesis import Phase, given, settings
+from hypothesis import Phase, example, given, settings
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
@@ -49,6 +50,8 @@ def sound(found: Engagement) -> None:
     st.one_of(st.none(), st.floats(-10, 200)),
     st.booleans(),
 )
+@example([], "drill", 12.0, 1e-9, 5e-324, True)
+@example([], "tapered-ball", 12.0, 1.0, 5e-324, True)
 def test_nothing_breaks(
     rows: list[tuple[float, ...]],
     shape: str,
@@ -116,6 +119,21 @@ def test_work_without_end_stops_at_the_bound(monkeypatch: pytest.MonkeyPatch) ->
     ((what, _, count),) = found.not_judged
     assert "bound of work" in what
     assert 300 < count < 400
+
+
+def test_little_work_is_done_for_a_program_that_never_ends(monkeypatch: pytest.MonkeyPatch) -> None:
+    from gclint.motion.interpret import interpret
+    from gclint.program.read import read
+    from gclint.setup.types import Controller, Limits
+    from gclint.stock import engage as stage
+
+    program = read(b"G21 G90 G0 X0 Y0 Z-1\nO1 while [1]\nG1 X40 F100\nX0 Y[#5421 + 0.1]\nO1 endwhile\nM2\n", "endless")
+    motion = interpret(program, Controller(), Limits(blocks=1000, calls=10, moves=1000))
+    motion = replace(motion, tool=np.ones_like(motion.tool))
+    declared = setup(flat(6.0), stock=box((0, 40), (0, 40)))
+    assert not [what for what, _, _ in engage(motion, declared).not_judged if "bound of work" in what]
+    monkeypatch.setattr(stage, "GIVEN_UP_WORK", 1e5)
+    assert [what for what, _, _ in engage(motion, declared).not_judged if "bound of work" in what]
 
 
 def test_more_pieces_than_one_table_holds(monkeypatch: pytest.MonkeyPatch) -> None:
