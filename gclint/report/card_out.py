@@ -24,9 +24,12 @@ def card(shown: Material, paper: Paper) -> None:
     paper.field("name", ", ".join((shown.name, *shown.aliases)))
     habits = [word for word, so in (("brittle", shown.brittle), ("melts", shown.melts), ("burns", shown.burns)) if so]
     paper.field("habits", ", ".join(habits) or "none noted")
-    paper.field("thin", f"what a chip that is too thin looks like: {shown.thin_words}")
-    paper.field("thick", f"what a chip that is too thick looks like: {shown.thick_words}")
-    paper.field("fast", f"what an edge that is too fast looks like: {shown.fast_words}")
+    paper.blank()
+    paper.heading("WHAT IS SEEN")
+    paper.field("too thin", shown.thin_words)
+    paper.field("too thick", shown.thick_words)
+    paper.field("too fast", shown.fast_words)
+    paper.text_block("A chip that is too thin or too thick, an edge that runs too fast.")
     rows = describe(shown)
     sources = list(dict.fromkeys(row.source for row in rows))
     paper.blank()
@@ -42,7 +45,10 @@ def card(shown: Material, paper: Paper) -> None:
         ],
         left=3,
     )
-    paper.text_block("D is the tool's diameter. Limits are where trouble begins, not best values.")
+    paper.text_block(
+        "A chip is the thickest slice that one tooth takes. D is the tool's diameter; a skim is narrower than 0.1 D. "
+        "Limits are where trouble begins, not best values."
+    )
     paper.blank()
     paper.heading("SOURCES")
     for number, source in enumerate(sources, 1):
@@ -58,14 +64,14 @@ def proof(shown: Material, doubts: tuple[Doubt, ...], path: str, paper: Paper) -
     """What was checked on a card, and what is doubtful about it, by line."""
     rows = describe(shown)
     paper.ends(f"MATERIAL CARD {shown.name}", count(len(rows), "number"))
-    paper.text_block(shown.title)
-    for standing, word in STANDING_WORDS.items():
-        own = sum(row.standing == standing for row in rows)
-        if own:
-            paper.bullet(f"{word}: {count(own, 'number')}")
+    paper.field("file", path)
+    paper.field("material", shown.title)
+    counts = ((word, sum(row.standing == standing for row in rows)) for standing, word in STANDING_WORDS.items())
+    paper.field("numbers", "; ".join(f"{own} {word}" for word, own in counts if own))
+    paper.blank()
+    if not doubts:
+        paper.text_block("Keys, units, standings, sources and words are in order; the limits rise with the diameter.")
+        return
+    paper.heading(f"{count(len(doubts), 'thing').upper()} CANNOT BE RIGHT")
     for doubt in doubts:
-        paper.bullet(f"{path}, line {doubt.line}, column {doubt.column}: {doubt.says}")
-    paper.text_block(
-        f"{count(len(doubts), 'thing')} on this card cannot be right." if doubts
-        else "Keys, units, standings, sources and words are in order, and the limits rise with the diameter."
-    )
+        paper.bullet(f"line {doubt.line}, column {doubt.column}: {doubt.says}")

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 from pathlib import Path
-from typing import Literal
+from typing import Annotated, Literal, get_args
 
-from msgspec import Struct
+from msgspec import Meta, Struct
 
 from gclint.problem import Problem, nearest
 from gclint.setup.declared import Angle, EdgeSpeed, Grade, Length, Pressure, Standing
@@ -14,6 +14,7 @@ from gclint.setup.types import Sourced
 from gclint.shipped import folder
 
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
+OPERATION_NAMES = Meta(extra_json_schema={"propertyNames": {"enum": list(get_args(Operation))}})
 
 
 class Row(Struct, frozen=True, forbid_unknown_fields=True):
@@ -135,7 +136,7 @@ class Card(Row, frozen=True):
     plunge: Plunge | None = None
     depth: Depth | None = None
     force: Force | None = None
-    chip_of: dict[Operation, tuple[ChipRow, ...]] = {}
+    chip_of: Annotated[dict[Operation, tuple[ChipRow, ...]], OPERATION_NAMES] = {}
 
 
 class Material(Struct, frozen=True):
@@ -313,26 +314,26 @@ def describe(material: Material) -> list[CardRow]:
             rows.append(CardRow(what, value, unit, of.standing, of.source))
 
     for row in material.chip:
-        add(f"chip thickness, tool of {row.diameter:g} mm", f"{row.low:g} to {row.high:g}", "mm", row)
+        add(f"chip, tool of {row.diameter:g} mm", f"{row.low:g} to {row.high:g}", "mm", row)
     for operation, own in material.chip_of.items():
         for row in own:
-            what = f"chip thickness, {operation}, tool of {row.diameter:g} mm"
-            add(what, f"{row.low:g} to {row.high:g}", "mm", row)
+            tool = "" if operation == "drill" else ", tool"
+            add(f"chip, {operation}{tool} of {row.diameter:g} mm", f"{row.low:g} to {row.high:g}", "mm", row)
     if material.chip_floor:
         for point in material.chip_floor.points:
-            what = f"lower chip limit at {point.edge_speed:g} m/min, tool of {material.chip_floor.diameter:g} mm"
-            add(what, f"{point.low:g}", "mm", material.chip_floor)
+            what = f"chip, {material.chip_floor.diameter:g} mm at {point.edge_speed:g} m/min"
+            add(what, f"from {point.low:g}", "mm", material.chip_floor)
     for edge in material.edge:
         what = "edge speed" + (f", tool of {edge.diameter:g} mm" if edge.diameter else "")
         limits = [f"{edge.low:g} to" if edge.low else "up to", f"{edge.high:g}" if edge.high else "any"]
         add(what, " ".join(limits), "m/min", edge)
     for what, number, unit in (
-        ("a thin chip counts when under its limit by", material.thin_by, "% of the limit"),
-        ("lower chip limit of a skim (width under 0.1 D)", material.finish_share, "% of the limit"),
+        ("chip too thin: under by", material.thin_by, "% of limit"),
+        ("lower limit of a skim", material.finish_share, "% of limit"),
         ("ramp, advised", material.ramp_advised, "deg"),
         ("ramp, steepest", material.ramp_limit, "deg"),
         ("straight plunge, to", material.plunge_depth, "x D"),
-        ("plunge feed", material.plunge_feed_share, "% of the cutting feed"),
+        ("plunge feed", material.plunge_feed_share, "% of feed"),
         ("depth of a slot, to", material.depth_slot, "x D"),
         ("depth of a side cut, to", material.depth_side, "x D"),
     ):
@@ -344,8 +345,10 @@ def describe(material: Material) -> list[CardRow]:
         rows.append(CardRow("straight plunge", policy[material.plunge], "", standing, source))
     force = material.force
     if force and force.kc11 is not None:
-        add("specific cutting force kc1.1", f"{force.kc11:g}, exponent {force.exponent:g}", "N/mm2", force)
+        add("cutting force kc1.1", f"{force.kc11:g}", "N/mm2", force)
     elif force and force.low is not None:
-        law = "" if force.exponent is None else f" kc1.1, exponent {force.exponent:g},"
-        add(f"specific cutting force{law}".rstrip(","), f"{force.low:g} to {force.high or force.low:g}", "N/mm2", force)
+        what = "cutting force" if force.exponent is None else "cutting force kc1.1"
+        add(what, f"{force.low:g} to {force.high or force.low:g}", "N/mm2", force)
+    if force and force.exponent is not None:
+        add("its exponent", f"{force.exponent:g}", "", force)
     return rows

@@ -1,4 +1,4 @@
-"""JSON Schemas of shop.toml, job.toml and controller cards, made from the structs.
+"""JSON Schemas of shop.toml, job.toml, material cards and controller cards, made from the structs.
 
 `python -m gclint.setup.schema` writes them.
 """
@@ -11,11 +11,17 @@ from typing import Any
 
 import msgspec
 
+from gclint.setup.card import Card
 from gclint.setup.controllers import ControllerCard
 from gclint.setup.declared import Job, Quantity, Shop
 from gclint.setup.units import KINDS, NUMBER
 
-FILES = {"shop.schema.json": Shop, "job.schema.json": Job, "controller.schema.json": ControllerCard}
+FILES = {
+    "shop.schema.json": Shop,
+    "job.schema.json": Job,
+    "material.schema.json": Card,
+    "controller.schema.json": ControllerCard,
+}
 
 
 def schema(file: str) -> dict[str, Any]:

@@ -158,7 +158,8 @@ def test_material_check(here: Path, gclint: Gclint) -> None:
     code, out, err = gclint("material", "check", "bog-oak.toml")
     line = 1 + text[: text.index('high = "0.28 mm"')].count("\n")
     assert (code, err) == (1, "")
-    assert f"bog-oak.toml, line {line}, column 54: chip.high: the limit falls" in " ".join(out.split())
+    assert "file bog-oak.toml material" in " ".join(out.split())
+    assert f"- line {line}, column 54: chip.high: the limit falls" in out
     card.write_text(text.replace("[depth]", "[deptj]"), encoding="utf-8")
     code, out, err = gclint("material", "check", "bog-oak.toml")
     assert (code, out) == (2, "")

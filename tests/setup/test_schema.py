@@ -10,6 +10,8 @@ import jsonschema
 import pytest
 
 import gclint.setup.schema as made
+from gclint.problem import Problem
+from gclint.setup.card_proof import prove
 
 HERE = Path(made.__file__).parent
 ROOT = HERE.parents[1]
@@ -112,10 +114,44 @@ def test_schema_refuses_what_the_reader_refuses(file: str, text: str) -> None:
         jsonschema.validate(tomllib.loads(text), schema)
 
 
-@pytest.mark.parametrize("path", sorted((ROOT / "rules" / "controllers").glob("*.toml")), ids=lambda p: p.stem)
-def test_shipped_cards_fit_the_schema(path: Path) -> None:
-    schema = json.loads((HERE / "controller.schema.json").read_text(encoding="utf-8"))
+SHIPPED = [
+    (file, path)
+    for file, folder in (("controller.schema.json", "controllers"), ("material.schema.json", "materials"))
+    for path in sorted((ROOT / "rules" / folder).glob("*.toml"))
+]
+
+
+@pytest.mark.parametrize(("file", "path"), SHIPPED, ids=lambda p: p.stem if isinstance(p, Path) else "")
+def test_shipped_cards_fit_the_schema(file: str, path: Path) -> None:
+    schema = json.loads((HERE / file).read_text(encoding="utf-8"))
+    jsonschema.Draft202012Validator.check_schema(schema)
     jsonschema.validate(tomllib.loads(path.read_text(encoding="utf-8")), schema)
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ('low = "0.030 mm"', "low = 0.030"),  # no unit
+        ('low = "0.030 mm"', 'low = "0.030 N"'),  # another kind of unit
+        ('kind = "wood"', 'kind = "timber"'),
+        ("burns = true", "burns = true\nburnt = true"),
+        ('title = "beech"', ""),
+        (', source = "common practice, no source"', ""),
+        ('standing = "practice"', 'standing = "hearsay"'),
+        ('policy = "yes"', 'policy = "sometimes"'),
+        ("drill = [", "drilling = ["),
+    ],
+)
+def test_a_wrong_material_card_fails_in_the_schema_and_in_the_proof(tmp_path: Path, old: str, new: str) -> None:
+    text = (ROOT / "rules" / "materials" / "beech.toml").read_text(encoding="utf-8")
+    assert old in text
+    path = tmp_path / "card.toml"
+    path.write_text(text.replace(old, new, 1), encoding="utf-8")
+    schema = json.loads((HERE / "material.schema.json").read_text(encoding="utf-8"))
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(tomllib.loads(path.read_text(encoding="utf-8")), schema)
+    with pytest.raises(Problem):
+        prove(path)
 
 
 SAMPLES = sorted(p for p in (ROOT / "sample_programs").rglob("*.toml") if p.name != "samples.toml")
