@@ -271,7 +271,14 @@ def _not_judged(
     slow = "`dial` in job.toml, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
     no_speed = cut & milled & np.isnan(loads.true_speed)
     add((*CHIP_RULES, "edge-too-fast", *BENDING_RULES), f"the true speed: {slow}", no_speed)
+    drilled = starts & (loads.operation == OPERATION["drill"])
     for n, tool in enumerate(tools):
+        if tool is not None and tool.shape == "drill" and material is not None:
+            mine = drilled & (row == n)
+            if "drill" not in windows[int(numbers[n])].chip:
+                add(CHIP_RULES[1:], f"a window of drills of {tool.diameter:g} mm on the material's card", mine)
+            elif tool.flutes is None:
+                add(CHIP_RULES[1:], f"flutes of {_called(tool)}", mine)
         if tool is None or tool.shape in NOT_JUDGED_SHAPES:
             continue
         mine, number = cut & (row == n), int(numbers[n])

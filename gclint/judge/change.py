@@ -120,6 +120,8 @@ def feed_shown(worst: Worst, feed: float) -> str:
 
 def chip_feed(worst: Worst) -> Change | None:
     """A feed that puts the chip inside its window at the true speed, or the speeds that do at this feed."""
+    if worst.text("operation") == "drill":
+        return drill_feed(worst)
     h, thin = worst.number("h_ex"), worst.number("h_ex") < worst.number("chip_low")
     parts, speed = worst.parts(), worst.number("true_speed")
     if not parts or not speed > 0:
@@ -158,6 +160,16 @@ def chip_feed(worst: Worst) -> Change | None:
     if thin and worst.number("edge_speed") > worst.number("edge_high"):
         slower = " The edge is too fast as well: at a slower speed less feed is enough."
     return Change(f"{verb} the feed on {where}: {was}{text}.{best}{slower}", tuple(sets))
+
+
+def drill_feed(worst: Worst) -> Change | None:
+    """The greatest feed at which a lip of a drill takes no thicker chip than its window allows."""
+    to = worst.feed_word(worst.number("set_feed") * SAFE * worst.high / worst.number("h_ex"), down=True)
+    if not to > 0 or not worst.plain_feed():
+        return None
+    sets = worst.set_feeds(to)
+    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
+    return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)} or less.", tuple(sets))
 
 
 def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:

@@ -75,14 +75,17 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
     for tool, row in zip(summary.order_of_use(motion), rows):
         cutting = np.flatnonzero((piece_tool == tool) & feeding)
         lengths = np.bincount(loads.operation[cutting], pieces.length[cutting], minlength=len(OPERATIONS))
-        judged = cutting[loads.chip_judged[cutting] != 0]
+        declared = tables.setup.tools.get(tool)
+        drilled = loads.operation[cutting] == OPERATIONS.index("drill")
+        drilled &= declared is not None and declared.shape == "drill"
+        judged = cutting[(loads.chip_judged[cutting] != 0) | drilled]
         judged_length = np.bincount(loads.operation[judged], pieces.length[judged], minlength=len(OPERATIONS))
         main = int(judged_length.argmax()) if len(judged) else -1
         levels, left_out = _levels(tables, tool)
         facts.append(
             ToolFacts(
                 row=row,
-                described=described(tables.setup.tools.get(tool), inch),
+                described=described(declared, inch),
                 first_line=int(motion.line[np.flatnonzero(motion.tool == tool)[0]]),
                 dial_marks=dial_marks(tables.setup, row.true_speed_rpm),
                 operation_mm={
@@ -97,7 +100,7 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
                 levels=levels,
                 levels_left_out=left_out,
                 spindle_power_w=_spindle_power(tables.setup, row.true_speed_rpm),
-                stress_allowed_n_mm2=_stress_allowed(tables.setup.tools.get(tool)),
+                stress_allowed_n_mm2=_stress_allowed(declared),
             )
         )
     return tuple(facts)
@@ -143,6 +146,8 @@ def _chip_window(tables: Tables, tool: int, judged: Longs, operation: int) -> Li
     loads = tables.cutting.loads
     rows = judged[loads.operation[judged] == operation]
     low, high = summary.most(loads.chip_low[rows]), summary.least(loads.chip_high[rows])
+    if OPERATIONS[operation] == "drill":
+        low = None  # no rule holds a drill against a lower limit
     if low is None and high is None:
         return None
     windows = tables.cutting.windows.get(tool)
