@@ -616,6 +616,34 @@ def crate_lid() -> bytes:
     return post.bytes()
 
 
+def oarlock_plate() -> bytes:
+    post = Post(decimals=3, zeros="point")
+    post.say("OARLOCK PLATE, ALUMINIUM 8 MM")
+    post.say("T1 D=6 FLAT 3 FLUTE UP-CUT")
+    post.blocks("G90 G94 G17", "G21", "G53 G0 Z0.", "T1 M6", "S14000 M3", "G54", "M8", "G4 P4.")
+    post.forget()
+    post.rapid(10, 20)
+    post.block("G43 Z15. H1")
+    post.forget()
+    post.say("1 A RAMP DOWN INTO THE SLOT")
+    down_to(post, (10, 20), 5, 0, 200)
+    post.line(40, 20, -1, 1800)
+    post.line(10, 20, -2)
+    post.say("2 ALONG IT AT FULL WIDTH, AT THE FEED OF THE LAPS")
+    post.line(70, 20, f=3400)
+    post.say("3 LAPS OF 0.4 MM THAT WIDEN IT TO 10 MM")
+    for lap in range(1, 6):
+        k = 0.4 * lap
+        _, path = round_box((10 - k, 20 - k), (70 + k, 20 + k), k, False)
+        post.line(70, 20 - k)
+        for segment in path[1:]:
+            post.go(segment)
+        post.go(path[0])
+    post.rapid(z=15)
+    post.blocks("M9", "M5", "G53 G0 Z0.", "M30")
+    return post.bytes()
+
+
 def fender_step() -> bytes:
     post = Post(decimals=3, zeros="bare")
     post.say("fender step, lowtide workshop")
@@ -765,6 +793,7 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "gauge-board/gauge-board.nc": gauge_board,
     "porthole/porthole.nc": porthole,
     "crate-lid/crate-lid.nc": crate_lid,
+    "oarlock-plate/oarlock-plate.nc": oarlock_plate,
     "fender-step/fender-step.nc": fender_step,
     "name-plate/name-plate.nc": name_plate,
     "peg-board/peg-board.nc": peg_board,
