@@ -61,6 +61,7 @@ class Path:
     last: cython.Py_ssize_t
     first: cython.bint  # `last` is the move that enters the contour
     used: cython.double  # of `last`, by its corners: mm of a line, radians of an arc
+    deep: cython.double  # mm that the inside corners of `last` would gouge if they were not cut short
     # the crossing found, and what it takes off each of the two moves
     qx: cython.double
     qy: cython.double
@@ -138,7 +139,7 @@ class Path:
         r: cython.double = self.radius[i]
         angle: cython.double
         far: cython.double
-        self.first, self.used = True, 0.0
+        self.first, self.used, self.deep = True, 0.0, 0.0
         self.sx[i] = self.x0[i] + self.carry_x
         self.sy[i] = self.y0[i] + self.carry_y
         self.carry_x = self.carry_y = 0.0
@@ -180,7 +181,9 @@ class Path:
         k: cython.Py_ssize_t
         size: cython.double = self.size(p)
         if self.used > size + (SAME_POINT if self.sweep[p] == 0 else SAME_ANGLE) and not self.wrong[p]:
-            self.wrong[p] = TIGHT
+            # corners that rounding of the coordinates makes between tiny moves are no corners
+            if self.deep > 2 * self.least or self.sweep[p] != 0:
+                self.wrong[p] = TIGHT
         elif self.used > 0 and self.sweep[p] != 0:
             size = max(0.0, size - self.used) * 360 / TURN
             self.sweep[p] = size if self.sweep[p] > 0 else -size
@@ -243,6 +246,7 @@ class Path:
         angle: cython.double = atan2(fabs(across), along)
         outside: cython.bint = across * r < 0 or angle > TURN / 2 - SAME_ANGLE
         used: cython.double = 0.0
+        deep: cython.double = 0.0 if outside else fabs(r) * (1 - cos(angle))
 
         self.sx[i], self.sy[i] = px + bx, py + by
         self.ex[i] = self.x1[i] + r * self.normal_x(i, True)
@@ -266,11 +270,14 @@ class Path:
             self.ex[p], self.ey[p] = self.qx, self.qy
             self.sx[i], self.sy[i] = self.qx, self.qy
             self.used += self.off_last
+            self.deep = max(self.deep, deep)
             used = self.off_next
+        elif deep <= 2 * self.least:
+            self.sx[i], self.sy[i] = self.ex[p], self.ey[p]
         else:
             self.wrong[i] = TIGHT
         self.settle(i)
-        self.first, self.used = False, used
+        self.first, self.used, self.deep = False, used, deep
         return 0
 
     # -- where two shifted moves cross -----------------------------------------------------------------------------

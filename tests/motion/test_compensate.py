@@ -162,9 +162,9 @@ def test_a_card_that_ignores_it_leaves_the_path_on_the_line(tmp_path: Path, card
     assert (EVENT["compensation-on"] in m.event_kind.tolist()) == (card == "does")
 
 
-def test_a_contour_of_many_turns_is_followed_in_one_pass() -> None:
-    """30,000 chords of a circle, both ways round: every corner is one of the two kinds."""
-    n = 30_000
+@pytest.mark.parametrize("n", [3_000, 30_000, 100_000])
+def test_a_contour_of_many_turns_is_followed_in_one_pass(n: int) -> None:
+    """Chords of a circle, both ways round: every corner is one of the two kinds; at the finest, rounding makes some."""
     at = [(50 * math.cos(2 * math.pi * k / n), 50 * math.sin(2 * math.pi * k / n)) for k in range(n + 1)]
     lap = "".join(f"X{x:.5f}Y{y:.5f}\n" for x, y in at)
     for code, radius in (("G41", 47.0), ("G42", 53.0)):
