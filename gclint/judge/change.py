@@ -272,7 +272,8 @@ def plunge_feed(worst: Worst) -> Change | None:
     m = worst.chain.motion
     old = find_word(worst.chain.program, worst.line, ("F",))
     sets = [SetWord(worst.line, "F", old.written if old else None, to)] if old is None or old.written else []
-    later = np.flatnonzero((m.kind[worst.move + 1 :] != RAPID) & (m.line[worst.move + 1 :] > worst.line))
+    # The next line with a cut, as the machine comes to it: in a loop or a subprogram it may stand further up.
+    later = np.flatnonzero((m.kind[worst.move + 1 :] != RAPID) & (m.line[worst.move + 1 :] != worst.line))
     text = f"Go down with {feed_name(to, worst.inch)} on line {worst.line}"
     if len(later) and not int(m.cycle[worst.move]):
         after = worst.move + 1 + int(later[0])

@@ -27,11 +27,16 @@ def _faults(name: str) -> Build:
 def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     data = chain.program.data
 
-    def said(start: int, end: int) -> str:
-        shown = " ".join(decode(data[start : min(end, start + 60)]).split())
+    away = chain.motion.beside.fault_text if chain.motion.beside else {}
+    first = len(chain.program.faults)  # of those made by interpreting
+
+    def said(row: int, start: int, end: int) -> str:
+        text = away.get(row - first)
+        shown = " ".join((decode(data[start : min(end, start + 60)]) if text is None else text[:60]).split())
         return shown if shown.isprintable() else repr(shown)[1:-1]
 
-    return texts([said(int(s), int(e)) for s, e in zip(_faults("start")(chain), _faults("end")(chain))])
+    spans = zip(_faults("start")(chain).tolist(), _faults("end")(chain).tolist())
+    return texts([said(row, start, end) for row, (start, end) in enumerate(spans)])
 
 
 def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:

@@ -55,12 +55,16 @@ def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
     chosen = np.isin(codes, (*SELECTS, *SETS, *CLEARS))
     codes, blocks = codes[chosen], blocks[chosen]
     rows: list[tuple[int, str, str, bool]] = []
-    ends = chain.motion.event_line[chain.motion.event_kind == EVENT["end"]]
+    m = chain.motion
+    ends = m.event_line[m.event_kind == EVENT["end"]]
     last = int(ends[0]) if len(ends) else p.lines
     cleared = 0
+    if m.followed is not None:  # subprograms stand behind the end, and what is executed later may stand further up
+        last = max(last, int(m.line.max(initial=0)), int(m.event_line.max(initial=0)))
+        cleared = p.lines + 1 if np.isin(codes, CLEARS).any() else 0
     for code, block in zip(codes.tolist(), blocks.tolist()):
         if code in CLEARS:
-            cleared = int(p.block_line[block])
+            cleared = max(cleared, int(p.block_line[block]))
     for code, block in zip(codes.tolist(), blocks.tolist()):
         line = int(p.block_line[block])
         if p.block_flags[block] & (DELETED | BROKEN | BEHIND_END) or line > last or code in CLEARS:

@@ -35,7 +35,16 @@ class Change(msgspec.Struct, frozen=True):
     set: tuple[SetWord, ...] = ()
 
 
+class Beside(msgspec.Struct, frozen=True):
+    """A line of a file that the program calls."""
+
+    path: str
+    line: int
+
+
 class Finding(msgspec.Struct, frozen=True):
+    """`beside` is set where the worst place lies in a file that `worst_line` calls."""
+
     rule: str
     grade: str
     line: int
@@ -50,6 +59,7 @@ class Finding(msgspec.Struct, frozen=True):
     happens: str
     change: Change
     accepted: str | None = None  # the reason, where an acceptance covers it
+    beside: Beside | None = None
 
 
 class NotJudged(msgspec.Struct, frozen=True):

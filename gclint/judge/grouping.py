@@ -10,7 +10,7 @@ from gclint.judge.chain import Chain
 from gclint.judge.change import ADVICE, Worst
 from gclint.judge.evaluate import TRUE, numbers, truth, words
 from gclint.judge.facts import View
-from gclint.judge.finding import Change, Finding, Found, Limits
+from gclint.judge.finding import Beside, Change, Finding, Found, Limits
 from gclint.judge.language import TEXT
 from gclint.judge.packs import Rule
 from gclint.judge.places import column_of
@@ -19,6 +19,7 @@ from gclint.motion.table import INCH
 from gclint.setup.types import GRADES, Window
 
 MOST_LINES = 1000
+EVENT_TABLES = ("changes", "dwells", "waits")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 _LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
@@ -148,6 +149,10 @@ def _finding(
     tool = _tool_number(int(tools[0]), chain) if len(tools) == 1 else None
     count = len(distinct(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
     found, window = _measured(rule, one, inch, chain)
+    happens = say(chosen(rule.happens, one).text, one, inch)
+    beside = _beside(one, worst_line, chain)
+    if beside is not None:
+        happens += f" It stands on line {beside.line} of {beside.path}, which line {worst_line} calls."
     return Finding(
         rule=rule.name,
         grade=grade,
@@ -160,10 +165,34 @@ def _finding(
         tool=tool,
         found=found,
         window=window,
-        happens=say(chosen(rule.happens, one).text, one, inch),
+        happens=happens,
         change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
         accepted=accepted,
+        beside=beside,
     )
+
+
+def _beside(one: View, line: int, chain: Chain) -> Beside | None:
+    """Where the one row stands in a file that `line` calls; None where it stands in the program itself."""
+    m = chain.motion
+    if m.beside is None:
+        return None
+    move = int(one.column("move")[0])
+    if one.table.name == "faults":
+        row = int(one.rows[0]) - len(chain.program.faults) if one.rows is not None else -1
+        place = int(m.beside.fault_line[row]) if row >= 0 else 0
+    elif 0 <= move < len(m) and m.line[move] == line and one.table.name not in EVENT_TABLES:
+        place = int(m.beside.line[move])
+    elif 0 <= move < len(m) and m.feed_line[move] == line:
+        place = int(m.beside.feed_line[move])
+    elif one.table.name in EVENT_TABLES:
+        events = np.flatnonzero(m.event_line == line)
+        near = events[np.argsort(np.abs(m.event_move[events] - move), kind="stable")[:1]]
+        place = int(m.beside.event_line[near[0]]) if len(near) else 0
+    else:
+        return None
+    found = m.beside.of(place)
+    return Beside(*found) if found else None
 
 
 def _tool_number(number: int, chain: Chain) -> int | None:
@@ -247,12 +276,21 @@ def _change(rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, 
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
+    chain = one.chain
     made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing))
     if made is None:
         return Change(text)
-    if one.chain.setup.controller.feed_unit == "mm/s":
+    if chain.setup.controller.feed_unit == "mm/s":
         made = _per_second(made)
-    return Change(f"{made.text} {text}".strip(), made.set)
+    text = f"{made.text} {text}".strip()
+    away = chain.motion.beside
+    sets = [each for each in made.set if away is None or each.line not in away.call]
+    if away is not None and len(sets) < len(made.set):
+        # a word in a file that is called: no line of this program can be set
+        place = away.of(int(away.feed_line[move])) or away.of(int(away.line[move]))
+        if place:
+            text += f" The word to change is in {place[0]}: line {place[1]}."
+    return Change(text, tuple(sets))
 
 
 def _per_second(made: Change) -> Change:

@@ -21,6 +21,7 @@ from gclint.motion.table import (
     RIGHT,
     X_WORD,
     Y_WORD,
+    Beside,
     Motion,
 )
 from gclint.problem import Problem
@@ -70,8 +71,19 @@ def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
     meets = setup.controller.compensation_rules != "report"
     Path(given, made, meets, setup.controller.resolution / 2).follow()
     unknown = (flagged & ~np.isfinite(radius)) | (made["wrong"] != 0)
-    faults = _faults(motion, radius, made, unresolved, program)
-    return replace(_assembled(motion, made, unknown), faults=faults, assumed=(*motion.assumed, *assumed))
+    faults, rows, order = _faults(motion, radius, made, unresolved, program)
+    moved = _assembled(motion, made, unknown)
+    beside = _beside(moved.beside, motion, rows, order)
+    return replace(moved, faults=faults, beside=beside, assumed=(*motion.assumed, *assumed))
+
+
+def _beside(beside: Beside | None, motion: Motion, rows: Longs, order: Longs) -> Beside | None:
+    """The places of the faults as they lie now: those of `motion` and one for each of the moves `rows`, in `order`."""
+    if beside is None or motion.beside is None or not len(rows):
+        return beside
+    lines = np.concatenate((beside.fault_line, motion.beside.line[rows]))[order]
+    now = np.argsort(order)
+    return replace(beside, fault_line=lines, fault_text={int(now[r]): text for r, text in beside.fault_text.items()})
 
 
 def _radii(motion: Motion, setup: Setup, flagged: Bools) -> tuple[Floats, list[tuple[int, float]], list[Assumed]]:
@@ -147,7 +159,10 @@ def _assembled(motion: Motion, made: dict[str, Column], unknown: Bools) -> Motio
         columns["feed"] = np.where(columns["flags"] & INVERSE_TIME != 0, columns["feed"] * scale, columns["feed"])
     place = np.concatenate(([0], own + 1))[motion.event_move].astype(np.int32)  # an arc comes behind the event
     moves: dict[str, Any] = columns
-    return replace(motion, **moves, event_move=place)
+    beside = motion.beside
+    if beside is not None:
+        beside = replace(beside, line=beside.line[source], feed_line=beside.feed_line[source])
+    return replace(motion, **moves, event_move=place, beside=beside)
 
 
 _MOVE_COLUMNS = [f.name for f in fields(Motion)][: [f.name for f in fields(Motion)].index("event_kind")]
@@ -186,13 +201,14 @@ def _lengths(columns: dict[str, Column], old: Floats) -> Floats:
 
 def _faults(
     motion: Motion, radius: Floats, made: dict[str, Column], unresolved: list[tuple[int, float]], program: Program
-) -> Faults:
+) -> tuple[Faults, Longs, Longs]:
+    """Those of `motion` with those that were found here; the moves of these, and the order in which both lie now."""
     rows = np.flatnonzero(made["wrong"])
     kinds = [WRONG[kind] for kind in made["wrong"][rows].tolist()]
     code = np.where(motion.sweep[rows] > 0, 30.0, 20.0)
     new_rows = np.concatenate((rows, [row for row, _ in unresolved])).astype(np.int64)
     if not len(new_rows):
-        return motion.faults
+        return motion.faults, new_rows, np.arange(len(motion.faults))
     line = motion.line[new_rows]
     block = np.clip(np.searchsorted(program.block_line, line), 0, max(len(program.block_line) - 1, 0))
     first, last = program.block_word[block], program.block_word[block + 1] - 1
@@ -216,4 +232,4 @@ def _faults(
         old: Column = getattr(motion.faults, name)
         return np.concatenate((old, added[name].astype(old.dtype)))[order]
 
-    return Faults(**{name: joined(name) for name in added})
+    return Faults(**{name: joined(name) for name in added}), new_rows, order

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from array import array
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -10,17 +11,22 @@ from typing import Any
 
 import numpy as np
 
-from gclint.faults import CODE, KINDS, FaultRows
+from gclint.columns import Column
+from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
 from gclint.motion.plan import WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
+from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
 from gclint.program.code import OP, Code, Unreadable, bare, parse
-from gclint.program.table import BROKEN, EXPRESSION, FLOW, Program
+from gclint.program.table import BROKEN, EXPRESSION, FLOW, Program, decode
 from gclint.setup.types import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
 MOST_FILES = 100  # subprograms in files beside
 MOST_PARSED = 50_000  # blocks with expressions or flow
+COLUMNS = ("kind", "line", "start", "end", "a", "b")
+LONGEST_SHOWN = 100  # bytes of a file beside that are shown with a fault
+MOST_PLACES = 1 << 30  # lines of files beside, once for each line that calls
 MOST_TOLD = 1000  # faults of one kind on one line, in a loop
 
 BECAUSE = {
@@ -60,8 +66,9 @@ class Host:
     faults: FaultRows
     limits: Limits
     folder: Path | None
-    taken: Callable[[Program, FaultRows], Program]  # what the controller makes of a program
-    at: tuple[int, int] = (0, 0)  # file and block at hand
+    # what the controller makes of a file beside, and what it takes for granted; whether inches are in force
+    taken: Callable[[Program, FaultRows, bool], tuple[Program, tuple[Assumed, ...]]]
+    treated: bool  # whether the controller's card changes or drops words
     plans: list[Plan] = field(default_factory=list)
     tables: list[Padded] = field(default_factory=list)
     subs: list[tuple[int, int]] = field(default_factory=list)
@@ -70,12 +77,17 @@ class Host:
     slots: dict[str, int] = field(default_factory=lambda: {"<_value>": 0, "": 1})
     locals: dict[str, int] = field(default_factory=dict)
     assumed: list[Assumed] = field(default_factory=list)
-    call: tuple[int, int, int] = (0, 0, 0)
+    place: int = 0  # what is added to the lines of the file beside that is followed
+    from_line: int = 0  # the line of the program itself that called
+    places: dict[tuple[int, int], int] = field(default_factory=dict)  # (calling line, file): what is added
+    next_place: int = 0
+    unsaid: dict[int, list[tuple[Any, ...]]] = field(default_factory=dict)  # by file: faults of reading it
     parsed: int = 0
-    treated: bool = False  # whether the controller's card changes or drops words
     told: dict[tuple[str, int, int], int] = field(default_factory=dict)
 
     def add(self, program: Program) -> int:
+        if not self.plans:
+            self.next_place = program.lines
         self.tables.append(padded(program))
         self.plans.append(plan(program, self.plans[-1].loops if self.plans else 0))
         return len(self.plans) - 1
@@ -83,21 +95,33 @@ class Host:
     # what the follower asks
 
     def enter(self, file: int, caller: int, block: int) -> Padded:
-        """The columns of a file; rows made in a file beside stand at the call in the program itself."""
+        """The columns of a file; rows made in a file beside have places of their own, see `table.Beside`."""
         if file == 0:
-            self.call = (0, 0, 0)
-        elif caller == 0 and block >= 0:
-            text, start = text_of(self.plans[0].program, block)
-            self.call = (int(self.plans[0].program.block_line[block]), start, start + len(text.rstrip()))
-        self.interpreter.tell_from(*self.call)
+            self.place = 0
+        else:
+            if caller == 0 and block >= 0:
+                self.from_line = int(self.plans[0].program.block_line[block])
+            self.place = self._place(file)
+        for kind, line, *span in self.unsaid.pop(file, ()):
+            self.faults.add(kind, self.place + line, *span)
+        self.interpreter.tell_from(self.place)
         self.interpreter.use(self.tables[file])
         # the last entry of block_word belongs to the block behind; `use` reads one block fewer
         return self.tables[file]
 
+    def _place(self, file: int) -> int:
+        key = (self.from_line, file)
+        if key not in self.places:
+            lines = self.plans[file].program.lines
+            if self.next_place + lines > MOST_PLACES:  # as if an earlier line had called it
+                return next((at for (_, known), at in self.places.items() if known == file), self.next_place)
+            self.places[key] = self.next_place
+            self.next_place += lines
+        return self.places[key]
+
     def code_of(self, file: int, block: int) -> tuple[Any, ...]:
         made, table = self.plans[file], self.tables[file]
-        self.at = (file, block)
-        line = self.call[0] or int(table.block_line[block])
+        line = int(table.block_line[block])
         text, start = text_of(made.program, block)
         kept, at = bare(text)
         self.parsed += 1
@@ -234,14 +258,18 @@ class Host:
             return None
         if program is None or program.data == self.plans[0].program.data:
             return None
-        self.assumed.append(
-            Assumed("subprogram", program.name, "it lies beside the program; what is found in it stands at its call")
-        )
-        told = FaultRows()
-        written, program = program, self.taken(program, told)
+        rows = FaultRows()
+        written = program
+        program, taken = self.taken(program, rows, self.interpreter.scale != 1)
         self.treated |= program is not written
-        for kind, about in zip(told.kind, told.a):
-            self._fault(KINDS[kind], *self.at, a=about)
+        told = [[getattr(each, name).tolist() for name in COLUMNS] for each in (program.faults, rows.columns())]
+        self.unsaid[len(self.plans)] = [
+            row for each in told for row in zip(*each) if row[0] not in (CODE["expression"], CODE["flow"])
+        ][:MOST_TOLD]
+        self.assumed += taken
+        self.assumed.append(
+            Assumed("subprogram", program.name, "it lies beside the program and is called by it")
+        )
         return self.add(program)
 
     # what the follower tells
@@ -272,17 +300,14 @@ class Host:
         line = int(program.block_line[min(block, len(program.block_line) - 1)])
         where = f" ({program.name} line {line})" if file else ""
         if not self.interpreter.stopped_at:
-            self.interpreter.stopped_at = self.call[0] or line
+            self.interpreter.stopped_at = self.place + line
             self.interpreter.stopped_because = BECAUSE[why].format(most=most) + where
 
     def _fault(self, kind: str, file: int, block: int, at: int = -1, a: float = np.nan) -> None:
-        if file:
-            line, start, end = self.call
-        else:
-            program = self.plans[0].program
-            text, start = text_of(program, block)
-            line, end = int(program.block_line[block]), start + len(text.rstrip())
-            start = at if at >= 0 else start + len(text) - len(text.lstrip())
+        program = self.plans[file].program
+        text, start = text_of(program, block)
+        line, end = self.place + int(program.block_line[block]), start + len(text.rstrip())
+        start = at if at >= 0 else start + len(text) - len(text.lstrip())
         self.faults.add(CODE[kind], line, start, max(end, start), a)
 
 
@@ -303,29 +328,58 @@ def _ready(
 
 
 def follow(
-    program: Program,
-    interpreter: Any,
-    faults: FaultRows,
-    limits: Limits,
-    folder: Path | None,
-    taken: Callable[[Program, FaultRows], Program],
-    treated: bool = False,
-) -> list[Assumed]:
-    """Run the interpreter over a program that has parameters, expressions or flow; gives what was taken for granted.
+    program: Program, interpreter: Any, faults: FaultRows, limits: Limits, folder: Path | None,
+    taken: Callable[[Program, FaultRows, bool], tuple[Program, tuple[Assumed, ...]]], treated: bool,
+) -> tuple[Followed, Beside | None, list[Assumed]]:
+    """Run the interpreter over a program that has parameters, expressions or flow.
 
-    `taken` makes of a file beside what the controller makes of it; `treated` says that its card changed or dropped
-    words of this program.
+    Gives what it came to, where rows of files beside stand, and what was taken for granted. `taken` makes of a file
+    beside what the controller makes of it; `treated` says that its card changed or dropped words of this program.
     """
     from gclint.motion.follow import Follower
 
-    host = Host(interpreter, faults, limits, folder, taken, treated=treated)
+    host = Host(interpreter, faults, limits, folder, taken, treated)
     host.add(program)
     vacant = re.search(rb"#[ \t]*0(?![0-9.])", program.data) is not None
     interpreter.most = max(limits.moves, 4 * len(program.block_line))
     follower = Follower(host, interpreter, MOST_LOCALS, MOST_GLOBALS, MOST_LOOPS, limits.calls, vacant)
     follower.run(limits.blocks)
+    beside = _beside(host) if host.places else None
     if interpreter.moves >= interpreter.most:
         block = int(np.searchsorted(program.block_line, interpreter.stopped_at))
+        host.place = 0
         host.tell("bound-reached", 0, block, interpreter.most)
         interpreter.stopped_because = BECAUSE["moves"].format(most=interpreter.most)
-    return host.assumed
+    files = tuple(each.program.name for each in host.plans[1:])
+    came_to = Followed(follower.blocks + interpreter.executed, follower.calls, follower.deepest, files)
+    return came_to, beside, host.assumed
+
+
+def _beside(host: Host) -> Beside:
+    """Where rows stand; the columns themselves get the line of the call."""
+    run, faults = host.interpreter, host.faults
+    moves = {name: run.table[name][: run.moves] for name in ("line", "feed_line", "speed_line", "tool_line")}
+    events: Column = run.event_table["event_line"][: run.events]
+    made = Beside(
+        base=np.array([*host.places.values()], np.int64),
+        call=np.array([line for line, _ in host.places], np.int64),
+        file=tuple(host.plans[file].program.name for _, file in host.places),
+        line=moves["line"].copy(),
+        feed_line=moves["feed_line"].copy(),
+        event_line=events.copy(),
+        fault_line=np.array(faults.line, np.int32),
+        fault_text={},
+    )
+    pairs = [*host.places]
+    for row in np.flatnonzero(made.fault_line > made.base[0]).tolist():
+        line, file = pairs[int(np.searchsorted(made.base, made.fault_line[row])) - 1]
+        start, end = faults.start[row], faults.end[row]
+        made.fault_text[row] = decode(host.plans[file].program.data[start : min(end, start + LONGEST_SHOWN)])
+        main = host.plans[0].program
+        start, end = int(main.line_start[line - 1]), int(main.line_start[line])
+        faults.start[row], faults.end[row] = start, start + len(main.data[start:end].rstrip())
+    for column in (*moves.values(), events):
+        column[:] = made.calls(column)
+    faults.line = array("i", made.calls(made.fault_line).tolist())
+    run.stopped_at = int(made.calls(np.array([run.stopped_at]))[0])
+    return made

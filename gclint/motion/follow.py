@@ -128,6 +128,7 @@ class Follower:
     ends: cython.int[::1]
     filled: cython.Py_ssize_t
     words_filled: cython.Py_ssize_t
+    blocks = cython.declare(cython.Py_ssize_t, visibility="readonly")  # with code; the interpreter counts the others
     calls = cython.declare(cython.int, visibility="readonly")
     deepest = cython.declare(cython.int, visibility="readonly")
     values: cython.double[::1]  # numbered parameters
@@ -176,6 +177,7 @@ class Follower:
         self.back_kind = np.zeros(most_calls + 1, np.int32)
         self.back_sub = np.zeros(most_calls + 1, np.int32)
         self.back_times = np.zeros(most_calls + 1)
+        self.blocks = 0
         self.depth = self.calls = self.deepest = 0
         self.filled = self.words_filled = 0
         self.operations, self.numbers = np.zeros(1024, np.uint8), np.zeros(1024)
@@ -313,14 +315,13 @@ class Follower:
         a: cython.double
         b: cython.double
         there: cython.Py_ssize_t
-        executed: cython.Py_ssize_t = 0  # blocks with code; the interpreter counts the others
         interpreter = self.interpreter
         interpreter.most_blocks = most_blocks
         self.enter(0)
         while True:
             if interpreter.ended or interpreter.stopped_at:
                 return
-            if interpreter.executed + executed >= most_blocks:
+            if interpreter.executed + self.blocks >= most_blocks:
                 self.host.bound("blocks", self.file, block)
                 return
             if block >= self.now.shape[0] or self.now[block] < 0:
@@ -337,7 +338,7 @@ class Follower:
                 block = self.leave(block)  # the end of a file beside is the end of its subprogram
                 entry = 0
                 continue
-            executed += 1
+            self.blocks += 1
             pc = self.now[block]
             if pc < 0:
                 pc = self.make(block)

@@ -3,6 +3,7 @@ from typing import Any
 from gclint.motion.modal import Interpreter
 
 class Follower:
+    blocks: int
     calls: int
     deepest: int
     def __init__(

@@ -51,11 +51,13 @@ def interpret(
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
     assumed = list(taken)
+    followed, beside = None, None
     if needs_following(program):
-        assumed += follow(
+        followed, beside, more = follow(
             program, run, faults, limits or usual_limits(), folder,
-            lambda other, told: obey(other, controller, told)[0], program is not written,
+            lambda other, told, inch: obey(other, controller, told, inch), program is not written,
         )  # fmt: skip
+        assumed += more
     else:
         run.run()
     if by_t:
@@ -72,6 +74,8 @@ def interpret(
         stopped_because=run.stopped_because,
         ended=run.ended or (not run.stopped_at and ends_with_percent(program)),
         assumed=tuple(assumed),
+        followed=followed,
+        beside=beside,
     )
 
 

@@ -151,9 +151,7 @@ class Interpreter:
     word_end: cython.int[::1]
 
     blocks: cython.Py_ssize_t
-    call_line: cython.int
-    call_start: cython.int
-    call_end: cython.int
+    from_place: cython.int  # added to the lines of a file beside; 0 in the program itself
 
     # what comes out
     executed = cython.declare(cython.Py_ssize_t, visibility="public")
@@ -213,7 +211,7 @@ class Interpreter:
     incremental: cython.bint
     arc_absolute: cython.bint
     feed_mode: cython.int
-    scale: cython.double  # mm per program unit
+    scale = cython.declare(cython.double, visibility="readonly")  # mm per program unit
     compensated: cython.int  # 0: off; 410, 420
     diameter_index: cython.double  # the last D word; NaN: none since the tool came
     length_code: cython.int  # 0 none stated, 430, 431, 490
@@ -273,7 +271,7 @@ class Interpreter:
 
     def __init__(self, program, controller, start_codes, tool_by_t: bool, faults) -> None:
         self.use(program)
-        self.tell_from(0, 0, 0)
+        self.tell_from(0)
         self.faults = faults
         self.executed, self.most_blocks = 0, 1 << 62
         blocks: cython.Py_ssize_t = self.blocks
@@ -363,9 +361,7 @@ class Interpreter:
     @cython.cfunc
     def fault(self, kind: str, word: cython.int, a: cython.double = NAN, b: cython.double = NAN) -> cython.int:
         """A fault of this block; its span is that of the word, or of the whole block where word < 0."""
-        if self.call_line:
-            self.faults.add(CODE[kind], self.at_line, self.call_start, self.call_end, a, b)
-        elif word < 0:
+        if word < 0:
             self.faults.add(CODE[kind], self.at_line, self.span_start, self.span_end, a, b)
         else:
             self.faults.add(CODE[kind], self.at_line, self.word_start[word], self.word_end[word], a, b)
@@ -490,7 +486,7 @@ class Interpreter:
             if flags & (2 | 4) and not flags & 8:
                 return b
             self.executed += 1
-            self.at_line = self.call_line if self.call_line else self.block_line[b]
+            self.at_line = self.block_line[b] + self.from_place
             self.collect(b)
             if flags & 8:  # text that cannot be read: not executed
                 self.lose_named()
@@ -508,7 +504,7 @@ class Interpreter:
     def step(self, line: cython.int, words: cython.int) -> None:
         """Execute one block of `words` words that the caller wrote behind the program's own (see `use`)."""
         b: cython.Py_ssize_t = self.blocks
-        self.at_line = line
+        self.at_line = line + self.from_place
         self.block_word[b + 1] = self.block_word[b] + words
         self.collect(b)
         if self.sort_words(b):
@@ -518,7 +514,7 @@ class Interpreter:
 
     def lose(self, line: cython.int, words: cython.int) -> None:
         """As `step`, for a block that is not executed: its axes are unknown from here on."""
-        self.at_line = line
+        self.at_line = line + self.from_place
         self.block_word[self.blocks + 1] = self.block_word[self.blocks] + words
         self.collect(self.blocks)
         self.lose_named()
@@ -530,9 +526,9 @@ class Interpreter:
         self.word_letter, self.word_value = table.word_letter, table.word_value
         self.word_start, self.word_end = table.word_start, table.word_end
 
-    def tell_from(self, line: cython.int, start: cython.int, end: cython.int) -> None:
-        """Rows made from here on are those of this line and span, the call of a file beside; 0: their own again."""
-        self.call_line, self.call_start, self.call_end = line, start, end
+    def tell_from(self, place: cython.int) -> None:
+        """Lines of blocks count from `place` on, in a file beside; 0 in the program itself."""
+        self.from_place = place
 
     def state(self, number: cython.int) -> cython.double:
         """A position-dependent parameter of section 3.2.1, in the units in force; NaN where it is not known.

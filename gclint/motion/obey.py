@@ -36,10 +36,13 @@ IN_TEXT = {
 }
 
 
-def obey(program: Program, controller: Controller, faults: FaultRows) -> tuple[Program, tuple[Assumed, ...]]:
+def obey(
+    program: Program, controller: Controller, faults: FaultRows, inch: bool = False
+) -> tuple[Program, tuple[Assumed, ...]]:
     """What `controller` makes of a program, and what was taken for granted in it.
 
-    The same program comes back where the card has nothing to say of it.
+    The same program comes back where the card has nothing to say of it. `inch` says that inches are in force before
+    its first line, as they may be in a file that is called.
     """
     own = _Taken(program, controller, faults)
     if controller.states or controller.other_codes != "does" or "refuses" in controller.tool_change:
@@ -50,7 +53,7 @@ def obey(program: Program, controller: Controller, faults: FaultRows) -> tuple[P
     if controller.program_stop in ("refuses", "ignores"):
         own.treat(controller.program_stop, "stops", own.coded("M", (0, 10, 600)), drop=False)
     if controller.no_point == "resolution":
-        _points(own)
+        _points(own, inch)
     _old_units(own)
     return own.left(), tuple(own.assumed)
 
@@ -247,7 +250,7 @@ def _tell_lines(own: _Taken, state: str, about: str, line: Column) -> None:
     own.tell(state, about, line, start, np.maximum(ends - 1, start + 1))
 
 
-def _points(own: _Taken) -> None:
+def _points(own: _Taken, inch: bool) -> None:
     """Numbers without a decimal point count in steps of the resolution.
 
     A program that has numbers of both kinds was not written for such a controller: that is told, and it is followed as
@@ -264,7 +267,7 @@ def _points(own: _Taken) -> None:
         start, end = int(own.program.word_start[word]), int(own.program.word_end[word])
         own.faults.add(CODE["point-missing"], line, start, end, len(bare))
         return
-    inch = len(own.coded("G", (200, 700))) > 0
+    inch = len(own.coded("G", (200, 700))) > 0 or (inch and not len(own.coded("G", (210, 710))))
     own.change(words[~has], INCH_STEP if inch else own.controller.resolution)
 
 

@@ -147,7 +147,10 @@ class Comparison:
         self.text2words, self.words2gcodes = pygcode.words.text2words, pygcode.gcodes.words2gcodes
         self.split_line, self.Word = pygcode.comment.split_line, pygcode.words.Word
         self.machine = pygcode.Machine()
-        self.row_of = {int(line): row for row, line in enumerate(motion.line)}  # the last row of each line
+        self.row_of: dict[int, int] = {}  # the last row of each line, of those it made when it was come to first
+        for row, line in enumerate(motion.line.tolist()):
+            if self.row_of.get(line, row - 1) == row - 1:
+                self.row_of[line] = row
         executed = np.isin(motion.faults.kind, list(NOT_EXECUTED))
         self.refused = {int(line) for line in motion.faults.line[executed]}
         self.moved = self.cycle = self.over = self.flow = self.frames_lost = False

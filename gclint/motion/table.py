@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from gclint.columns import Bits, Bytes, Column, Floats, Ints
+import numpy as np
+
+from gclint.columns import Bits, Bytes, Column, Floats, Ints, Longs
 from gclint.faults import Faults
 from gclint.setup.types import Assumed
 
@@ -59,6 +61,46 @@ EVENTS: tuple[str, ...] = (
 EVENT = {name: number for number, name in enumerate(EVENTS)}
 
 
+@dataclass(frozen=True, slots=True)
+class Followed:
+    """What following a program with parameters, expressions or flow came to."""
+
+    blocks: int  # executed, each time round a loop counted
+    calls: int  # of subprograms and macros
+    deepest: int  # calls in calls
+    files: tuple[str, ...]  # files beside the program that were read
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Beside:
+    """Where rows stand that were made in files beside the program: the columns of Motion give the line of the call.
+
+    A place up to the first base is a line of the program itself. The lines of a file, as called from one line, have
+    places of their own: base + line.
+    """
+
+    base: Longs  # [calls of a file from a line] ascending
+    call: Longs  # the line of the program that calls
+    file: tuple[str, ...]
+    line: Ints  # [moves] places
+    feed_line: Ints  # [moves] places
+    event_line: Ints  # [events] places
+    fault_line: Ints  # [faults] places
+    fault_text: dict[int, str]  # by row of faults, which has the span of the call: what is wrong in the file
+
+    def of(self, place: int) -> tuple[str, int] | None:
+        """(file, its line) of a place; None for a line of the program itself."""
+        if place <= self.base[0]:
+            return None
+        row = int(np.searchsorted(self.base, place)) - 1
+        return self.file[row], place - int(self.base[row])
+
+    def calls(self, places: Column) -> Ints:
+        """The lines of the program itself that places belong to."""
+        rows = np.searchsorted(self.base, places) - 1
+        return np.where(rows >= 0, self.call[np.maximum(rows, 0)], places).astype(np.int32)
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Motion:
     """Moves in the order of execution; lengths in mm, feeds in mm/min, speeds in rev/min, angles in degrees.
@@ -99,6 +141,8 @@ class Motion:
     stopped_because: str  # a sentence, "" if it went to the end
     ended: bool  # an M2, M30 or a closing % was reached
     assumed: tuple[Assumed, ...] = ()
+    followed: Followed | None = None  # of a program with parameters, expressions or flow
+    beside: Beside | None = None  # of a program that called a file beside it
 
     def __len__(self) -> int:
         return len(self.line)

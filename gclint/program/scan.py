@@ -346,7 +346,8 @@ def scan(
                     digits = 0
                     if not flags & (BROKEN | BEHIND_END | EXPRESSION):
                         faults.add(unreadable, lines, s, i)
-                    flags |= BROKEN
+                    if not flags & EXPRESSION:  # whether that can be read is for the parser of expressions to say
+                        flags |= BROKEN
                 elif digits:
                     pass
                 elif letter == 79 and s + 1 < n and data[s + 1] == 60:  # O<name>
@@ -381,7 +382,8 @@ def scan(
                     last = i
                     if not flags & (BROKEN | BEHIND_END | EXPRESSION):
                         faults.add(unreadable, lines, s, i)
-                    flags |= BROKEN
+                    if not flags & EXPRESSION:  # whether that can be read is for the parser of expressions to say
+                        flags |= BROKEN
                     if is_letter(data[i - 1]) and i > s + 1:
                         something = True
                         continue  # running text, not a word

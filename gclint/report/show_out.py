@@ -6,6 +6,7 @@ import msgspec
 
 from gclint import __version__
 from gclint.judge.finding import Extent, ToolRow
+from gclint.motion.table import Followed
 from gclint.report import summary
 from gclint.report.paper import Paper
 from gclint.report.tables import Tables
@@ -22,6 +23,8 @@ from gclint.report.words import (
     span,
 )
 
+FILES_NAMED = 5
+
 
 class Shown(msgspec.Struct, frozen=True):
     """The JSON document of `gclint show`."""
@@ -32,12 +35,13 @@ class Shown(msgspec.Struct, frozen=True):
     extent_mm: Extent
     time_s: float | None
     tools: tuple[ToolFacts, ...]
+    followed: Followed | None = None  # of a program with parameters, expressions or flow
 
 
 def to_json(tables: Tables) -> str:
     shown = Shown(
         __version__, tables.program.name, summary.units(tables.motion), summary.extent(tables.motion),
-        summary.total_time(tables.motion, tables.timing), tool_facts(tables),
+        summary.total_time(tables.motion, tables.timing), tool_facts(tables), tables.motion.followed,
     )
     return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
 
@@ -48,6 +52,8 @@ def tool_sheets(tables: Tables, paper: Paper) -> None:
     paper.ends("TOOL SHEET", f"gclint {__version__}")
     paper.field("program", tables.program.name)
     paper.field("time", duration(summary.total_time(tables.motion, tables.timing)))
+    if tables.motion.followed is not None:
+        paper.field("followed", followed_words(tables.motion.followed))
     facts = tool_facts(tables)
     if not facts:
         paper.field("tools", "no tool moves")
@@ -112,6 +118,17 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
         paper.text_block(f"and {count(facts.levels_left_out, 'more level')}; --as json gives totals")
     if not row.passes:
         paper.text_block("It met no material, or what it met could not be modelled.")
+
+
+def followed_words(followed: Followed) -> str:
+    """'1,204 blocks executed; 12 calls, 2 deep; beside it edge.ngc'."""
+    parts = [f"{count(followed.blocks, 'block')} executed"]
+    if followed.calls:
+        parts.append(f"{count(followed.calls, 'call')}, at most {followed.deepest} deep")
+    if followed.files:
+        more = f" and {len(followed.files) - FILES_NAMED} more" if len(followed.files) > FILES_NAMED else ""
+        parts.append(f"with {', '.join(followed.files[:FILES_NAMED])}{more} from beside it")
+    return "; ".join(parts)
 
 
 def speed_words(facts: ToolFacts) -> str:

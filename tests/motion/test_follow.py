@@ -211,3 +211,45 @@ def test_a_card_says_what_words_mean_in_expressions_too() -> None:
     assert (steps.x1[1], steps.y1[1]) == pytest.approx((0.005, 40))
     seconds = interpret(read(text, "x.nc"), Controller(feed_unit="mm/s"))
     assert seconds.feed[2] == pytest.approx(240)
+
+
+def test_rows_of_files_beside_know_their_file(tmp_path: Path) -> None:
+    (tmp_path / "o1000.nc").write_text("O1000\nG1 X1 F700\nO<edge> call\nG#<none> X3\nM99\n")
+    (tmp_path / "edge.ngc").write_text("(edge)\nO<edge> sub\n\nX2 (never closed\nO<edge> endsub\n")
+    m = run("M98 P1000\nX9\nM98 P1000\nM30\n", tmp_path)
+    assert m.line.tolist() == [2, 3, 3, 4, 5, 5]
+    assert m.beside is not None
+    places = [m.beside.of(place) for place in m.beside.line.tolist()]
+    assert places == [None, ("o1000.nc", 2), ("edge.ngc", 4), None, ("o1000.nc", 2), ("edge.ngc", 4)]
+    assert m.feed_line.tolist() == [1, 3, 3, 3, 5, 5]
+    assert m.beside.of(int(m.beside.feed_line[3])) == ("o1000.nc", 2)
+    told = [(KINDS[kind], m.beside.of(place)) for kind, place in zip(m.faults.kind, m.beside.fault_line.tolist())]
+    assert ("comment-unclosed", ("edge.ngc", 4)) in told
+    assert ("parameter-unset", ("o1000.nc", 4)) in told
+    assert m.faults.line.tolist() == sorted(m.faults.line.tolist())
+
+
+def test_files_beside_are_taken_as_the_card_says(tmp_path: Path) -> None:
+    (tmp_path / "o1000.nc").write_text("O1000\nG1 X1000 F10 B3\nX#1\nG81 X5 Z-1 R1\nM99\n")
+    card = Controller(no_point="resolution", resolution=0.001, feed_unit="mm/s",
+                      states={"B": "ignores", "G81": "refuses"})  # fmt: skip
+    program = read(b"G21 G90 G94 G17 G54 F500\n#1=2500\nM98 P1000\nM30\n", "lowtide.nc")
+    m = interpret(program, card, None, tmp_path)
+    assert m.x1[0] == pytest.approx(1)
+    assert m.feed[0] == pytest.approx(600)
+    assert len(m) == 2
+    assert {"code-ignored", "code-refused"} <= set(faults(m))
+
+
+def test_what_following_came_to(tmp_path: Path) -> None:
+    (tmp_path / "o1000.nc").write_text("O1000\nG1 X1\nM99\n")
+    m = run("O1 sub\nM98 P1000\nO1 endsub\nO2 repeat [3]\nO1 call\nO2 endrepeat\nM30\n", tmp_path)
+    assert m.followed is not None
+    assert (m.followed.calls, m.followed.deepest, m.followed.files) == (6, 2, ("o1000.nc",))
+    assert m.followed.blocks > 20
+    assert run("X1\nM30\n").followed is None
+
+
+@pytest.mark.parametrize("text", ["X[1+2] Q-\n", "X[1+2] YY\n", "X[1] Y1.2.3\n", "#1=2 MODX 3\n"])
+def test_a_block_with_an_expression_is_never_dropped_in_silence(text: str) -> None:
+    assert "expression-unreadable" in faults(run(text + "M30\n"))
