@@ -24,6 +24,7 @@ from gclint.setup.types import Assumed, Limits
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
 MOST_FILES = 100  # subprograms in files beside
 MOST_PARSED = 50_000  # blocks with expressions or flow
+MOST_CHARACTERS = 750_000  # of their lines
 COLUMNS = ("kind", "line", "start", "end", "a", "b")
 LONGEST_SHOWN = 100  # bytes of a file beside that are shown with a fault
 MOST_PLACES = 1 << 30  # lines of files beside, once for each line that calls
@@ -35,7 +36,7 @@ BECAUSE = {
     "blocks": "over {most:,} blocks come before the end of the program (`[limits] blocks` in shop.toml raises it)",
     "calls": "over {most:,} calls lie inside each other (`[limits] calls` in shop.toml raises it)",
     "moves": "over {most:,} moves come before the end of this line (`[limits] moves` in shop.toml raises it)",
-    "parsed": "over {most:,} lines with expressions or flow are too many to follow",
+    "parsed": "so many lines with expressions or flow are not followed (at most {most:,}, or 750,000 characters)",
     "": "this line asks for what gclint does not follow (a macro at every move, or a call without P)",
 }
 
@@ -83,6 +84,7 @@ class Host:
     next_place: int = 0
     unsaid: dict[int, list[tuple[Any, ...]]] = field(default_factory=dict)  # by file: faults of reading it
     parsed: int = 0
+    characters: int = 0
     told: dict[tuple[str, int, int], int] = field(default_factory=dict)
 
     def add(self, program: Program) -> int:
@@ -123,11 +125,12 @@ class Host:
         made, table = self.plans[file], self.tables[file]
         line = int(table.block_line[block])
         text, start = text_of(made.program, block)
-        kept, at = bare(text)
         self.parsed += 1
-        if self.parsed > MOST_PARSED:
+        self.characters += len(text)
+        if self.parsed > MOST_PARSED or self.characters > max(MOST_CHARACTERS, len(text)):
             self.bound("parsed", file, block)
-            return _ready(line, [(OP["stop"], 3)], 0, [], start, at)
+            return _ready(line, [(OP["stop"], 3)], 0, [], start, None)
+        kept, at = bare(text)
         try:
             parsed = parse(kept)
         except Unreadable as wrong:

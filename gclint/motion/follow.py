@@ -45,6 +45,7 @@ NEAR = cython.declare(cython.double, 0.0001)  # of an integer, 3.3.2.1
 LOCALS = cython.declare(cython.int, 34)  # #1 .. #33 belong to the call
 NUMBERED = cython.declare(cython.int, 10_000)
 STACK = cython.declare(cython.int, 4096)
+OPERATIONS = cython.declare(cython.int, 64)  # of a long block count as one block more
 PENDING = cython.declare(cython.int, 2048)
 
 _end = cython.declare(cython.int, OP["end"])
@@ -129,6 +130,7 @@ class Follower:
     filled: cython.Py_ssize_t
     words_filled: cython.Py_ssize_t
     blocks = cython.declare(cython.Py_ssize_t, visibility="readonly")  # with code; the interpreter counts the others
+    spent: cython.Py_ssize_t  # operations
     calls = cython.declare(cython.int, visibility="readonly")
     deepest = cython.declare(cython.int, visibility="readonly")
     values: cython.double[::1]  # numbered parameters
@@ -177,7 +179,7 @@ class Follower:
         self.back_kind = np.zeros(most_calls + 1, np.int32)
         self.back_sub = np.zeros(most_calls + 1, np.int32)
         self.back_times = np.zeros(most_calls + 1)
-        self.blocks = 0
+        self.blocks = self.spent = 0
         self.depth = self.calls = self.deepest = 0
         self.filled = self.words_filled = 0
         self.operations, self.numbers = np.zeros(1024, np.uint8), np.zeros(1024)
@@ -302,6 +304,7 @@ class Follower:
         block: cython.Py_ssize_t = 0
         entry: cython.Py_ssize_t = 0
         pc: cython.Py_ssize_t
+        began: cython.Py_ssize_t
         first_word: cython.Py_ssize_t
         there_word: cython.Py_ssize_t
         op: cython.int
@@ -321,7 +324,7 @@ class Follower:
         while True:
             if interpreter.ended or interpreter.stopped_at:
                 return
-            if interpreter.executed + self.blocks >= most_blocks:
+            if interpreter.executed + self.blocks + self.spent // OPERATIONS >= most_blocks:
                 self.host.bound("blocks", self.file, block)
                 return
             if block >= self.now.shape[0] or self.now[block] < 0:
@@ -346,6 +349,7 @@ class Follower:
             first_word = cython.cast(cython.Py_ssize_t, self.numbers[pc + 2])
             pc = pc + 3 if entry else cython.cast(cython.Py_ssize_t, self.numbers[pc + 1])
             entry = 0
+            began = pc
             top = waiting = words = 0
             there = block + 1
             while True:
@@ -525,6 +529,7 @@ class Follower:
                     return
             for k in range(waiting):
                 self.put(self.pending_what[k], self.pending_value[k], block)
+            self.spent += pc - began
             block = there
 
     @cython.cfunc

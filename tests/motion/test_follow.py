@@ -253,3 +253,19 @@ def test_what_following_came_to(tmp_path: Path) -> None:
 @pytest.mark.parametrize("text", ["X[1+2] Q-\n", "X[1+2] YY\n", "X[1] Y1.2.3\n", "#1=2 MODX 3\n"])
 def test_a_block_with_an_expression_is_never_dropped_in_silence(text: str) -> None:
     assert "expression-unreadable" in faults(run(text + "M30\n"))
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["".join(f"X[{n}" + " " * 3900 + "]\n" for n in range(250)), ("X" + "[" * 100_000 + "\n") * 9],
+)
+def test_long_expressions_are_parsed_up_to_a_bound(text: str) -> None:
+    m = run(text + "M30\n")
+    assert "so many lines" in m.stopped_because
+    assert "bound-reached" in faults(m)
+
+
+def test_a_long_expression_counts_as_many_blocks() -> None:
+    loop = "O1 repeat [1000]\n#1=[1" + "+1" * 1900 + "]\nO1 endrepeat\nM30\n"
+    assert "`[limits] blocks`" in run(loop, limits=Limits(20_000, 20, 1000)).stopped_because
+    assert run(loop, limits=Limits(200_000, 20, 1000)).ended

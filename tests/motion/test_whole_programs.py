@@ -17,7 +17,7 @@ from gclint.setup.types import Controller
 from tests.motion.run import faults, run
 from tests.strategies import AXES, STEADY, Block, hostile, realistic, text
 
-OF_THE_RUN = {"faults", "stopped_at", "stopped_because", "ended", "assumed"}
+OF_THE_RUN = {"faults", "stopped_at", "stopped_because", "ended", "assumed", "followed", "beside"}
 COLUMNS = [f.name for f in fields(Motion) if f.name not in OF_THE_RUN]
 MOVES = [name for name in COLUMNS if not name.endswith("line") and not name.startswith("event")]
 
