@@ -14,7 +14,7 @@ import numpy as np
 from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
-from gclint.motion.plan import WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
+from gclint.motion.plan import MOST_CHARACTERS, MOST_PARSED, WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
 from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
 from gclint.program.code import OP, Code, Unreadable, bare, parse
@@ -23,8 +23,6 @@ from gclint.setup.types import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
 MOST_FILES = 100  # subprograms in files beside
-MOST_PARSED = 50_000  # blocks with expressions or flow
-MOST_CHARACTERS = 750_000  # of their lines
 COLUMNS = ("kind", "line", "start", "end", "a", "b")
 LONGEST_SHOWN = 100  # bytes of a file beside that are shown with a fault
 MOST_PLACES = 1 << 30  # lines of files beside, once for each line that calls
@@ -33,7 +31,8 @@ MOST_TOLD = 1000  # faults of one kind on one line, in a loop
 BECAUSE = {
     "branch-unknown": "which way the program goes from here depends on a value that is known only when it runs",
     "flow-unmatched": "this line calls or jumps to what is not there, or opens or closes what has no partner",
-    "blocks": "over {most:,} blocks come before the end of the program (`[limits] blocks` in shop.toml raises it)",
+    "blocks": "over {most:,} blocks come before the end of the program, a long expression counted as several "
+    "(`[limits] blocks` in shop.toml raises it)",
     "calls": "over {most:,} calls lie inside each other (`[limits] calls` in shop.toml raises it)",
     "moves": "over {most:,} moves come before the end of this line (`[limits] moves` in shop.toml raises it)",
     "parsed": "so many lines with expressions or flow are not followed (at most {most:,}, or 750,000 characters)",
@@ -161,7 +160,10 @@ class Host:
         else:
             code = [(OP["stop"], 2)]
         if any(operation == OP["stop"] and number == 2 for operation, number in code):
-            self._fault("flow-unmatched", file, block)
+            if made.whole:
+                self._fault("flow-unmatched", file, block)
+            else:
+                self.bound("parsed", file, block)
         if self.plans[-1].loops > MOST_LOOPS or (parsed.names and not self._slots(parsed.names)):
             code, entry = [(OP["stop"], 0)], 0
         named = (OP["named"], OP["existsn"], OP["setn"])
@@ -283,7 +285,9 @@ class Host:
             self._fault(kind, file, block, a=number)
 
     def stop(self, kind: str, file: int, block: int) -> None:
-        if kind == "flow-unmatched":
+        if kind == "flow-unmatched" and not self.plans[file].whole:
+            self.bound("parsed", file, block)
+        elif kind == "flow-unmatched":
             self._fault(kind, file, block)
         self._stop(kind, file, block, 0)
 

@@ -252,10 +252,12 @@ class Follower:
             value = self.interpreter.state(n)
             if isnan(value):
                 self.host.tell("value-unknown", self.file, block, n)
+                self.spent += OPERATIONS
             return value
         if n < LOCALS and self.macro_style:
             return VACANT
         self.host.tell("parameter-unset", self.file, block, n)
+        self.spent += OPERATIONS
         return NAN
 
     @cython.cfunc
@@ -583,6 +585,7 @@ class Follower:
     @cython.cfunc
     def wrong(self, block: cython.Py_ssize_t) -> cython.double:
         self.host.tell("expression-impossible", self.file, block, NAN)
+        self.spent += OPERATIONS
         return NAN
 
     @cython.cfunc

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from bisect import bisect_right
 from dataclasses import dataclass, field
+from itertools import islice
 
 import numpy as np
 
@@ -13,10 +14,15 @@ from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, Program
 
 WORDS_OF_A_BLOCK = 512
+MOST_PARSED = 50_000  # blocks with expressions or flow
+MOST_CHARACTERS = 750_000  # of their lines
+MOST_STRUCTURE = 10_000  # O words, loops and branches of one file
 STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
 NUMBERS = re.compile(
     rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?", re.M | re.I
 )
+JUMPS = re.compile(rb"GO[ \t]*TO|M[ \t]*0*[ \t]*9[ \t]*9", re.I)  # without any, N numbers lead nowhere
+AT_A_TIME = 100_000
 FLOW_BEHIND = re.compile(
     rb"[ \t]*(?:sub|endsub|call|return|if|elseif|else|endif|while|endwhile|do|repeat|endrepeat|break|continue)", re.I
 )
@@ -62,6 +68,7 @@ class Plan:
     lines: dict[int, list[int]] = field(default_factory=dict)  # N numbers to blocks
     numbers: dict[int, int] = field(default_factory=dict)  # program numbers to blocks
     loops: int = 0
+    whole: bool = True  # False: a bound was reached, and partners may lie behind it
 
     def target(self, number: float, block: int) -> int:
         """The block with this line number, the next below or else the first; -1 where there is none."""
@@ -95,9 +102,16 @@ def plan(program: Program, first_loop: int) -> Plan:
     made = Plan(program, loops=first_loop)
     _find_numbers(made)
     opened: list[_Open] = []
+    lines = characters = 0
     flags = program.block_flags
     for block in np.flatnonzero((flags & FLOW != 0) & (flags & (DELETED | BROKEN | BEHIND_END) == 0)).tolist():
-        text = bare(text_of(program, block)[0])[0]
+        line = text_of(program, block)[0]
+        characters += len(line)
+        lines += 1
+        if lines > MOST_STRUCTURE or characters > max(MOST_CHARACTERS, len(line)):
+            made.whole = False
+            break
+        text = bare(line)[0]
         if not STRUCTURE.match(text):
             continue
         try:
@@ -112,12 +126,21 @@ def plan(program: Program, first_loop: int) -> Plan:
 
 def _find_numbers(made: Plan) -> None:
     program = made.program
-    starts = program.line_start
-    for found in NUMBERS.finditer(program.data):
-        line = int(np.searchsorted(starts, found.start(2), side="right"))
-        block = int(np.searchsorted(program.block_line, line))
+    jumps = JUMPS.search(program.data) is not None
+    matches = NUMBERS.finditer(program.data)
+    while found := [*islice(matches, AT_A_TIME)]:
+        _note_numbers(made, found, jumps)
+
+
+def _note_numbers(made: Plan, all_found: list[re.Match[bytes]], jumps: bool) -> None:
+    program = made.program
+    # One search for many: each copies the column to the type of what is looked for.
+    lines = np.searchsorted(program.line_start, np.array([found.start(2) for found in all_found], np.int64), "right")
+    blocks = np.searchsorted(program.block_line, lines.astype(np.int32)).tolist()
+    for found, block in zip(all_found, blocks):
         if found[1] in b"Nn":
-            made.lines.setdefault(int(found[2].replace(b" ", b"").replace(b"\t", b"")), []).append(block)
+            if jumps:
+                made.lines.setdefault(int(found[2].replace(b" ", b"").replace(b"\t", b"")), []).append(block)
             number = found[3]
         else:
             number = found[2].replace(b" ", b"").replace(b"\t", b"")

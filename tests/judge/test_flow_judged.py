@@ -66,3 +66,17 @@ def test_a_shift_set_in_a_subprogram_and_taken_back_is_taken_back() -> None:
     back = "M30\nO4\nG92.1\nM99\nO5\nG92 X5\nG1 X6 F500\nM99\n"
     assert not found(plain(HEAD + "M98 P5\nM98 P4\n" + back), "work-offset-suspect")
     assert found(plain(HEAD + "M98 P5\n" + back.replace("G92.1", "G1")), "work-offset-suspect")
+
+
+def test_a_loop_is_judged_as_what_it_comes_to_by_hand() -> None:
+    sub = "O9\n#2=[#2+8]\nG0 X0 Y#2\nG1 Z[-1.5*#1] F[300+100*#1]\nG1 X60 F2000\nG0 Z5\nM99\n"
+    loop = "#1=0\n#2=0\nO1 while [#1 LT 3]\n#1=[#1+1]\nM98 P9 L2\nO1 endwhile\nM5\nM30\n"
+    cuts = [
+        f"G0 X0 Y{8 * n + 8}\nG1 Z{-1.5 * (n // 2 + 1)} F{400 + 100 * (n // 2)}\nG1 X60 F2000\nG0 Z5\n"
+        for n in range(6)
+    ]
+    looped, by_hand = plain(HEAD + loop + sub), plain(HEAD + "".join(cuts) + "M5\nM30\n")
+    said = [[(f.rule, f.grade, f.count, f.found, f.tool) for f in each.findings] for each in (looped, by_hand)]
+    assert said[0] == said[1] != []
+    assert looped.tools == by_hand.tools
+    assert looped.extent_mm == by_hand.extent_mm

@@ -269,3 +269,9 @@ def test_a_long_expression_counts_as_many_blocks() -> None:
     loop = "O1 repeat [1000]\n#1=[1" + "+1" * 1900 + "]\nO1 endrepeat\nM30\n"
     assert "`[limits] blocks`" in run(loop, limits=Limits(20_000, 20, 1000)).stopped_because
     assert run(loop, limits=Limits(200_000, 20, 1000)).ended
+
+
+def test_more_structure_than_is_planned_says_so() -> None:
+    m = run("".join(f"O{n} while [0]\nO{n} endwhile\n" for n in range(6000)) + "M30\n")
+    assert "so many lines" in m.stopped_because
+    assert set(faults(m)) == {"bound-reached"}
