@@ -17,6 +17,7 @@ VERBS = {
     "why": "What a rule looks for, why, its source, a good and a bad example.",
     "material": "The material cards: every number with its standing.",
     "controller": "The controller cards: what each does with codes, words and habits.",
+    "window": "Which speeds and feeds a tool can run in a material, drawn.",
     "shop": "Check the file that declares machine, spindle and tools.",
     "job": "Check the file that declares material, blank and hold.",
     "pack": "Load and prove a rule pack by its own examples.",

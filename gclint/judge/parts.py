@@ -12,6 +12,7 @@ from gclint.cutting.mechanics import law_of
 from gclint.cutting.places import Bounds, of_pieces, window_at
 from gclint.cutting.table import OPERATION
 from gclint.judge.facts import View
+from gclint.setup.numbers import model_number
 from gclint.setup.types import Sourced
 
 MOST_PLACES = 4000  # of more, every second or third is looked at
@@ -64,7 +65,7 @@ def _part(row: View, rows: Column, feed: float) -> Part:
     step = -(-len(rows) // MOST_PLACES)
     rows = rows[::step]
     number = m.tool[pieces.move[rows]]
-    wall = row.whole().value("bent_wall")[rows] == 1 if "bent_wall" in row.facts else np.ones(len(rows), bool)
+    wall = _walls(row, rows)
     law = law_of(chain.setup.material.force) if chain.setup.material else None
     places = of_pieces(
         loads, rows, number, pieces.length[rows] * step, m.feed[pieces.move[rows]], _skims(row, rows, number), wall,
@@ -75,6 +76,14 @@ def _part(row: View, rows: Column, feed: float) -> Part:
     window = window_at(places, law, chain.setup, bounds(), TRANSIENT, short)
     speeds = loads.true_speed[rows].astype(np.float64)
     return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
+
+
+def _walls(row: View, rows: Column) -> Bools:
+    """Where a wall stays; where the tool hardly bends as it is nobody has looked, so there as well."""
+    if "bent_wall" not in row.facts:
+        return np.ones(len(rows), bool)
+    looked = row.chain.cutting.loads.effort.bend(high=True)[rows] > model_number("bends_at_all")
+    return np.asarray((row.whole().value("bent_wall")[rows] == 1) | ~looked)
 
 
 def _skims(row: View, rows: Column, number: Column) -> Bools:

@@ -8,6 +8,7 @@ from gclint import __version__
 from gclint.judge.finding import Extent, ToolRow
 from gclint.motion.table import Followed
 from gclint.report import summary
+from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.paper import Paper
 from gclint.report.tables import Tables
 from gclint.report.tool_facts import ToolFacts, tool_facts
@@ -35,13 +36,14 @@ class Shown(msgspec.Struct, frozen=True):
     extent_mm: Extent
     time_s: float | None
     tools: tuple[ToolFacts, ...]
+    pairs: tuple[PairFacts, ...]
     followed: Followed | None = None  # of a program with parameters, expressions or flow
 
 
 def to_json(tables: Tables) -> str:
     shown = Shown(
         __version__, tables.program.name, summary.units(tables.motion), summary.extent(tables.motion),
-        summary.total_time(tables.motion, tables.timing), tool_facts(tables), tables.motion.followed,
+        summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables), tables.motion.followed,
     )
     return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
 
@@ -57,11 +59,12 @@ def tool_sheets(tables: Tables, paper: Paper) -> None:
     facts = tool_facts(tables)
     if not facts:
         paper.field("tools", "no tool moves")
+    pairs = pair_facts(tables)
     for one in facts:
-        _sheet(one, paper, lengths, gloss)
+        _sheet(one, [pair for pair in pairs if pair.tool == one.row.tool], paper, lengths, gloss)
 
 
-def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) -> None:
+def _sheet(facts: ToolFacts, pairs: list[PairFacts], paper: Paper, lengths: Lengths, gloss: Glossary) -> None:
     row = facts.row
     paper.blank()
     paper.heading("TOOL NOT NAMED" if row.tool is None else f"TOOL {row.tool}")
@@ -85,6 +88,8 @@ def _sheet(facts: ToolFacts, paper: Paper, lengths: Lengths, gloss: Glossary) ->
         paper.field("edge", gloss(f"edge speed {span(*facts.edge_speed_m_min, 'm/min')}").removeprefix("edge speed "))
     for label, words in load_words(facts, lengths):
         paper.field(label, gloss(words))
+    for pair in pairs:
+        paper.field("pair", pair_words(pair, lengths))
     if facts.operation_mm:
         paper.field("kinds", ", ".join(f"{name} {lengths.path(mm)}" for name, mm in facts.operation_mm.items()))
     if row.removed_mm3 is not None:

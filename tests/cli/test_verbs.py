@@ -299,3 +299,16 @@ def test_ctrl_c_is_quiet(program: Path, gclint: Gclint, monkeypatch: pytest.Monk
     monkeypatch.setattr(pace, "pace", interrupted)
     code, out, err = gclint("check", program.name)
     assert (code, out, err.strip()) == (130, "", "")
+
+
+def test_show_says_of_each_pair_whether_it_is_inside(gclint: Gclint, program: Path) -> None:
+    """F1800 at 18000 rev/min with a 6 mm tool of 2 flutes is 0.05 mm a tooth; inside for beech, F400 is too thin."""
+    out = gclint("show", str(program), *DECLARED)[1]
+    assert "F1800 at 18000 rev/min is inside every limit that is known" in " ".join(out.split())
+    program.write_text(program.read_text().replace("F1800", "F400"))
+    out = gclint("show", str(program), *DECLARED)[1]
+    assert "F400 at 18000 rev/min is outside (thinnest chip); inside there: F" in " ".join(out.split())
+    document = json.loads(gclint("show", str(program), *DECLARED, "--as", "json")[1])
+    (pair,) = document["pairs"]
+    assert (pair["inside"], pair["broken"]) == (False, ["thinnest chip"])
+    assert pair["feeds_mm_min"][0] > 400
