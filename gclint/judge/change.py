@@ -209,14 +209,15 @@ def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = Fal
     if pairs is None or abs(pairs.speed - present) <= 1e-6 * present:
         return None
     sets: list[SetWord] = []
-    if pairs.mark:
+    words = worst.speed_words()
+    text = f"{'Lower' if pairs.speed < present else 'Raise'} the speed to S{pairs.speed:g}"
+    to_set = pairs.speed
+    if pairs.mark:  # the program says what the mark says
+        to_set = next(mark.stated for mark in worst.chain.setup.spindle.dial if mark.mark == pairs.mark)
         text = f"Set the dial to {pairs.mark} ({pairs.speed:g} rev/min)"
-    else:
-        words = worst.speed_words()
-        if not words:
-            return None
-        text = f"{'Lower' if pairs.speed < present else 'Raise'} the speed to S{pairs.speed:g}"
-        sets += [SetWord(word.line, "S", word.value, pairs.speed) for word in words]
+    elif not words:
+        return None
+    sets += [SetWord(word.line, "S", word.value, float(to_set)) for word in words if word.value != to_set]
     told: list[str] = []
     for part, feed in zip(parts, pairs.feeds):
         to = worst.word_of(feed)

@@ -154,3 +154,18 @@ def test_arcs_too_small_for_their_feed_get_a_slower_spindle() -> None:
     assert {(word.word, word.to) for word in thin.change.set} == {("S", 10000), ("F", 1200)}
     assert not rules_of(run(applied(program, thin)))
     assert found(run(program.replace("S18000", "S10000")), "chip-too-thick")  # F2400 S10000: lines of 0.12
+
+
+@pytest.mark.parametrize("stated", [16000, 19500, 23000])
+def test_a_slower_mark_is_written_into_the_program(stated: int) -> None:
+    """No dial is declared in the job: the S of the program says which mark is meant."""
+    shop = MACHINE_A + tool(3.175, 2, 15)
+
+    def run(text: str) -> Checked:
+        return tried(text, material="cured-epoxy", stock="300 x 40 x 20 mm at 0 0", shop=shop)
+
+    program = cut((1400, 900), stated, 1, 3.175, 3.175)
+    (fast,) = found(run(program), "edge-too-fast")
+    assert "Set the dial to B (12500 rev/min)" in fast.change.text
+    assert ("S", 12500) in {(word.word, word.to) for word in fast.change.set}
+    assert not rules_of(run(applied(program, fast)))
