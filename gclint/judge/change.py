@@ -20,6 +20,7 @@ from gclint.judge.parts import parts_of
 from gclint.judge.places import Word, find_word
 from gclint.judge.wording import amount
 from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
+from gclint.setup.numbers import model_number
 
 MOST_PASSES = 20  # beyond that another tool is the answer
 ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
@@ -142,6 +143,10 @@ def chip_feed(worst: Worst) -> Change | None:
         chip = _clean(h * speed / marks[0].speed)
         shown = f"{chip / 25.4:.4f} in" if worst.inch else f"{chip:.3f} mm"
         texts.append(f"dial {marks[0].mark} with the feed as it is (chip {shown})")
+    if thin and not marks and feeds.high < feeds.low * model_number("open_window"):  # hardly reached: another speed
+        roomier = other_pair(worst, nearest_to(speed))
+        if roomier is not None:
+            return roomier
     if not texts:
         made = other_pair(worst, nearest_to(speed))
         return made or Change(f"{_nothing_helps(worst, feeds)}")

@@ -150,7 +150,7 @@ def test_arcs_too_small_for_their_feed_get_a_slower_spindle() -> None:
     def run(text: str) -> Checked:
         return tried(text, material="cast-acrylic", stock="300 x 60 x 10 mm at -10 -10", shop=shop)
 
-    (thin,) = found(run(program), "chip-too-thin")
+    (thin,) = found(run(program), "chip-too-thin", "feed-never-reached")
     assert {(word.word, word.to) for word in thin.change.set} == {("S", 10000), ("F", 1200)}
     assert not rules_of(run(applied(program, thin)))
     assert found(run(program.replace("S18000", "S10000")), "chip-too-thick")  # F2400 S10000: lines of 0.12
