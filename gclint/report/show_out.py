@@ -43,7 +43,8 @@ class Shown(msgspec.Struct, frozen=True):
 def to_json(tables: Tables) -> str:
     shown = Shown(
         __version__, tables.program.name, summary.units(tables.motion), summary.extent(tables.motion),
-        summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables), tables.motion.followed,
+        summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables),
+        tables.motion.followed,
     )
     return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
 
