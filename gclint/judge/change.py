@@ -59,6 +59,13 @@ class Worst(Struct, frozen=True, eq=False):
         return int(self.chain.motion.line[self.move])
 
     @property
+    def last_move(self) -> int:
+        """Row of the last move of an entry, which may go down along many; of anything else its own."""
+        if self.row.table.name != "entries" or self.row.rows is None:
+            return self.move
+        return max(int(self.chain.engagement.entries.last_move[int(self.row.rows[0])]), self.move)
+
+    @property
     def feed_line(self) -> int:
         return int(self.chain.motion.feed_line[self.move]) or self.line
 
@@ -275,14 +282,15 @@ def plunge_feed(worst: Worst) -> Change | None:
     if not (math.isfinite(allowed) and z_feed > 0):
         return None
     to = worst.feed_word(feed * allowed / z_feed, down=True)
-    m = worst.chain.motion
+    m, last = worst.chain.motion, worst.last_move
     old = find_word(worst.chain.program, worst.line, ("F",))
     sets = [SetWord(worst.line, "F", old.written if old else None, to)] if old is None or old.written else []
     # The next line with a cut, as the machine comes to it: in a loop or a subprogram it may stand further up.
-    later = np.flatnonzero((m.kind[worst.move + 1 :] != RAPID) & (m.line[worst.move + 1 :] != worst.line))
+    line_of = m.line[last + 1 :]
+    later = np.flatnonzero((m.kind[last + 1 :] != RAPID) & (line_of != m.line[last]) & (line_of != worst.line))
     text = f"Go down with {feed_name(to, worst.inch)} on line {worst.line}"
     if len(later) and not int(m.cycle[worst.move]):
-        after = worst.move + 1 + int(later[0])
+        after = last + 1 + int(later[0])
         line = int(m.line[after])
         if int(m.feed_line[after]) == worst.feed_line:
             back = find_word(worst.chain.program, worst.feed_line, ("F",))
