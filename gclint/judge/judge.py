@@ -167,6 +167,8 @@ def _cause_key(rule: Rule, view: View) -> Column:
     """What the rows of two rules must share to have one cause: the S word, the F word, or the line."""
     moves = np.maximum(view.column("move"), 0)
     motion = view.chain.motion
+    if not len(motion.line):  # nothing moves: what is found is all about the one program
+        return np.zeros(view.length)
     column = {"speed": motion.speed_line, "once": motion.speed_line, "feed": motion.feed_line}
     return np.asarray(column.get(rule.text.cause, motion.line)[moves])
 

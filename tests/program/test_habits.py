@@ -125,3 +125,9 @@ def test_feed_per_second() -> None:
 def test_cut_short(tail: bytes) -> None:
     assert "program-cut-short" in rules(judged(HEAD + b"G0 X8\n" + tail))
     assert "program-cut-short" not in rules(judged(HEAD + b"G0 X8\nG0 X9"))
+
+
+def test_cut_short_before_anything_moves() -> None:
+    found = rules(judged(b"G21 G90\nM3 S16000\nG0 ZZ(po"))
+    assert "program-cut-short" in found
+    assert "internal-error" not in found
