@@ -287,9 +287,16 @@ def _pointless(chain: Chain) -> bool:
     p = chain.program
     if p.data.find(b".") < 0:
         return True
-    points = np.flatnonzero(np.frombuffer(p.data, np.uint8) == ord("."))
-    words = np.flatnonzero(np.isin(p.word_letter, np.frombuffer(b"XYZIJK", np.uint8)))
-    return not bool((np.searchsorted(points, p.word_start[words]) < np.searchsorted(points, p.word_end[words])).any())
+    for first in range(0, len(p.word_letter), 50_000):  # nearly always the first of these settles it
+        letters = p.word_letter[first : first + 50_000]
+        rows = first + np.flatnonzero(np.isin(letters, np.frombuffer(b"XYZIJK", np.uint8)))
+        if not len(rows):
+            continue
+        low, high = int(p.word_start[rows[0]]), int(p.word_end[rows[-1]])
+        points = low + np.flatnonzero(np.frombuffer(p.data, np.uint8, high - low, low) == ord("."))
+        if (np.searchsorted(points, p.word_start[rows]) < np.searchsorted(points, p.word_end[rows])).any():
+            return False
+    return True
 
 
 def _half_written(chain: Chain) -> bool:
