@@ -21,3 +21,11 @@ def distinct(values: Column) -> Column:
     """The different values of a column, ascending (np.unique would load numpy's masked arrays, 10 ms at a start)."""
     ordered = np.sort(values, axis=None)
     return ordered[np.concatenate(([True], ordered[1:] != ordered[:-1]))] if len(ordered) else ordered
+
+
+def numbered(values: Column) -> tuple[Column, Column]:
+    """(the different values, for each row the place of its value among them); not sorted where all are the same."""
+    if len(values) and bool((values == values[0]).all()):
+        return values[:1], np.zeros(len(values), dtype=np.int64)
+    different, place = np.unique(values, return_inverse=True)
+    return different, place

@@ -13,7 +13,7 @@ from typing import Any
 import numpy as np
 from msgspec import Struct
 
-from gclint.columns import Column
+from gclint.columns import Column, numbered
 from gclint.judge.chain import Chain
 from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN
 from gclint.judge.language import NUMBER, TEXT, TRUTH, Name
@@ -136,7 +136,7 @@ class View(Struct, frozen=True, eq=False):
 
     def group(self) -> tuple[Column, int, Column]:
         if ":group" not in self.built:
-            tools, group = np.unique(self.column("tool"), return_inverse=True)
+            tools, group = numbered(self.column("tool"))
             self.built[":group"] = (group, len(tools), self.column("weight"))
         made: tuple[Column, int, Column] = self.built[":group"]
         return made

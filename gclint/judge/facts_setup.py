@@ -7,7 +7,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Column, numbered
 from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, least_chip, tool_material
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Build, Fact, number, text, texts, truth
@@ -142,7 +142,7 @@ def _gather(tool_of: Build, value: Callable[[Chain, int], float | None]) -> Buil
 
 def _by_tool(chain: Chain, tool_of: Build, value: Callable[[int], Any], kind: Any) -> Column:
     rows = np.asarray(tool_of(chain))
-    numbers, place = np.unique(rows, return_inverse=True)
+    numbers, place = numbered(rows)
     each = np.array([value(int(n)) for n in numbers], dtype=kind)
     return each[place] if len(numbers) else np.empty(0, dtype=kind)
 
@@ -150,7 +150,7 @@ def _by_tool(chain: Chain, tool_of: Build, value: Callable[[int], Any], kind: An
 def _gather_text(tool_of: Build, value: Callable[[Chain, int], str | None]) -> Build:
     def build(chain: Chain) -> Any:
         rows = np.asarray(tool_of(chain))
-        numbers, place = np.unique(rows, return_inverse=True)
+        numbers, place = numbered(rows)
         codes, words = texts([value(chain, int(n)) for n in numbers])
         return (codes[place] if len(numbers) else np.empty(0, dtype=np.int32)), words
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from msgspec.structs import replace
 
-from gclint.columns import Column, distinct
+from gclint.columns import Column, distinct, numbered
 from gclint.judge.chain import Chain
 from gclint.judge.change import ADVICE, Worst
 from gclint.judge.evaluate import TRUE, numbers, truth, words
@@ -100,8 +100,8 @@ def _numbered(parts: list[Column]) -> Column:
     """A number for each distinct row of the parts, 0 upwards."""
     key = np.zeros(len(parts[0]), dtype=np.int64)
     for part in parts:
-        values, code = np.unique(part, return_inverse=True)
-        key = np.unique(key * len(values) + code, return_inverse=True)[1]
+        values, code = numbered(part)
+        key = numbered(key * len(values) + code)[1]
     return key
 
 
