@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Iterable
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from gclint.columns import Column
 from gclint.cutting.window import SAME, Pair, Window, aim, runnable
@@ -41,16 +42,8 @@ def same_speed(part: Part, inch: bool = False, wanted: float | None = None) -> F
 def without_broken(part: Part, but: tuple[str, ...]) -> Part:
     """The part without the limits that it breaks already, but for those named: one thing is mended at a time."""
     window = part.window
-    broken = []
-    for limit in window.limits:
-        low, high = Window((limit,), window.spindle, window.reached, window.weight, window.thin, window.thick).feeds(
-            part.speeds
-        )
-        if limit.name not in but and not low * (1 - SAME) <= part.feed <= high * (1 + SAME):
-            broken.append(limit.name)
-    kept = tuple(limit for limit in window.limits if limit.name not in broken)
-    alone = Window(kept, window.spindle, window.reached, window.weight, window.thin, window.thick)
-    return Part(part.feed, alone, part.speeds, part.lines)
+    kept = [one for one in window.limits if one.name in but or window.only([one]).takes(part.speeds, part.feed)]
+    return replace(part, window=window.only(kept))
 
 
 def marks_that_do(parts: Iterable[Part], dial: str | None, speed: float) -> tuple[Pair, ...]:

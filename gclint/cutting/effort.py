@@ -13,11 +13,9 @@ from gclint.columns import Bools, Column, Floats32
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.mechanics import Law
 from gclint.cutting.table import OPERATION, Effort
-from gclint.setup.numbers import model_number
 from gclint.setup.types import Assumed, Setup, Tool
 from gclint.stock.table import Pieces
 
-SPIRALS = ("up-cut", "down-cut", "compression")
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
@@ -60,14 +58,11 @@ def _forces(
     law: Law, pieces: Pieces, tools: list[Tool | None], row: Column, fz: Floats32, width: Floats32,
     cutting: Floats32, sin_kr: Floats32,
 ) -> tuple[Floats32, Floats32, Floats32]:  # fmt: skip
-    known = [tool is not None and tool.helix in SPIRALS for tool in tools]
-    straight = [tool is not None and tool.helix == "straight" for tool in tools]
-    steep = np.where(straight, 0.0, model_number("helix_steepest")).astype(np.float32)[row]
-    shallow = np.where(known, model_number("helix_shallowest"), 0.0).astype(np.float32)[row]
+    steep, shallow = np.array([mechanics.edge_angles(tool) for tool in tools], np.float32).reshape(-1, 2).T
     teeth = [np.nan if tool is None or tool.flutes is None else tool.flutes for tool in tools]
     z = np.array(teeth, np.float32)[row]
     phi = formulas.engagement_angle(np.minimum(pieces.ae, cutting), cutting)
-    lags = mechanics.edge_lag(width, cutting, steep), mechanics.edge_lag(width, cutting, shallow)
+    lags = mechanics.edge_lag(width, cutting, steep[row]), mechanics.edge_lag(width, cutting, shallow[row])
     mean, low, high = mechanics.force_range(law, fz, width, phi, z, lags, sin_kr)
     return mean.astype(np.float32), low.astype(np.float32), high.astype(np.float32)
 

@@ -12,7 +12,7 @@ from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.cutting.formulas import cutting_speed
-from gclint.cutting.mechanics import Law, spindle_power
+from gclint.cutting.mechanics import Law, feed_for_load, spindle_power
 from gclint.cutting.windows import Floor
 from gclint.setup.types import Spindle
 
@@ -88,13 +88,3 @@ class Speed(Limit, frozen=True, eq=False, kw_only=True):
 
     def at(self, n: Column | float) -> Column:
         return np.full(np.shape(n), np.nan)
-
-
-@np.errstate(divide="ignore", invalid="ignore", over="ignore")
-def feed_for_load(load: Column | float, per: Column | float, ratio: Column | float, law: Law | None) -> Column:
-    """x with per x max(ratio x, thinnest)^-mc = load: the feed at which a force or a power reaches `load` (Kienzle)."""
-    if law is None or not law.mc:
-        return np.asarray(np.asarray(load) / per)
-    thin = np.asarray(load / (per * law.thinnest ** -law.mc))  # below the thinnest chip kc no longer grows
-    thick = np.power(np.asarray(load) * np.power(ratio, law.mc) / per, 1.0 / (1.0 - law.mc))
-    return np.where(np.asarray(ratio) * thick >= law.thinnest, thick, thin)

@@ -21,6 +21,7 @@ from gclint.setup.numbers import model_number
 from gclint.setup.types import Tool
 
 Values = Column | float
+SPIRALS = ("up-cut", "down-cut", "compression")
 
 
 class Law(Struct, frozen=True):
@@ -139,33 +140,31 @@ def _share(phi: Values, z: Values, lag: Values) -> Column:
     return np.maximum(share_of_edge(phi, lag), share_of_sum(phi, z))
 
 
+def edge_angles(tool: Tool | None) -> tuple[float, float]:
+    """(steepest, shallowest) angle at which the tool's edges may lie, degrees: nobody declares it."""
+    straight = tool is not None and tool.helix == "straight"
+    twisted = tool is not None and tool.helix in SPIRALS
+    return (
+        0.0 if straight else model_number("helix_steepest"),
+        model_number("helix_shallowest") if twisted else 0.0,
+    )
+
+
 # --- the same turned round: what a limit allows -----------------------------------------------------------------------
 
 
-def fz_for_force(limit: Values, k: float, law: Law, b: Values, phi: Values, z: Values, lag: Values = 0.0,
-                 sin_kr: Values = 1.0) -> Column:  # fmt: skip
-    """Feed per tooth, mm, at which `largest_force` is `limit` N (it rises with fz, so this is its only answer).
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")
+def feed_for_load(load: Values, per: Values, ratio: Values, law: Law | None) -> Column:
+    """x with per x max(ratio x, thinnest)^-mc = load: the feed at which a force or a power reaches `load` (Kienzle).
 
-    For a bending or a stress limit divide it first by `Beam.bend_per_newton` or `Beam.stress_per_newton`.
+    x may be a feed per tooth, per turn or per minute; `ratio` is the chip it makes for each unit of it. A load rises
+    with the feed, so this is the only answer. Bending and stress are forces times a number of the tool.
     """
-    per_fz = np.asarray(k * np.asarray(b) * _share(phi, z, lag))  # N/mm at kc = k
-    h_per_fz = share_of_edge(phi) * sin_kr
-    return _inverse(limit, per_fz, h_per_fz, law)
-
-
-def vf_for_power(limit: Values, k: float, law: Law, section: Values, n: Values, z: Values, hm_per_fz: Values) -> Column:
-    """Feed, mm/min, at which the cutting power is `limit` W at speed n; hm_per_fz = hm / fz of this engagement."""
-    turns = np.asarray(n) * z
-    fz = _inverse(limit, np.asarray(k * np.asarray(section) * turns / 60000.0), hm_per_fz, law)
-    return np.asarray(fz * turns)
-
-
-def _inverse(limit: Values, per_fz: Values, h_per_fz: Values, law: Law) -> Column:
-    """fz with limit = per_fz fz max(h_per_fz fz, thinnest)^-mc."""
-    with np.errstate(divide="ignore", invalid="ignore"):
-        thick = np.power(np.asarray(limit) / per_fz * np.power(h_per_fz, law.mc), 1.0 / (1.0 - law.mc))
-        thin = np.asarray(limit) / per_fz * law.thinnest**law.mc
-        return np.where(thick * h_per_fz >= law.thinnest, thick, thin)
+    if law is None or not law.mc:
+        return np.asarray(np.asarray(load) / per)
+    thin = np.asarray(load / (per * law.thinnest ** -law.mc))  # below the thinnest chip kc no longer grows
+    thick = np.power(np.asarray(load) * np.power(ratio, law.mc) / per, 1.0 / (1.0 - law.mc))
+    return np.where(np.asarray(ratio) * thick >= law.thinnest, thick, thin)
 
 
 # --- bending ----------------------------------------------------------------------------------------------------------

@@ -9,8 +9,8 @@ from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.cutting import formulas, mechanics
-from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed, feed_for_load
-from gclint.cutting.mechanics import Law, law_of
+from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
+from gclint.cutting.mechanics import Law, feed_for_load, law_of
 from gclint.cutting.table import OPERATION, Loads
 from gclint.cutting.window import Window
 from gclint.cutting.windows import Floor, floor_for, windows_for
@@ -281,9 +281,7 @@ def _loads(cut: Cut, tool: Tool, setup: Setup, fz: float, h_m: float, ae: float,
     beam = mechanics.beam_of(tool, setup.machine.stiffness)
     if beam is None:
         return math.nan, math.nan, power
-    steep = 0.0 if tool.helix == "straight" else model_number("helix_steepest")
-    known = tool.helix in ("up-cut", "down-cut", "compression")
-    shallow = model_number("helix_shallowest") if known else 0.0
+    steep, shallow = mechanics.edge_angles(tool)
     lags = mechanics.edge_lag(cut.ap, D, steep), mechanics.edge_lag(cut.ap, D, shallow)
     phi = formulas.engagement_angle(ae, D)
     mean, low, high = mechanics.force_range(law, fz, cut.ap, phi, float(tool.flutes), lags, sin_kr)

@@ -16,6 +16,7 @@ from collections.abc import Iterable
 
 import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from gclint.columns import Column
 from gclint.cutting.limits import Limit, Speed
@@ -101,22 +102,39 @@ class Window(Struct, frozen=True, eq=False):
                     high = min(high, float(bounds.min()))
         return low, high
 
+    def only(self, limits: Iterable[Limit]) -> Window:
+        """The same places with these limits alone."""
+        return replace(self, limits=tuple(limits))
+
     def inside(self, n: float, vf: float) -> bool:
+        return self.takes(n, vf) and self.turns(n)
+
+    def takes(self, n: Column | float, vf: float) -> bool:
+        """Whether the feed is inside at a speed, whatever the limits of speed say."""
         low, high = self.feeds(n)
+        return low * (1 - SAME) <= vf <= high * (1 + SAME)
+
+    def turns(self, n: float) -> bool:
+        """Whether the speed is within the limits of speed."""
         slowest, fastest = self.speeds()
-        return low * (1 - SAME) <= vf <= high * (1 + SAME) and slowest * (1 - SAME) <= n <= fastest * (1 + SAME)
+        return slowest * (1 - SAME) <= n <= fastest * (1 + SAME)
 
     def broken(self, n: float, vf: float) -> tuple[Broken, ...]:
         """Limits that a pair breaks at some place, the worst first."""
         found = []
+        for limit, times in self._times(n, vf):
+            if (times < 1 - SAME) if limit.least else (times > 1 + SAME):
+                found.append(Broken(limit, times))
+        return tuple(sorted(found, key=lambda one: -abs(math.log(max(one.times, 1e-12)))))
+
+    def _times(self, n: float, vf: float) -> Iterable[tuple[Limit, float]]:
+        """Each limit with the pair as a multiple of it, at the place where it is nearest to being broken."""
         for limit in self.limits:
             value, bound = (n, np.asarray(limit.speed)) if isinstance(limit, Speed) else (vf, limit.at(n))
             bound = bound[np.isfinite(bound)]
             if bound.size:
-                times = value / float(bound.max() if limit.least else bound.min())
-                if (times < 1 - SAME) if limit.least else (times > 1 + SAME):
-                    found.append(Broken(limit, times))
-        return tuple(sorted(found, key=lambda one: -abs(math.log(max(one.times, 1e-12)))))
+                with np.errstate(divide="ignore", invalid="ignore"):
+                    yield limit, float(value / np.float64(bound.max() if limit.least else bound.min()))
 
     def choices(self) -> tuple[Pair, ...]:
         """Speeds that can be set, the slowest first (feed 0): marks of the dial, or steps of 100 rev/min."""
@@ -133,20 +151,14 @@ class Window(Struct, frozen=True, eq=False):
 
     def allowed(self) -> tuple[Pair, ...]:
         """`choices` within the limits of speed."""
-        slowest, fastest = self.speeds()
-        return tuple(one for one in self.choices() if slowest * (1 - SAME) <= one.speed <= fastest * (1 + SAME))
+        return tuple(one for one in self.choices() if self.turns(one.speed))
 
     def margin(self, n: float, vf: float) -> float:
         """Smallest distance to a limit where trouble begins, as ln of a factor; the machine's own ends do not count."""
         room = math.inf
-        for limit in self.limits:
-            if limit.end:
-                continue
-            value, bound = (n, np.asarray(limit.speed)) if isinstance(limit, Speed) else (vf, limit.at(n))
-            bound = bound[np.isfinite(bound) & (bound > 0)]
-            if bound.size and value > 0:
-                near = math.log(value / float(bound.max())) if limit.least else math.log(float(bound.min()) / value)
-                room = min(room, near)
+        for limit, times in self._times(n, vf):
+            if not limit.end and 0 < times < math.inf:
+                room = min(room, math.log(times) if limit.least else -math.log(times))
         return room
 
     def best(self, inch: bool = False) -> Pair | None:
@@ -170,29 +182,23 @@ class Window(Struct, frozen=True, eq=False):
     def same_speed(self, n: float, vf: float, inch: bool = False) -> float | None:
         """The feed nearest to `vf` that is well inside at speed n: a third of the window from the limit it breaks."""
         low, high = self.feeds(n)
-        slowest, fastest = self.speeds()
-        if not slowest * (1 - SAME) <= n <= fastest * (1 + SAME):
+        if not self.turns(n):
             return None
         return runnable(aim(vf, low, high), low, high, inch)
 
     def same_feed(self, n: float, vf: float) -> Pair | None:
         """The speed nearest to `n` that is inside with this feed."""
-        fits = [one for one in self.allowed() if self._takes(one.speed, vf)]
+        fits = [one for one in self.allowed() if self.takes(one.speed, vf)]
         nearest = min(fits, key=lambda one: abs(math.log(one.speed / n)), default=None)
         return Pair(nearest.speed, vf, nearest.mark) if nearest else None
 
-    def _takes(self, n: float, vf: float) -> bool:
-        low, high = self.feeds(n)
-        return low * (1 - SAME) <= vf <= high * (1 + SAME)
-
     def marks(self, vf: float | None = None, inch: bool = False) -> tuple[tuple[DialMark, float | None], ...]:
         """For each mark of the dial the feed nearest to `vf` (else the middle) that is inside; None where none is."""
-        slowest, fastest = self.speeds()
         made = []
         for mark in sorted(self.spindle.dial, key=lambda mark: mark.true):
             low, high = self.feeds(mark.true)
             feed = None
-            if slowest * (1 - SAME) <= mark.true <= fastest * (1 + SAME):
+            if self.turns(mark.true):
                 wanted = self._middle(low, high) if vf is None else aim(vf, low, high)
                 feed = runnable(wanted, low, high, inch)
             made.append((mark, feed))
@@ -221,13 +227,13 @@ class Window(Struct, frozen=True, eq=False):
                 start = None
         return tuple(outlines)
 
-    def _lines(self, most: float) -> tuple[list[Limit], list[Limit]]:
+    def _lines(self) -> tuple[list[Limit], list[Limit]]:
         lines = [limit for limit in self.limits if not isinstance(limit, Speed)]
         return [limit for limit in lines if limit.least], [limit for limit in lines if not limit.least]
 
     def _bounds(self, at: Column, most: float) -> tuple[Column, Column, list[str], list[str]]:
         """(low, high, name of the limit that is low, that is high) at each speed."""
-        least, greatest = self._lines(most)
+        least, greatest = self._lines()
         low, high = np.zeros(len(at)), np.full(len(at), most)
         under, over = [""] * len(at), [""] * len(at)
         for limit in least:
@@ -242,7 +248,7 @@ class Window(Struct, frozen=True, eq=False):
 
     def _crossings(self, grid: Column, most: float) -> Column:
         """The grid and every speed at which two limits meet."""
-        least, greatest = self._lines(most)
+        least, greatest = self._lines()
         lines = [*least, *greatest]
         found = [grid]
         for k, one in enumerate(lines):

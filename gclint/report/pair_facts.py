@@ -8,7 +8,7 @@ import msgspec
 import numpy as np
 
 from gclint.cutting.advice import Part
-from gclint.cutting.window import SAME, Window
+from gclint.cutting.window import SAME
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.parts import parts_of
@@ -51,14 +51,9 @@ def pair_facts(tables: Tables) -> tuple[PairFacts, ...]:
 def _facts(part: Part, tool: int, speed: float) -> PairFacts:
     low, high = part.window.feeds(speed)
     window, feed = part.window, part.feed
-    broken = tuple(limit.name for limit in window.limits if not _alone(window, limit.name).inside(speed, feed))
+    broken = tuple(one.name for one in window.limits if not window.only([one]).inside(speed, feed))
     feeds = (round(low, 2), None if math.isinf(high) else round(high, 2)) if low <= high * (1 + SAME) else None
     return PairFacts(tool if tool >= 0 else None, part.feed, speed, not broken, broken, feeds)
-
-
-def _alone(window: Window, name: str) -> Window:
-    kept = tuple(limit for limit in window.limits if limit.name == name)
-    return msgspec.structs.replace(window, limits=kept)
 
 
 def pair_words(facts: PairFacts, lengths: Lengths) -> str:

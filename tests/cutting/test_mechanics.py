@@ -40,10 +40,13 @@ def test_share_of_edge_against_a_search(phi: float, lag: float) -> None:
 def test_the_inverses_give_back_what_went_in(law: m.Law, ae: float, fz: float) -> None:
     phi, lag = f.engagement_angle(ae, 6.0), m.edge_lag(4.0, 6.0, 30.0)
     force = m.largest_force(law.high, law, fz, 4.0, phi, 2, lag)
-    assert float(m.fz_for_force(force, law.high, law, 4.0, phi, 2, lag)) == pytest.approx(fz)
+    share = np.maximum(m.share_of_edge(phi, lag), m.share_of_sum(phi, 2))
+    by_force = m.feed_for_load(force, law.high * 4.0 * share, m.share_of_edge(phi), law)
+    assert float(by_force) == pytest.approx(fz)
     vf, hm = f.feed_for(fz, 18000.0, 2), f.chip_thickness_mean(fz, ae, 6.0)
     power = m.cutting_power(4.0 * ae, vf, law.kc(hm)[1])
-    assert float(m.vf_for_power(power, law.high, law, 4.0 * ae, 18000.0, 2, hm / fz)) == pytest.approx(vf)
+    by_power = m.feed_for_load(power, law.high * 4.0 * ae / 60000.0, hm / vf, law)
+    assert float(by_power) == pytest.approx(vf)
 
 
 def test_the_range_of_a_force_is_its_two_ends() -> None:
