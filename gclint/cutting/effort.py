@@ -85,6 +85,14 @@ def _bending(
     return bend, stress
 
 
+class Missing(list[tuple[str, str, int]]):
+    """(rule, the declaration that would let it judge, moves concerned) of what is not known."""
+
+    def add(self, rules: tuple[str, ...], needs: str, where: Bools) -> None:
+        count = int(np.count_nonzero(where))
+        self.extend((rule, needs, count) for rule in rules if count)
+
+
 def taken(of: Effort, setup: Setup) -> list[Assumed]:
     """What was taken as true where it made a difference."""
     said, spindle = [], setup.spindle
@@ -99,24 +107,19 @@ def taken(of: Effort, setup: Setup) -> list[Assumed]:
 
 def not_known(
     pieces: Pieces, setup: Setup, tools: list[Tool | None], row: Column, operation: Column
-) -> list[tuple[str, str, int]]:
-    """(rule, the declaration that would let it judge, moves concerned), for bending and power."""
+) -> Missing:
+    """For bending and power."""
     starts = np.concatenate(([True], pieces.move[1:] != pieces.move[:-1]))  # one count per move
     cut = starts & (operation <= OPERATION["ramp"])
-    found: list[tuple[str, str, int]] = []
-
-    def add(rules: tuple[str, ...], needs: str, where: Bools) -> None:
-        count = int(np.count_nonzero(where))
-        found.extend((rule, needs, count) for rule in rules if count)
-
+    found = Missing()
     material = setup.material
     if material is None or mechanics.law_of(material.force) is None:
         needs = "the material: --material NAME, or `material` in job.toml"
         if material is not None:
             needs = f"a cutting force of {material.name}: [force] on its card"
-        add((*BENDING_RULES, *POWER_RULES), needs, cut)
+        found.add((*BENDING_RULES, *POWER_RULES), needs, cut)
     if setup.spindle.power is None and not setup.spindle.power_curve:
-        add(POWER_RULES, "`power` or `power_curve` of [spindle] in shop.toml", cut)
+        found.add(POWER_RULES, "`power` or `power_curve` of [spindle] in shop.toml", cut)
     for n, tool in enumerate(tools):
         if tool is None or tool.shape not in mechanics.STRAIGHT_BEAMS:
             continue
@@ -127,7 +130,7 @@ def not_known(
             keys = ", ".join(f"`{key}`" for key in missing)
             known = tool.made_of is None or "made_of" not in missing
             unknown = "" if known else ' ("carbide", "hss" or "carbide-tipped")'
-            add(BENDING_RULES, f"{keys} of {called} in shop.toml{unknown}", mine)
+            found.add(BENDING_RULES, f"{keys} of {called} in shop.toml{unknown}", mine)
         if tool.flutes is None:
-            add(BENDING_RULES, f"flutes of {called}", mine)
+            found.add(BENDING_RULES, f"flutes of {called}", mine)
     return found

@@ -260,35 +260,31 @@ def _not_judged(
     starts = np.concatenate(([True], pieces.move[1:] != pieces.move[:-1]))  # one count per move
     cut = starts & (loads.operation <= OPERATION["finish"])
     found = not_known(pieces, setup, tools, row, loads.operation)
-
-    def add(rules: tuple[str, ...], needs: str, where: Bools) -> None:
-        count = int(np.count_nonzero(where))
-        found.extend((rule, needs, count) for rule in rules if count)
-
     milled = np.array([tool is not None and tool.shape not in NOT_JUDGED_SHAPES for tool in tools], bool)[row]
     if material is None:
-        add((*CHIP_RULES, "edge-too-fast"), "the material: --material NAME, or `material` in job.toml", cut & milled)
+        needs = "the material: --material NAME, or `material` in job.toml"
+        found.add((*CHIP_RULES, "edge-too-fast"), needs, cut & milled)
     slow = "`dial` in job.toml, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
     no_speed = cut & milled & np.isnan(loads.true_speed)
-    add((*CHIP_RULES, "edge-too-fast", *BENDING_RULES), f"the true speed: {slow}", no_speed)
+    found.add((*CHIP_RULES, "edge-too-fast", *BENDING_RULES), f"the true speed: {slow}", no_speed)
     drilled = starts & (loads.operation == OPERATION["drill"])
     for n, tool in enumerate(tools):
         if tool is not None and tool.shape == "drill" and material is not None:
             mine = drilled & (row == n)
             if "drill" not in windows[int(numbers[n])].chip:
-                add(CHIP_RULES[1:], f"a window of drills of {tool.diameter:g} mm on the material's card", mine)
+                found.add(CHIP_RULES[1:], f"a window of drills of {tool.diameter:g} mm on the material's card", mine)
             elif tool.flutes is None:
-                add(CHIP_RULES[1:], f"flutes of {_called(tool)}", mine)
+                found.add(CHIP_RULES[1:], f"flutes of {_called(tool)}", mine)
         if tool is None or tool.shape in NOT_JUDGED_SHAPES:
             continue
         mine, number = cut & (row == n), int(numbers[n])
         if tool.flutes is None:
-            add(CHIP_RULES, f"flutes of {_called(tool)}", mine)
+            found.add(CHIP_RULES, f"flutes of {_called(tool)}", mine)
         if material is not None and not windows[number].chip:
             first, last = material.chip[0].diameter, material.chip[-1].diameter
             own = f'[windows."{material.name}".{max(tool.number, 1)}] in shop.toml'
             needs = f"{own}: {tool.diameter:g} mm lies outside the card's {first:g} to {last:g} mm"
-            add(CHIP_RULES, needs, mine)
+            found.add(CHIP_RULES, needs, mine)
         if material is not None and material.edge and windows[number].edge_speed is None:
-            add(("edge-too-fast",), f"an edge speed of {material.name} for a tool of {tool.diameter:g} mm", mine)
+            found.add(("edge-too-fast",), f"an edge speed of {material.name} for a tool of {tool.diameter:g} mm", mine)
     return tuple(found)

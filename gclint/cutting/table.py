@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.columns import Bytes, Floats, Floats32, Ints
+from gclint.columns import Bytes, Column, Floats, Floats32, Ints
 from gclint.setup.types import Assumed, Window
 
 # operations a window may be given for
@@ -29,18 +29,18 @@ class Effort:
     bend_per_newton: Floats32  # mm/N: how far the tip moves aside for a force at half the depth of cut
     stress_per_newton: Floats32  # 1/mm2: largest bending stress in the tool for it
 
-    def bend(self, high: bool) -> Floats32:
-        """mm, of the tip: by the mean force at the low end, by the largest at the high end.
+    def bend(self, high: bool, rows: Column | slice = slice(None)) -> Floats32:
+        """mm, of the tip, of these rows: by the mean force at the low end, by the largest at the high end.
 
         A wall is made while no tooth is in its thickest chip, so the mean is the least that must show on it.
         """
         with np.errstate(invalid="ignore", over="ignore"):
-            return (self.force_high if high else self.force_mean) * self.bend_per_newton
+            return (self.force_high if high else self.force_mean)[rows] * self.bend_per_newton[rows]
 
-    def stress(self, high: bool) -> Floats32:
-        """N/mm2."""
+    def stress(self, high: bool, rows: Column | slice = slice(None)) -> Floats32:
+        """N/mm2, of these rows."""
         with np.errstate(invalid="ignore", over="ignore"):
-            return (self.force_high if high else self.force_low) * self.stress_per_newton
+            return (self.force_high if high else self.force_low)[rows] * self.stress_per_newton[rows]
 
 
 @dataclass(frozen=True, slots=True, eq=False)

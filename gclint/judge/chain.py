@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, wraps
+from typing import Any, TypeVar
 
 import numpy as np
 
@@ -16,6 +18,7 @@ from gclint.setup.types import DialMark, Setup, Stock, Tool
 from gclint.stock.table import Engagement
 
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
+Made = TypeVar("Made")
 STOPS = (EVENT["stop"], EVENT["optional-stop"], EVENT["pallet-stop"])
 
 
@@ -29,6 +32,11 @@ class Chain:
     engagement: Engagement
     cutting: Cutting
     setup: Setup
+
+    @cached_property
+    def kept(self) -> dict[Callable[[Chain], Any], Any]:
+        """What `once` has worked out."""
+        return {}
 
     @cached_property
     def tools(self) -> list[int]:
@@ -95,8 +103,8 @@ class Chain:
     def dwell(self) -> Floats:
         """[events] seconds of each dwell, 0 for other events."""
         m = self.motion
-        unit = 0.001 if self.setup.controller.dwell_unit == "ms" else 1.0
-        return np.where(m.event_kind == EVENT["dwell"], np.nan_to_num(m.event_value) * unit, 0.0)
+        seconds = np.nan_to_num(m.event_value) * self.setup.controller.dwell_seconds
+        return np.where(m.event_kind == EVENT["dwell"], seconds, 0.0)
 
     @cached_property
     def offset_words(self) -> tuple[Column, Column]:
@@ -166,3 +174,16 @@ class Chain:
             length = np.cumsum(pieces.length[order])
             usual[tool] = float(feeds[order[int(np.searchsorted(length, 0.8 * length[-1]))]])
         return usual
+
+
+def once(build: Callable[[Chain], Made]) -> Callable[[Chain], Made]:
+    """A sum that several facts of one table need, worked out once for each program."""
+
+    @wraps(build)
+    def kept(chain: Chain) -> Made:
+        if build not in chain.kept:
+            chain.kept[build] = build(chain)
+        made: Made = chain.kept[build]
+        return made
+
+    return kept

@@ -94,7 +94,6 @@ class Worst(Struct, frozen=True, eq=False):
             if word is None or word.written is not None
         ]
 
-
     def parts(self) -> tuple[Part, ...]:
         """What the F words of this finding govern, as one part; empty where nothing is known."""
         lines = self.governing or (self.feed_line,)
@@ -122,8 +121,9 @@ def feed_name(value: float, inch: bool) -> str:
     return f"F{value:g} ({value:g} {'in' if inch else 'mm'}/min)"
 
 
-def feed_shown(worst: Worst, feed: float) -> str:
-    return f"{feed / 25.4 if worst.inch else feed:.4g}"
+def was(sets: list[SetWord]) -> str:
+    """'F900 to ', in front of the new feed; nothing where no number stands there."""
+    return f"F{sets[0].from_:g} to " if sets and sets[0].from_ is not None else ""
 
 
 def chip_feed(worst: Worst) -> Change | None:
@@ -164,14 +164,13 @@ def chip_feed(worst: Worst) -> Change | None:
         return Change(f"{verb} the feed that the expression on line {worst.feed_line} gives: {text}.")
     if not sets:
         return Change(f"{text[:1].upper()}{text[1:]}.")
-    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
     best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
     count = len(sets)
     where = f"line {sets[0].line}" + (f" and {count - 1} more line{'s' if count > 2 else ''}" if count > 1 else "")
     slower = ""
     if thin and worst.number("edge_speed") > worst.number("edge_high"):
         slower = " The edge is too fast as well: at a slower speed less feed is enough."
-    return Change(f"{verb} the feed on {where}: {was}{text}.{best}{slower}", tuple(sets))
+    return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", tuple(sets))
 
 
 def drill_feed(worst: Worst) -> Change | None:
@@ -179,9 +178,7 @@ def drill_feed(worst: Worst) -> Change | None:
     to = worst.feed_word(worst.number("set_feed") * SAFE * worst.high / worst.number("h_ex"), down=True)
     if not to > 0 or not worst.plain_feed():
         return None
-    sets = worst.set_feeds(to)
-    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
-    return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)} or less.", tuple(sets))
+    return lower_to(worst, to, " or less")
 
 
 def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
@@ -358,13 +355,15 @@ def _less_feed(worst: Worst, part: Part) -> Change | None:
     if feeds.to is None or feeds.to >= part.feed or not worst.plain_feed():
         return None
     most = runnable(feeds.high * SAFE, feeds.low, feeds.high, worst.inch)
-    to = worst.word_of(most if most is not None else feeds.to)
-    sets = worst.set_feeds(to)
+    return lower_to(worst, worst.word_of(most if most is not None else feeds.to))
+
+
+def lower_to(worst: Worst, to: float, more: str = "") -> Change:
+    """This F instead of the one that governs."""
+    sets, less = worst.set_feeds(to), feed_name(to, worst.inch)
     if not sets:
-        less = feed_name(to, worst.inch)
-        return Change(f"Lower the feed that the expression on line {worst.feed_line} gives to {less}.")
-    was = f"F{sets[0].from_:g} to " if sets[0].from_ is not None else ""
-    return Change(f"Lower the feed on line {sets[0].line}: {was}{feed_name(to, worst.inch)}.", tuple(sets))
+        return Change(f"Lower the feed that the expression on line {worst.feed_line} gives to {less}{more}.")
+    return Change(f"Lower the feed on line {sets[0].line}: {was(sets)}{less}{more}.", tuple(sets))
 
 
 def start_spindle(worst: Worst) -> Change | None:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.columns import Bools
-from gclint.judge.chain import Chain
+from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Build, Table, number, text
 from gclint.motion.table import EVENT, RAPID, Motion
 
@@ -23,6 +23,7 @@ class Contour(NamedTuple):
     move: int
 
 
+@once
 def contours(chain: Chain) -> list[Contour]:
     """Every contour, in the order of execution."""
     m = chain.motion

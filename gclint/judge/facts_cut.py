@@ -9,12 +9,13 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
-from gclint.judge.chain import ON, STOPS, Chain
+from gclint.judge.chain import ON, STOPS, Chain, once
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
 from gclint.judge.facts_path import (
     angle_before,
     angle_peak,
     bores,
+    diameters,
     first_peck,
     narrow_rest,
     next_peck,
@@ -93,6 +94,7 @@ def _chip_at_set(chain: Chain) -> Floats:
         return np.where(speed > 0, loads.h_ex * loads.true_speed / speed, np.nan)
 
 
+@once
 def _mean_feed(chain: Chain) -> Floats:
     """[pieces] mm/min; the set feed where the time of the move is not known."""
     reached = chain.timing.reached[_piece_move(chain)]
@@ -141,12 +143,8 @@ def _spindle_power(chain: Chain) -> Any:
 
 
 def _rim_speed(chain: Chain) -> Floats:
-    pieces = chain.engagement.pieces
-    number = chain.motion.tool[pieces.move]
-    diameter = np.full(len(number), np.nan)
-    for n, tool in chain.setup.tools.items():
-        diameter[number == n] = tool.diameter
-    return np.pi * diameter * chain.cutting.true_speed_of[pieces.move] / 60_000  # mm/min to m/s
+    speed = chain.cutting.true_speed_of[_piece_move(chain)]
+    return np.pi * diameters(chain) * speed / 60_000  # mm/min to m/s
 
 
 def _measured_window(chain: Chain) -> Bools:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats
-from gclint.judge.chain import ON, STOPS, Chain
+from gclint.judge.chain import ON, STOPS, Chain, once
 from gclint.judge.facts import Table, number, truth
 from gclint.judge.facts_cut import shared
 from gclint.motion.table import EVENT, RAPID
@@ -13,6 +13,7 @@ from gclint.motion.table import EVENT, RAPID
 AT_END = 0.99  # of the move: contact up to here lasts to its end
 
 
+@once
 def _events(chain: Chain) -> Column:
     """Dwells that some move comes before."""
     m = chain.motion
@@ -46,6 +47,7 @@ def _turning(chain: Chain) -> Bools:
     return on | (chain.setup.spindle.started == "by-hand")
 
 
+@once
 def _depth(chain: Chain) -> Floats:
     """[moves] depth of the tip below the stock's top at the end of each move, mm; 0 above it or where unknown."""
     box = chain.engagement.box

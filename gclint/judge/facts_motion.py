@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, distinct
-from gclint.judge.chain import Chain
+from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
 from gclint.motion.pace import axis_shares
@@ -175,6 +175,7 @@ def _clearance(chain: Chain) -> Any:
     return np.where(travels, height, np.inf)
 
 
+@once
 def _over_axis(chain: Chain) -> tuple[Column, Floats, Floats]:
     """[moves] (the axis that is asked for the most against its limit, -1 if none; what it is asked for and its limit,
     mm/min)."""

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, numbered
 from gclint.cutting.table import OPERATION
-from gclint.judge.chain import Chain
+from gclint.judge.chain import Chain, once
 from gclint.motion.table import ARC_CCW, ARC_CW, RAPID
 from gclint.setup.numbers import model_number
 
@@ -19,16 +19,19 @@ LEAST_PART = 4.0  # a rise is not squeezed into less than this part of a piece
 FAR_APART = 1e9  # mm; farther than any depth
 
 
+@once
 def _along(chain: Chain) -> tuple[Floats, Column, Floats]:
     """[pieces] length of cut up to the middle of each, the row of its pass, and its tool's diameter (NaN: unknown)."""
     pieces, passes = chain.engagement.pieces, chain.engagement.passes
     length = pieces.length.astype(np.float64)
     middle = np.cumsum(length) - length / 2
     of_pass = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right")
-    return middle, of_pass, _diameter(chain)
+    return middle, of_pass, diameters(chain)
 
 
-def _diameter(chain: Chain) -> Floats:
+@once
+def diameters(chain: Chain) -> Floats:
+    """[pieces] full diameter of the tool, mm; NaN where it is not known."""
     number = chain.motion.tool[chain.engagement.pieces.move]
     known = np.full(len(number), np.nan)
     for n, tool in chain.setup.tools.items():
@@ -44,6 +47,7 @@ def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Col
     return np.where(near, row, -1)
 
 
+@once
 def angle_before(chain: Chain) -> Floats:
     """[pieces] engagement angle about one diameter of path before, degrees, the largest of three places.
 
@@ -69,13 +73,14 @@ def angle_peak(chain: Chain) -> Floats:
     """
     pieces, before = chain.engagement.pieces, angle_before(chain)
     rise = np.maximum(0.0, pieces.angle - before)
-    layer = _diameter(chain) / 2 * (1 - np.cos(np.radians(before)))
+    layer = diameters(chain) / 2 * (1 - np.cos(np.radians(before)))
     with np.errstate(divide="ignore", invalid="ignore"):
         steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length / LEAST_PART))
     peak = before + np.minimum(steep, turn(chain))
     return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
 
 
+@once
 def turn(chain: Chain) -> Floats:
     """[pieces] how far the path turns in X and Y around the piece, degrees; 0 where the pass begins or ends there."""
     n = len(chain.engagement.pieces)
@@ -124,13 +129,20 @@ def _of_feed(chain: Chain, parts: Callable[[Bools, Bools], tuple[Bools, Bools]])
     level = (loads.operation <= OPERATION["finish"]) & (m.kind[move] != RAPID)
     slot = loads.operation == OPERATION["slot"]
     narrow = pieces.ae <= model_number("narrow_share") * loads.effective_diameter
-    feeds, of_feed = np.unique(np.nan_to_num(m.feed[move], nan=-1.0), return_inverse=True)
-    _, group = np.unique(m.tool[move].astype(np.int64) * len(feeds) + of_feed, return_inverse=True)
+    group = _tool_and_feed(chain)
     of, whole = parts(slot, narrow)
     length = np.where(level, pieces.length, 0.0)
     part, all_of = np.bincount(group, length * of), np.bincount(group, length * whole)
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.where(all_of > 0, part / all_of, 0.0)[group]
+
+
+@once
+def _tool_and_feed(chain: Chain) -> Column:
+    """[pieces] a number for each pair of tool and F."""
+    m, move = chain.motion, chain.engagement.pieces.move
+    feeds, of_feed = numbered(np.nan_to_num(m.feed[move], nan=-1.0))
+    return numbered(m.tool[move].astype(np.int64) * len(feeds) + of_feed)[1]
 
 
 # entries: holes and pecks
@@ -168,6 +180,7 @@ def next_peck(chain: Chain) -> Floats:
     return _pecks(chain)[1]
 
 
+@once
 def _pecks(chain: Chain) -> tuple[Floats, Floats]:
     m, (rows, starts) = chain.motion, chain.entry_moves
     n = len(starts)

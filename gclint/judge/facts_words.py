@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Column, Floats
-from gclint.judge.chain import Chain
+from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Table, number, text, texts, truth
 from gclint.motion.table import EVENT
 from gclint.program.table import BEHIND_END, BROKEN, DELETED
@@ -13,6 +13,7 @@ from gclint.program.table import BEHIND_END, BROKEN, DELETED
 # waits: every dwell, also one before the first move
 
 
+@once
 def _waits(chain: Chain) -> Column:
     return np.flatnonzero((chain.motion.event_kind == EVENT["dwell"]) & np.isfinite(chain.motion.event_value))
 
@@ -22,7 +23,7 @@ def _count(chain: Chain) -> Floats:
 
 
 def _seconds(chain: Chain) -> Floats:
-    return _count(chain) * (0.001 if chain.setup.controller.dwell_unit == "ms" else 1.0)
+    return _count(chain) * chain.setup.controller.dwell_seconds
 
 
 WAITS = Table(
@@ -48,6 +49,7 @@ CLEARS = (921, 922)
 KINDS = ("selects", "sets-origin", "shifts")
 
 
+@once
 def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
     """(line, kind, code, whether a shift is taken back later) of each word in force, in the order of the text."""
     p = chain.program

@@ -82,7 +82,7 @@ def _walls(row: View, rows: Column) -> Bools:
     """Where a wall stays; where the tool hardly bends as it is nobody has looked, so there as well."""
     if "bent_wall" not in row.facts:
         return np.ones(len(rows), bool)
-    looked = row.chain.cutting.loads.effort.bend(high=True)[rows] > model_number("bends_at_all")
+    looked = row.chain.cutting.loads.effort.bend(high=True, rows=rows) > model_number("bends_at_all")
     return np.asarray((row.whole().value("bent_wall")[rows] == 1) | ~looked)
 
 

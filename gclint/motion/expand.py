@@ -18,7 +18,7 @@ from gclint.motion.plan import MOST_CHARACTERS, MOST_PARSED, WORDS_OF_A_BLOCK, P
 from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
 from gclint.program.code import OP, Code, Unreadable, bare, parse
-from gclint.program.table import BROKEN, EXPRESSION, FLOW, Program, decode
+from gclint.program.table import FLOW, Program, decode
 from gclint.setup.types import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
@@ -51,11 +51,6 @@ class FaultsOnce(FaultRows):
         count = self.told[kind, line, start] = self.told.get((kind, line, start), 0) + 1
         if count <= MOST_TOLD:
             super().add(kind, line, start, end, a, b)
-
-
-def needs_following(program: Program) -> bool:
-    """Whether any block holds what the interpreter alone cannot execute."""
-    return bool(np.any(program.block_flags & (EXPRESSION | FLOW) & ~(program.block_flags & BROKEN)))
 
 
 @dataclass

@@ -8,11 +8,10 @@ import numpy as np
 
 from gclint.columns import distinct
 from gclint.faults import CODE, FaultRows, Faults
-from gclint.motion.expand import FaultsOnce, follow, needs_following
 from gclint.motion.obey import obey
 from gclint.motion.table import Motion
 from gclint.problem import Problem
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
+from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.setup.numbers import usual_limits
 from gclint.setup.types import Assumed, Controller, Limits
 
@@ -44,7 +43,11 @@ def interpret(
             "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
         ) from error
 
-    faults = FaultsOnce() if needs_following(program) else FaultRows()
+    flows = needs_following(program)
+    if flows:
+        from gclint.motion.expand import FaultsOnce, follow
+
+    faults = FaultsOnce() if flows else FaultRows()
     written = program
     program, taken = obey(program, controller, faults)
     by_t = selects_without_change(program)
@@ -77,6 +80,11 @@ def interpret(
         followed=followed,
         beside=beside,
     )
+
+
+def needs_following(program: Program) -> bool:
+    """Whether any block holds what the interpreter alone cannot execute."""
+    return bool(np.any(program.block_flags & (EXPRESSION | FLOW) & ~(program.block_flags & BROKEN)))
 
 
 def taken_modes(faults: Faults) -> tuple[Assumed, ...]:

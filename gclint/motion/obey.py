@@ -273,8 +273,9 @@ def _points(own: _Taken, inch: bool) -> None:
 
 def _old_units(own: _Taken) -> None:
     """G70 and G71 of ISO 6983-1 are G20 and G21; on few controllers are they something else."""
-    told = [
-        said for code, said in ((700, "G70 as inch"), (710, "G71 as mm")) if len(own.in_force(own.coded("G", (code,))))
-    ]
+    words = own.of("G")
+    words = words[np.isin(own.program.word_value[words], (70.0, 71.0))]
+    there = own.program.word_value[own.in_force(words)].tolist()
+    told = [said for code, said in ((70.0, "G70 as inch"), (71.0, "G71 as mm")) if code in there]
     if told:
         own.assumed.append(Assumed("units", " and ".join(told), "ISO 6983-1 writes them so"))

@@ -119,7 +119,7 @@ def axis_shares(motion: Motion, rows: Longs) -> Floats:
 def dwell_seconds(motion: Motion, setup: Setup) -> float:
     """All dwells together, in the controller's unit; a dwell with no time counts as none."""
     values = motion.event_value[motion.event_kind == EVENT["dwell"]]
-    return float(np.nansum(values)) / (1000.0 if setup.controller.dwell_unit == "ms" else 1.0)
+    return float(np.nansum(values)) * setup.controller.dwell_seconds
 
 
 def _assumed(motion: Motion, setup: Setup) -> tuple[Assumed, ...]:

@@ -76,8 +76,8 @@ def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
         "force_n": _largest(effort.force_low[rows], effort.force_high[rows], 2),
         "power_w": _largest(*power, 1),
         "torque_nm": _largest(torque(power[0], speed), torque(power[1], speed), 4),
-        "bend_mm": _largest(effort.bend(high=False)[rows], effort.bend(high=True)[rows], 5),
-        "stress_n_mm2": _largest(effort.stress(high=False)[rows], effort.stress(high=True)[rows], 1),
+        "bend_mm": _largest(effort.bend(high=False, rows=rows), effort.bend(high=True, rows=rows), 5),
+        "stress_n_mm2": _largest(effort.stress(high=False, rows=rows), effort.stress(high=True, rows=rows), 1),
     }
 
 

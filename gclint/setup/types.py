@@ -145,6 +145,11 @@ class Controller(Struct, frozen=True):
     standing: str = "memory"
     source: str = ""
 
+    @property
+    def dwell_seconds(self) -> float:
+        """What 1 of a dwell's P is, s."""
+        return 0.001 if self.dwell_unit == "ms" else 1.0
+
     def state(self, name: str) -> str:
         """What it does with a code ("G81"), a letter ("A") or a habit ("arc-turns")."""
         return self.states.get(name, self.other_codes if name[:1] in "GM" and name[1:2].isdigit() else "does")
