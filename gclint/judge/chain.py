@@ -127,6 +127,13 @@ class Chain:
         return np.flatnonzero(np.isin(m.event_kind, kinds))
 
     @cached_property
+    def spindle_stops(self) -> tuple[int, ...]:
+        """Kinds of the events at which the spindle stops on this controller."""
+        controller = self.setup.controller
+        changes = () if controller.tool_change == "ignores" else (EVENT["change"],)
+        return (EVENT["spindle-off"], *changes, *(STOPS if controller.program_stop == "stops-spindle" else ()))
+
+    @cached_property
     def turning(self) -> Column:
         """[moves] int8: 1 the spindle turns, 0 it stands (never started, M5, or a stop that halts it)."""
         m = self.motion

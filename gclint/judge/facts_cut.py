@@ -9,7 +9,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
-from gclint.judge.chain import ON, STOPS, Chain, once
+from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Build, Fact, Table, number, text, truth
 from gclint.judge.facts_path import (
     angle_before,
@@ -24,7 +24,7 @@ from gclint.judge.facts_path import (
     turn,
 )
 from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
-from gclint.motion.table import CYCLE, EVENT, INCH, LINE, RAPID, X_WORD, Y_WORD
+from gclint.motion.table import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
 
 _FLUTES = "the tool (`[[tool]]` in shop.toml, or --tool) with its flutes, the spindle's speed and a feed"
@@ -338,13 +338,8 @@ def _waited(chain: Chain) -> Floats:
     turning = False
     need = chain.setup.spindle.spin_up or 0.0
     dwelt = np.concatenate(([0.0], np.cumsum(chain.dwell)))
-    guess = _longest_rapids(chain)
-    guessed, open_ = np.cumsum(np.nan_to_num(guess)), np.cumsum(np.isnan(guess))
-    off = [EVENT["spindle-off"]] + ([] if chain.setup.controller.tool_change == "ignores" else [EVENT["change"]])
-    if chain.setup.controller.program_stop == "stops-spindle":
-        off += STOPS
-    for event in np.flatnonzero(np.isin(kinds, (*ON, *off))).tolist():
-        if kinds[event] in off:
+    for event in np.flatnonzero(np.isin(kinds, (*ON, *chain.spindle_stops))).tolist():
+        if kinds[event] in chain.spindle_stops:
             turning = False
             continue
         if turning:
@@ -359,28 +354,25 @@ def _waited(chain: Chain) -> Floats:
         seconds = chain.clock[until] - chain.clock[start] + dwelt[last] - dwelt[event]
         seconds += _before_piece(chain, first, until)
         if seconds < need and chain.untimed[until] > chain.untimed[start]:
-            seconds += guessed[until] - guessed[start]
-            if seconds >= need or open_[until] > open_[start]:
-                seconds = np.nan
+            longest = seconds + _longest_rapids(chain, start, until)
+            seconds = longest if longest < need else np.nan
         waited[first] = min(waited[first], seconds) if seconds == seconds else np.nan
     return waited
 
 
-def _longest_rapids(chain: Chain) -> Floats:
-    """[moves + 1] the most that each move of unknown time can take, one row on; 0 for the others, NaN if not known.
+def _longest_rapids(chain: Chain, start: int, until: int) -> float:
+    """The most that the moves of unknown time from `start` to before `until` can take, s; NaN if that is not known.
 
     A rapid whose rate is not declared is no slower than the fastest feed of the program, from rest to rest.
     """
-    m, machine = chain.motion, chain.setup.machine
-    longest = np.zeros(len(m) + 1)
-    rows = np.flatnonzero(np.isnan(chain.timing.seconds))
+    m, axes = chain.motion, chain.setup.machine.acceleration
+    rows = start + np.flatnonzero(np.isnan(chain.timing.seconds[start:until]))
     feeds = m.feed[np.isfinite(m.feed)]
     v = float(feeds.max()) / 60 if len(feeds) else 0.0
-    axes = machine.acceleration
+    if not v > 0 or not bool(((m.kind[rows] == RAPID) & np.isfinite(m.length[rows])).all()):
+        return np.nan
     weakest = min((each for each in (axes.x, axes.y, axes.z) if each), default=np.inf) if axes else np.inf
-    known = (m.kind[rows] == RAPID) & np.isfinite(m.length[rows]) & (v > 0)
-    longest[rows + 1] = np.where(known, np.nan_to_num(m.length[rows]) / (v or 1.0) + v / weakest, np.nan)
-    return longest
+    return float((m.length[rows] / v + v / weakest).sum())
 
 
 def _before_piece(chain: Chain, row: int, move: int) -> float:

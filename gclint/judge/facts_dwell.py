@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats
-from gclint.judge.chain import ON, STOPS, Chain, once
+from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Table, number, truth
 from gclint.judge.facts_cut import shared
 from gclint.motion.table import EVENT, RAPID
@@ -38,10 +38,7 @@ def _in_cut(chain: Chain) -> Bools:
 def _turning(chain: Chain) -> Bools:
     """By the last word on the spindle before the dwell; a spindle that is started by hand always turns."""
     kinds = chain.motion.event_kind
-    off = [EVENT["spindle-off"]] + ([] if chain.setup.controller.tool_change == "ignores" else [EVENT["change"]])
-    if chain.setup.controller.program_stop == "stops-spindle":
-        off += STOPS
-    said = np.where(np.isin(kinds, (*ON, *off)), np.arange(len(kinds)), -1)
+    said = np.where(np.isin(kinds, (*ON, *chain.spindle_stops)), np.arange(len(kinds)), -1)
     last = np.maximum.accumulate(said)[_events(chain)] if len(kinds) else said
     on: Bools = (last >= 0) & np.isin(kinds[np.maximum(last, 0)], ON)
     return on | (chain.setup.spindle.started == "by-hand")
