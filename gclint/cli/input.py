@@ -10,12 +10,11 @@ from typing import TYPE_CHECKING
 from gclint.check import Unreadable
 from gclint.cli.main import reason
 from gclint.problem import Problem
-from gclint.program import LARGEST
+from gclint.program import ENDINGS, LARGEST
 
 if TYPE_CHECKING:
     from gclint.setup.declare import Options
 
-ENDINGS = (".nc", ".ngc", ".gcode", ".tap", ".cnc", ".txt")
 FIRST_LOOK = 1 << 20  # bytes; longer than any line of a program
 STANDARD_INPUT = "-"
 

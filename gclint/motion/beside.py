@@ -5,12 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 from gclint.problem import Problem
+from gclint.program import ENDINGS
 from gclint.program.read import refuse_unreadable, tabulate
 from gclint.program.table import Program
 
 LARGEST = 16 << 20  # bytes of one file beside
 MOST_ENTRIES = 20_000  # of the folder that are looked at
-ENDINGS = ("", ".ngc", ".nc", ".tap", ".cnc", ".gcode", ".txt", ".mpf", ".spf")
 
 
 def find(folder: Path | None, names: tuple[str, ...]) -> Program | None:
@@ -21,7 +21,7 @@ def find(folder: Path | None, names: tuple[str, ...]) -> Program | None:
     """
     if folder is None:
         return None
-    wanted = {(name + ending).lower() for name in names for ending in ENDINGS}
+    wanted = {(name + ending).lower() for name in names for ending in ("", *ENDINGS)}
     try:
         home = folder.resolve()
         there = []

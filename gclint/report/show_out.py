@@ -150,19 +150,20 @@ def speed_words(facts: ToolFacts) -> str:
 
 
 def load_words(facts: ToolFacts, lengths: Lengths) -> list[tuple[str, str]]:
-    """[('force', '11 to 30 N in the heaviest cut; power ...'), ('bends', '0.01 to 0.03 mm at the tip; ...')].
+    """[('force', '11 to 30 N in the heaviest cut, power ...'), ('bends', '0.01 to 0.03 mm at the tip, ...')].
 
     Two digits: the constants behind are known no better. What is not known is left out.
     """
     row, lines = facts.row, []
+    label = "force" if row.force_n else "power"
     parts = [f"{span(*row.force_n, 'N', 2)} in the heaviest cut"] if row.force_n else []
     if row.power_w:
         of = f" of {figure(facts.spindle_power_w)} W" if facts.spindle_power_w else ""
-        parts.append(f"power {span(*row.power_w, 'W', 2)}{of}")
+        parts.append(f"{'power ' if parts else ''}{span(*row.power_w, 'W', 2)}{of}")
     if row.torque_nm:
         parts.append(f"torque {span(*row.torque_nm, 'N m', 2)}")
     if parts:
-        lines.append(("force", ", ".join(parts)))
+        lines.append((label, ", ".join(parts)))
     if row.bend_mm and row.stress_n_mm2:
         of = f" of {figure(facts.stress_allowed_n_mm2)}" if facts.stress_allowed_n_mm2 else ""
         low, high = (value * lengths.scale for value in row.bend_mm)

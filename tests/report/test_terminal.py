@@ -173,3 +173,9 @@ def test_a_feed_that_is_reached_is_said_once(tables: Tables) -> None:
     assert feed_words(row, Lengths(inch=False)) == "200 to 400 mm/min set and reached"
     slower = msgspec.structs.replace(row, reached_feed_mm_min=(120.0, 400.0))
     assert feed_words(slower, Lengths(inch=False)) == "200 to 400 mm/min set, 120 to 400 mm/min reached"
+
+
+def test_where_no_force_is_known_the_line_is_called_power(tables: Tables) -> None:
+    facts = tool_facts(tables)[0]
+    unforced = msgspec.structs.replace(facts, row=msgspec.structs.replace(facts.row, force_n=None))
+    assert dict(load_words(unforced, Lengths(inch=False)))["power"] == "5 to 12 W, torque 0.0018 to 0.0043 N m"
