@@ -118,7 +118,8 @@ class _Sheets:
 
     def add(self, done: Run) -> None:
         from gclint import __version__
-        from gclint.report.terminal import sheet, verdict
+        from gclint.report.sheet_words import verdict
+        from gclint.report.terminal import sheet
 
         if self.verdicts:
             self.paper.blank()

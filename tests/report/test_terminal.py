@@ -13,9 +13,10 @@ import pytest
 from gclint.judge.finding import Change, Found, Limits, SetWord
 from gclint.report.cautions import cautions
 from gclint.report.paper import Paper, paper_for
+from gclint.report.sheet_words import verdict
 from gclint.report.show_out import feed_words, load_words
 from gclint.report.tables import Run, Tables
-from gclint.report.terminal import ALIKE_NAMED, IN_FULL, closing, sheet, verdict
+from gclint.report.terminal import ALIKE_NAMED, IN_FULL, closing, sheet
 from gclint.report.tool_facts import tool_facts
 from gclint.report.words import Lengths
 

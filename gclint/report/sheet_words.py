@@ -1,0 +1,122 @@
+"""What a sheet says, the same on the screen and on the page: the head, a finding, the verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from gclint.judge.finding import Checked, Finding, Limits, SetWord
+from gclint.report.tables import Run
+from gclint.report.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number
+
+LINES_NAMED = 6
+UNIT_WORDS = {
+    "mm": "millimetres", "inch": "inches", "mixed": "inches and millimetres", "unstated": "units not stated",
+}
+
+
+def verdict(checked: Checked) -> str:
+    """The closing sentences; they never call a program safe."""
+    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    if any(f.rule == "internal-error" for f in checked.findings):
+        first = "gclint itself failed on part of this program, which nobody has judged."
+    elif by_grade["halt"]:
+        first = f"Do not run this program as it is: {count(by_grade['halt'], 'thing')} to put right first"
+        first += f", then {count(by_grade['change'], 'thing')} to change." if by_grade["change"] else "."
+    elif by_grade["change"]:
+        first = f"Change {count(by_grade['change'], 'thing')} before cutting."
+    elif by_grade["consider"]:
+        first = f"Nothing must be changed by what could be judged; {count(by_grade['consider'], 'thing')} to consider."
+    else:
+        first = "Nothing was found by what could be judged."
+    blind = len({n.rule for n in checked.not_judged})
+    second = f" {count(blind, 'rule')} could not be judged; see NOT JUDGED." if blind else ""
+    return f"{first}{second} This sheet is no promise: the person at the machine decides."
+
+
+def time_words(checked: Checked) -> str:
+    if checked.time_s is not None:
+        return duration(checked.time_s)
+    cuts = [row.cut_time_s for row in checked.tools]
+    cutting = sum(seconds for seconds in cuts if seconds is not None)
+    known = f"cutting {duration(cutting)}, the rest " if cuts and None not in cuts else ""
+    return f"{known}unknown: a rate is not stated ([machine] rapid in shop.toml, or F)"
+
+
+def reach_words(checked: Checked) -> str:
+    lengths = Lengths(checked.units == "inch")
+    known = [
+        f"{axis} {lengths.place(low)} to {lengths.place(high)}"
+        for axis, low, high in zip("XYZ", checked.extent_mm.min, checked.extent_mm.max)
+        if low is not None
+    ]
+    return f"{', '.join(known)} {lengths.unit}" if known else ""
+
+
+def title_words(rule: str, run: Run) -> str:
+    return sentence(run.titles.get(rule) or rule.replace("-", " "))
+
+
+def sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def tool_name(tool: int, run: Run) -> str:
+    row = next((row for row in run.checked.tools if row.tool == tool), None)
+    return f"{tool} ({row.name})" if row is not None and row.name else str(tool)
+
+
+def where_words(finding: Finding) -> str:
+    named = list(finding.lines[:LINES_NAMED])
+    text = f"line{'' if len(named) == 1 else 's'} {', '.join(str(n) for n in named)}"
+    rest = len(finding.lines) - len(named)
+    if rest > 0:
+        more = f"{rest:,}" if len(finding.lines) < 1000 else f"over {rest:,}"
+        text += f" and {more} more, to line {finding.last_line}"
+    return f"{text} ({count(finding.count, 'time')})" if finding.count > len(finding.lines) else text
+
+
+def quoted(line: int, run: Run) -> str:
+    if run.tables is None or not 1 <= line <= run.tables.program.lines:
+        return ""
+    text = run.tables.program.line_text(line).strip()
+    return text if len(text) <= 120 else f"{text[:117]}..."
+
+
+def found_words(finding: Finding) -> str:
+    found = finding.found
+    assert found is not None
+    text = f"{found.name} {measure(found.value, found.unit)}"
+    return f"{text}; {window_words(finding.window)}" if finding.window else text
+
+
+def window_words(window: Limits) -> str:
+    standing = STANDING_WORDS.get(window.standing, window.standing)
+    behind = f" ({standing})" if standing else ""
+    if window.low is not None and window.high is not None:
+        return f"good is {measure(window.low, '')} to {measure(window.high, window.unit)}{behind}"
+    if window.high == 0:
+        return f"none is good{behind}"
+    if window.high is not None:
+        return f"at most {measure(window.high, window.unit)} is good{behind}"
+    if window.low is not None:
+        return f"at least {measure(window.low, window.unit)} is good{behind}"
+    return "no limit is known"
+
+
+def in_units(window: Limits, lengths: Lengths) -> Limits:
+    low, high = (None if v is None else v * lengths.scale for v in (window.low, window.high))
+    return Limits(low, high, lengths.unit, window.standing, window.source)
+
+
+def settings_words(words: Sequence[SetWord]) -> list[str]:
+    """'on line 12 set F400 to F1855'; a long list names the first ones."""
+    lines = []
+    for word in words[:LINES_NAMED]:
+        to = f"{word.word}{plain_number(word.to)}"
+        if word.from_ is None:
+            lines.append(f"on line {word.line} add {to}")
+        else:
+            lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
+    if len(words) > LINES_NAMED:
+        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; --as json lists them all")
+    return lines
