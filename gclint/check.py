@@ -113,7 +113,18 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)
-    return Run(checked, tables, tables.setup.fail_at, failed, titles)
+    return Run(
+        checked, tables, tables.setup.fail_at, failed, titles, material_cautions=_cautions(tables.setup.material)
+    )
+
+
+def _cautions(material: object) -> tuple[str, ...]:
+    from gclint.setup.card import Material
+
+    if not isinstance(material, Material):
+        return ()
+    name = material.title.partition(",")[0]
+    return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:

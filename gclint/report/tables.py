@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
-from gclint.cutting.table import Cutting
 from gclint.judge.finding import Checked
-from gclint.motion.table import Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import Program
-from gclint.setup.types import Setup
-from gclint.stock.table import Engagement
+
+if TYPE_CHECKING:  # a result that another process or an earlier run made is told without loading what made it
+    from gclint.cutting.table import Cutting
+    from gclint.motion.table import Motion
+    from gclint.motion.timing import Timing
+    from gclint.program.table import Program
+    from gclint.setup.types import Setup
+    from gclint.stock.table import Engagement
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -28,21 +31,15 @@ class Tables:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Run:
-    """What one program gave: the result, the tables behind it (None if a step failed), the grade to fail at."""
+    """What one program gave: the result and all that writers tell beside it; the tables where they are still there.
+
+    `tables` is None where a step failed, and where another process or an earlier run made the result. A writer that
+    needs tables says so (`needs_tables`) and is then given programs that this process has just checked.
+    """
 
     checked: Checked
     tables: Tables | None
-    fail_at: str
+    fail_at: str  # the mildest grade that makes the exit code 1
     failed: bool = False
     titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
-
-    @property
-    def material_cautions(self) -> tuple[str, ...]:
-        """What the material's card warns of, each with the material's name."""
-        from gclint.setup.card import Material
-
-        material = self.tables.setup.material if self.tables else None
-        if not isinstance(material, Material):
-            return ()
-        name = material.title.partition(",")[0]
-        return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
+    material_cautions: tuple[str, ...] = ()  # what the material's card warns of, each with the material's name
