@@ -14,10 +14,10 @@ import numpy as np
 from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
-from gclint.motion.plan import MOST_CHARACTERS, MOST_PARSED, WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
+from gclint.motion.plan import MOST_STRUCTURE, WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
 from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
-from gclint.program.code import OP, Code, Unreadable, bare, parse
+from gclint.program.code import OP, Code, Unreadable, bare, form_of, parse_alike
 from gclint.program.table import FLOW, Program, decode
 from gclint.setup.types import Assumed, Limits
 
@@ -27,6 +27,8 @@ COLUMNS = ("kind", "line", "start", "end", "a", "b")
 LONGEST_SHOWN = 100  # bytes of a file beside that are shown with a fault
 MOST_PLACES = 1 << 30  # lines of files beside, once for each line that calls
 MOST_TOLD = 1000  # faults of one kind on one line, in a loop
+# A line with expressions or flow counts as one for each so many characters, as less where one alike was parsed.
+CHARACTERS, ALIKE = 15, 0.25
 
 BECAUSE = {
     "branch-unknown": "which way the program goes from here depends on a value that is known only when it runs",
@@ -35,7 +37,9 @@ BECAUSE = {
     "(`[limits] blocks` in shop.toml raises it)",
     "calls": "over {most:,} calls lie inside each other (`[limits] calls` in shop.toml raises it)",
     "moves": "over {most:,} moves come before the end of this line (`[limits] moves` in shop.toml raises it)",
-    "parsed": "so many lines with expressions or flow are not followed (at most {most:,}, or 750,000 characters)",
+    "expressions": "so many lines with expressions or flow are not followed (at most {most:,} different ones "
+    "of 15 characters; `[limits] expressions` in shop.toml raises it)",
+    "structure": "so many O words, loops and branches are not followed (at most {most:,})",
     "": "this line asks for what gclint does not follow (a macro at every move, or a call without P)",
 }
 
@@ -77,8 +81,8 @@ class Host:
     places: dict[tuple[int, int], int] = field(default_factory=dict)  # (calling line, file): what is added
     next_place: int = 0
     unsaid: dict[int, list[tuple[Any, ...]]] = field(default_factory=dict)  # by file: faults of reading it
-    parsed: int = 0
-    characters: int = 0
+    work: float = 0.0  # lines with expressions or flow, see CHARACTERS
+    forms: set[str] = field(default_factory=set)
     told: dict[tuple[str, int, int], int] = field(default_factory=dict)
 
     def add(self, program: Program) -> int:
@@ -119,14 +123,15 @@ class Host:
         made, table = self.plans[file], self.tables[file]
         line = int(table.block_line[block])
         text, start = text_of(made.program, block)
-        self.parsed += 1
-        self.characters += len(text)
-        if self.parsed > MOST_PARSED or self.characters > max(MOST_CHARACTERS, len(text)):
-            self.bound("parsed", file, block)
-            return _ready(line, [(OP["stop"], 3)], 0, [], start, None)
         kept, at = bare(text)
+        form, numbers = form_of(kept)
+        self.work += max(1, len(text) / CHARACTERS) * (ALIKE if form in self.forms else 1)
+        if self.work > self.limits.expressions:
+            self.bound("expressions", file, block)
+            return _ready(line, [(OP["stop"], 3)], 0, [], start, None)
+        self.forms.add(form)
         try:
-            parsed = parse(kept)
+            parsed = parse_alike(kept, form, numbers)
         except Unreadable as wrong:
             place = start + at[min(wrong.at, len(at) - 1)]
             self._fault("expression-unreadable", file, block, place)
@@ -158,7 +163,7 @@ class Host:
             if made.whole:
                 self._fault("flow-unmatched", file, block)
             else:
-                self.bound("parsed", file, block)
+                self.bound("structure", file, block)
         if self.plans[-1].loops > MOST_LOOPS or (parsed.names and not self._slots(parsed.names)):
             code, entry = [(OP["stop"], 0)], 0
         named = (OP["named"], OP["existsn"], OP["setn"])
@@ -281,13 +286,13 @@ class Host:
 
     def stop(self, kind: str, file: int, block: int) -> None:
         if kind == "flow-unmatched" and not self.plans[file].whole:
-            self.bound("parsed", file, block)
+            self.bound("structure", file, block)
         elif kind == "flow-unmatched":
             self._fault(kind, file, block)
         self._stop(kind, file, block, 0)
 
     def bound(self, which: str, file: int, block: int) -> None:
-        most = {"blocks": self.limits.blocks, "calls": self.limits.calls, "parsed": MOST_PARSED}[which]
+        most = MOST_STRUCTURE if which == "structure" else getattr(self.limits, which)
         self._fault("bound-reached", file, min(block, len(self.plans[file].program.block_line) - 1), a=most)
         self._stop(which, file, block, most)
 

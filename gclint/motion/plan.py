@@ -14,9 +14,8 @@ from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, Program
 
 WORDS_OF_A_BLOCK = 512
-MOST_PARSED = 50_000  # blocks with expressions or flow
-MOST_CHARACTERS = 750_000  # of their lines
 MOST_STRUCTURE = 10_000  # O words, loops and branches of one file
+MOST_CHARACTERS = 250_000  # of their lines
 STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
 NUMBERS = re.compile(
     rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?", re.M | re.I

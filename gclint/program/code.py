@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
@@ -79,22 +79,15 @@ class Parsed:
     more: Code = ()  # type: ignore[assignment]  # IF .. GOTO: the target
 
 
+COMMENTS = re.compile(r"\([^)]*\)?|;.*|\x1a", re.DOTALL)
+UPPER = re.compile("[a-z]+")
+
+
 def bare(text: str) -> tuple[str, list[int]]:
     """The text without comments, white space, block delete and N word, in upper case; and where each character was."""
-    kept: list[str] = []
-    at: list[int] = []
-    comment = False
-    for place, mark in enumerate(text):
-        if comment:
-            comment = mark != ")"
-        elif mark == "(":
-            comment = True
-        elif mark == ";":
-            break
-        elif not mark.isspace() and mark != "\x1a":
-            kept.append(mark.upper() if mark.isascii() else mark)
-            at.append(place)
-    whole = "".join(kept)
+    hidden = COMMENTS.sub(lambda found: " " * len(found[0]), text)
+    at = [place for place, mark in enumerate(hidden) if not mark.isspace()]
+    whole = UPPER.sub(lambda found: found[0].upper(), "".join(hidden.split()))
     lead = re.match(r"/?[1-9]?(?:N[0-9]+)?", whole) if whole.startswith("/") else re.match(r"(?:N[0-9.]+)?", whole)
     cut = lead.end() if lead else 0
     tail = re.search(r"(?<![\]*])\*[0-9]+$", whole) if "=" not in whole else None  # a checksum
@@ -102,8 +95,51 @@ def bare(text: str) -> tuple[str, list[int]]:
     return whole[cut:end], [*at[cut:end], len(text)]
 
 
+ONES = str.maketrans("023456789", "1" * 9)
+# A name, the number of a parameter, a plain number.
+NUMBER = re.compile(r"<[^<>]*>|#?(?:[0-9]+\.?[0-9]*|\.[0-9]+)")
+FLOW_WORDS = re.compile(r"O|IF|WHILE|DO|END|GOTO|.*(?:M0*9[89]|G0*6[567]|[GM](?![0-9]))")
+
+
+def form_of(text: str) -> tuple[str, list[float]]:
+    """The bare block with 1 for every digit of its plain numbers, and these numbers.
+
+    Exporters write thousands of lines that differ in nothing else; a form is parsed once. Blocks with a word of flow
+    are their own form.
+    """
+    if FLOW_WORDS.match(text):
+        return text, []
+    numbers: list[float] = []
+
+    def ones(found: re.Match[str]) -> str:
+        whole = found[0]
+        if whole[0] in "<#":
+            return whole
+        numbers.append(float(whole))
+        return ".".join("1" * len(part) for part in whole.split("."))
+
+    return NUMBER.sub(ones, text), numbers
+
+
+def parse_alike(text: str, form: str, numbers: list[float]) -> Parsed:
+    """What `parse` makes of a text, by way of its form. Raises Unreadable."""
+    parsed = parse(form)
+    if not numbers:
+        return parsed
+    # Constants stand in the code in the order of the text.
+    plain = [place for place, (operation, number) in enumerate(parsed.code) if operation == OP["const"]]
+    if len(plain) != len(numbers):
+        return parse(text)  # a parameter number like #12345 is a constant too
+    code = list(parsed.code)
+    for place, number in zip(plain, numbers):
+        code[place] = (OP["const"], number)
+    return replace(parsed, code=code)
+
+
 def parse(text: str) -> Parsed:
     """Parse one bare block. Raises Unreadable."""
+    if text in _parse_all():
+        return _parse(text)
     if len(text) > LONGEST:
         raise Unreadable(0)
     depth = deepest = 0
@@ -131,7 +167,10 @@ def _parser() -> Callable[[str], Parsed]:
         except lark.exceptions.UnexpectedInput as wrong:
             at = getattr(wrong, "pos_in_stream", None)
             raise Unreadable(len(text) if at is None or at < 0 else at) from None
-        made: Parsed = maker(len(text)).transform(tree)
+        try:
+            made: Parsed = maker(len(text)).transform(tree)
+        except lark.exceptions.VisitError as wrong:  # lark wraps what a rule of ours raises
+            raise (wrong.orig_exc if isinstance(wrong.orig_exc, Unreadable) else wrong) from None
         return made
 
     return read

@@ -208,6 +208,7 @@ class LimitsTable(Table, frozen=True):
     blocks: Annotated[int, Meta(ge=1, le=2_000_000_000)] | None = None
     calls: Annotated[int, Meta(ge=1, le=1000)] | None = None
     moves: Annotated[int, Meta(ge=1, le=50_000_000)] | None = None
+    expressions: Annotated[int, Meta(ge=1, le=50_000_000)] | None = None
 
 
 class Shop(Table, frozen=True):

@@ -28,7 +28,7 @@ def numbers() -> dict[str, Number]:
 
 def usual_limits() -> Limits:
     """How far a program with loops and calls is followed where the shop says nothing."""
-    return Limits(*(int(numbers()[f"most_{name}"].value) for name in ("blocks", "calls", "moves")))
+    return Limits(*(int(numbers()[f"most_{name}"].value) for name in Limits.__struct_fields__))
 
 
 def model_number(name: str) -> float:

@@ -54,7 +54,7 @@ def limits_of(declared: Declared) -> Limits:
     usual, own = usual_limits(), declared.shop.limits if declared.shop else None
     if own is None:
         return usual
-    return Limits(own.blocks or usual.blocks, own.calls or usual.calls, own.moves or usual.moves)
+    return Limits(*(getattr(own, name) or getattr(usual, name) for name in Limits.__struct_fields__))
 
 
 def controller_of(declared: Declared) -> Controller:

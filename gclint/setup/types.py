@@ -161,6 +161,7 @@ class Limits(Struct, frozen=True):
     blocks: int  # executed
     calls: int  # inside each other
     moves: int
+    expressions: int = 40_000  # different lines with expressions or flow
 
 
 class Stock(Struct, frozen=True):

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from gclint.faults import KINDS
 from gclint.motion.interpret import interpret
 from gclint.motion.table import Motion
+from gclint.program.code import form_of, parse, parse_alike
 from gclint.program.read import read
 from gclint.setup.types import Controller, Limits
 
@@ -205,6 +206,19 @@ def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> N
         assert m.x1[1] == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
+AROUND = ["X[{}]", "Y1.5X[{}]F[2*#7]", "#12345=[{}]", "#[{}]=EXISTS[#5]", "X#12345Y2Z[{}]", "IF[{}]GOTO20"]
+
+
+@given(TREES, st.sampled_from(AROUND))
+def test_a_block_parsed_by_its_form_is_the_same(tree: tuple[str, float], around: str) -> None:
+    text = around.format(tree[0]).replace(" ", "")
+    if len(text) > 3000 or text.count("[") > 50:
+        return
+    form, numbers = form_of(text)
+    assert parse_alike(text, form, numbers) == parse(text)
+    assert len(form) == len(text)
+
+
 def test_a_card_says_what_words_mean_in_expressions_too() -> None:
     text = (STATED + "#1=4\nX5 Y[#1*10] F10\nG1 X[#1] F[#1]\nM30\n").encode()
     steps = interpret(read(text, "x.nc"), Controller(no_point="resolution"))
@@ -250,19 +264,32 @@ def test_what_following_came_to(tmp_path: Path) -> None:
     assert run("X1\nM30\n").followed is None
 
 
-@pytest.mark.parametrize("text", ["X[1+2] Q-\n", "X[1+2] YY\n", "X[1] Y1.2.3\n", "#1=2 MODX 3\n"])
+@pytest.mark.parametrize("text", ["X[1+2] Q-\n", "X SIN[30]/[2]\n", "X[1+2] YY\n", "X[1] Y1.2.3\n", "#1=2 MODX 3\n"])
 def test_a_block_with_an_expression_is_never_dropped_in_silence(text: str) -> None:
     assert "expression-unreadable" in faults(run(text + "M30\n"))
 
 
 @pytest.mark.parametrize(
     "text",
-    ["".join(f"X[{n}" + " " * 3900 + "]\n" for n in range(250)), ("X" + "[" * 100_000 + "\n") * 9],
+    ["".join(f"X[{n}" + " " * 3900 + "]\n" for n in range(800)), ("X" + "[" * 100_000 + "\n") * 40],
 )
 def test_long_expressions_are_parsed_up_to_a_bound(text: str) -> None:
     m = run(text + "M30\n")
     assert "so many lines" in m.stopped_because
     assert "bound-reached" in faults(m)
+
+
+def test_the_bound_of_expressions_can_be_raised() -> None:
+    text = "".join(f"X[#{n}+1]\n" for n in range(1, 300)) + "M30\n"
+    assert "`[limits] expressions`" in run(text, limits=Limits(20_000, 20, 1000, 200)).stopped_because
+    assert run(text, limits=Limits(20_000, 20, 1000, 400)).ended
+
+
+def test_lines_that_differ_only_in_numbers_count_less() -> None:
+    text = "#1=2\n" + "".join(f"X[#1+{n}.5]\n" for n in range(1000, 1400)) + "M30\n"
+    m = run(text, limits=Limits(20_000, 20, 1000, 200))
+    assert m.ended
+    assert xs(m) == pytest.approx([n + 2.5 for n in range(1000, 1400)])
 
 
 def test_a_long_expression_counts_as_many_blocks() -> None:
@@ -273,5 +300,5 @@ def test_a_long_expression_counts_as_many_blocks() -> None:
 
 def test_more_structure_than_is_planned_says_so() -> None:
     m = run("".join(f"O{n} while [0]\nO{n} endwhile\n" for n in range(6000)) + "M30\n")
-    assert "so many lines" in m.stopped_because
+    assert "so many O words" in m.stopped_because
     assert set(faults(m)) == {"bound-reached"}
