@@ -87,6 +87,7 @@ def folder_of(path: str | None) -> Path | None:
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.judge.finding import AssumedOut, Checked
     from gclint.judge.judge import all_packs, judge
+    from gclint.judge.places import texts_of
     from gclint.report import summary
     from gclint.report.tables import Run
 
@@ -110,12 +111,13 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         time_s=summary.total_time(tables.motion, tables.timing),
         units=summary.units(tables.motion),
         fingerprint=fingerprint,
+        texts=texts_of(tables.program, judged.findings),
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)
-    return Run(
-        checked, tables, tables.setup.fail_at, failed, titles, material_cautions=_cautions(tables.setup.material)
-    )
+    house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
+    cautions = _cautions(tables.setup.material)
+    return Run(checked, tables, tables.setup.fail_at, failed, titles, cautions, house)
 
 
 def _cautions(material: object) -> tuple[str, ...]:

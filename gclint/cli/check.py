@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sys
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 import click
 
@@ -11,15 +11,18 @@ from gclint.cli.options import declarations
 
 if TYPE_CHECKING:
     from gclint.judge.finding import Checked
+    from gclint.problem import Problem
     from gclint.report.tables import Run
 
 GRADES = ("halt", "change", "consider")
+FORMS = ("text", "json", "sarif", "junit")
+FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
 
 
 @click.command(short_help="Read programs, model the cut, say what to change.")
 @click.argument("programs", nargs=-1, metavar="PROGRAM...")
 @declarations
-@click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
+@click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
 def check(
@@ -60,7 +63,7 @@ def check(
     options = options_of(material, tools, stock, shop, job, fail_at)
     names = programs_in(programs or declared_programs(options))
     refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
-    report = _Json() if form == "json" else _Sheets(out)
+    report = _writer(form, out)
     problems: list[str] = []
     worst = 0
     with Progress() as progress:
@@ -70,12 +73,13 @@ def check(
                 progress.begin(shown_as(name), len(data))
                 done = run(data, shown_as(name), options, path_of(name), progress)
             except Unreadable as problem:
+                report.missed(problem)
                 problems.append(str(problem))
                 continue
             report.add(done)
             worst = max(worst, 2 if done.failed else _code(done.checked, done.fail_at))
-    if out is None or len(problems) < len(names):
-        deliver(report.text(), out)
+    if out is None or len(problems) < len(names) or form in FOR_HOSTS:
+        deliver(report.text(2 if problems else worst), out)
     for sentence in problems:
         worst = complain(sentence)
     return worst
@@ -84,6 +88,26 @@ def check(
 def _code(checked: Checked, fail_at: str) -> int:
     failing = GRADES[: GRADES.index(fail_at) + 1]
     return int(any(f.grade in failing and f.accepted is None for f in checked.findings))
+
+
+def _writer(form: str, out: str | None) -> Writer:
+    if form == "sarif":
+        from gclint.report.sarif_out import Sarif
+
+        return Sarif()
+    if form == "junit":
+        from gclint.report.junit_out import Junit
+
+        return Junit()
+    return _Json() if form == "json" else _Sheets(out)
+
+
+class Writer(Protocol):
+    """What a form of report does with each program; `code` is the exit code of the run."""
+
+    def add(self, done: Run) -> None: ...
+    def missed(self, problem: Problem) -> None: ...
+    def text(self, code: int) -> str: ...
 
 
 class _Json:
@@ -97,7 +121,10 @@ class _Json:
         self.programs.append(done.checked)
         self.materials += done.material_cautions
 
-    def text(self) -> str:
+    def missed(self, problem: Problem) -> None:
+        """Told on standard error alone."""
+
+    def text(self, code: int) -> str:
         from gclint import __version__
         from gclint.judge.finding import Document
         from gclint.report.cautions import cautions
@@ -128,7 +155,10 @@ class _Sheets:
         self.verdicts.append((done.checked.path, verdict(done.checked)))
         self.materials += done.material_cautions
 
-    def text(self) -> str:
+    def missed(self, problem: Problem) -> None:
+        """Told on standard error alone."""
+
+    def text(self, code: int) -> str:
         from gclint.report.cautions import cautions
         from gclint.report.terminal import closing
 

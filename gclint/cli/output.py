@@ -33,6 +33,7 @@ def deliver(text: str, out: str | None) -> None:
         sys.stdout.write(text.encode(encoding, "replace").decode(encoding))
         sys.stdout.flush()
         return
+    text = text.encode("utf-8", "replace").decode()  # the bytes of a file's name need not be Unicode
     target = Path(out)
     if target.exists() and not target.is_file():  # a device or a pipe: there is nothing to rename over
         target.write_text(text, encoding="utf-8")

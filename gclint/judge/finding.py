@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import msgspec
 
+SCHEMA_VERSION = "1.0"
 
 class Found(msgspec.Struct, frozen=True):
     """The measured value at the worst place, in the unit of the program where it is a length or a feed."""
@@ -43,7 +44,10 @@ class Beside(msgspec.Struct, frozen=True):
 
 
 class Finding(msgspec.Struct, frozen=True):
-    """`beside` is set where the worst place lies in a file that `worst_line` calls."""
+    """`beside` is set where the worst place lies in a file that `worst_line` calls.
+
+    `set_on` gives the lines on which the F, S and T words stand that are in force at the worst place.
+    """
 
     rule: str
     grade: str
@@ -60,6 +64,8 @@ class Finding(msgspec.Struct, frozen=True):
     change: Change
     accepted: str | None = None  # the reason, where an acceptance covers it
     beside: Beside | None = None
+    accepted_in: str | None = None  # "tide-dial.nc line 12", "job.toml line 30": where that acceptance is written
+    set_on: dict[str, int] = {}
 
 
 class NotJudged(msgspec.Struct, frozen=True):
@@ -109,7 +115,10 @@ class Extent(msgspec.Struct, frozen=True):
 
 
 class Checked(msgspec.Struct, frozen=True):
-    """One program's result. `units` is "mm", "inch", "mixed" or "unstated"."""
+    """One program's result. `units` is "mm", "inch", "mixed" or "unstated".
+
+    `texts` holds, by line, the text of every line on which a finding stands, is worst or sets a word.
+    """
 
     path: str
     lines: int
@@ -121,9 +130,13 @@ class Checked(msgspec.Struct, frozen=True):
     time_s: float | None
     units: str
     fingerprint: str
+    texts: dict[int, str] = {}
 
 
 class Document(msgspec.Struct, frozen=True):
+    """`schema_version` is "MAJOR.MINOR": a key that is added raises the second, one that goes or changes the first."""
+
     gclint: str
     programs: tuple[Checked, ...]
     cautions: tuple[str, ...]
+    schema_version: str = SCHEMA_VERSION

@@ -169,7 +169,23 @@ def _finding(
         change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
         accepted=accepted,
         beside=beside,
+        accepted_in=_accepted_in(rule.name, accepted, chain),
+        set_on=_set_on(worst_move, chain),
     )
+
+
+def _accepted_in(rule: str, because: str | None, chain: Chain) -> str | None:
+    accepts = chain.setup.accepts if because is not None else ()
+    return next((each.where for each in accepts if (each.rule, each.because) == (rule, because)), None)
+
+
+def _set_on(move: int, chain: Chain) -> dict[str, int]:
+    """Lines of the F, S and T words in force at a move."""
+    m = chain.motion
+    if not 0 <= move < len(m):
+        return {}
+    governs = {"F": m.feed_line[move], "S": m.speed_line[move], "T": m.tool_line[move]}
+    return {letter: int(line) for letter, line in governs.items() if line > 0}
 
 
 def _beside(one: View, line: int, chain: Chain) -> Beside | None:

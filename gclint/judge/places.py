@@ -1,11 +1,17 @@
-"""Finds the word at fault on a line of the program."""
+"""Finds the word at fault on a line of the program, and the text of the lines that findings name."""
 
 from __future__ import annotations
+
+from collections.abc import Iterable
 
 import numpy as np
 from msgspec import Struct
 
+from gclint.judge.finding import Finding
 from gclint.program.table import Program
+
+MOST_TEXTS = 10_000  # lines
+LONGEST_TEXT = 1_000  # characters of a line
 
 
 class Word(Struct, frozen=True):
@@ -48,3 +54,12 @@ def column_of(program: Program, line: int, letters: tuple[str, ...]) -> int:
         if first < int(program.block_word[block + 1]):
             return program.place(int(program.word_start[first]))[1]
     return 1
+
+
+def texts_of(program: Program, findings: Iterable[Finding]) -> dict[int, str]:
+    """Text of the lines on which findings stand, are worst or set a word, ascending and bounded."""
+    named: set[int] = set()
+    for finding in findings:
+        named |= {finding.line, finding.worst_line, *(word.line for word in finding.change.set)}
+    lines = sorted(line for line in named if 1 <= line <= program.lines)
+    return {line: program.line_text(line)[:LONGEST_TEXT] for line in lines[:MOST_TEXTS]}

@@ -15,7 +15,11 @@ SCHEMA_FILE = Path(__file__).with_name("check.schema.json")
 
 def to_json(document: Document) -> str:
     """One JSON document, two blanks of indentation, with a line end."""
-    return msgspec.json.format(msgspec.json.encode(document), indent=2).decode() + "\n"
+    try:
+        made = msgspec.json.encode(document)
+    except UnicodeEncodeError:  # the bytes of a file's name are no Unicode
+        made = json.dumps(msgspec.to_builtins(document), ensure_ascii=False).encode("utf-8", "replace")
+    return msgspec.json.format(made, indent=2).decode() + "\n"
 
 
 def schema() -> dict[str, Any]:

@@ -76,9 +76,7 @@ def where_words(finding: Finding) -> str:
 
 
 def quoted(line: int, run: Run) -> str:
-    if run.tables is None or not 1 <= line <= run.tables.program.lines:
-        return ""
-    text = run.tables.program.line_text(line).strip()
+    text = run.checked.texts.get(line, "").strip()
     return text if len(text) <= 120 else f"{text[:117]}..."
 
 
@@ -108,8 +106,8 @@ def in_units(window: Limits, lengths: Lengths) -> Limits:
     return Limits(low, high, lengths.unit, window.standing, window.source)
 
 
-def settings_words(words: Sequence[SetWord]) -> list[str]:
-    """'on line 12 set F400 to F1855'; a long list names the first ones."""
+def settings_words(words: Sequence[SetWord], elsewhere: str = "--as json lists them all") -> list[str]:
+    """'on line 12 set F400 to F1855'; a long list names the first ones and says where the others are."""
     lines = []
     for word in words[:LINES_NAMED]:
         to = f"{word.word}{plain_number(word.to)}"
@@ -118,5 +116,5 @@ def settings_words(words: Sequence[SetWord]) -> list[str]:
         else:
             lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
     if len(words) > LINES_NAMED:
-        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; --as json lists them all")
+        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; {elsewhere}")
     return lines

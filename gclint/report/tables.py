@@ -10,6 +10,7 @@ from gclint.judge.finding import Checked
 
 if TYPE_CHECKING:  # a result that another process or an earlier run made is told without loading what made it
     from gclint.cutting.table import Cutting
+    from gclint.judge.packs import RuleText
     from gclint.motion.table import Motion
     from gclint.motion.timing import Timing
     from gclint.program.table import Program
@@ -43,3 +44,4 @@ class Run:
     failed: bool = False
     titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
     material_cautions: tuple[str, ...] = ()  # what the material's card warns of, each with the material's name
+    house: tuple[RuleText, ...] = ()  # the rules of the job's own packs

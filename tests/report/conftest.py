@@ -145,6 +145,7 @@ def make_run(tables: Tables) -> Any:
             assumed=(AssumedOut("stock top", "Z 0 (work zero)", "no stock is declared"),),
             tools=summary.tool_rows(tables), extent_mm=summary.extent(tables.motion), units=units,
             time_s=summary.total_time(tables.motion, tables.timing), fingerprint="sha256:" + "3f" * 32,
+            texts=dict(enumerate(TEXT.decode().splitlines(), 1)),
         )
         return Run(checked, tables, "change")
 

@@ -29,10 +29,11 @@ def test_a_document_fits_its_schema(make_run: Any, make_finding: Any) -> None:
 
 def test_the_keys_are_those_of_the_contract(make_run: Any, make_finding: Any) -> None:
     made = document(make_run, make_finding())
-    assert set(made) == {"gclint", "programs", "cautions"}
+    assert set(made) == {"gclint", "programs", "cautions", "schema_version"}
     program = made["programs"][0]
     assert set(program) == {
-        "path", "lines", "findings", "not_judged", "assumed", "tools", "extent_mm", "time_s", "units", "fingerprint",
+        "path", "lines", "findings", "not_judged", "assumed", "tools", "extent_mm", "time_s", "units",
+        "fingerprint", "texts",
     }
     assert set(program["findings"][0]) >= {
         "rule", "grade", "line", "last_line", "lines", "worst_line", "column", "count", "tool", "found", "window",
