@@ -59,11 +59,19 @@ class Table(Struct, frozen=True):
 @cache
 def tables() -> dict[str, Table]:
     """Every table by name."""
-    from gclint.judge import facts_contours, facts_cut, facts_dwell, facts_motion, facts_program, facts_words
+    from gclint.judge import (
+        facts_contours,
+        facts_cut,
+        facts_dwell,
+        facts_motion,
+        facts_program,
+        facts_stops,
+        facts_words,
+    )
 
     made = (
         *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
-        *facts_contours.TABLES,
+        *facts_contours.TABLES, *facts_stops.TABLES,
     )
     return {table.name: table for table in made}
 

@@ -23,6 +23,7 @@ from gclint.judge.facts_path import (
     slot_part,
     turn,
 )
+from gclint.judge.facts_reach import nut_contact
 from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.motion.table import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
@@ -227,6 +228,8 @@ PIECES = Table(
         "lifts_top_edge": truth("whether edges that lift their chips (of an up-cut tool, the lower ones of a "
                                 "compression tool) cut the stock's top here, and it stays beside the cut",
                                 lifts_top_edge),
+        "nut_contact": number("mm", "how far the spindle's nut stands below the material beside the tool; 0 if it does "
+                              "not", nut_contact, "`stickout` of the tool in shop.toml"),
         "shop_window": truth("whether the chip window comes from this shop's test cuts", _measured_window),
     },
     lambda c: len(c.engagement.pieces),
@@ -392,6 +395,8 @@ PASSES = Table(
         "lowest": number("mm", "Z of the lowest tip", _pass("lowest")),
         "removed": number("mm^3", "volume removed", _pass("removed")),
         "turning": truth("whether the spindle turns as the pass begins", lambda c: c.turning[_pass_move(c)] == 1),
+        "backward": truth("whether the spindle turns counter-clockwise (M4) as the pass begins",
+                          lambda c: c.motion.spindle[_pass_move(c)] == -1),
         "ever_started": truth("whether the program starts the spindle anywhere",
                               lambda c: bool(np.isin(c.motion.event_kind, ON).any())),
         "speed_given": truth("whether a speed above zero is in force",

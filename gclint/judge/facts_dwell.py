@@ -25,13 +25,19 @@ def _move(chain: Chain) -> Column:
     return chain.motion.event_move[_events(chain)].astype(np.int64) - 1
 
 
-def _in_cut(chain: Chain) -> Bools:
-    """Whether the move before cuts up to its end, so that the edge stays on what it has just cut."""
-    pieces, m, moves = chain.engagement.pieces, chain.motion, _move(chain)
+@once
+def cuts_to_end(chain: Chain) -> Bools:
+    """[moves] whether a move at feed cuts up to its end, so that the edge stays on what it has just cut."""
+    pieces, m = chain.engagement.pieces, chain.motion
     ends = np.zeros(len(m), bool)
     ends[pieces.move[(pieces.end > AT_END) & (pieces.removed > 0)]] = True
-    below = _depth(chain)[moves] > 0
-    stands: Bools = ends[moves] & (m.kind[moves] != RAPID) & below
+    ends &= m.kind != RAPID
+    return ends
+
+
+def _in_cut(chain: Chain) -> Bools:
+    moves = _move(chain)
+    stands: Bools = cuts_to_end(chain)[moves] & (depth_at_end(chain)[moves] > 0)
     return stands
 
 
@@ -45,7 +51,7 @@ def _turning(chain: Chain) -> Bools:
 
 
 @once
-def _depth(chain: Chain) -> Floats:
+def depth_at_end(chain: Chain) -> Floats:
     """[moves] depth of the tip below the stock's top at the end of each move, mm; 0 above it or where unknown."""
     box = chain.engagement.box
     top = box.top if box is not None and box.top is not None else np.nan
@@ -61,7 +67,7 @@ DWELLS = Table(
         "seconds": number("s", "how long it lasts on this controller", lambda c: c.dwell[_events(c)]),
         "turning": truth("whether the spindle turns meanwhile", _turning),
         "in_cut": truth("whether the tool stands on what it has just cut", _in_cut),
-        "depth": number("mm", "depth of the tip below the stock's top", lambda c: _depth(c)[_move(c)]),
+        "depth": number("mm", "depth of the tip below the stock's top", lambda c: depth_at_end(c)[_move(c)]),
     },
     lambda c: len(_events(c)),
     lambda c: c.motion.tool[_move(c)],

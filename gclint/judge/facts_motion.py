@@ -10,6 +10,8 @@ from gclint.columns import Bools, Column, Floats, distinct
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
+from gclint.judge.facts_stops import ENDING
+from gclint.judge.facts_travel import MOVING
 from gclint.motion.pace import axis_shares
 from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
@@ -240,6 +242,8 @@ MOVES = Table(
         "keep_out": text("the keep-out box", _keep_out_name),
         "clearance": number("mm", "height of a level rapid above the declared blank it passes over", _clearance,
                             _STOCK),
+        **ENDING,
+        **MOVING,
     },
     lambda c: len(c.motion),
     lambda c: c.motion.tool,
@@ -403,6 +407,37 @@ def _cut_after(chain: Chain) -> Bools:
     return np.asarray(chain.motion.event_move[_changes(chain)] <= (cutting[-1] if len(cutting) else -1))
 
 
+def _cuts_before_next(chain: Chain) -> Bools:
+    moves, cutting = chain.motion.event_move[_changes(chain)], np.flatnonzero(chain.cuts)
+    place = np.searchsorted(cutting, np.concatenate((moves, [len(chain.motion)])))
+    return np.asarray(np.diff(place) > 0)
+
+
+@once
+def _lengths(chain: Chain) -> tuple[Column, Floats]:
+    """(number of length words between each change and the first cut behind it, H of the last of them; NaN if none)."""
+    m, cutting, changes = chain.motion, np.flatnonzero(chain.cuts), _changes(chain)
+    words = np.flatnonzero(m.event_kind == EVENT["length-on"])
+    count, height = np.zeros(len(changes), dtype=np.int64), np.full(len(changes), np.nan)
+    for row, event in enumerate(changes.tolist()):
+        place = int(np.searchsorted(cutting, m.event_move[event]))
+        until = int(cutting[place]) if place < len(cutting) else len(m)
+        last = int(np.searchsorted(m.event_move[words], until, side="right"))
+        own = words[:last]
+        own = own[own > event]
+        count[row] = len(own)
+        if len(own):
+            height[row] = m.event_value[own[-1]]
+    return count, height
+
+
+def _length_of_another(chain: Chain) -> Bools:
+    """Whether H names another tool that the program also changes to, and H and T agree at some other change."""
+    height, called = _lengths(chain)[1], _called(chain)
+    others = np.isin(height, called[np.isfinite(called)])
+    return np.asarray(others & (height != called) & bool((height == called).any()))
+
+
 _CHANGE_FACTS: dict[str, Fact] = {
     "line": number("", "line of the program", lambda c: c.motion.event_line[_changes(c)]),
     "new_tool": number("", "number of the tool called", _called),
@@ -411,6 +446,14 @@ _CHANGE_FACTS: dict[str, Fact] = {
     "stopped": truth("whether the machine waits for a person between the cuts before and after", _change_stopped),
     "cut_before": truth("whether the program has cut before it", _cut_before),
     "cut_after": truth("whether the program cuts after it", _cut_after),
+    "cuts_before_next": truth("whether the program cuts between it and the next change", _cuts_before_next),
+    "length_set": truth("whether a length (G43) is set between the change and the next cut",
+                        lambda c: _lengths(c)[0] > 0),
+    "length_elsewhere": truth("whether a length (G43) is set behind any change of the program",
+                              lambda c: bool((_lengths(c)[0] > 0).any())),
+    "length_number": number("", "H of that length; unknown where the word has none", lambda c: _lengths(c)[1]),
+    "length_of_another": truth("whether H names another tool of the program, though elsewhere H and T agree",
+                               _length_of_another),
 }
 
 CHANGES = Table(

@@ -9,12 +9,13 @@ import numpy as np
 
 from gclint.columns import Column, Floats, distinct
 from gclint.faults import CODE, KINDS
-from gclint.judge.chain import ON, Chain
+from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Build, Table, number, text, texts, truth
-from gclint.motion.table import EVENT, HOME, MACHINE, RAPID
+from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD
 from gclint.program.table import decode
 from gclint.setup.codes import HABITS, WORD
 from gclint.setup.codes import KINDS as ABOUT
+from gclint.setup.types import Tool
 
 
 def _faults(name: str) -> Build:
@@ -101,6 +102,29 @@ def _calling_line(chain: Chain) -> Column:
     return np.where(called > 0, called, chain.motion.line[moves])
 
 
+@once
+def _comment_tools(chain: Chain) -> list[tuple[Tool | None, str]]:
+    """For each tool used that is declared by hand, what the program's comments say of it: (tool, the shape they name).
+
+    None and "" where they say nothing that can be relied on, and where they name no shape.
+    """
+    from gclint.setup.comments import tools_in
+
+    declared = [chain.setup.tools.get(n) for n in _used(chain)]
+    by_hand = [tool is not None and not tool.declared_in.startswith("comment") for tool in declared]
+    said = tools_in(chain.program, chain.motion) if any(by_hand) and len(chain.program.comment_line) else {}
+    rows: list[tuple[Tool | None, str]] = []
+    for n, own in zip(_used(chain), by_hand):
+        tool, because = said.get(n, (None, "")) if own else (None, "")
+        rows.append((tool, tool.shape if tool is not None and "names no shape" not in because else ""))
+    return rows
+
+
+def _comment_line(chain: Chain) -> Column:
+    lines = [int(tool.declared_in.rpartition(" ")[2]) if tool else 0 for tool, _ in _comment_tools(chain)]
+    return np.where(np.array(lines, dtype=np.int64) > 0, lines, _calling_line(chain))
+
+
 TOOLS = Table(
     "tools",
     "tools the program cuts with",
@@ -108,6 +132,15 @@ TOOLS = Table(
         "line": number("", "line that calls the tool, else the line of its first cut", _calling_line),
         "declared": truth("whether the tool is declared, named in a comment or assumed",
                           lambda c: np.array([n in c.setup.tools for n in _used(c)], dtype=bool)),
+        "comment_diameter": number("mm", "diameter that the program's comments give it; 0 if they give none",
+                                   lambda c: np.array([t.diameter if t else 0.0 for t, _ in _comment_tools(c)])),
+        "comment_shape": text("shape that the program's comments name; empty if they name none",
+                              lambda c: texts([shape for _, shape in _comment_tools(c)])),
+        "comment_line": number("", "line of that comment, else the line that calls the tool", _comment_line),
+        "shape_differs": truth("whether the program's comments name another shape than is declared",
+                               lambda c: np.array([bool(shape) and tool is not None and shape != tool.shape
+                                                   for (_, shape), tool in zip(_comment_tools(c),
+                                                   (c.tool(n) for n in _used(c)))], dtype=bool)),
         "others_declared": number("", "number of tools that are declared by hand", lambda c: _by_hand(c)),
     },
     lambda c: len(_used(c)),
@@ -314,6 +347,27 @@ def _last_line(chain: Chain) -> int:
     return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
 
 
+@once
+def _heights(chain: Chain) -> tuple[float, float, float, int, int]:
+    """(highest Z of travel by rapid, lowest and highest Z of feed moves that travel, mm; rapids straight after a move
+    at feed that go down, and that go up). Infinite where there is none."""
+    m, across = chain.motion, np.hypot(chain.motion.x1 - chain.motion.x0, chain.motion.y1 - chain.motion.y0)
+    known = chain.placed & np.isfinite(m.z0)
+    named = np.isnan(across) & ((m.flags & (X_WORD | Y_WORD)) != 0)  # from a place that is not known
+    sideways = known & ((across > 0) | (m.sweep != 0) | named)
+    top, rapid = np.fmax(m.z0, m.z1), m.kind == RAPID
+    travel, feeds = top[sideways & rapid], np.flatnonzero(sideways & ~rapid)
+    behind = np.flatnonzero(rapid[1:] & ~rapid[:-1] & known[1:]) + 1 if len(m) else np.empty(0, dtype=np.int64)
+    rises = m.z1[behind] - m.z0[behind]
+    return (
+        float(travel.max()) if len(travel) else np.inf,
+        float(chain.lowest[feeds].min()) if len(feeds) else -np.inf,
+        float(top[feeds].max()) if len(feeds) else -np.inf,
+        int((rises < 0).sum()),
+        int((rises > 0).sum()),
+    )
+
+
 def _whole_time(chain: Chain) -> float:
     """At least: moves whose time is not known, such as the first from wherever the tool stands, add nothing."""
     return float(np.nansum(chain.timing.seconds) + np.nan_to_num(chain.timing.dwell))
@@ -359,6 +413,15 @@ PROGRAM = Table(
         "time_limit": number("s", "the longest time that is declared",
                              _one(lambda c: np.nan if c.setup.time_limit is None else c.setup.time_limit),
                              "`time_limit` in job.toml"),
+        "travel_z": number("mm", "highest Z of travel by rapid", _one(lambda c: _heights(c)[0])),
+        "lowest_across": number("mm", "lowest Z of moves at feed that travel in X or Y",
+                                _one(lambda c: _heights(c)[1])),
+        "highest_across": number("mm", "highest Z of moves at feed that travel in X or Y",
+                                 _one(lambda c: _heights(c)[2])),
+        "retracts_down": number("", "rapids straight after a move at feed that go down in Z",
+                                _one(lambda c: _heights(c)[3])),
+        "retracts_up": number("", "rapids straight after a move at feed that go up in Z",
+                              _one(lambda c: _heights(c)[4])),
         "last_z": number("mm", "Z of the tip at the end",
                          _one(lambda c: float(c.motion.z1[-1]) if len(c.motion) else np.nan)),
     },

@@ -68,6 +68,10 @@ SETUP: dict[str, Fact] = {
                               "`[spindle] spin_up` in shop.toml"),
     "spindle.slowest": number("rev/min", "lowest true speed of the spindle", _slowest,
                               "`[spindle] dial` or `range` in shop.toml"),
+    "spindle.low": number("rev/min", "lowest speed that can be commanded",
+                          lambda c: c.setup.spindle.low, "`[spindle] range` in shop.toml"),
+    "spindle.high": number("rev/min", "highest speed that can be commanded",
+                           lambda c: c.setup.spindle.high, "`[spindle] range` in shop.toml"),
     "spindle.mark": text("the dial mark chosen in the job; empty if none is", _mark),
     "controller.name": text("the controller card", lambda c: c.setup.controller.name),
     "controller.tool_change": text("what the controller does with M6", lambda c: c.setup.controller.tool_change, "",
@@ -168,6 +172,14 @@ def _of_tool(name: str) -> Callable[[Chain, int], Any]:
     return lambda chain, n: getattr(chain.tool(n), name, None)
 
 
+def _cone_height(chain: Chain, n: int) -> float | None:
+    """mm from the tip to where a V tool has its full diameter; None of other shapes and where its angle is unknown."""
+    tool = chain.tool(n)
+    if tool is None or tool.shape != "v" or not tool.angle or not 0 < tool.angle < 180:
+        return None
+    return float((tool.diameter - (tool.tip_diameter or 0.0)) / 2 / np.tan(np.radians(tool.angle / 2)))
+
+
 def _limit(name: str, side: str = "high") -> Callable[[Chain, int], float | None]:
     def read(chain: Chain, n: int) -> float | None:
         window = getattr(chain.windows(n), name, None)
@@ -194,6 +206,8 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         f"tool.{name}": number(unit, f"{meaning} of the tool", _gather(tool_of, _of_tool(name)), needs)
         for name, unit, meaning, needs in numbers
     }
+    made["tool.cone_height"] = number("mm", "height of a V tool from its tip to its full diameter",
+                                      _gather(tool_of, _cone_height), "`angle` of the tool in shop.toml")  # fmt: skip
     made["tool.stress_allowed"] = number("N/mm^2", "bending stress at which the tool is near to breaking",
                                          _gather(tool_of, _stress_allowed),
                                          "`made_of` of the tool in shop.toml")  # fmt: skip

@@ -19,7 +19,7 @@ from gclint.motion.table import INCH
 from gclint.setup.types import GRADES, Window
 
 MOST_LINES = 1000
-EVENT_TABLES = ("changes", "dwells", "waits")  # their rows are events
+EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 _LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 

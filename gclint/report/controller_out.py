@@ -20,6 +20,11 @@ PROGRAM_STOP = {
     "refuses": "M0 is refused: the program stops there",
     "ignores": "M0 is ignored: it runs on",
 }
+RAPIDS = {
+    "straight": "a rapid over more than one axis is straight",
+    "each-axis": "in a rapid each axis goes as fast as it can: the way is bent",
+    "not-known": "whether a rapid over more than one axis is straight is not known",
+}
 STATE_WORDS = {"does": "does", "refuses": "refuses, and stops", "ignores": "takes, and does nothing"}
 
 
@@ -88,6 +93,8 @@ def _rows(shown: Controller) -> list[tuple[str, str, str]]:
         ("dwell_unit", "dwell", f"P of G4 counts in {'seconds' if shown.dwell_unit == 's' else 'milliseconds'}"),
         ("feed_unit", "feed", f"F counts in {shown.feed_unit}"),
         ("arcs", "arcs", f"{arcs}; centres are {shown.arc_centres} unless the program says otherwise"),
+        ("rapids", "rapids", RAPIDS[shown.rapids]),
+        ("characters_per_second", "reading", _reading(shown)),
         ("resolution", "resolution", f"{figure(shown.resolution)} mm"),
         ("no_point", "no point", points[shown.no_point]),
         ("line_length", "line", f"{shown.line_length} characters at most" if shown.line_length else "of any length"),
@@ -95,6 +102,11 @@ def _rows(shown: Controller) -> list[tuple[str, str, str]]:
         ("end_required", "end", "needs M2, M30 or a closing %" if shown.end_required else "needs no end word"),
         ("start_state", "at start", ", ".join(shown.start_state) or "nothing is taken as set"),
     ]
+
+
+def _reading(shown: Controller) -> str:
+    rate = shown.characters_per_second
+    return "not known" if rate is None else f"{rate:g} characters a second at most"
 
 
 def _words(name: str) -> str:

@@ -6,6 +6,7 @@ and does nothing), each with standing and source. What a narrower name says coun
 
 from __future__ import annotations
 
+import math
 import re
 from pathlib import Path
 from typing import Literal
@@ -63,6 +64,8 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     dwell_unit: Literal["s", "ms"] = "s"
     feed_unit: Literal["mm/min", "mm/s"] = "mm/min"
     over_feed: Literal["clamps", "loses-steps", "not-known"] = "not-known"  # a feed over an axis' limit
+    rapids: Literal["straight", "each-axis", "not-known"] = "not-known"  # G0 over more than one axis
+    characters_per_second: float | None = None  # it reads at most; None: not known
     resolution: Length | None = None  # 0.001 mm
     no_point: Literal["as-written", "resolution"] = "as-written"  # what X100 means: 100 mm, or 100 x resolution
     line_length: int = 256  # characters; 0: no limit
@@ -112,6 +115,8 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         dwell_unit=card.dwell_unit,
         feed_unit=card.feed_unit,
         over_feed=card.over_feed,
+        rapids=card.rapids,
+        characters_per_second=card.characters_per_second,
         arc_tolerance=float(card.arcs.tolerance),
         arc_tolerance_inch=None if card.arcs.tolerance_inch is None else float(card.arcs.tolerance_inch),
         arc_tolerance_share=card.arcs.share,
@@ -193,6 +198,9 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
     most, tolerance = float(card.arcs.most or 0.0), float(card.arcs.tolerance)
     if 0 < most < tolerance:
         raise _wrong(text, path, ("arcs", "most"), "arcs are refused over `most`, so it cannot be under `tolerance`")
+    if card.characters_per_second is not None and not 0 < card.characters_per_second < math.inf:
+        says = "a rate is a number above 0; leave the key out if it is not known"
+        raise _wrong(text, path, ("characters_per_second",), says)
     if card.line_length < 0:
         raise _wrong(text, path, ("line_length",), "a length is 0 (no limit) or more")
     fields = tuple(f.encode_name for f in msgspec.structs.fields(ControllerCard))

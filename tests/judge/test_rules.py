@@ -31,6 +31,9 @@ NAMES = {
     "word-missing", "code-unknown", "ends-in-material", "ends-without-stop", "never-cuts", "z-zero-suspect",
     "code-ignored", "code-refused", "arc-centre-suspect", "point-missing", "units-suspect", "dwell-unit-suspect",
     "feed-unit-suspect", "program-cut-short", "work-offset-suspect",
+    "cuts-fixture", "rapid-not-straight", "end-move-low", "home-unknown", "nut-hits-stock", "v-too-deep",
+    "helix-too-tight", "speed-over-spindle", "z-counted-downward", "spindle-turns-backward", "tool-not-as-declared",
+    "tool-length-not-set", "program-stop-in-material", "reads-too-slowly",
     "compensation-left-on", "compensation-refused", "contour-too-tight", "entry-too-short",
     "internal-error", "acceptance-stale", "acceptance-unknown",
 }  # fmt: skip

@@ -1,0 +1,55 @@
+"""Facts about how far down a tool reaches: whether the nut that holds it meets the material beside it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Column
+from gclint.judge.chain import Chain, once
+from gclint.judge.finished import highest_within
+from gclint.motion.table import Motion
+from gclint.setup.numbers import model_number
+
+MOST_LOOKED = 2000  # pieces looked at, the deepest first
+
+
+@once
+def nut_contact(chain: Chain) -> Any:
+    """[pieces] mm by which the nut stands below material that is left beside the tool; 0 where it does not.
+
+    NaN where the stickout is not declared and the tool goes deeper than its flutes (else the nut is far enough away).
+    Of the nut only as much is taken as the smallest has; its own size is not declared.
+    """
+    pieces, box = chain.engagement.pieces, chain.engagement.box
+    contact = np.zeros(len(pieces))
+    if not len(pieces) or box is None or box.top is None:
+        return contact
+    number: Column = chain.motion.tool[pieces.move]
+    radius = model_number("nut_radius")
+    for tool in chain.tools:
+        declared = chain.tool(tool)
+        if declared is None:
+            continue
+        mine = number == tool
+        if declared.stickout is None:
+            flutes = declared.flute_length
+            contact[mine & (pieces.depth > (flutes if flutes is not None else np.inf))] = np.nan
+            continue
+        rows = np.flatnonzero(mine & (pieces.depth > declared.stickout))
+        for row in rows[np.argsort(-pieces.depth[rows], kind="stable")][:MOST_LOOKED].tolist():
+            x, y = _place(chain.motion, int(pieces.move[row]), float(pieces.end[row]))
+            nut = box.top - float(pieces.depth[row]) + declared.stickout
+            contact[row] = max(0.0, highest_within(chain, x, y, radius) - nut)
+    return contact
+
+
+def _place(m: Motion, move: int, share: float) -> tuple[float, float]:
+    """X and Y of a move at a share of its length, mm."""
+    if m.sweep[move] != 0 and m.plane[move] == 17:
+        dx, dy, turn = m.x0[move] - m.cu[move], m.y0[move] - m.cv[move], np.radians(share * m.sweep[move])
+        x = m.cu[move] + dx * np.cos(turn) - dy * np.sin(turn)
+        return float(x), float(m.cv[move] + dx * np.sin(turn) + dy * np.cos(turn))
+    x, y = m.x0[move] + share * (m.x1[move] - m.x0[move]), m.y0[move] + share * (m.y1[move] - m.y0[move])
+    return float(x), float(y)
