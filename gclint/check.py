@@ -89,6 +89,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.judge.judge import all_packs, judge
     from gclint.judge.places import texts_of
     from gclint.report import summary
+    from gclint.report.paper_list import paper_list
     from gclint.report.tables import Run
 
     told("judging")
@@ -100,18 +101,20 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
         *tables.cutting.assumed,
     )
+    rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     checked = Checked(
         path=name,
         lines=tables.program.lines,
         findings=judged.findings,
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, a.value, a.because) for a in dict.fromkeys(taken)),
-        tools=summary.tool_rows(tables),
-        extent_mm=summary.extent(tables.motion),
+        tools=rows,
+        extent_mm=extent,
         time_s=summary.total_time(tables.motion, tables.timing),
         units=summary.units(tables.motion),
         fingerprint=fingerprint,
         texts=texts_of(tables.program, judged.findings),
+        paper=paper_list(tables, rows, extent),
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import msgspec
 
+from gclint.judge.on_paper import PaperList
+
 SCHEMA_VERSION = "1.0"
+
 
 class Found(msgspec.Struct, frozen=True):
     """The measured value at the worst place, in the unit of the program where it is a length or a feed."""
@@ -117,7 +120,8 @@ class Extent(msgspec.Struct, frozen=True):
 class Checked(msgspec.Struct, frozen=True):
     """One program's result. `units` is "mm", "inch", "mixed" or "unstated".
 
-    `texts` holds, by line, the text of every line on which a finding stands, is worst or sets a word.
+    `texts` holds, by line, the text of every line on which a finding stands, is worst or sets a word. `paper` is None
+    where a step failed.
     """
 
     path: str
@@ -131,6 +135,7 @@ class Checked(msgspec.Struct, frozen=True):
     units: str
     fingerprint: str
     texts: dict[int, str] = {}
+    paper: PaperList | None = None
 
 
 class Document(msgspec.Struct, frozen=True):

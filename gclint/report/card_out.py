@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from gclint.report.paper import Paper
-from gclint.report.words import STANDING_WORDS, count
+from gclint.report.words import STANDING_WORDS, behind, count
 from gclint.setup.card import Material, describe, material, names
 from gclint.setup.card_proof import Doubt
 
@@ -30,6 +30,9 @@ def card(shown: Material, paper: Paper) -> None:
     paper.field("too thick", shown.thick_words)
     paper.field("too fast", shown.fast_words)
     paper.text_block("A chip that is too thin or too thick, an edge that runs too fast.")
+    if shown.good_chip:
+        good = shown.good_chip
+        paper.field("good", f"{good.looks}. It sounds like this: {good.sounds} ({behind(good.standing, good.source)})")
     rows = describe(shown)
     sources = list(dict.fromkeys(row.source for row in rows))
     paper.blank()

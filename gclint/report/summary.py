@@ -106,7 +106,7 @@ def extent(motion: Motion) -> Extent:
     here = (motion.flags & (MACHINE | HOME | OTHER_FRAME)) == 0
     low: list[float | None] = []
     high: list[float | None] = []
-    bulges = _arc_bulges(motion, here)
+    bulges = arc_bulges(motion, here)
     for axis, (start, end) in enumerate(((motion.x0, motion.x1), (motion.y0, motion.y1), (motion.z0, motion.z1))):
         reached = np.concatenate((start[here], end[here], bulges[axis]))
         reached = reached[np.isfinite(reached)]
@@ -179,7 +179,7 @@ def least(values: Column) -> float | None:
     return round(float(values.min()), 5) + 0.0 if len(values) else None
 
 
-def _arc_bulges(motion: Motion, here: Bools) -> tuple[Any, Any, Any]:
+def arc_bulges(motion: Motion, here: Bools) -> tuple[Any, Any, Any]:
     """Points where arcs touch their bounding box between their ends, per axis X, Y, Z."""
     reached: tuple[list[Any], list[Any], list[Any]] = ([], [], [])
     arcs = here & ((motion.kind == ARC_CW) | (motion.kind == ARC_CCW))

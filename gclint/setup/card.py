@@ -113,6 +113,15 @@ class Force(Row, frozen=True):
     high: Pressure | None = None
 
 
+class GoodChip(Row, frozen=True):
+    """What a person at the machine sees and hears while the cut goes well."""
+
+    looks: str
+    sounds: str
+    standing: Standing
+    source: str
+
+
 class Card(Row, frozen=True):
     """One material card as its file is written."""
 
@@ -136,6 +145,7 @@ class Card(Row, frozen=True):
     plunge: Plunge | None = None
     depth: Depth | None = None
     force: Force | None = None
+    good_chip: GoodChip | None = None
     chip_of: Annotated[dict[Operation, tuple[ChipRow, ...]], OPERATION_NAMES] = {}
 
 
@@ -174,6 +184,7 @@ class Material(Struct, frozen=True):
     force: Force | None
     aliases: tuple[str, ...] = ()
     path: str = ""
+    good_chip: GoodChip | None = None
     chip_of: dict[str, tuple[ChipRow, ...]] = {}  # windows of single operations, in place of `chip`; of drills "drill"
 
 
@@ -291,6 +302,7 @@ def _material(card: Card, path: str) -> Material:
         force=card.force,
         aliases=card.aliases,
         path=path,
+        good_chip=card.good_chip,
         chip_of={str(operation): rows for operation, rows in card.chip_of.items()},
     )
 

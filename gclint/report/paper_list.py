@@ -1,0 +1,325 @@
+"""The paper list: what must be known at the machine, worked out once for the sheet, the page and the JSON."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from gclint.columns import Column, Floats, Longs
+from gclint.judge.finding import Extent, ToolRow
+from gclint.judge.on_paper import GoodChip, PaperList, PaperTool, ProgramStop, Restart, Sides, Zero
+from gclint.motion.restart import RestartLine, restart_lines
+from gclint.motion.table import EVENT, RAPID, Motion
+from gclint.program.table import Program, decode
+from gclint.report import summary
+from gclint.report.tables import Tables
+from gclint.report.tool_facts import described, dial_marks
+from gclint.setup.card import Material
+from gclint.setup.types import Setup, Stock, Tool
+
+MOST_STOPS = 40
+MOST_RESTARTS = 12  # as many as a person can use; the first of each tool, the others spread over the time
+SAME_PLACE = 0.1  # mm; a zero this near a corner of the blank is meant to lie on it
+NEVER_ABOVE = "the tool is never above the stock between two cuts at a place that is known"
+LONGEST_COMMENT = 120  # characters
+WAITS = {EVENT["stop"]: "M0", EVENT["optional-stop"]: "M1", EVENT["pallet-stop"]: "M60"}
+
+
+def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> PaperList:
+    """`rows` and `extent` are those of `gclint.report.summary`."""
+    setup, motion, box = tables.setup, tables.motion, tables.engagement.box or tables.setup.stock
+    passed = _passed(tables)
+    bottom = box.bottom if box else None
+    top = box.top if box else None
+    found, why = restart_lines(tables.program, motion, top, setup.controller.tool_change in ("does", "stops"))
+    chosen = _spread(found, passed)
+    material = setup.material if isinstance(setup.material, Material) else None
+    tools = tuple(
+        _tool(tables, number, row) for number, row in zip(summary.order_of_use(motion), rows)
+    )
+    marks = {number: tool.dial_marks for number, tool in zip(summary.order_of_use(motion), tools)}
+    stops = _stops(tables.program, motion, setup, passed, marks)
+    low, high = extent.min[2], extent.max[2]
+    declared = setup.stock is not None and setup.stock.declared
+    thickness = box.top - box.bottom if box and box.top is not None and box.bottom is not None else None
+    return PaperList(
+        zero=_zero(setup, box, bottom),
+        blank=_sides(box.x, box.y) if box else None,
+        blank_assumed=not (declared and setup.stock is not None and setup.stock.placed),
+        tip=_sides((extent.min[0], extent.max[0]), (extent.min[1], extent.max[1])),
+        cut=_cut(tables),
+        thickness_mm=_rounded(thickness),
+        lowest_z_mm=low,
+        lowest_above_table_mm=_rounded(low - bottom) if low is not None and bottom is not None else None,
+        highest_z_mm=high,
+        tools=tools,
+        stops=stops[:MOST_STOPS],
+        stops_left_out=max(0, len(stops) - MOST_STOPS),
+        restarts=tuple(_restart(each, setup, passed) for each in chosen),
+        restarts_left_out=len(found) - len(chosen),
+        no_restart=why if why or found else NEVER_ABOVE,
+        material=material.title if material else "",
+        good_chip=_good_chip(material),
+        tick=_boxes(tables, tools, thickness),
+    )
+
+
+def _passed(tables: Tables) -> Floats:
+    """[moves + 1] seconds from the start; legs of unknown length have no time to sum."""
+    m, seconds = tables.motion, tables.timing.seconds.astype(np.float64)
+    return np.concatenate(([0.0], np.cumsum(np.where(np.isfinite(m.length) & (m.length > 0), seconds, 0.0))))
+
+
+def _zero(setup: Setup, box: Stock | None, bottom: float | None) -> Zero:
+    corner = "not-known"
+    if setup.stock is not None and setup.stock.placed and box is not None and box.x is not None and box.y is not None:
+        corner = _corner(_end(box.x, "left", "right"), _end(box.y, "front", "back"))
+    height = setup.z_zero if isinstance(setup.z_zero, str) else "not-declared"
+    if isinstance(setup.z_zero, float):
+        height = "above-table"
+    return Zero(corner, height, _rounded(-bottom) if bottom is not None else None)
+
+
+def _end(span: tuple[float, float], low: str, high: str) -> str:
+    if abs(span[0]) <= SAME_PLACE:
+        return low
+    if abs(span[1]) <= SAME_PLACE:
+        return high
+    if abs(span[0] + span[1]) <= 2 * SAME_PLACE:
+        return "centre"
+    return "inside" if span[0] < 0 < span[1] else "outside"
+
+
+def _corner(across: str, along: str) -> str:
+    ends = {"left", "right", "front", "back"}
+    if across in ends and along in ends:
+        return f"{along}-{across}"
+    if "outside" in (across, along):
+        return "outside"
+    if across == along == "centre":
+        return "centre"
+    return "edge" if {across, along} & ends else "inside"
+
+
+def _sides(x: tuple[float | None, float | None] | None, y: tuple[float | None, float | None] | None) -> Sides | None:
+    if x is None or y is None or None in (*x, *y):
+        return None
+    left, right, front, back = (round(float(v or 0.0), 3) + 0.0 for v in (*x, *y))
+    return Sides(-left + 0.0, right, -front + 0.0, back)
+
+
+def _cut(tables: Tables) -> Sides | None:
+    """Box of the tool's rim over the feed moves that meet material."""
+    m, pieces = tables.motion, tables.engagement.pieces
+    touched = np.zeros(len(m), dtype=bool)
+    touched[pieces.move] = True
+    rows = np.flatnonzero(touched & (m.kind != RAPID))
+    if not len(rows):
+        return None
+    radius = np.zeros(len(rows))
+    for number in np.unique(m.tool[rows]).tolist():
+        tool = tables.setup.tools.get(number)
+        radius[m.tool[rows] == number] = tool.diameter / 2 if tool else 0.0
+    spans: list[tuple[float, float]] = []
+    bulges = summary.arc_bulges(m, touched & (m.kind != RAPID))
+    wide = float(radius.max())
+    for axis, (start, end) in enumerate(((m.x0, m.x1), (m.y0, m.y1))):
+        low = [np.nanmin(np.fmin(start[rows], end[rows]) - radius)]
+        high = [np.nanmax(np.fmax(start[rows], end[rows]) + radius)]
+        if len(bulges[axis]):
+            low.append(bulges[axis].min() - wide)
+            high.append(bulges[axis].max() + wide)
+        spans.append((float(min(low)), float(max(high))))
+    return _sides(*spans) if all(math.isfinite(v) for span in spans for v in span) else None
+
+
+def _tool(tables: Tables, number: int, row: ToolRow) -> PaperTool:
+    m, tool = tables.motion, tables.setup.tools.get(number)
+    moves = np.flatnonzero(m.tool == number)
+    timed = moves[np.isfinite(m.length[moves]) & (m.length[moves] > 0)]
+    seconds = float(tables.timing.seconds[timed].sum(dtype=np.float64))
+    return PaperTool(
+        tool=row.tool,
+        name=row.name,
+        described=described(tool, summary.units(m) == "inch"),
+        stickout_mm=float(tool.stickout) if tool and tool.stickout is not None else None,
+        dial_marks=dial_marks(tables.setup, row.true_speed_rpm),
+        set_speed_rpm=row.set_speed_rpm,
+        first_line=int(m.line[moves[0]]),
+        time_s=round(seconds, 1) if math.isfinite(seconds) else None,
+    )
+
+
+# stops
+
+
+def _stops(
+    program: Program, m: Motion, setup: Setup, passed: Floats, marks: dict[int, tuple[str, ...]]
+) -> tuple[ProgramStop, ...]:
+    """Program stops and tool changes; those with no move between them are one."""
+    changes = m.event_kind == EVENT["change"]
+    if not changes.any() and (m.tool >= 0).any():
+        changes = m.event_kind == EVENT["select"]  # each T puts its tool in
+    events = np.flatnonzero(changes | np.isin(m.event_kind, list(WAITS)))
+    made = []
+    tool = -2
+    for rows in _together(m, events):
+        kinds = [int(kind) for kind in m.event_kind[rows]]
+        changed = [_wanted(m, row) for row, kind in zip(rows.tolist(), kinds) if kind not in WAITS]
+        goes_in = changed[-1] if changed and changed[-1] != tool else None
+        if goes_in is None and not set(kinds) & set(WAITS):
+            continue  # the same tool called again
+        tool = tool if goes_in is None else goes_in
+        made.append(_stop(program, m, setup, passed, rows, goes_in, marks.get(tool, ())))
+    return tuple(made)
+
+
+def _wanted(m: Motion, row: int) -> int:
+    """The tool that the program wants at a change: a controller that passes over M6 keeps the one it has."""
+    selected = np.flatnonzero(m.event_kind[: row + 1] == EVENT["select"])
+    return int(m.event_value[selected[-1] if len(selected) else row])
+
+
+def _together(m: Motion, events: Longs) -> list[Column]:
+    cuts = np.flatnonzero(np.diff(m.event_move[events]) != 0) + 1
+    return [rows for rows in np.split(events, cuts) if len(rows)]
+
+
+def _stop(
+    program: Program, m: Motion, setup: Setup, passed: Floats, rows: Column, goes_in: int | None,
+    marks: tuple[str, ...],
+) -> ProgramStop:
+    controller = setup.controller
+    kinds = [int(kind) for kind in m.event_kind[rows]]
+    words = [WAITS.get(kind, "M6" if kind == EVENT["change"] else "T") for kind in kinds]
+    halts = controller.program_stop in ("stops", "stops-spindle")
+    waits = (halts and any(kind in WAITS for kind in kinds)) or (
+        goes_in is not None and controller.tool_change in ("does", "stops")
+    )
+    line, move = int(m.event_line[rows[-1]]), int(m.event_move[rows[0]])
+    first = goes_in is not None and not (m.kind[:move] != RAPID).any()
+    says = next((text for row in rows.tolist() if (text := comment_beside(program, int(m.event_line[row])))), "")
+    known = setup.tools.get(goes_in) if goes_in is not None else None
+    return ProgramStop(
+        line=line,
+        words=" ".join(dict.fromkeys(words)),
+        waits=waits,
+        tool=None if goes_in is None or goes_in < 0 else goes_in,
+        time_s=_rounded(float(passed[move]), 1),
+        says=says,
+        do=tuple(_to_do(setup, kinds, waits, first, goes_in, known, marks, says)),
+    )
+
+
+def _to_do(
+    setup: Setup, kinds: list[int], waits: bool, first: bool, goes_in: int | None, tool: Tool | None,
+    marks: tuple[str, ...], says: str,
+) -> list[str]:
+    """What the person does there, in the order of doing it."""
+    do: list[str] = []
+    controller, by_hand = setup.controller, setup.spindle.started == "by-hand"
+    if goes_in is not None and not first and not waits:
+        do.append(
+            "This machine does not wait here. Do not run past this line before the tool is changed: stop the program "
+            "by hand, or run each tool from a file of its own."
+        )
+    elif EVENT["optional-stop"] in kinds and goes_in is None:
+        do.append("The machine waits here only if its switch for optional stops is on.")
+    elif goes_in is None and not waits:
+        do.append("This machine does not wait here, although the program asks it to.")
+    if goes_in is not None:
+        called = tool.called if tool else f"tool {goes_in}" if goes_in >= 0 else "the tool"
+        out = f", {_short(tool.stickout)} mm out of the nut" if tool and tool.stickout else ""
+        do.append(f"{'Have' if first else 'Put'} {called} in{out}. Set Z zero with it; leave X and Y as they are.")
+        if setup.spindle.kind == "dial":
+            do.append(f"Set the dial to {marks[0]}." if len(marks) == 1 else "Set the dial: this sheet knows no mark.")
+        if by_hand:
+            do.append("Start the spindle by hand and let it come up to speed before you go on.")
+    elif waits:
+        if not says:
+            do.append("The program does not say what to do here: find out before you start it.")
+        turns = "stands still" if controller.program_stop == "stops-spindle" and not by_hand else "goes on turning"
+        do.append(f"The spindle {turns} while the machine waits.")
+    return do
+
+
+def comment_beside(program: Program, line: int) -> str:
+    """The comment on a line, else the one on the line before it if that holds nothing else; "" if there is none."""
+    text = _comment_on(program, line)
+    at = int(np.searchsorted(program.block_line, line - 1))
+    alone = not (at < len(program.block_line) and program.block_line[at] == line - 1)
+    return text or (_comment_on(program, line - 1) if alone else "")
+
+
+def _comment_on(program: Program, line: int) -> str:
+    row = int(np.searchsorted(program.comment_line, line))
+    if row >= len(program.comment_line) or program.comment_line[row] != line:
+        return ""
+    start, end = int(program.comment_start[row]), int(program.comment_end[row])
+    said = " ".join(decode(program.data[start : min(end, start + 4 * LONGEST_COMMENT)]).split())
+    shown = "".join(c if c.isprintable() else "?" for c in said)
+    return shown if len(shown) <= LONGEST_COMMENT else f"{shown[: LONGEST_COMMENT - 3]}..."
+
+
+# restarts
+
+
+def _spread(found: tuple[RestartLine, ...], passed: Floats) -> list[RestartLine]:
+    """The first of each tool, then those that lie nearest to equal steps of time, in the order of the program."""
+    if len(found) <= MOST_RESTARTS:
+        return list(found)
+    at = np.array([passed[each.move] for each in found])
+    at = np.where(np.isfinite(at), at, np.arange(len(found)))
+    chosen = {next(n for n, each in enumerate(found) if each.tool == tool) for tool in {e.tool for e in found}}
+    chosen = set(sorted(chosen)[:MOST_RESTARTS])
+    for goal in np.linspace(at[0], at[-1], MOST_RESTARTS):
+        if len(chosen) < MOST_RESTARTS:
+            chosen.add(int(np.argmin(np.abs(at - goal))))
+    return [found[n] for n in sorted(chosen)]
+
+
+def _restart(each: RestartLine, setup: Setup, passed: Floats) -> Restart:
+    left = float(passed[-1] - passed[each.move])
+    return Restart(
+        line=each.line,
+        tool=summary.number_of(each.tool, setup),
+        start_mm=(round(each.start[0], 4), round(each.start[1], 4), round(each.start[2], 4)),
+        words=each.words,
+        left_s=_rounded(left, 1),
+    )
+
+
+# what to see and hear, what to tick
+
+
+def _good_chip(material: Material | None) -> GoodChip | None:
+    said = material.good_chip if material else None
+    return GoodChip(said.looks, said.sounds, said.standing, said.source) if said else None
+
+
+def _boxes(tables: Tables, tools: tuple[PaperTool, ...], thickness: float | None) -> tuple[str, ...]:
+    setup = tables.setup
+    boxes = [f"thickness measured (taken as {_short(thickness)} mm)" if thickness else "thickness measured"]
+    marks = list(dict.fromkeys(mark for tool in tools for mark in tool.dial_marks))
+    if len(marks) == 1:
+        boxes.append(f"dial set to {marks[0]}")
+    elif setup.spindle.kind == "dial":
+        boxes.append(f"dial set for each tool ({', '.join(marks)})" if marks else "dial set (mark not known)")
+    boxes.append("X and Y zero set")
+    boxes.append("Z zero set with the first tool")
+    if setup.hold.by:
+        boxes.append(f"held by {setup.hold.by}, looked at")
+    else:
+        boxes.append("blank held, clamps out of the way")
+    boxes.append("fingerprint compared")
+    boxes.append("initials")
+    return tuple(boxes)
+
+
+def _rounded(value: float | None, digits: int = 3) -> float | None:
+    return None if value is None or not math.isfinite(value) else round(value, digits) + 0.0
+
+
+def _short(value: float | None) -> str:
+    return "?" if value is None else f"{value:.2f}".rstrip("0").rstrip(".")
