@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from gclint.report.tables import Run
 
 GRADES = ("halt", "change", "consider")
-FORMS = ("text", "json", "sarif", "junit")
+FORMS = ("text", "json", "sarif", "junit", "page")
 FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
 
 
@@ -23,7 +23,7 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @click.argument("programs", nargs=-1, metavar="PROGRAM...")
 @declarations
 @click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
-@click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
+@click.option("--out", metavar="FILE", help="Write to a file instead of the screen; several pages: to a folder.")
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
 def check(
     programs: tuple[str, ...],
@@ -44,8 +44,9 @@ def check(
           --tool "1: flat 3.175mm 2fl down-cut" --stock "120 x 80 x 18 mm at 0 0"
     With shop.toml and job.toml beside the program, or in a folder above:
       gclint check tide-dial.nc
-    For another program to read:
+    For another program to read, and to look at:
       gclint check tide-dial.nc --as json --out tide-dial.json
+      gclint check tide-dial.nc --as page --out tide-dial.html
 
     Findings come in three grades: "halt" (do not run this), "change" (will cut badly or wear), "consider". Every
     number it judges by has a source; what was assumed and what could not be judged is listed.
@@ -62,6 +63,10 @@ def check(
 
     options = options_of(material, tools, stock, shop, job, fail_at)
     names = programs_in(programs or declared_programs(options))
+    if form == "page":
+        from gclint.cli.pages import page_target
+
+        out = page_target(out, len(names))
     refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
     report = _writer(form, out)
     problems: list[str] = []
@@ -99,6 +104,10 @@ def _writer(form: str, out: str | None) -> Writer:
         from gclint.report.junit_out import Junit
 
         return Junit()
+    if form == "page":
+        from gclint.cli.pages import Pages
+
+        return Pages(out)
     return _Json() if form == "json" else _Sheets(out)
 
 

@@ -1,0 +1,4692 @@
+"use strict";(()=>{function xn(e,t){return e==null||t==null?NaN:e<t?-1:e>t?1:e>=t?0:NaN}function Cr(e,t){return e==null||t==null?NaN:t<e?-1:t>e?1:t>=e?0:NaN}function Qo(e){let t,n,i;e.length!==2?(t=xn,n=(a,l)=>xn(e(a),l),i=(a,l)=>e(a)-l):(t=e===xn||e===Cr?e:C3,n=e,i=e);function r(a,l,c=0,u=a.length){if(c<u){if(t(l,l)!==0)return u;do{let h=c+u>>>1;n(a[h],l)<0?c=h+1:u=h}while(c<u)}return c}function s(a,l,c=0,u=a.length){if(c<u){if(t(l,l)!==0)return u;do{let h=c+u>>>1;n(a[h],l)<=0?c=h+1:u=h}while(c<u)}return c}function o(a,l,c=0,u=a.length){let h=r(a,l,c,u-1);return h>c&&i(a[h-1],l)>-i(a[h],l)?h-1:h}return{left:r,center:o,right:s}}function C3(){return 0}function uv(e){return e===null?NaN:+e}function*R3(e,t){if(t===void 0)for(let n of e)n!=null&&(n=+n)>=n&&(yield n);else{let n=-1;for(let i of e)(i=t(i,++n,e))!=null&&(i=+i)>=i&&(yield i)}}var fv=Qo(xn),ta=fv.right,ak=fv.left,lk=Qo(uv).center;var ck=hv(dv),uk=hv(P3);function hv(e){return function(t,n,i=n){if(!((n=+n)>=0))throw new RangeError("invalid rx");if(!((i=+i)>=0))throw new RangeError("invalid ry");let{data:r,width:s,height:o}=t;if(!((s=Math.floor(s))>=0))throw new RangeError("invalid width");if(!((o=Math.floor(o!==void 0?o:r.length/s))>=0))throw new RangeError("invalid height");if(!s||!o||!n&&!i)return t;let a=n&&e(n),l=i&&e(i),c=r.slice();return a&&l?(Zo(a,c,r,s,o),Zo(a,r,c,s,o),Zo(a,c,r,s,o),Jo(l,r,c,s,o),Jo(l,c,r,s,o),Jo(l,r,c,s,o)):a?(Zo(a,r,c,s,o),Zo(a,c,r,s,o),Zo(a,r,c,s,o)):l&&(Jo(l,r,c,s,o),Jo(l,c,r,s,o),Jo(l,r,c,s,o)),t}}function Zo(e,t,n,i,r){for(let s=0,o=i*r;s<o;)e(t,n,s,s+=i,1)}function Jo(e,t,n,i,r){for(let s=0,o=i*r;s<i;++s)e(t,n,s,s+o,i)}function P3(e){let t=dv(e);return(n,i,r,s,o)=>{r<<=2,s<<=2,o<<=2,t(n,i,r+0,s+0,o),t(n,i,r+1,s+1,o),t(n,i,r+2,s+2,o),t(n,i,r+3,s+3,o)}}function dv(e){let t=Math.floor(e);if(t===e)return I3(e);let n=e-t,i=2*e+1;return(r,s,o,a,l)=>{if(!((a-=l)>=o))return;let c=t*s[o],u=l*t,h=u+l;for(let f=o,d=o+u;f<d;f+=l)c+=s[Math.min(a,f)];for(let f=o,d=a;f<=d;f+=l)c+=s[Math.min(a,f+u)],r[f]=(c+n*(s[Math.max(o,f-h)]+s[Math.min(a,f+h)]))/i,c-=s[Math.max(o,f-u)]}}function I3(e){let t=2*e+1;return(n,i,r,s,o)=>{if(!((s-=o)>=r))return;let a=e*i[r],l=o*e;for(let c=r,u=r+l;c<u;c+=o)a+=i[Math.min(s,c)];for(let c=r,u=s;c<=u;c+=o)a+=i[Math.min(s,c+l)],n[c]=a/t,a-=i[Math.max(r,c-l)]}}function Xp(e,t){let n=0;if(t===void 0)for(let i of e)i!=null&&(i=+i)>=i&&++n;else{let i=-1;for(let r of e)(r=t(r,++i,e))!=null&&(r=+r)>=r&&++n}return n}function L3(e){return e.length|0}function D3(e){return!(e>0)}function N3(e){return typeof e!="object"||"length"in e?e:Array.from(e)}function U3(e){return t=>e(...t)}function pv(...e){let t=typeof e[e.length-1]=="function"&&U3(e.pop());e=e.map(N3);let n=e.map(L3),i=e.length-1,r=new Array(i+1).fill(0),s=[];if(i<0||n.some(D3))return s;for(;;){s.push(r.map((a,l)=>e[l][a]));let o=i;for(;++r[o]===n[o];){if(o===0)return t?s.map(t):s;r[o--]=0}}}function mv(e,t){var n=0,i=0;return Float64Array.from(e,t===void 0?r=>n+=+r||0:r=>n+=+t(r,i++,e)||0)}function qp(e,t){let n=0,i,r=0,s=0;if(t===void 0)for(let o of e)o!=null&&(o=+o)>=o&&(i=o-r,r+=i/++n,s+=i*(o-r));else{let o=-1;for(let a of e)(a=t(a,++o,e))!=null&&(a=+a)>=a&&(i=a-r,r+=i/++n,s+=i*(a-r))}if(n>1)return s/(n-1)}function Yp(e,t){let n=qp(e,t);return n&&Math.sqrt(n)}function un(e,t){let n,i;if(t===void 0)for(let r of e)r!=null&&(n===void 0?r>=r&&(n=i=r):(n>r&&(n=r),i<r&&(i=r)));else{let r=-1;for(let s of e)(s=t(s,++r,e))!=null&&(n===void 0?s>=s&&(n=i=s):(n>s&&(n=s),i<s&&(i=s)))}return[n,i]}var fi=class{constructor(){this._partials=new Float64Array(32),this._n=0}add(t){let n=this._partials,i=0;for(let r=0;r<this._n&&r<32;r++){let s=n[r],o=t+s,a=Math.abs(t)<Math.abs(s)?t-(o-s):s-(o-t);a&&(n[i++]=a),t=o}return n[i]=t,this._n=i+1,this}valueOf(){let t=this._partials,n=this._n,i,r,s,o=0;if(n>0){for(o=t[--n];n>0&&(i=o,r=t[--n],o=i+r,s=r-(o-i),!s););n>0&&(s<0&&t[n-1]<0||s>0&&t[n-1]>0)&&(r=s*2,i=o+r,r==i-o&&(o=i))}return o}};var hi=class extends Map{constructor(t,n=_v){if(super(),Object.defineProperties(this,{_intern:{value:new Map},_key:{value:n}}),t!=null)for(let[i,r]of t)this.set(i,r)}get(t){return super.get(Wp(this,t))}has(t){return super.has(Wp(this,t))}set(t,n){return super.set(gv(this,t),n)}delete(t){return super.delete(yv(this,t))}},tr=class extends Set{constructor(t,n=_v){if(super(),Object.defineProperties(this,{_intern:{value:new Map},_key:{value:n}}),t!=null)for(let i of t)this.add(i)}has(t){return super.has(Wp(this,t))}add(t){return super.add(gv(this,t))}delete(t){return super.delete(yv(this,t))}};function Wp({_intern:e,_key:t},n){let i=t(n);return e.has(i)?e.get(i):n}function gv({_intern:e,_key:t},n){let i=t(n);return e.has(i)?e.get(i):(e.set(i,n),n)}function yv({_intern:e,_key:t},n){let i=t(n);return e.has(i)&&(n=e.get(i),e.delete(i)),n}function _v(e){return e!==null&&typeof e=="object"?e.valueOf():e}function $p(e){return e}function Qs(e,...t){return Zp(e,$p,$p,t)}function Rr(e,t,...n){return Zp(e,$p,t,n)}function xv(e,t,...n){return Zp(e,Array.from,t,n)}function Zp(e,t,n,i){return(function r(s,o){if(o>=i.length)return n(s);let a=new hi,l=i[o++],c=-1;for(let u of s){let h=l(u,++c,s),f=a.get(h);f?f.push(u):a.set(h,[u])}for(let[u,h]of a)a.set(u,r(h,o));return t(a)})(e,0)}function F3(e,t){return Array.from(t,n=>e[n])}function Ko(e,...t){if(typeof e[Symbol.iterator]!="function")throw new TypeError("values is not iterable");e=Array.from(e);let[n]=t;if(n&&n.length!==2||t.length>1){let i=Uint32Array.from(e,(r,s)=>s);return t.length>1?(t=t.map(r=>e.map(r)),i.sort((r,s)=>{for(let o of t){let a=Tu(o[r],o[s]);if(a)return a}})):(n=e.map(n),i.sort((r,s)=>Tu(n[r],n[s]))),F3(e,i)}return e.sort(vv(n))}function vv(e=xn){if(e===xn)return Tu;if(typeof e!="function")throw new TypeError("compare is not a function");return(t,n)=>{let i=e(t,n);return i||i===0?i:(e(n,n)===0)-(e(t,t)===0)}}function Tu(e,t){return(e==null||!(e>=e))-(t==null||!(t>=t))||(e<t?-1:e>t?1:0)}function Au(e,t,n){return(t.length!==2?Ko(Rr(e,t,n),(([i,r],[s,o])=>xn(r,o)||xn(i,s))):Ko(Qs(e,n),(([i,r],[s,o])=>t(r,o)||xn(i,s)))).map(([i])=>i)}var O3=Array.prototype,fk=O3.slice;var B3=Math.sqrt(50),k3=Math.sqrt(10),z3=Math.sqrt(2);function Eu(e,t,n){let i=(t-e)/Math.max(0,n),r=Math.floor(Math.log10(i)),s=i/Math.pow(10,r),o=s>=B3?10:s>=k3?5:s>=z3?2:1,a,l,c;return r<0?(c=Math.pow(10,-r)/o,a=Math.round(e*c),l=Math.round(t*c),a/c<e&&++a,l/c>t&&--l,c=-c):(c=Math.pow(10,r)*o,a=Math.round(e/c),l=Math.round(t/c),a*c<e&&++a,l*c>t&&--l),l<a&&.5<=n&&n<2?Eu(e,t,n*2):[a,l,c]}function hs(e,t,n){if(t=+t,e=+e,n=+n,!(n>0))return[];if(e===t)return[e];let i=t<e,[r,s,o]=i?Eu(t,e,n):Eu(e,t,n);if(!(s>=r))return[];let a=s-r+1,l=new Array(a);if(i)if(o<0)for(let c=0;c<a;++c)l[c]=(s-c)/-o;else for(let c=0;c<a;++c)l[c]=(s-c)*o;else if(o<0)for(let c=0;c<a;++c)l[c]=(r+c)/-o;else for(let c=0;c<a;++c)l[c]=(r+c)*o;return l}function jo(e,t,n){return t=+t,e=+e,n=+n,Eu(e,t,n)[2]}function Nl(e,t,n){t=+t,e=+e,n=+n;let i=t<e,r=i?jo(t,e,n):jo(e,t,n);return(i?-1:1)*(r<0?1/-r:r)}function bv(e){return Math.max(1,Math.ceil(Math.log(Xp(e))/Math.LN2)+1)}function Cn(e,t){let n;if(t===void 0)for(let i of e)i!=null&&(n<i||n===void 0&&i>=i)&&(n=i);else{let i=-1;for(let r of e)(r=t(r,++i,e))!=null&&(n<r||n===void 0&&r>=r)&&(n=r)}return n}function Mv(e,t){let n,i=-1,r=-1;if(t===void 0)for(let s of e)++r,s!=null&&(n<s||n===void 0&&s>=s)&&(n=s,i=r);else for(let s of e)(s=t(s,++r,e))!=null&&(n<s||n===void 0&&s>=s)&&(n=s,i=r);return i}function di(e,t){let n;if(t===void 0)for(let i of e)i!=null&&(n>i||n===void 0&&i>=i)&&(n=i);else{let i=-1;for(let r of e)(r=t(r,++i,e))!=null&&(n>r||n===void 0&&r>=r)&&(n=r)}return n}function Sv(e,t){let n,i=-1,r=-1;if(t===void 0)for(let s of e)++r,s!=null&&(n>s||n===void 0&&s>=s)&&(n=s,i=r);else for(let s of e)(s=t(s,++r,e))!=null&&(n>s||n===void 0&&s>=s)&&(n=s,i=r);return i}function wv(e,t,n=0,i=1/0,r){if(t=Math.floor(t),n=Math.floor(Math.max(0,n)),i=Math.floor(Math.min(e.length-1,i)),!(n<=t&&t<=i))return e;for(r=r===void 0?Tu:vv(r);i>n;){if(i-n>600){let l=i-n+1,c=t-n+1,u=Math.log(l),h=.5*Math.exp(2*u/3),f=.5*Math.sqrt(u*h*(l-h)/l)*(c-l/2<0?-1:1),d=Math.max(n,Math.floor(t-c*h/l+f)),m=Math.min(i,Math.floor(t+(l-c)*h/l+f));wv(e,t,d,m,r)}let s=e[t],o=n,a=i;for(Dl(e,n,t),r(e[i],s)>0&&Dl(e,n,i);o<a;){for(Dl(e,o,a),++o,--a;r(e[o],s)<0;)++o;for(;r(e[a],s)>0;)--a}r(e[n],s)===0?Dl(e,n,a):(++a,Dl(e,a,i)),a<=t&&(n=a+1),t<=a&&(i=a-1)}return e}function Dl(e,t,n){let i=e[t];e[t]=e[n],e[n]=i}function Jp(e,t=xn){let n,i=!1;if(t.length===1){let r;for(let s of e){let o=t(s);(i?xn(o,r)>0:xn(o,o)===0)&&(n=s,r=o,i=!0)}}else for(let r of e)(i?t(r,n)>0:t(r,r)===0)&&(n=r,i=!0);return n}function Ar(e,t,n){if(e=Float64Array.from(R3(e,n)),!(!(i=e.length)||isNaN(t=+t))){if(t<=0||i<2)return di(e);if(t>=1)return Cn(e);var i,r=(i-1)*t,s=Math.floor(r),o=Cn(wv(e,s).subarray(0,s+1)),a=di(e.subarray(s+1));return o+(a-o)*(r-s)}}function Tv(e,t,n=uv){if(!(!(i=e.length)||isNaN(t=+t))){if(t<=0||i<2)return+n(e[0],0,e);if(t>=1)return+n(e[i-1],i-1,e);var i,r=(i-1)*t,s=Math.floor(r),o=+n(e[s],s,e),a=+n(e[s+1],s+1,e);return o+(a-o)*(r-s)}}function Ev(e,t,n){let i=Xp(e),r=Ar(e,.75)-Ar(e,.25);return i&&r?Math.ceil((n-t)/(2*r*Math.pow(i,-1/3))):1}function Kp(e,t,n){let i=Xp(e),r=Yp(e);return i&&r?Math.ceil((n-t)*Math.cbrt(i)/(3.49*r)):1}function Av(e,t){let n=0,i=0;if(t===void 0)for(let r of e)r!=null&&(r=+r)>=r&&(++n,i+=r);else{let r=-1;for(let s of e)(s=t(s,++r,e))!=null&&(s=+s)>=s&&(++n,i+=s)}if(n)return i/n}function Ul(e,t){return Ar(e,.5,t)}function*G3(e){for(let t of e)yield*t}function jp(e){return Array.from(G3(e))}function Cv(e,t){let n=new hi;if(t===void 0)for(let s of e)s!=null&&s>=s&&n.set(s,(n.get(s)||0)+1);else{let s=-1;for(let o of e)(o=t(o,++s,e))!=null&&o>=o&&n.set(o,(n.get(o)||0)+1)}let i,r=0;for(let[s,o]of n)o>r&&(r=o,i=s);return i}function Rv(e,t=V3){let n=[],i,r=!1;for(let s of e)r&&n.push(t(i,s)),i=s,r=!0;return n}function V3(e,t){return[e,t]}function ea(e,t,n){e=+e,t=+t,n=(r=arguments.length)<2?(t=e,e=0,1):r<3?1:+n;for(var i=-1,r=Math.max(0,Math.ceil((t-e)/n))|0,s=new Array(r);++i<r;)s[i]=e+i*n;return s}var hk=H3(Math.random);function H3(e){return function(n,i=0,r=n.length){let s=r-(i=+i);for(;s;){let o=e()*s--|0,a=n[s+i];n[s+i]=n[o+i],n[o+i]=a}return n}}function Di(e,t){let n=0;if(t===void 0)for(let i of e)(i=+i)&&(n+=i);else{let i=-1;for(let r of e)(r=+t(r,++i,e))&&(n+=r)}return n}function na(e){if(typeof e[Symbol.iterator]!="function")throw new TypeError("values is not iterable");return Array.from(e).reverse()}function W3(e){return e}var Qp=1,tm=2,em=3,Cu=4,Pv=1e-6;function $3(e){return"translate("+e+",0)"}function X3(e){return"translate(0,"+e+")"}function q3(e){return t=>+e(t)}function Y3(e,t){return t=Math.max(0,e.bandwidth()-t*2)/2,e.round()&&(t=Math.round(t)),n=>+e(n)+t}function Z3(){return!this.__axis}function J3(e,t){var n=[],i=null,r=null,s=6,o=6,a=3,l=typeof window<"u"&&window.devicePixelRatio>1?0:.5,c=e===Qp||e===Cu?-1:1,u=e===Cu||e===tm?"x":"y",h=e===Qp||e===em?$3:X3;function f(d){var m=i??(t.ticks?t.ticks.apply(t,n):t.domain()),y=r??(t.tickFormat?t.tickFormat.apply(t,n):W3),p=Math.max(s,0)+a,g=t.range(),x=+g[0]+l,M=+g[g.length-1]+l,v=(t.bandwidth?Y3:q3)(t.copy(),l),w=d.selection?d.selection():d,b=w.selectAll(".domain").data([null]),_=w.selectAll(".tick").data(m,t).order(),S=_.exit(),A=_.enter().append("g").attr("class","tick"),C=_.select("line"),R=_.select("text");b=b.merge(b.enter().insert("path",".tick").attr("class","domain").attr("stroke","currentColor")),_=_.merge(A),C=C.merge(A.append("line").attr("stroke","currentColor").attr(u+"2",c*s)),R=R.merge(A.append("text").attr("fill","currentColor").attr(u,c*p).attr("dy",e===Qp?"0em":e===em?"0.71em":"0.32em")),d!==w&&(b=b.transition(d),_=_.transition(d),C=C.transition(d),R=R.transition(d),S=S.transition(d).attr("opacity",Pv).attr("transform",function(D){return isFinite(D=v(D))?h(D+l):this.getAttribute("transform")}),A.attr("opacity",Pv).attr("transform",function(D){var B=this.parentNode.__axis;return h((B&&isFinite(B=B(D))?B:v(D))+l)})),S.remove(),b.attr("d",e===Cu||e===tm?o?"M"+c*o+","+x+"H"+l+"V"+M+"H"+c*o:"M"+l+","+x+"V"+M:o?"M"+x+","+c*o+"V"+l+"H"+M+"V"+c*o:"M"+x+","+l+"H"+M),_.attr("opacity",1).attr("transform",function(D){return h(v(D)+l)}),C.attr(u+"2",c*s),R.attr(u,c*p).text(y),w.filter(Z3).attr("fill","none").attr("font-size",10).attr("font-family","sans-serif").attr("text-anchor",e===tm?"start":e===Cu?"end":"middle"),w.each(function(){this.__axis=v})}return f.scale=function(d){return arguments.length?(t=d,f):t},f.ticks=function(){return n=Array.from(arguments),f},f.tickArguments=function(d){return arguments.length?(n=d==null?[]:Array.from(d),f):n.slice()},f.tickValues=function(d){return arguments.length?(i=d==null?null:Array.from(d),f):i&&i.slice()},f.tickFormat=function(d){return arguments.length?(r=d,f):r},f.tickSize=function(d){return arguments.length?(s=o=+d,f):s},f.tickSizeInner=function(d){return arguments.length?(s=+d,f):s},f.tickSizeOuter=function(d){return arguments.length?(o=+d,f):o},f.tickPadding=function(d){return arguments.length?(a=+d,f):a},f.offset=function(d){return arguments.length?(l=+d,f):l},f}function Iv(e){return J3(em,e)}var nm="http://www.w3.org/1999/xhtml",ds={svg:"http://www.w3.org/2000/svg",xhtml:nm,xlink:"http://www.w3.org/1999/xlink",xml:"http://www.w3.org/XML/1998/namespace",xmlns:"http://www.w3.org/2000/xmlns/"};function Lv(e){var t=e+="",n=t.indexOf(":");return n>=0&&(t=e.slice(0,n))!=="xmlns"&&(e=e.slice(n+1)),ds.hasOwnProperty(t)?{space:ds[t],local:e}:e}function K3(e){return function(){var t=this.ownerDocument,n=this.namespaceURI;return n===nm&&t.documentElement.namespaceURI===nm?t.createElement(e):t.createElementNS(n,e)}}function j3(e){return function(){return this.ownerDocument.createElementNS(e.space,e.local)}}function ia(e){var t=Lv(e);return(t.local?j3:K3)(t)}function Q3(){}function Dv(e){return e==null?Q3:function(){return this.querySelector(e)}}function tC(e){typeof e!="function"&&(e=Dv(e));for(var t=this._groups,n=t.length,i=new Array(n),r=0;r<n;++r)for(var s=t[r],o=s.length,a=i[r]=new Array(o),l,c,u=0;u<o;++u)(l=s[u])&&(c=e.call(l,l.__data__,u,s))&&("__data__"in l&&(c.__data__=l.__data__),a[u]=c);return new jn(i,this._parents)}function eC(e){return e==null?[]:Array.isArray(e)?e:Array.from(e)}function nC(){return[]}function iC(e){return e==null?nC:function(){return this.querySelectorAll(e)}}function rC(e){return function(){return eC(e.apply(this,arguments))}}function sC(e){typeof e=="function"?e=rC(e):e=iC(e);for(var t=this._groups,n=t.length,i=[],r=[],s=0;s<n;++s)for(var o=t[s],a=o.length,l,c=0;c<a;++c)(l=o[c])&&(i.push(e.call(l,l.__data__,c,o)),r.push(l));return new jn(i,r)}function oC(e){return function(){return this.matches(e)}}function Nv(e){return function(t){return t.matches(e)}}var aC=Array.prototype.find;function lC(e){return function(){return aC.call(this.children,e)}}function cC(){return this.firstElementChild}function uC(e){return this.select(e==null?cC:lC(typeof e=="function"?e:Nv(e)))}var fC=Array.prototype.filter;function hC(){return Array.from(this.children)}function dC(e){return function(){return fC.call(this.children,e)}}function pC(e){return this.selectAll(e==null?hC:dC(typeof e=="function"?e:Nv(e)))}function mC(e){typeof e!="function"&&(e=oC(e));for(var t=this._groups,n=t.length,i=new Array(n),r=0;r<n;++r)for(var s=t[r],o=s.length,a=i[r]=[],l,c=0;c<o;++c)(l=s[c])&&e.call(l,l.__data__,c,s)&&a.push(l);return new jn(i,this._parents)}function Uv(e){return new Array(e.length)}function gC(){return new jn(this._enter||this._groups.map(Uv),this._parents)}function Ru(e,t){this.ownerDocument=e.ownerDocument,this.namespaceURI=e.namespaceURI,this._next=null,this._parent=e,this.__data__=t}Ru.prototype={constructor:Ru,appendChild:function(e){return this._parent.insertBefore(e,this._next)},insertBefore:function(e,t){return this._parent.insertBefore(e,t)},querySelector:function(e){return this._parent.querySelector(e)},querySelectorAll:function(e){return this._parent.querySelectorAll(e)}};function yC(e){return function(){return e}}function _C(e,t,n,i,r,s){for(var o=0,a,l=t.length,c=s.length;o<c;++o)(a=t[o])?(a.__data__=s[o],i[o]=a):n[o]=new Ru(e,s[o]);for(;o<l;++o)(a=t[o])&&(r[o]=a)}function xC(e,t,n,i,r,s,o){var a,l,c=new Map,u=t.length,h=s.length,f=new Array(u),d;for(a=0;a<u;++a)(l=t[a])&&(f[a]=d=o.call(l,l.__data__,a,t)+"",c.has(d)?r[a]=l:c.set(d,l));for(a=0;a<h;++a)d=o.call(e,s[a],a,s)+"",(l=c.get(d))?(i[a]=l,l.__data__=s[a],c.delete(d)):n[a]=new Ru(e,s[a]);for(a=0;a<u;++a)(l=t[a])&&c.get(f[a])===l&&(r[a]=l)}function vC(e){return e.__data__}function bC(e,t){if(!arguments.length)return Array.from(this,vC);var n=t?xC:_C,i=this._parents,r=this._groups;typeof e!="function"&&(e=yC(e));for(var s=r.length,o=new Array(s),a=new Array(s),l=new Array(s),c=0;c<s;++c){var u=i[c],h=r[c],f=h.length,d=MC(e.call(u,u&&u.__data__,c,i)),m=d.length,y=a[c]=new Array(m),p=o[c]=new Array(m),g=l[c]=new Array(f);n(u,h,y,p,g,d,t);for(var x=0,M=0,v,w;x<m;++x)if(v=y[x]){for(x>=M&&(M=x+1);!(w=p[M])&&++M<m;);v._next=w||null}}return o=new jn(o,i),o._enter=a,o._exit=l,o}function MC(e){return typeof e=="object"&&"length"in e?e:Array.from(e)}function SC(){return new jn(this._exit||this._groups.map(Uv),this._parents)}function wC(e,t,n){var i=this.enter(),r=this,s=this.exit();return typeof e=="function"?(i=e(i),i&&(i=i.selection())):i=i.append(e+""),t!=null&&(r=t(r),r&&(r=r.selection())),n==null?s.remove():n(s),i&&r?i.merge(r).order():r}function TC(e){for(var t=e.selection?e.selection():e,n=this._groups,i=t._groups,r=n.length,s=i.length,o=Math.min(r,s),a=new Array(r),l=0;l<o;++l)for(var c=n[l],u=i[l],h=c.length,f=a[l]=new Array(h),d,m=0;m<h;++m)(d=c[m]||u[m])&&(f[m]=d);for(;l<r;++l)a[l]=n[l];return new jn(a,this._parents)}function EC(){for(var e=this._groups,t=-1,n=e.length;++t<n;)for(var i=e[t],r=i.length-1,s=i[r],o;--r>=0;)(o=i[r])&&(s&&o.compareDocumentPosition(s)^4&&s.parentNode.insertBefore(o,s),s=o);return this}function AC(e){e||(e=CC);function t(h,f){return h&&f?e(h.__data__,f.__data__):!h-!f}for(var n=this._groups,i=n.length,r=new Array(i),s=0;s<i;++s){for(var o=n[s],a=o.length,l=r[s]=new Array(a),c,u=0;u<a;++u)(c=o[u])&&(l[u]=c);l.sort(t)}return new jn(r,this._parents).order()}function CC(e,t){return e<t?-1:e>t?1:e>=t?0:NaN}function RC(){var e=arguments[0];return arguments[0]=this,e.apply(null,arguments),this}function PC(){return Array.from(this)}function IC(){for(var e=this._groups,t=0,n=e.length;t<n;++t)for(var i=e[t],r=0,s=i.length;r<s;++r){var o=i[r];if(o)return o}return null}function LC(){let e=0;for(let t of this)++e;return e}function DC(){return!this.node()}function NC(e){for(var t=this._groups,n=0,i=t.length;n<i;++n)for(var r=t[n],s=0,o=r.length,a;s<o;++s)(a=r[s])&&e.call(a,a.__data__,s,r);return this}function UC(e){return function(){this.removeAttribute(e)}}function FC(e){return function(){this.removeAttributeNS(e.space,e.local)}}function OC(e,t){return function(){this.setAttribute(e,t)}}function BC(e,t){return function(){this.setAttributeNS(e.space,e.local,t)}}function kC(e,t){return function(){var n=t.apply(this,arguments);n==null?this.removeAttribute(e):this.setAttribute(e,n)}}function zC(e,t){return function(){var n=t.apply(this,arguments);n==null?this.removeAttributeNS(e.space,e.local):this.setAttributeNS(e.space,e.local,n)}}function GC(e,t){var n=Lv(e);if(arguments.length<2){var i=this.node();return n.local?i.getAttributeNS(n.space,n.local):i.getAttribute(n)}return this.each((t==null?n.local?FC:UC:typeof t=="function"?n.local?zC:kC:n.local?BC:OC)(n,t))}function Fv(e){return e.ownerDocument&&e.ownerDocument.defaultView||e.document&&e||e.defaultView}function VC(e){return function(){this.style.removeProperty(e)}}function HC(e,t,n){return function(){this.style.setProperty(e,t,n)}}function WC(e,t,n){return function(){var i=t.apply(this,arguments);i==null?this.style.removeProperty(e):this.style.setProperty(e,i,n)}}function $C(e,t,n){return arguments.length>1?this.each((t==null?VC:typeof t=="function"?WC:HC)(e,t,n??"")):XC(this.node(),e)}function XC(e,t){return e.style.getPropertyValue(t)||Fv(e).getComputedStyle(e,null).getPropertyValue(t)}function qC(e){return function(){delete this[e]}}function YC(e,t){return function(){this[e]=t}}function ZC(e,t){return function(){var n=t.apply(this,arguments);n==null?delete this[e]:this[e]=n}}function JC(e,t){return arguments.length>1?this.each((t==null?qC:typeof t=="function"?ZC:YC)(e,t)):this.node()[e]}function Ov(e){return e.trim().split(/^|\s+/)}function rm(e){return e.classList||new Bv(e)}function Bv(e){this._node=e,this._names=Ov(e.getAttribute("class")||"")}Bv.prototype={add:function(e){var t=this._names.indexOf(e);t<0&&(this._names.push(e),this._node.setAttribute("class",this._names.join(" ")))},remove:function(e){var t=this._names.indexOf(e);t>=0&&(this._names.splice(t,1),this._node.setAttribute("class",this._names.join(" ")))},contains:function(e){return this._names.indexOf(e)>=0}};function kv(e,t){for(var n=rm(e),i=-1,r=t.length;++i<r;)n.add(t[i])}function zv(e,t){for(var n=rm(e),i=-1,r=t.length;++i<r;)n.remove(t[i])}function KC(e){return function(){kv(this,e)}}function jC(e){return function(){zv(this,e)}}function QC(e,t){return function(){(t.apply(this,arguments)?kv:zv)(this,e)}}function tR(e,t){var n=Ov(e+"");if(arguments.length<2){for(var i=rm(this.node()),r=-1,s=n.length;++r<s;)if(!i.contains(n[r]))return!1;return!0}return this.each((typeof t=="function"?QC:t?KC:jC)(n,t))}function eR(){this.textContent=""}function nR(e){return function(){this.textContent=e}}function iR(e){return function(){var t=e.apply(this,arguments);this.textContent=t??""}}function rR(e){return arguments.length?this.each(e==null?eR:(typeof e=="function"?iR:nR)(e)):this.node().textContent}function sR(){this.innerHTML=""}function oR(e){return function(){this.innerHTML=e}}function aR(e){return function(){var t=e.apply(this,arguments);this.innerHTML=t??""}}function lR(e){return arguments.length?this.each(e==null?sR:(typeof e=="function"?aR:oR)(e)):this.node().innerHTML}function cR(){this.nextSibling&&this.parentNode.appendChild(this)}function uR(){return this.each(cR)}function fR(){this.previousSibling&&this.parentNode.insertBefore(this,this.parentNode.firstChild)}function hR(){return this.each(fR)}function dR(e){var t=typeof e=="function"?e:ia(e);return this.select(function(){return this.appendChild(t.apply(this,arguments))})}function pR(){return null}function mR(e,t){var n=typeof e=="function"?e:ia(e),i=t==null?pR:typeof t=="function"?t:Dv(t);return this.select(function(){return this.insertBefore(n.apply(this,arguments),i.apply(this,arguments)||null)})}function gR(){var e=this.parentNode;e&&e.removeChild(this)}function yR(){return this.each(gR)}function _R(){var e=this.cloneNode(!1),t=this.parentNode;return t?t.insertBefore(e,this.nextSibling):e}function xR(){var e=this.cloneNode(!0),t=this.parentNode;return t?t.insertBefore(e,this.nextSibling):e}function vR(e){return this.select(e?xR:_R)}function bR(e){return arguments.length?this.property("__data__",e):this.node().__data__}function MR(e){return function(t){e.call(this,t,this.__data__)}}function SR(e){return e.trim().split(/^|\s+/).map(function(t){var n="",i=t.indexOf(".");return i>=0&&(n=t.slice(i+1),t=t.slice(0,i)),{type:t,name:n}})}function wR(e){return function(){var t=this.__on;if(t){for(var n=0,i=-1,r=t.length,s;n<r;++n)s=t[n],(!e.type||s.type===e.type)&&s.name===e.name?this.removeEventListener(s.type,s.listener,s.options):t[++i]=s;++i?t.length=i:delete this.__on}}}function TR(e,t,n){return function(){var i=this.__on,r,s=MR(t);if(i){for(var o=0,a=i.length;o<a;++o)if((r=i[o]).type===e.type&&r.name===e.name){this.removeEventListener(r.type,r.listener,r.options),this.addEventListener(r.type,r.listener=s,r.options=n),r.value=t;return}}this.addEventListener(e.type,s,n),r={type:e.type,name:e.name,value:t,listener:s,options:n},i?i.push(r):this.__on=[r]}}function ER(e,t,n){var i=SR(e+""),r,s=i.length,o;if(arguments.length<2){var a=this.node().__on;if(a){for(var l=0,c=a.length,u;l<c;++l)for(r=0,u=a[l];r<s;++r)if((o=i[r]).type===u.type&&o.name===u.name)return u.value}return}for(a=t?TR:wR,r=0;r<s;++r)this.each(a(i[r],t,n));return this}function Gv(e,t,n){var i=Fv(e),r=i.CustomEvent;typeof r=="function"?r=new r(t,n):(r=i.document.createEvent("Event"),n?(r.initEvent(t,n.bubbles,n.cancelable),r.detail=n.detail):r.initEvent(t,!1,!1)),e.dispatchEvent(r)}function AR(e,t){return function(){return Gv(this,e,t)}}function CR(e,t){return function(){return Gv(this,e,t.apply(this,arguments))}}function RR(e,t){return this.each((typeof t=="function"?CR:AR)(e,t))}function*PR(){for(var e=this._groups,t=0,n=e.length;t<n;++t)for(var i=e[t],r=0,s=i.length,o;r<s;++r)(o=i[r])&&(yield o)}var Vv=[null];function jn(e,t){this._groups=e,this._parents=t}function IR(){return new jn([[document.documentElement]],Vv)}function LR(){return this}jn.prototype=IR.prototype={constructor:jn,select:tC,selectAll:sC,selectChild:uC,selectChildren:pC,filter:mC,data:bC,enter:gC,exit:SC,join:wC,merge:TC,selection:LR,order:EC,sort:AC,call:RC,nodes:PC,node:IC,size:LC,empty:DC,each:NC,attr:GC,style:$C,property:JC,classed:tR,text:rR,html:lR,raise:uR,lower:hR,append:dR,insert:mR,remove:yR,clone:vR,datum:bR,on:ER,dispatch:RR,[Symbol.iterator]:PR};function Ni(e){return typeof e=="string"?new jn([[document.querySelector(e)]],[document.documentElement]):new jn([[e]],Vv)}var DR=0;function NR(){return new im}function im(){this._="@"+(++DR).toString(36)}im.prototype=NR.prototype={constructor:im,get:function(e){for(var t=this._;!(t in e);)if(!(e=e.parentNode))return;return e[t]},set:function(e,t){return e[this._]=t},remove:function(e){return this._ in e&&delete e[this._]},toString:function(){return this._}};function UR(e){let t;for(;t=e.sourceEvent;)e=t;return e}function Hv(e,t){if(e=UR(e),t===void 0&&(t=e.currentTarget),t){var n=t.ownerSVGElement||t;if(n.createSVGPoint){var i=n.createSVGPoint();return i.x=e.clientX,i.y=e.clientY,i=i.matrixTransform(t.getScreenCTM().inverse()),[i.x,i.y]}if(t.getBoundingClientRect){var r=t.getBoundingClientRect();return[e.clientX-r.left-t.clientLeft,e.clientY-r.top-t.clientTop]}}return[e.pageX,e.pageY]}function aa(e,t,n){e.prototype=t.prototype=n,n.constructor=e}function Bl(e,t){var n=Object.create(e.prototype);for(var i in t)n[i]=t[i];return n}function ps(){}var io=.7,oa=1/io,ra="\\s*([+-]?\\d+)\\s*",Fl="\\s*([+-]?(?:\\d*\\.)?\\d+(?:[eE][+-]?\\d+)?)\\s*",er="\\s*([+-]?(?:\\d*\\.)?\\d+(?:[eE][+-]?\\d+)?)%\\s*",FR=/^#([0-9a-f]{3,8})$/,OR=new RegExp(`^rgb\\(${ra},${ra},${ra}\\)$`),BR=new RegExp(`^rgb\\(${er},${er},${er}\\)$`),kR=new RegExp(`^rgba\\(${ra},${ra},${ra},${Fl}\\)$`),zR=new RegExp(`^rgba\\(${er},${er},${er},${Fl}\\)$`),GR=new RegExp(`^hsl\\(${Fl},${er},${er}\\)$`),VR=new RegExp(`^hsla\\(${Fl},${er},${er},${Fl}\\)$`),Wv={aliceblue:15792383,antiquewhite:16444375,aqua:65535,aquamarine:8388564,azure:15794175,beige:16119260,bisque:16770244,black:0,blanchedalmond:16772045,blue:255,blueviolet:9055202,brown:10824234,burlywood:14596231,cadetblue:6266528,chartreuse:8388352,chocolate:13789470,coral:16744272,cornflowerblue:6591981,cornsilk:16775388,crimson:14423100,cyan:65535,darkblue:139,darkcyan:35723,darkgoldenrod:12092939,darkgray:11119017,darkgreen:25600,darkgrey:11119017,darkkhaki:12433259,darkmagenta:9109643,darkolivegreen:5597999,darkorange:16747520,darkorchid:10040012,darkred:9109504,darksalmon:15308410,darkseagreen:9419919,darkslateblue:4734347,darkslategray:3100495,darkslategrey:3100495,darkturquoise:52945,darkviolet:9699539,deeppink:16716947,deepskyblue:49151,dimgray:6908265,dimgrey:6908265,dodgerblue:2003199,firebrick:11674146,floralwhite:16775920,forestgreen:2263842,fuchsia:16711935,gainsboro:14474460,ghostwhite:16316671,gold:16766720,goldenrod:14329120,gray:8421504,green:32768,greenyellow:11403055,grey:8421504,honeydew:15794160,hotpink:16738740,indianred:13458524,indigo:4915330,ivory:16777200,khaki:15787660,lavender:15132410,lavenderblush:16773365,lawngreen:8190976,lemonchiffon:16775885,lightblue:11393254,lightcoral:15761536,lightcyan:14745599,lightgoldenrodyellow:16448210,lightgray:13882323,lightgreen:9498256,lightgrey:13882323,lightpink:16758465,lightsalmon:16752762,lightseagreen:2142890,lightskyblue:8900346,lightslategray:7833753,lightslategrey:7833753,lightsteelblue:11584734,lightyellow:16777184,lime:65280,limegreen:3329330,linen:16445670,magenta:16711935,maroon:8388608,mediumaquamarine:6737322,mediumblue:205,mediumorchid:12211667,mediumpurple:9662683,mediumseagreen:3978097,mediumslateblue:8087790,mediumspringgreen:64154,mediumturquoise:4772300,mediumvioletred:13047173,midnightblue:1644912,mintcream:16121850,mistyrose:16770273,moccasin:16770229,navajowhite:16768685,navy:128,oldlace:16643558,olive:8421376,olivedrab:7048739,orange:16753920,orangered:16729344,orchid:14315734,palegoldenrod:15657130,palegreen:10025880,paleturquoise:11529966,palevioletred:14381203,papayawhip:16773077,peachpuff:16767673,peru:13468991,pink:16761035,plum:14524637,powderblue:11591910,purple:8388736,rebeccapurple:6697881,red:16711680,rosybrown:12357519,royalblue:4286945,saddlebrown:9127187,salmon:16416882,sandybrown:16032864,seagreen:3050327,seashell:16774638,sienna:10506797,silver:12632256,skyblue:8900331,slateblue:6970061,slategray:7372944,slategrey:7372944,snow:16775930,springgreen:65407,steelblue:4620980,tan:13808780,teal:32896,thistle:14204888,tomato:16737095,turquoise:4251856,violet:15631086,wheat:16113331,white:16777215,whitesmoke:16119285,yellow:16776960,yellowgreen:10145074};aa(ps,la,{copy(e){return Object.assign(new this.constructor,this,e)},displayable(){return this.rgb().displayable()},hex:$v,formatHex:$v,formatHex8:HR,formatHsl:WR,formatRgb:Xv,toString:Xv});function $v(){return this.rgb().formatHex()}function HR(){return this.rgb().formatHex8()}function WR(){return eb(this).formatHsl()}function Xv(){return this.rgb().formatRgb()}function la(e){var t,n;return e=(e+"").trim().toLowerCase(),(t=FR.exec(e))?(n=t[1].length,t=parseInt(t[1],16),n===6?qv(t):n===3?new tn(t>>8&15|t>>4&240,t>>4&15|t&240,(t&15)<<4|t&15,1):n===8?Pu(t>>24&255,t>>16&255,t>>8&255,(t&255)/255):n===4?Pu(t>>12&15|t>>8&240,t>>8&15|t>>4&240,t>>4&15|t&240,((t&15)<<4|t&15)/255):null):(t=OR.exec(e))?new tn(t[1],t[2],t[3],1):(t=BR.exec(e))?new tn(t[1]*255/100,t[2]*255/100,t[3]*255/100,1):(t=kR.exec(e))?Pu(t[1],t[2],t[3],t[4]):(t=zR.exec(e))?Pu(t[1]*255/100,t[2]*255/100,t[3]*255/100,t[4]):(t=GR.exec(e))?Jv(t[1],t[2]/100,t[3]/100,1):(t=VR.exec(e))?Jv(t[1],t[2]/100,t[3]/100,t[4]):Wv.hasOwnProperty(e)?qv(Wv[e]):e==="transparent"?new tn(NaN,NaN,NaN,0):null}function qv(e){return new tn(e>>16&255,e>>8&255,e&255,1)}function Pu(e,t,n,i){return i<=0&&(e=t=n=NaN),new tn(e,t,n,i)}function um(e){return e instanceof ps||(e=la(e)),e?(e=e.rgb(),new tn(e.r,e.g,e.b,e.opacity)):new tn}function Fi(e,t,n,i){return arguments.length===1?um(e):new tn(e,t,n,i??1)}function tn(e,t,n,i){this.r=+e,this.g=+t,this.b=+n,this.opacity=+i}aa(tn,Fi,Bl(ps,{brighter(e){return e=e==null?oa:Math.pow(oa,e),new tn(this.r*e,this.g*e,this.b*e,this.opacity)},darker(e){return e=e==null?io:Math.pow(io,e),new tn(this.r*e,this.g*e,this.b*e,this.opacity)},rgb(){return this},clamp(){return new tn(eo(this.r),eo(this.g),eo(this.b),Lu(this.opacity))},displayable(){return-.5<=this.r&&this.r<255.5&&-.5<=this.g&&this.g<255.5&&-.5<=this.b&&this.b<255.5&&0<=this.opacity&&this.opacity<=1},hex:Yv,formatHex:Yv,formatHex8:$R,formatRgb:Zv,toString:Zv}));function Yv(){return`#${to(this.r)}${to(this.g)}${to(this.b)}`}function $R(){return`#${to(this.r)}${to(this.g)}${to(this.b)}${to((isNaN(this.opacity)?1:this.opacity)*255)}`}function Zv(){let e=Lu(this.opacity);return`${e===1?"rgb(":"rgba("}${eo(this.r)}, ${eo(this.g)}, ${eo(this.b)}${e===1?")":`, ${e})`}`}function Lu(e){return isNaN(e)?1:Math.max(0,Math.min(1,e))}function eo(e){return Math.max(0,Math.min(255,Math.round(e)||0))}function to(e){return e=eo(e),(e<16?"0":"")+e.toString(16)}function Jv(e,t,n,i){return i<=0?e=t=n=NaN:n<=0||n>=1?e=t=NaN:t<=0&&(e=NaN),new Ui(e,t,n,i)}function eb(e){if(e instanceof Ui)return new Ui(e.h,e.s,e.l,e.opacity);if(e instanceof ps||(e=la(e)),!e)return new Ui;if(e instanceof Ui)return e;e=e.rgb();var t=e.r/255,n=e.g/255,i=e.b/255,r=Math.min(t,n,i),s=Math.max(t,n,i),o=NaN,a=s-r,l=(s+r)/2;return a?(t===s?o=(n-i)/a+(n<i)*6:n===s?o=(i-t)/a+2:o=(t-n)/a+4,a/=l<.5?s+r:2-s-r,o*=60):a=l>0&&l<1?0:o,new Ui(o,a,l,e.opacity)}function Nu(e,t,n,i){return arguments.length===1?eb(e):new Ui(e,t,n,i??1)}function Ui(e,t,n,i){this.h=+e,this.s=+t,this.l=+n,this.opacity=+i}aa(Ui,Nu,Bl(ps,{brighter(e){return e=e==null?oa:Math.pow(oa,e),new Ui(this.h,this.s,this.l*e,this.opacity)},darker(e){return e=e==null?io:Math.pow(io,e),new Ui(this.h,this.s,this.l*e,this.opacity)},rgb(){var e=this.h%360+(this.h<0)*360,t=isNaN(e)||isNaN(this.s)?0:this.s,n=this.l,i=n+(n<.5?n:1-n)*t,r=2*n-i;return new tn(sm(e>=240?e-240:e+120,r,i),sm(e,r,i),sm(e<120?e+240:e-120,r,i),this.opacity)},clamp(){return new Ui(Kv(this.h),Iu(this.s),Iu(this.l),Lu(this.opacity))},displayable(){return(0<=this.s&&this.s<=1||isNaN(this.s))&&0<=this.l&&this.l<=1&&0<=this.opacity&&this.opacity<=1},formatHsl(){let e=Lu(this.opacity);return`${e===1?"hsl(":"hsla("}${Kv(this.h)}, ${Iu(this.s)*100}%, ${Iu(this.l)*100}%${e===1?")":`, ${e})`}`}}));function Kv(e){return e=(e||0)%360,e<0?e+360:e}function Iu(e){return Math.max(0,Math.min(1,e||0))}function sm(e,t,n){return(e<60?t+(n-t)*e/60:e<180?n:e<240?t+(n-t)*(240-e)/60:t)*255}var nb=Math.PI/180,ib=180/Math.PI,Du=18,rb=.96422,sb=1,ob=.82521,ab=4/29,sa=6/29,lb=3*sa*sa,XR=sa*sa*sa;function cb(e){if(e instanceof nr)return new nr(e.l,e.a,e.b,e.opacity);if(e instanceof Pr)return ub(e);e instanceof tn||(e=um(e));var t=cm(e.r),n=cm(e.g),i=cm(e.b),r=om((.2225045*t+.7168786*n+.0606169*i)/sb),s,o;return t===n&&n===i?s=o=r:(s=om((.4360747*t+.3850649*n+.1430804*i)/rb),o=om((.0139322*t+.0971045*n+.7141733*i)/ob)),new nr(116*r-16,500*(s-r),200*(r-o),e.opacity)}function Uu(e,t,n,i){return arguments.length===1?cb(e):new nr(e,t,n,i??1)}function nr(e,t,n,i){this.l=+e,this.a=+t,this.b=+n,this.opacity=+i}aa(nr,Uu,Bl(ps,{brighter(e){return new nr(this.l+Du*(e??1),this.a,this.b,this.opacity)},darker(e){return new nr(this.l-Du*(e??1),this.a,this.b,this.opacity)},rgb(){var e=(this.l+16)/116,t=isNaN(this.a)?e:e+this.a/500,n=isNaN(this.b)?e:e-this.b/200;return t=rb*am(t),e=sb*am(e),n=ob*am(n),new tn(lm(3.1338561*t-1.6168667*e-.4906146*n),lm(-.9787684*t+1.9161415*e+.033454*n),lm(.0719453*t-.2289914*e+1.4052427*n),this.opacity)}}));function om(e){return e>XR?Math.pow(e,1/3):e/lb+ab}function am(e){return e>sa?e*e*e:lb*(e-ab)}function lm(e){return 255*(e<=.0031308?12.92*e:1.055*Math.pow(e,1/2.4)-.055)}function cm(e){return(e/=255)<=.04045?e/12.92:Math.pow((e+.055)/1.055,2.4)}function qR(e){if(e instanceof Pr)return new Pr(e.h,e.c,e.l,e.opacity);if(e instanceof nr||(e=cb(e)),e.a===0&&e.b===0)return new Pr(NaN,0<e.l&&e.l<100?0:NaN,e.l,e.opacity);var t=Math.atan2(e.b,e.a)*ib;return new Pr(t<0?t+360:t,Math.sqrt(e.a*e.a+e.b*e.b),e.l,e.opacity)}function Fu(e,t,n,i){return arguments.length===1?qR(e):new Pr(e,t,n,i??1)}function Pr(e,t,n,i){this.h=+e,this.c=+t,this.l=+n,this.opacity=+i}function ub(e){if(isNaN(e.h))return new nr(e.l,0,0,e.opacity);var t=e.h*nb;return new nr(e.l,Math.cos(t)*e.c,Math.sin(t)*e.c,e.opacity)}aa(Pr,Fu,Bl(ps,{brighter(e){return new Pr(this.h,this.c,this.l+Du*(e??1),this.opacity)},darker(e){return new Pr(this.h,this.c,this.l-Du*(e??1),this.opacity)},rgb(){return ub(this).rgb()}}));var fb=-.14861,fm=1.78277,hm=-.29227,Ou=-.90649,Ol=1.97294,jv=Ol*Ou,Qv=Ol*fm,tb=fm*hm-Ou*fb;function YR(e){if(e instanceof no)return new no(e.h,e.s,e.l,e.opacity);e instanceof tn||(e=um(e));var t=e.r/255,n=e.g/255,i=e.b/255,r=(tb*i+jv*t-Qv*n)/(tb+jv-Qv),s=i-r,o=(Ol*(n-r)-hm*s)/Ou,a=Math.sqrt(o*o+s*s)/(Ol*r*(1-r)),l=a?Math.atan2(o,s)*ib-120:NaN;return new no(l<0?l+360:l,a,r,e.opacity)}function pi(e,t,n,i){return arguments.length===1?YR(e):new no(e,t,n,i??1)}function no(e,t,n,i){this.h=+e,this.s=+t,this.l=+n,this.opacity=+i}aa(no,pi,Bl(ps,{brighter(e){return e=e==null?oa:Math.pow(oa,e),new no(this.h,this.s,this.l*e,this.opacity)},darker(e){return e=e==null?io:Math.pow(io,e),new no(this.h,this.s,this.l*e,this.opacity)},rgb(){var e=isNaN(this.h)?0:(this.h+120)*nb,t=+this.l,n=isNaN(this.s)?0:this.s*t*(1-t),i=Math.cos(e),r=Math.sin(e);return new tn(255*(t+n*(fb*i+fm*r)),255*(t+n*(hm*i+Ou*r)),255*(t+n*(Ol*i)),this.opacity)}}));function pb(e,t,n,i,r){var s=e*e,o=s*e;return((1-3*e+3*s-o)*t+(4-6*s+3*o)*n+(1+3*e+3*s-3*o)*i+o*r)/6}function ZR(e){var t=e.length-1;return function(n){var i=n<=0?n=0:n>=1?(n=1,t-1):Math.floor(n*t),r=e[i],s=e[i+1],o=i>0?e[i-1]:2*r-s,a=i<t-1?e[i+2]:2*s-r;return pb((n-i/t)*t,o,r,s,a)}}function JR(e){var t=e.length;return function(n){var i=Math.floor(((n%=1)<0?++n:n)*t),r=e[(i+t-1)%t],s=e[i%t],o=e[(i+1)%t],a=e[(i+2)%t];return pb((n-i/t)*t,r,s,o,a)}}var ku=e=>()=>e;function mb(e,t){return function(n){return e+n*t}}function KR(e,t,n){return e=Math.pow(e,n),t=Math.pow(t,n)-e,n=1/n,function(i){return Math.pow(e+i*t,n)}}function gm(e,t){var n=t-e;return n?mb(e,n>180||n<-180?n-360*Math.round(n/360):n):ku(isNaN(e)?t:e)}function jR(e){return(e=+e)==1?en:function(t,n){return n-t?KR(t,n,e):ku(isNaN(t)?n:t)}}function en(e,t){var n=t-e;return n?mb(e,n):ku(isNaN(e)?t:e)}var ro=(function e(t){var n=jR(t);function i(r,s){var o=n((r=Fi(r)).r,(s=Fi(s)).r),a=n(r.g,s.g),l=n(r.b,s.b),c=en(r.opacity,s.opacity);return function(u){return r.r=o(u),r.g=a(u),r.b=l(u),r.opacity=c(u),r+""}}return i.gamma=e,i})(1);function gb(e){return function(t){var n=t.length,i=new Array(n),r=new Array(n),s=new Array(n),o,a;for(o=0;o<n;++o)a=Fi(t[o]),i[o]=a.r||0,r[o]=a.g||0,s[o]=a.b||0;return i=e(i),r=e(r),s=e(s),a.opacity=1,function(l){return a.r=i(l),a.g=r(l),a.b=s(l),a+""}}}var yb=gb(ZR),_k=gb(JR);function QR(e,t){t||(t=[]);var n=e?Math.min(t.length,e.length):0,i=t.slice(),r;return function(s){for(r=0;r<n;++r)i[r]=e[r]*(1-s)+t[r]*s;return i}}function tP(e){return ArrayBuffer.isView(e)&&!(e instanceof DataView)}function eP(e,t){var n=t?t.length:0,i=e?Math.min(n,e.length):0,r=new Array(i),s=new Array(n),o;for(o=0;o<i;++o)r[o]=ca(e[o],t[o]);for(;o<n;++o)s[o]=t[o];return function(a){for(o=0;o<i;++o)s[o]=r[o](a);return s}}function nP(e,t){var n=new Date;return e=+e,t=+t,function(i){return n.setTime(e*(1-i)+t*i),n}}function We(e,t){return e=+e,t=+t,function(n){return e*(1-n)+t*n}}function iP(e,t){var n={},i={},r;(e===null||typeof e!="object")&&(e={}),(t===null||typeof t!="object")&&(t={});for(r in t)r in e?n[r]=ca(e[r],t[r]):i[r]=t[r];return function(s){for(r in n)i[r]=n[r](s);return i}}var pm=/[-+]?(?:\d+\.?\d*|\.?\d+)(?:[eE][-+]?\d+)?/g,dm=new RegExp(pm.source,"g");function rP(e){return function(){return e}}function sP(e){return function(t){return e(t)+""}}function oP(e,t){var n=pm.lastIndex=dm.lastIndex=0,i,r,s,o=-1,a=[],l=[];for(e=e+"",t=t+"";(i=pm.exec(e))&&(r=dm.exec(t));)(s=r.index)>n&&(s=t.slice(n,s),a[o]?a[o]+=s:a[++o]=s),(i=i[0])===(r=r[0])?a[o]?a[o]+=r:a[++o]=r:(a[++o]=null,l.push({i:o,x:We(i,r)})),n=dm.lastIndex;return n<t.length&&(s=t.slice(n),a[o]?a[o]+=s:a[++o]=s),a.length<2?l[0]?sP(l[0].x):rP(t):(t=l.length,function(c){for(var u=0,h;u<t;++u)a[(h=l[u]).i]=h.x(c);return a.join("")})}function ca(e,t){var n=typeof t,i;return t==null||n==="boolean"?ku(t):(n==="number"?We:n==="string"?(i=la(t))?(t=i,ro):oP:t instanceof la?ro:t instanceof Date?nP:tP(t)?QR:Array.isArray(t)?eP:typeof t.valueOf!="function"&&typeof t.toString!="function"||isNaN(t)?iP:We)(e,t)}function kl(e,t){return e=+e,t=+t,function(n){return Math.round(e*(1-n)+t*n)}}var hb=180/Math.PI,mm={translateX:0,translateY:0,rotate:0,skewX:0,scaleX:1,scaleY:1};function _b(e,t,n,i,r,s){var o,a,l;return(o=Math.sqrt(e*e+t*t))&&(e/=o,t/=o),(l=e*n+t*i)&&(n-=e*l,i-=t*l),(a=Math.sqrt(n*n+i*i))&&(n/=a,i/=a,l/=a),e*i<t*n&&(e=-e,t=-t,l=-l,o=-o),{translateX:r,translateY:s,rotate:Math.atan2(t,e)*hb,skewX:Math.atan(l)*hb,scaleX:o,scaleY:a}}var Bu;function aP(e){let t=new(typeof DOMMatrix=="function"?DOMMatrix:WebKitCSSMatrix)(e+"");return t.isIdentity?mm:_b(t.a,t.b,t.c,t.d,t.e,t.f)}function lP(e){return e==null||(Bu||(Bu=document.createElementNS("http://www.w3.org/2000/svg","g")),Bu.setAttribute("transform",e),!(e=Bu.transform.baseVal.consolidate()))?mm:(e=e.matrix,_b(e.a,e.b,e.c,e.d,e.e,e.f))}function xb(e,t,n,i){function r(c){return c.length?c.pop()+" ":""}function s(c,u,h,f,d,m){if(c!==h||u!==f){var y=d.push("translate(",null,t,null,n);m.push({i:y-4,x:We(c,h)},{i:y-2,x:We(u,f)})}else(h||f)&&d.push("translate("+h+t+f+n)}function o(c,u,h,f){c!==u?(c-u>180?u+=360:u-c>180&&(c+=360),f.push({i:h.push(r(h)+"rotate(",null,i)-2,x:We(c,u)})):u&&h.push(r(h)+"rotate("+u+i)}function a(c,u,h,f){c!==u?f.push({i:h.push(r(h)+"skewX(",null,i)-2,x:We(c,u)}):u&&h.push(r(h)+"skewX("+u+i)}function l(c,u,h,f,d,m){if(c!==h||u!==f){var y=d.push(r(d)+"scale(",null,",",null,")");m.push({i:y-4,x:We(c,h)},{i:y-2,x:We(u,f)})}else(h!==1||f!==1)&&d.push(r(d)+"scale("+h+","+f+")")}return function(c,u){var h=[],f=[];return c=e(c),u=e(u),s(c.translateX,c.translateY,u.translateX,u.translateY,h,f),o(c.rotate,u.rotate,h,f),a(c.skewX,u.skewX,h,f),l(c.scaleX,c.scaleY,u.scaleX,u.scaleY,h,f),c=u=null,function(d){for(var m=-1,y=f.length,p;++m<y;)h[(p=f[m]).i]=p.x(d);return h.join("")}}}var xk=xb(aP,"px, ","px)","deg)"),vk=xb(lP,", ",")",")"),cP=1e-12;function db(e){return((e=Math.exp(e))+1/e)/2}function uP(e){return((e=Math.exp(e))-1/e)/2}function fP(e){return((e=Math.exp(2*e))-1)/(e+1)}var bk=(function e(t,n,i){function r(s,o){var a=s[0],l=s[1],c=s[2],u=o[0],h=o[1],f=o[2],d=u-a,m=h-l,y=d*d+m*m,p,g;if(y<cP)g=Math.log(f/c)/t,p=function(_){return[a+_*d,l+_*m,c*Math.exp(t*_*g)]};else{var x=Math.sqrt(y),M=(f*f-c*c+i*y)/(2*c*n*x),v=(f*f-c*c-i*y)/(2*f*n*x),w=Math.log(Math.sqrt(M*M+1)-M),b=Math.log(Math.sqrt(v*v+1)-v);g=(b-w)/t,p=function(_){var S=_*g,A=db(w),C=c/(n*x)*(A*fP(t*S+w)-uP(w));return[a+C*d,l+C*m,c*A/db(t*S+w)]}}return p.duration=Math.abs(g)*1e3*t/Math.SQRT2,p}return r.rho=function(s){var o=Math.max(.001,+s),a=o*o,l=a*a;return e(o,a,l)},r})(Math.SQRT2,2,4);function vb(e){return function(t,n){var i=e((t=Nu(t)).h,(n=Nu(n)).h),r=en(t.s,n.s),s=en(t.l,n.l),o=en(t.opacity,n.opacity);return function(a){return t.h=i(a),t.s=r(a),t.l=s(a),t.opacity=o(a),t+""}}}var bb=vb(gm),Mk=vb(en);function Mb(e,t){var n=en((e=Uu(e)).l,(t=Uu(t)).l),i=en(e.a,t.a),r=en(e.b,t.b),s=en(e.opacity,t.opacity);return function(o){return e.l=n(o),e.a=i(o),e.b=r(o),e.opacity=s(o),e+""}}function Sb(e){return function(t,n){var i=e((t=Fu(t)).h,(n=Fu(n)).h),r=en(t.c,n.c),s=en(t.l,n.l),o=en(t.opacity,n.opacity);return function(a){return t.h=i(a),t.c=r(a),t.l=s(a),t.opacity=o(a),t+""}}}var wb=Sb(gm),Sk=Sb(en);function Tb(e){return(function t(n){n=+n;function i(r,s){var o=e((r=pi(r)).h,(s=pi(s)).h),a=en(r.s,s.s),l=en(r.l,s.l),c=en(r.opacity,s.opacity);return function(u){return r.h=o(u),r.s=a(u),r.l=l(Math.pow(u,n)),r.opacity=c(u),r+""}}return i.gamma=t,i})(1)}var wk=Tb(gm),zu=Tb(en);function ms(e,t){t===void 0&&(t=e,e=ca);for(var n=0,i=t.length-1,r=t[0],s=new Array(i<0?0:i);n<i;)s[n]=e(r,r=t[++n]);return function(o){var a=Math.max(0,Math.min(i-1,Math.floor(o*=i)));return s[a](o-a)}}function Rn(e,t){for(var n=new Array(t),i=0;i<t;++i)n[i]=e(i/(t-1));return n}var zl=Math.PI,ym=2*zl,so=1e-6,hP=ym-so;function Eb(e){this._+=e[0];for(let t=1,n=e.length;t<n;++t)this._+=arguments[t]+e[t]}function dP(e){let t=Math.floor(e);if(!(t>=0))throw new Error(`invalid digits: ${e}`);if(t>15)return Eb;let n=10**t;return function(i){this._+=i[0];for(let r=1,s=i.length;r<s;++r)this._+=Math.round(arguments[r]*n)/n+i[r]}}function Ab(e,t,n,i){return e===n&&t===i}function pP(e){let t=Math.floor(e);if(!(t<=15))return Ab;let n=10**t,i=function(r){return Math.round(r*n)};return function(r,s,o,a){return i(r)===i(o)&&i(s)===i(a)}}var oo=class{constructor(t){this._x0=this._y0=this._x1=this._y1=null,this._="",this._append=t==null?Eb:dP(t),this._equal=t==null?Ab:pP(t)}moveTo(t,n){this._append`M${this._x0=this._x1=+t},${this._y0=this._y1=+n}`}closePath(){this._x1!==null&&(this._x1=this._x0,this._y1=this._y0,this._append`Z`)}lineTo(t,n){this._append`L${this._x1=+t},${this._y1=+n}`}quadraticCurveTo(t,n,i,r){this._append`Q${+t},${+n},${this._x1=+i},${this._y1=+r}`}bezierCurveTo(t,n,i,r,s,o){this._append`C${+t},${+n},${+i},${+r},${this._x1=+s},${this._y1=+o}`}arcTo(t,n,i,r,s){if(t=+t,n=+n,i=+i,r=+r,s=+s,s<0)throw new Error(`negative radius: ${s}`);let o=this._x1,a=this._y1,l=i-t,c=r-n,u=o-t,h=a-n,f=u*u+h*h;if(this._x1===null)this._append`M${this._x1=t},${this._y1=n}`;else if(f>so)if(!(Math.abs(h*l-c*u)>so)||!s)this._append`L${this._x1=t},${this._y1=n}`;else{let d=i-o,m=r-a,y=l*l+c*c,p=d*d+m*m,g=Math.sqrt(y),x=Math.sqrt(f),M=s*Math.tan((zl-Math.acos((y+f-p)/(2*g*x)))/2),v=M/x,w=M/g;Math.abs(v-1)>so&&this._append`L${t+v*u},${n+v*h}`,this._append`A${s},${s},0,0,${+(h*d>u*m)},${this._x1=t+w*l},${this._y1=n+w*c}`}}arc(t,n,i,r,s,o){if(t=+t,n=+n,i=+i,o=!!o,i<0)throw new Error(`negative radius: ${i}`);let a=i*Math.cos(r),l=i*Math.sin(r),c=t+a,u=n+l,h=1^o,f=o?r-s:s-r;if(this._x1===null?this._append`M${c},${u}`:(Math.abs(this._x1-c)>so||Math.abs(this._y1-u)>so)&&this._append`L${c},${u}`,!!i){if(f<0&&(f=f%ym+ym),f>hP)this._append`A${i},${i},0,1,${h},${t-a},${n-l}A${i},${i},0,1,${h},${this._x1=c},${this._y1=u}`;else if(f>so){let d=t+i*Math.cos(s),m=n+i*Math.sin(s);if(f>=zl&&this._equal(c,u,d,m)){f/=2;let y=r+f;this._append`A${i},${i},0,${+(f>=zl)},${h},${t+i*Math.cos(y)},${n+i*Math.sin(y)}`}this._append`A${i},${i},0,${+(f>=zl)},${h},${this._x1=d},${this._y1=m}`}}}rect(t,n,i,r){this._append`M${this._x0=this._x1=+t},${this._y0=this._y1=+n}h${i=+i}v${+r}h${-i}Z`}toString(){return this._}};function mP(){return new oo}mP.prototype=oo.prototype;function mi(e=3){return new oo(+e)}function gP(e){return Math.abs(e=Math.round(e))>=1e21?e.toLocaleString("en").replace(/,/g,""):e.toString(10)}function Vu(e,t){if(!isFinite(e)||e===0)return null;var n=(e=t?e.toExponential(t-1):e.toExponential()).indexOf("e"),i=e.slice(0,n);return[i.length>1?i[0]+i.slice(2):i,+e.slice(n+1)]}function ua(e){return e=Vu(Math.abs(e)),e?e[1]:NaN}function yP(e,t){return function(n,i){for(var r=n.length,s=[],o=0,a=e[0],l=0;r>0&&a>0&&(l+a+1>i&&(a=Math.max(1,i-l)),s.push(n.substring(r-=a,r+a)),!((l+=a+1)>i));)a=e[o=(o+1)%e.length];return s.reverse().join(t)}}function _P(e){return function(t){return t.replace(/[0-9]/g,function(n){return e[+n]})}}var xP=/^(?:(.)?([<>=^]))?([+\-( ])?([$#])?(0)?(\d+)?(,)?(\.\d+)?(~)?([a-z%])?$/i;function fa(e){if(!(t=xP.exec(e)))throw new Error("invalid format: "+e);var t;return new _m({fill:t[1],align:t[2],sign:t[3],symbol:t[4],zero:t[5],width:t[6],comma:t[7],precision:t[8]&&t[8].slice(1),trim:t[9],type:t[10]})}fa.prototype=_m.prototype;function _m(e){this.fill=e.fill===void 0?" ":e.fill+"",this.align=e.align===void 0?">":e.align+"",this.sign=e.sign===void 0?"-":e.sign+"",this.symbol=e.symbol===void 0?"":e.symbol+"",this.zero=!!e.zero,this.width=e.width===void 0?void 0:+e.width,this.comma=!!e.comma,this.precision=e.precision===void 0?void 0:+e.precision,this.trim=!!e.trim,this.type=e.type===void 0?"":e.type+""}_m.prototype.toString=function(){return this.fill+this.align+this.sign+this.symbol+(this.zero?"0":"")+(this.width===void 0?"":Math.max(1,this.width|0))+(this.comma?",":"")+(this.precision===void 0?"":"."+Math.max(0,this.precision|0))+(this.trim?"~":"")+this.type};function vP(e){t:for(var t=e.length,n=1,i=-1,r;n<t;++n)switch(e[n]){case".":i=r=n;break;case"0":i===0&&(i=n),r=n;break;default:if(!+e[n])break t;i>0&&(i=0);break}return i>0?e.slice(0,i)+e.slice(r+1):e}var Hu;function bP(e,t){var n=Vu(e,t);if(!n)return Hu=void 0,e.toPrecision(t);var i=n[0],r=n[1],s=r-(Hu=Math.max(-8,Math.min(8,Math.floor(r/3)))*3)+1,o=i.length;return s===o?i:s>o?i+new Array(s-o+1).join("0"):s>0?i.slice(0,s)+"."+i.slice(s):"0."+new Array(1-s).join("0")+Vu(e,Math.max(0,t+s-1))[0]}function Cb(e,t){var n=Vu(e,t);if(!n)return e+"";var i=n[0],r=n[1];return r<0?"0."+new Array(-r).join("0")+i:i.length>r+1?i.slice(0,r+1)+"."+i.slice(r+1):i+new Array(r-i.length+2).join("0")}var Rb={"%":(e,t)=>(e*100).toFixed(t),b:e=>Math.round(e).toString(2),c:e=>e+"",d:gP,e:(e,t)=>e.toExponential(t),f:(e,t)=>e.toFixed(t),g:(e,t)=>e.toPrecision(t),o:e=>Math.round(e).toString(8),p:(e,t)=>Cb(e*100,t),r:Cb,s:bP,X:e=>Math.round(e).toString(16).toUpperCase(),x:e=>Math.round(e).toString(16)};function Pb(e){return e}var Ib=Array.prototype.map,Lb=["y","z","a","f","p","n","µ","m","","k","M","G","T","P","E","Z","Y"];function MP(e){var t=e.grouping===void 0||e.thousands===void 0?Pb:yP(Ib.call(e.grouping,Number),e.thousands+""),n=e.currency===void 0?"":e.currency[0]+"",i=e.currency===void 0?"":e.currency[1]+"",r=e.decimal===void 0?".":e.decimal+"",s=e.numerals===void 0?Pb:_P(Ib.call(e.numerals,String)),o=e.percent===void 0?"%":e.percent+"",a=e.minus===void 0?"−":e.minus+"",l=e.nan===void 0?"NaN":e.nan+"";function c(h,f){h=fa(h);var d=h.fill,m=h.align,y=h.sign,p=h.symbol,g=h.zero,x=h.width,M=h.comma,v=h.precision,w=h.trim,b=h.type;b==="n"?(M=!0,b="g"):Rb[b]||(v===void 0&&(v=12),w=!0,b="g"),(g||d==="0"&&m==="=")&&(g=!0,d="0",m="=");var _=(f&&f.prefix!==void 0?f.prefix:"")+(p==="$"?n:p==="#"&&/[boxX]/.test(b)?"0"+b.toLowerCase():""),S=(p==="$"?i:/[%p]/.test(b)?o:"")+(f&&f.suffix!==void 0?f.suffix:""),A=Rb[b],C=/[defgprs%]/.test(b);v=v===void 0?6:/[gprs]/.test(b)?Math.max(1,Math.min(21,v)):Math.max(0,Math.min(20,v));function R(D){var B=_,P=S,L,k,U;if(b==="c")P=A(D)+P,D="";else{D=+D;var Z=D<0||1/D<0;if(D=isNaN(D)?l:A(Math.abs(D),v),w&&(D=vP(D)),Z&&+D==0&&y!=="+"&&(Z=!1),B=(Z?y==="("?y:a:y==="-"||y==="("?"":y)+B,P=(b==="s"&&!isNaN(D)&&Hu!==void 0?Lb[8+Hu/3]:"")+P+(Z&&y==="("?")":""),C){for(L=-1,k=D.length;++L<k;)if(U=D.charCodeAt(L),48>U||U>57){P=(U===46?r+D.slice(L+1):D.slice(L))+P,D=D.slice(0,L);break}}}M&&!g&&(D=t(D,1/0));var F=B.length+D.length+P.length,V=F<x?new Array(x-F+1).join(d):"";switch(M&&g&&(D=t(V+D,V.length?x-P.length:1/0),V=""),m){case"<":D=B+D+P+V;break;case"=":D=B+V+D+P;break;case"^":D=V.slice(0,F=V.length>>1)+B+D+P+V.slice(F);break;default:D=V+B+D+P;break}return s(D)}return R.toString=function(){return h+""},R}function u(h,f){var d=Math.max(-8,Math.min(8,Math.floor(ua(f)/3)))*3,m=Math.pow(10,-d),y=c((h=fa(h),h.type="f",h),{suffix:Lb[8+d/3]});return function(p){return y(m*p)}}return{format:c,formatPrefix:u}}var Gu,ir,xm;SP({thousands:",",grouping:[3],currency:["$",""]});function SP(e){return Gu=MP(e),ir=Gu.format,xm=Gu.formatPrefix,Gu}function Db(e){return Math.max(0,-ua(Math.abs(e)))}function Nb(e,t){return Math.max(0,Math.max(-8,Math.min(8,Math.floor(ua(t)/3)))*3-ua(Math.abs(e)))}function Ub(e,t){return e=Math.abs(e),t=Math.abs(t)-e,Math.max(0,ua(t)-ua(e))+1}var qt=1e-6,t1=1e-12,te=Math.PI,Ie=te/2,Fb=te/4,Qn=te*2,Pn=180/te,Pe=te/180,fe=Math.abs,ma=Math.atan,Lr=Math.atan2,Qt=Math.cos;var e1=Math.exp;var Ju=Math.log,vm=Math.pow,Yt=Math.sin,yi=Math.sign||function(e){return e>0?1:e<0?-1:0},Hn=Math.sqrt,zm=Math.tan;function n1(e){return e>1?0:e<-1?te:Math.acos(e)}function xi(e){return e>1?Ie:e<-1?-Ie:Math.asin(e)}function _i(){}function Ku(e,t){e&&Bb.hasOwnProperty(e.type)&&Bb[e.type](e,t)}var Ob={Feature:function(e,t){Ku(e.geometry,t)},FeatureCollection:function(e,t){for(var n=e.features,i=-1,r=n.length;++i<r;)Ku(n[i].geometry,t)}},Bb={Sphere:function(e,t){t.sphere()},Point:function(e,t){e=e.coordinates,t.point(e[0],e[1],e[2])},MultiPoint:function(e,t){for(var n=e.coordinates,i=-1,r=n.length;++i<r;)e=n[i],t.point(e[0],e[1],e[2])},LineString:function(e,t){Tm(e.coordinates,t,0)},MultiLineString:function(e,t){for(var n=e.coordinates,i=-1,r=n.length;++i<r;)Tm(n[i],t,0)},Polygon:function(e,t){kb(e.coordinates,t)},MultiPolygon:function(e,t){for(var n=e.coordinates,i=-1,r=n.length;++i<r;)kb(n[i],t)},GeometryCollection:function(e,t){for(var n=e.geometries,i=-1,r=n.length;++i<r;)Ku(n[i],t)}};function Tm(e,t,n){var i=-1,r=e.length-n,s;for(t.lineStart();++i<r;)s=e[i],t.point(s[0],s[1],s[2]);t.lineEnd()}function kb(e,t){var n=-1,i=e.length;for(t.polygonStart();++n<i;)Tm(e[n],t,1);t.polygonEnd()}function gs(e,t){e&&Ob.hasOwnProperty(e.type)?Ob[e.type](e,t):Ku(e,t)}var Rk=new fi,Pk=new fi;function Em(e){return[Lr(e[1],e[0]),xi(e[2])]}function da(e){var t=e[0],n=e[1],i=Qt(n);return[i*Qt(t),i*Yt(t),Yt(n)]}function Wu(e,t){return e[0]*t[0]+e[1]*t[1]+e[2]*t[2]}function ju(e,t){return[e[1]*t[2]-e[2]*t[1],e[2]*t[0]-e[0]*t[2],e[0]*t[1]-e[1]*t[0]]}function bm(e,t){e[0]+=t[0],e[1]+=t[1],e[2]+=t[2]}function $u(e,t){return[e[0]*t,e[1]*t,e[2]*t]}function Am(e){var t=Hn(e[0]*e[0]+e[1]*e[1]+e[2]*e[2]);e[0]/=t,e[1]/=t,e[2]/=t}function Cm(e,t){function n(i,r){return i=e(i,r),t(i[0],i[1])}return e.invert&&t.invert&&(n.invert=function(i,r){return i=t.invert(i,r),i&&e.invert(i[0],i[1])}),n}function Rm(e,t){return fe(e)>te&&(e-=Math.round(e/Qn)*Qn),[e,t]}Rm.invert=Rm;function i1(e,t,n){return(e%=Qn)?t||n?Cm(Gb(e),Vb(t,n)):Gb(e):t||n?Vb(t,n):Rm}function zb(e){return function(t,n){return t+=e,fe(t)>te&&(t-=Math.round(t/Qn)*Qn),[t,n]}}function Gb(e){var t=zb(e);return t.invert=zb(-e),t}function Vb(e,t){var n=Qt(e),i=Yt(e),r=Qt(t),s=Yt(t);function o(a,l){var c=Qt(l),u=Qt(a)*c,h=Yt(a)*c,f=Yt(l),d=f*n+u*i;return[Lr(h*r-d*s,u*n-f*i),xi(d*r+h*s)]}return o.invert=function(a,l){var c=Qt(l),u=Qt(a)*c,h=Yt(a)*c,f=Yt(l),d=f*r-h*s;return[Lr(h*r+f*s,u*n+d*i),xi(d*n-u*i)]},o}function wP(e){e=i1(e[0]*Pe,e[1]*Pe,e.length>2?e[2]*Pe:0);function t(n){return n=e(n[0]*Pe,n[1]*Pe),n[0]*=Pn,n[1]*=Pn,n}return t.invert=function(n){return n=e.invert(n[0]*Pe,n[1]*Pe),n[0]*=Pn,n[1]*=Pn,n},t}function TP(e,t,n,i,r,s){if(n){var o=Qt(t),a=Yt(t),l=i*n;r==null?(r=t+i*Qn,s=t-l/2):(r=Hb(o,r),s=Hb(o,s),(i>0?r<s:r>s)&&(r+=i*Qn));for(var c,u=r;i>0?u>s:u<s;u-=l)c=Em([o,-a*Qt(u),-a*Yt(u)]),e.point(c[0],c[1])}}function Hb(e,t){t=da(t),t[0]-=e,Am(t);var n=n1(-t[1]);return((-t[2]<0?-n:n)+Qn-qt)%Qn}function r1(){var e=[],t;return{point:function(n,i,r){t.push([n,i,r])},lineStart:function(){e.push(t=[])},lineEnd:_i,rejoin:function(){e.length>1&&e.push(e.pop().concat(e.shift()))},result:function(){var n=e;return e=[],t=null,n}}}function Zu(e,t){return fe(e[0]-t[0])<qt&&fe(e[1]-t[1])<qt}function Xu(e,t,n,i){this.x=e,this.z=t,this.o=n,this.e=i,this.v=!1,this.n=this.p=null}function s1(e,t,n,i,r){var s=[],o=[],a,l;if(e.forEach(function(m){if(!((y=m.length-1)<=0)){var y,p=m[0],g=m[y],x;if(Zu(p,g)){if(!p[2]&&!g[2]){for(r.lineStart(),a=0;a<y;++a)r.point((p=m[a])[0],p[1]);r.lineEnd();return}g[0]+=2*qt}s.push(x=new Xu(p,m,null,!0)),o.push(x.o=new Xu(p,null,x,!1)),s.push(x=new Xu(g,m,null,!1)),o.push(x.o=new Xu(g,null,x,!0))}}),!!s.length){for(o.sort(t),Wb(s),Wb(o),a=0,l=o.length;a<l;++a)o[a].e=n=!n;for(var c=s[0],u,h;;){for(var f=c,d=!0;f.v;)if((f=f.n)===c)return;u=f.z,r.lineStart();do{if(f.v=f.o.v=!0,f.e){if(d)for(a=0,l=u.length;a<l;++a)r.point((h=u[a])[0],h[1]);else i(f.x,f.n.x,1,r);f=f.n}else{if(d)for(u=f.p.z,a=u.length-1;a>=0;--a)r.point((h=u[a])[0],h[1]);else i(f.x,f.p.x,-1,r);f=f.p}f=f.o,u=f.z,d=!d}while(!f.v);r.lineEnd()}}}function Wb(e){if(t=e.length){for(var t,n=0,i=e[0],r;++n<t;)i.n=r=e[n],r.p=i,i=r;i.n=r=e[0],r.p=i}}function Mm(e){return fe(e[0])<=te?e[0]:yi(e[0])*((fe(e[0])+te)%Qn-te)}function EP(e,t){var n=Mm(t),i=t[1],r=Yt(i),s=[Yt(n),-Qt(n),0],o=0,a=0,l=new fi;r===1?i=Ie+qt:r===-1&&(i=-Ie-qt);for(var c=0,u=e.length;c<u;++c)if(f=(h=e[c]).length)for(var h,f,d=h[f-1],m=Mm(d),y=d[1]/2+Fb,p=Yt(y),g=Qt(y),x=0;x<f;++x,m=v,p=b,g=_,d=M){var M=h[x],v=Mm(M),w=M[1]/2+Fb,b=Yt(w),_=Qt(w),S=v-m,A=S>=0?1:-1,C=A*S,R=C>te,D=p*b;if(l.add(Lr(D*A*Yt(C),g*_+D*Qt(C))),o+=R?S+A*Qn:S,R^m>=n^v>=n){var B=ju(da(d),da(M));Am(B);var P=ju(s,B);Am(P);var L=(R^S>=0?-1:1)*xi(P[2]);(i>L||i===L&&(B[0]||B[1]))&&(a+=R^S>=0?1:-1)}}return(o<-qt||o<qt&&l<-t1)^a&1}function o1(e,t,n,i){return function(r){var s=t(r),o=r1(),a=t(o),l=!1,c,u,h,f={point:d,lineStart:y,lineEnd:p,polygonStart:function(){f.point=g,f.lineStart=x,f.lineEnd=M,u=[],c=[]},polygonEnd:function(){f.point=d,f.lineStart=y,f.lineEnd=p,u=jp(u);var v=EP(c,i);u.length?(l||(r.polygonStart(),l=!0),s1(u,CP,v,n,r)):v&&(l||(r.polygonStart(),l=!0),r.lineStart(),n(null,null,1,r),r.lineEnd()),l&&(r.polygonEnd(),l=!1),u=c=null},sphere:function(){r.polygonStart(),r.lineStart(),n(null,null,1,r),r.lineEnd(),r.polygonEnd()}};function d(v,w){e(v,w)&&r.point(v,w)}function m(v,w){s.point(v,w)}function y(){f.point=m,s.lineStart()}function p(){f.point=d,s.lineEnd()}function g(v,w){h.push([v,w]),a.point(v,w)}function x(){a.lineStart(),h=[]}function M(){g(h[0][0],h[0][1]),a.lineEnd();var v=a.clean(),w=o.result(),b,_=w.length,S,A,C;if(h.pop(),c.push(h),h=null,!!_){if(v&1){if(A=w[0],(S=A.length-1)>0){for(l||(r.polygonStart(),l=!0),r.lineStart(),b=0;b<S;++b)r.point((C=A[b])[0],C[1]);r.lineEnd()}return}_>1&&v&2&&w.push(w.pop().concat(w.shift())),u.push(w.filter(AP))}}return f}}function AP(e){return e.length>1}function CP(e,t){return((e=e.x)[0]<0?e[1]-Ie-qt:Ie-e[1])-((t=t.x)[0]<0?t[1]-Ie-qt:Ie-t[1])}var $b=o1(function(){return!0},RP,IP,[-te,-Ie]);function RP(e){var t=NaN,n=NaN,i=NaN,r;return{lineStart:function(){e.lineStart(),r=1},point:function(s,o){var a=s>0?te:-te,l=fe(s-t);fe(l-te)<qt?(e.point(t,n=(n+o)/2>0?Ie:-Ie),e.point(i,n),e.lineEnd(),e.lineStart(),e.point(a,n),e.point(s,n),r=0):i!==a&&l>=te&&(fe(t-i)<qt&&(t-=i*qt),fe(s-a)<qt&&(s-=a*qt),n=PP(t,n,s,o),e.point(i,n),e.lineEnd(),e.lineStart(),e.point(a,n),r=0),e.point(t=s,n=o),i=a},lineEnd:function(){e.lineEnd(),t=n=NaN},clean:function(){return 2-r}}}function PP(e,t,n,i){var r,s,o=Yt(e-n);return fe(o)>qt?ma((Yt(t)*(s=Qt(i))*Yt(n)-Yt(i)*(r=Qt(t))*Yt(e))/(r*s*o)):(t+i)/2}function IP(e,t,n,i){var r;if(e==null)r=n*Ie,i.point(-te,r),i.point(0,r),i.point(te,r),i.point(te,0),i.point(te,-r),i.point(0,-r),i.point(-te,-r),i.point(-te,0),i.point(-te,r);else if(fe(e[0]-t[0])>qt){var s=e[0]<t[0]?te:-te;r=n*s/2,i.point(-s,r),i.point(0,r),i.point(s,r)}else i.point(t[0],t[1])}function LP(e){var t=Qt(e),n=2*Pe,i=t>0,r=fe(t)>qt;function s(u,h,f,d){TP(d,e,n,f,u,h)}function o(u,h){return Qt(u)*Qt(h)>t}function a(u){var h,f,d,m,y;return{lineStart:function(){m=d=!1,y=1},point:function(p,g){var x=[p,g],M,v=o(p,g),w=i?v?0:c(p,g):v?c(p+(p<0?te:-te),g):0;if(!h&&(m=d=v)&&u.lineStart(),v!==d&&(M=l(h,x),(!M||Zu(h,M)||Zu(x,M))&&(x[2]=1)),v!==d)y=0,v?(u.lineStart(),M=l(x,h),u.point(M[0],M[1])):(M=l(h,x),u.point(M[0],M[1],2),u.lineEnd()),h=M;else if(r&&h&&i^v){var b;!(w&f)&&(b=l(x,h,!0))&&(y=0,i?(u.lineStart(),u.point(b[0][0],b[0][1]),u.point(b[1][0],b[1][1]),u.lineEnd()):(u.point(b[1][0],b[1][1]),u.lineEnd(),u.lineStart(),u.point(b[0][0],b[0][1],3)))}v&&(!h||!Zu(h,x))&&u.point(x[0],x[1]),h=x,d=v,f=w},lineEnd:function(){d&&u.lineEnd(),h=null},clean:function(){return y|(m&&d)<<1}}}function l(u,h,f){var d=da(u),m=da(h),y=[1,0,0],p=ju(d,m),g=Wu(p,p),x=p[0],M=g-x*x;if(!M)return!f&&u;var v=t*g/M,w=-t*x/M,b=ju(y,p),_=$u(y,v),S=$u(p,w);bm(_,S);var A=b,C=Wu(_,A),R=Wu(A,A),D=C*C-R*(Wu(_,_)-1);if(!(D<0)){var B=Hn(D),P=$u(A,(-C-B)/R);if(bm(P,_),P=Em(P),!f)return P;var L=u[0],k=h[0],U=u[1],Z=h[1],F;k<L&&(F=L,L=k,k=F);var V=k-L,q=fe(V-te)<qt,st=q||V<qt;if(!q&&Z<U&&(F=U,U=Z,Z=F),st?q?U+Z>0^P[1]<(fe(P[0]-L)<qt?U:Z):U<=P[1]&&P[1]<=Z:V>te^(L<=P[0]&&P[0]<=k)){var lt=$u(A,(-C+B)/R);return bm(lt,_),[P,Em(lt)]}}}function c(u,h){var f=i?e:te-e,d=0;return u<-f?d|=1:u>f&&(d|=2),h<-f?d|=4:h>f&&(d|=8),d}return o1(o,a,s,i?[0,-e]:[-te,e-te])}function DP(e,t,n,i,r,s){var o=e[0],a=e[1],l=t[0],c=t[1],u=0,h=1,f=l-o,d=c-a,m;if(m=n-o,!(!f&&m>0)){if(m/=f,f<0){if(m<u)return;m<h&&(h=m)}else if(f>0){if(m>h)return;m>u&&(u=m)}if(m=r-o,!(!f&&m<0)){if(m/=f,f<0){if(m>h)return;m>u&&(u=m)}else if(f>0){if(m<u)return;m<h&&(h=m)}if(m=i-a,!(!d&&m>0)){if(m/=d,d<0){if(m<u)return;m<h&&(h=m)}else if(d>0){if(m>h)return;m>u&&(u=m)}if(m=s-a,!(!d&&m<0)){if(m/=d,d<0){if(m>h)return;m>u&&(u=m)}else if(d>0){if(m<u)return;m<h&&(h=m)}return u>0&&(e[0]=o+u*f,e[1]=a+u*d),h<1&&(t[0]=o+h*f,t[1]=a+h*d),!0}}}}}var Gl=1e9,qu=-Gl;function Gm(e,t,n,i){function r(c,u){return e<=c&&c<=n&&t<=u&&u<=i}function s(c,u,h,f){var d=0,m=0;if(c==null||(d=o(c,h))!==(m=o(u,h))||l(c,u)<0^h>0)do f.point(d===0||d===3?e:n,d>1?i:t);while((d=(d+h+4)%4)!==m);else f.point(u[0],u[1])}function o(c,u){return fe(c[0]-e)<qt?u>0?0:3:fe(c[0]-n)<qt?u>0?2:1:fe(c[1]-t)<qt?u>0?1:0:u>0?3:2}function a(c,u){return l(c.x,u.x)}function l(c,u){var h=o(c,1),f=o(u,1);return h!==f?h-f:h===0?u[1]-c[1]:h===1?c[0]-u[0]:h===2?c[1]-u[1]:u[0]-c[0]}return function(c){var u=c,h=r1(),f,d,m,y,p,g,x,M,v,w,b,_={point:S,lineStart:D,lineEnd:B,polygonStart:C,polygonEnd:R};function S(L,k){r(L,k)&&u.point(L,k)}function A(){for(var L=0,k=0,U=d.length;k<U;++k)for(var Z=d[k],F=1,V=Z.length,q=Z[0],st,lt,$=q[0],at=q[1];F<V;++F)st=$,lt=at,q=Z[F],$=q[0],at=q[1],lt<=i?at>i&&($-st)*(i-lt)>(at-lt)*(e-st)&&++L:at<=i&&($-st)*(i-lt)<(at-lt)*(e-st)&&--L;return L}function C(){u=h,f=[],d=[],b=!0}function R(){var L=A(),k=b&&L,U=(f=jp(f)).length;(k||U)&&(c.polygonStart(),k&&(c.lineStart(),s(null,null,1,c),c.lineEnd()),U&&s1(f,a,L,s,c),c.polygonEnd()),u=c,f=d=m=null}function D(){_.point=P,d&&d.push(m=[]),w=!0,v=!1,x=M=NaN}function B(){f&&(P(y,p),g&&v&&h.rejoin(),f.push(h.result())),_.point=S,v&&u.lineEnd()}function P(L,k){var U=r(L,k);if(d&&m.push([L,k]),w)y=L,p=k,g=U,w=!1,U&&(u.lineStart(),u.point(L,k));else if(U&&v)u.point(L,k);else{var Z=[x=Math.max(qu,Math.min(Gl,x)),M=Math.max(qu,Math.min(Gl,M))],F=[L=Math.max(qu,Math.min(Gl,L)),k=Math.max(qu,Math.min(Gl,k))];DP(Z,F,e,t,n,i)?(v||(u.lineStart(),u.point(Z[0],Z[1])),u.point(F[0],F[1]),U||u.lineEnd(),b=!1):U&&(u.lineStart(),u.point(L,k),b=!1)}x=L,M=k,v=U}return _}}var Pm=e=>e,Sm=new fi,Im=new fi,a1,l1,Lm,Dm,Ir={point:_i,lineStart:_i,lineEnd:_i,polygonStart:function(){Ir.lineStart=NP,Ir.lineEnd=FP},polygonEnd:function(){Ir.lineStart=Ir.lineEnd=Ir.point=_i,Sm.add(fe(Im)),Im=new fi},result:function(){var e=Sm/2;return Sm=new fi,e}};function NP(){Ir.point=UP}function UP(e,t){Ir.point=c1,a1=Lm=e,l1=Dm=t}function c1(e,t){Im.add(Dm*e-Lm*t),Lm=e,Dm=t}function FP(){c1(a1,l1)}var pa=1/0,Qu=pa,Jl=-pa,tf=Jl,ef={point:OP,lineStart:_i,lineEnd:_i,polygonStart:_i,polygonEnd:_i,result:function(){var e=[[pa,Qu],[Jl,tf]];return Jl=tf=-(Qu=pa=1/0),e}};function OP(e,t){e<pa&&(pa=e),e>Jl&&(Jl=e),t<Qu&&(Qu=t),t>tf&&(tf=t)}var Nm=0,Um=0,Vl=0,nf=0,rf=0,ha=0,Fm=0,Om=0,Hl=0,u1,f1,rr,sr,gi={point:ao,lineStart:Xb,lineEnd:qb,polygonStart:function(){gi.lineStart=zP,gi.lineEnd=GP},polygonEnd:function(){gi.point=ao,gi.lineStart=Xb,gi.lineEnd=qb},result:function(){var e=Hl?[Fm/Hl,Om/Hl]:ha?[nf/ha,rf/ha]:Vl?[Nm/Vl,Um/Vl]:[NaN,NaN];return Nm=Um=Vl=nf=rf=ha=Fm=Om=Hl=0,e}};function ao(e,t){Nm+=e,Um+=t,++Vl}function Xb(){gi.point=BP}function BP(e,t){gi.point=kP,ao(rr=e,sr=t)}function kP(e,t){var n=e-rr,i=t-sr,r=Hn(n*n+i*i);nf+=r*(rr+e)/2,rf+=r*(sr+t)/2,ha+=r,ao(rr=e,sr=t)}function qb(){gi.point=ao}function zP(){gi.point=VP}function GP(){h1(u1,f1)}function VP(e,t){gi.point=h1,ao(u1=rr=e,f1=sr=t)}function h1(e,t){var n=e-rr,i=t-sr,r=Hn(n*n+i*i);nf+=r*(rr+e)/2,rf+=r*(sr+t)/2,ha+=r,r=sr*e-rr*t,Fm+=r*(rr+e),Om+=r*(sr+t),Hl+=r*3,ao(rr=e,sr=t)}function d1(e){this._context=e}d1.prototype={_radius:4.5,pointRadius:function(e){return this._radius=e,this},polygonStart:function(){this._line=0},polygonEnd:function(){this._line=NaN},lineStart:function(){this._point=0},lineEnd:function(){this._line===0&&this._context.closePath(),this._point=NaN},point:function(e,t){switch(this._point){case 0:{this._context.moveTo(e,t),this._point=1;break}case 1:{this._context.lineTo(e,t);break}default:{this._context.moveTo(e+this._radius,t),this._context.arc(e,t,this._radius,0,Qn);break}}},result:_i};var Bm=new fi,wm,p1,m1,Wl,$l,Kl={point:_i,lineStart:function(){Kl.point=HP},lineEnd:function(){wm&&g1(p1,m1),Kl.point=_i},polygonStart:function(){wm=!0},polygonEnd:function(){wm=null},result:function(){var e=+Bm;return Bm=new fi,e}};function HP(e,t){Kl.point=g1,p1=Wl=e,m1=$l=t}function g1(e,t){Wl-=e,$l-=t,Bm.add(Hn(Wl*Wl+$l*$l)),Wl=e,$l=t}var Yb,sf,Zb,Jb,of=class{constructor(t){this._append=t==null?y1:WP(t),this._radius=4.5,this._=""}pointRadius(t){return this._radius=+t,this}polygonStart(){this._line=0}polygonEnd(){this._line=NaN}lineStart(){this._point=0}lineEnd(){this._line===0&&(this._+="Z"),this._point=NaN}point(t,n){switch(this._point){case 0:{this._append`M${t},${n}`,this._point=1;break}case 1:{this._append`L${t},${n}`;break}default:{if(this._append`M${t},${n}`,this._radius!==Zb||this._append!==sf){let i=this._radius,r=this._;this._="",this._append`m0,${i}a${i},${i} 0 1,1 0,${-2*i}a${i},${i} 0 1,1 0,${2*i}z`,Zb=i,sf=this._append,Jb=this._,this._=r}this._+=Jb;break}}}result(){let t=this._;return this._="",t.length?t:null}};function y1(e){let t=1;this._+=e[0];for(let n=e.length;t<n;++t)this._+=arguments[t]+e[t]}function WP(e){let t=Math.floor(e);if(!(t>=0))throw new RangeError(`invalid digits: ${e}`);if(t>15)return y1;if(t!==Yb){let n=10**t;Yb=t,sf=function(r){let s=1;this._+=r[0];for(let o=r.length;s<o;++s)this._+=Math.round(arguments[s]*n)/n+r[s]}}return sf}function Ql(e,t){let n=3,i=4.5,r,s;function o(a){return a&&(typeof i=="function"&&s.pointRadius(+i.apply(this,arguments)),gs(a,r(s))),s.result()}return o.area=function(a){return gs(a,r(Ir)),Ir.result()},o.measure=function(a){return gs(a,r(Kl)),Kl.result()},o.bounds=function(a){return gs(a,r(ef)),ef.result()},o.centroid=function(a){return gs(a,r(gi)),gi.result()},o.projection=function(a){return arguments.length?(r=a==null?(e=null,Pm):(e=a).stream,o):e},o.context=function(a){return arguments.length?(s=a==null?(t=null,new of(n)):new d1(t=a),typeof i!="function"&&s.pointRadius(i),o):t},o.pointRadius=function(a){return arguments.length?(i=typeof a=="function"?a:(s.pointRadius(+a),+a),o):i},o.digits=function(a){if(!arguments.length)return n;if(a==null)n=null;else{let l=Math.floor(a);if(!(l>=0))throw new RangeError(`invalid digits: ${a}`);n=l}return t===null&&(s=new of(n)),o},o.projection(e).digits(n).context(t)}function tc(e){return{stream:cf(e)}}function cf(e){return function(t){var n=new km;for(var i in e)n[i]=e[i];return n.stream=t,n}}function km(){}km.prototype={constructor:km,point:function(e,t){this.stream.point(e,t)},sphere:function(){this.stream.sphere()},lineStart:function(){this.stream.lineStart()},lineEnd:function(){this.stream.lineEnd()},polygonStart:function(){this.stream.polygonStart()},polygonEnd:function(){this.stream.polygonEnd()}};function Vm(e,t,n){var i=e.clipExtent&&e.clipExtent();return e.scale(150).translate([0,0]),i!=null&&e.clipExtent(null),gs(n,e.stream(ef)),t(ef.result()),i!=null&&e.clipExtent(i),e}function Hm(e,t,n){return Vm(e,function(i){var r=t[1][0]-t[0][0],s=t[1][1]-t[0][1],o=Math.min(r/(i[1][0]-i[0][0]),s/(i[1][1]-i[0][1])),a=+t[0][0]+(r-o*(i[1][0]+i[0][0]))/2,l=+t[0][1]+(s-o*(i[1][1]+i[0][1]))/2;e.scale(150*o).translate([a,l])},n)}function _1(e,t,n){return Hm(e,[[0,0],t],n)}function x1(e,t,n){return Vm(e,function(i){var r=+t,s=r/(i[1][0]-i[0][0]),o=(r-s*(i[1][0]+i[0][0]))/2,a=-s*i[0][1];e.scale(150*s).translate([o,a])},n)}function v1(e,t,n){return Vm(e,function(i){var r=+t,s=r/(i[1][1]-i[0][1]),o=-s*i[0][0],a=(r-s*(i[1][1]+i[0][1]))/2;e.scale(150*s).translate([o,a])},n)}var Kb=16,$P=Qt(30*Pe);function jb(e,t){return+t?qP(e,t):XP(e)}function XP(e){return cf({point:function(t,n){t=e(t,n),this.stream.point(t[0],t[1])}})}function qP(e,t){function n(i,r,s,o,a,l,c,u,h,f,d,m,y,p){var g=c-i,x=u-r,M=g*g+x*x;if(M>4*t&&y--){var v=o+f,w=a+d,b=l+m,_=Hn(v*v+w*w+b*b),S=xi(b/=_),A=fe(fe(b)-1)<qt||fe(s-h)<qt?(s+h)/2:Lr(w,v),C=e(A,S),R=C[0],D=C[1],B=R-i,P=D-r,L=x*B-g*P;(L*L/M>t||fe((g*B+x*P)/M-.5)>.3||o*f+a*d+l*m<$P)&&(n(i,r,s,o,a,l,R,D,A,v/=_,w/=_,b,y,p),p.point(R,D),n(R,D,A,v,w,b,c,u,h,f,d,m,y,p))}}return function(i){var r,s,o,a,l,c,u,h,f,d,m,y,p={point:g,lineStart:x,lineEnd:v,polygonStart:function(){i.polygonStart(),p.lineStart=w},polygonEnd:function(){i.polygonEnd(),p.lineStart=x}};function g(S,A){S=e(S,A),i.point(S[0],S[1])}function x(){h=NaN,p.point=M,i.lineStart()}function M(S,A){var C=da([S,A]),R=e(S,A);n(h,f,u,d,m,y,h=R[0],f=R[1],u=S,d=C[0],m=C[1],y=C[2],Kb,i),i.point(h,f)}function v(){p.point=g,i.lineEnd()}function w(){x(),p.point=b,p.lineEnd=_}function b(S,A){M(r=S,A),s=h,o=f,a=d,l=m,c=y,p.point=M}function _(){n(h,f,u,d,m,y,s,o,r,a,l,c,Kb,i),p.lineEnd=v,v()}return p}}var YP=cf({point:function(e,t){this.stream.point(e*Pe,t*Pe)}});function ZP(e){return cf({point:function(t,n){var i=e(t,n);return this.stream.point(i[0],i[1])}})}function JP(e,t,n,i,r){function s(o,a){return o*=i,a*=r,[t+e*o,n-e*a]}return s.invert=function(o,a){return[(o-t)/e*i,(n-a)/e*r]},s}function Qb(e,t,n,i,r,s){if(!s)return JP(e,t,n,i,r);var o=Qt(s),a=Yt(s),l=o*e,c=a*e,u=o/e,h=a/e,f=(a*n-o*t)/e,d=(a*t+o*n)/e;function m(y,p){return y*=i,p*=r,[l*y-c*p+t,n-c*y-l*p]}return m.invert=function(y,p){return[i*(u*y-h*p+f),r*(d-h*y-u*p)]},m}function ys(e){return b1(function(){return e})()}function b1(e){var t,n=150,i=480,r=250,s=0,o=0,a=0,l=0,c=0,u,h=0,f=1,d=1,m=null,y=$b,p=null,g,x,M,v=Pm,w=.5,b,_,S,A,C;function R(L){return S(L[0]*Pe,L[1]*Pe)}function D(L){return L=S.invert(L[0],L[1]),L&&[L[0]*Pn,L[1]*Pn]}R.stream=function(L){return A&&C===L?A:A=YP(ZP(u)(y(b(v(C=L)))))},R.preclip=function(L){return arguments.length?(y=L,m=void 0,P()):y},R.postclip=function(L){return arguments.length?(v=L,p=g=x=M=null,P()):v},R.clipAngle=function(L){return arguments.length?(y=+L?LP(m=L*Pe):(m=null,$b),P()):m*Pn},R.clipExtent=function(L){return arguments.length?(v=L==null?(p=g=x=M=null,Pm):Gm(p=+L[0][0],g=+L[0][1],x=+L[1][0],M=+L[1][1]),P()):p==null?null:[[p,g],[x,M]]},R.scale=function(L){return arguments.length?(n=+L,B()):n},R.translate=function(L){return arguments.length?(i=+L[0],r=+L[1],B()):[i,r]},R.center=function(L){return arguments.length?(s=L[0]%360*Pe,o=L[1]%360*Pe,B()):[s*Pn,o*Pn]},R.rotate=function(L){return arguments.length?(a=L[0]%360*Pe,l=L[1]%360*Pe,c=L.length>2?L[2]%360*Pe:0,B()):[a*Pn,l*Pn,c*Pn]},R.angle=function(L){return arguments.length?(h=L%360*Pe,B()):h*Pn},R.reflectX=function(L){return arguments.length?(f=L?-1:1,B()):f<0},R.reflectY=function(L){return arguments.length?(d=L?-1:1,B()):d<0},R.precision=function(L){return arguments.length?(b=jb(_,w=L*L),P()):Hn(w)},R.fitExtent=function(L,k){return Hm(R,L,k)},R.fitSize=function(L,k){return _1(R,L,k)},R.fitWidth=function(L,k){return x1(R,L,k)},R.fitHeight=function(L,k){return v1(R,L,k)};function B(){var L=Qb(n,0,0,f,d,h).apply(null,t(s,o)),k=Qb(n,i-L[0],r-L[1],f,d,h);return u=i1(a,l,c),_=Cm(t,k),S=Cm(u,_),b=jb(_,w),P()}function P(){return A=C=null,R}return function(){return t=e.apply(this,arguments),R.invert=t.invert&&D,B()}}function Wm(e){var t=0,n=te/3,i=b1(e),r=i(t,n);return r.parallels=function(s){return arguments.length?i(t=s[0]*Pe,n=s[1]*Pe):[t*Pn,n*Pn]},r}function KP(e){var t=Qt(e);function n(i,r){return[i*t,Yt(r)/t]}return n.invert=function(i,r){return[i/t,xi(r*t)]},n}function jP(e,t){var n=Yt(e),i=(n+Yt(t))/2;if(fe(i)<qt)return KP(e);var r=1+n*(2*i-n),s=Hn(r)/i;function o(a,l){var c=Hn(r-2*i*Yt(l))/i;return[c*Yt(a*=i),s-c*Qt(a)]}return o.invert=function(a,l){var c=s-l,u=Lr(a,fe(c))*yi(c);return c*i<0&&(u-=te*yi(a)*yi(c)),[u/i,xi((r-(a*a+c*c)*i*i)/(2*i))]},o}function jl(){return Wm(jP).scale(155.424).center([0,33.6442])}function $m(){return jl().parallels([29.5,45.5]).scale(1070).translate([480,250]).rotate([96,0]).center([-.6,38.7])}function QP(e){var t=e.length;return{point:function(n,i){for(var r=-1;++r<t;)e[r].point(n,i)},sphere:function(){for(var n=-1;++n<t;)e[n].sphere()},lineStart:function(){for(var n=-1;++n<t;)e[n].lineStart()},lineEnd:function(){for(var n=-1;++n<t;)e[n].lineEnd()},polygonStart:function(){for(var n=-1;++n<t;)e[n].polygonStart()},polygonEnd:function(){for(var n=-1;++n<t;)e[n].polygonEnd()}}}function M1(){var e,t,n=$m(),i,r=jl().rotate([154,0]).center([-2,58.5]).parallels([55,65]),s,o=jl().rotate([157,0]).center([-3,19.9]).parallels([8,18]),a,l,c={point:function(f,d){l=[f,d]}};function u(f){var d=f[0],m=f[1];return l=null,i.point(d,m),l||(s.point(d,m),l)||(a.point(d,m),l)}u.invert=function(f){var d=n.scale(),m=n.translate(),y=(f[0]-m[0])/d,p=(f[1]-m[1])/d;return(p>=.12&&p<.234&&y>=-.425&&y<-.214?r:p>=.166&&p<.234&&y>=-.214&&y<-.115?o:n).invert(f)},u.stream=function(f){return e&&t===f?e:e=QP([n.stream(t=f),r.stream(f),o.stream(f)])},u.precision=function(f){return arguments.length?(n.precision(f),r.precision(f),o.precision(f),h()):n.precision()},u.scale=function(f){return arguments.length?(n.scale(f),r.scale(f*.35),o.scale(f),u.translate(n.translate())):n.scale()},u.translate=function(f){if(!arguments.length)return n.translate();var d=n.scale(),m=+f[0],y=+f[1];return i=n.translate(f).clipExtent([[m-.455*d,y-.238*d],[m+.455*d,y+.238*d]]).stream(c),s=r.translate([m-.307*d,y+.201*d]).clipExtent([[m-.425*d+qt,y+.12*d+qt],[m-.214*d-qt,y+.234*d-qt]]).stream(c),a=o.translate([m-.205*d,y+.212*d]).clipExtent([[m-.214*d+qt,y+.166*d+qt],[m-.115*d-qt,y+.234*d-qt]]).stream(c),h()},u.fitExtent=function(f,d){return Hm(u,f,d)},u.fitSize=function(f,d){return _1(u,f,d)},u.fitWidth=function(f,d){return x1(u,f,d)},u.fitHeight=function(f,d){return v1(u,f,d)};function h(){return e=t=null,u}return u.scale(1070)}function S1(e){return function(t,n){var i=Qt(t),r=Qt(n),s=e(i*r);return s===1/0?[2,0]:[s*r*Yt(t),s*Yt(n)]}}function ec(e){return function(t,n){var i=Hn(t*t+n*n),r=e(i),s=Yt(r),o=Qt(r);return[Lr(t*s,i*o),xi(i&&n*s/i)]}}var w1=S1(function(e){return Hn(2/(1+e))});w1.invert=ec(function(e){return 2*xi(e/2)});function T1(){return ys(w1).scale(124.75).clipAngle(180-.001)}var E1=S1(function(e){return(e=n1(e))&&e/Yt(e)});E1.invert=ec(function(e){return e});function A1(){return ys(E1).scale(79.4188).clipAngle(180-.001)}function uf(e,t){return[e,Ju(zm((Ie+t)/2))]}uf.invert=function(e,t){return[e,2*ma(e1(t))-Ie]};function C1(){return R1(uf).scale(961/Qn)}function R1(e){var t=ys(e),n=t.center,i=t.scale,r=t.translate,s=t.clipExtent,o=null,a,l,c;t.scale=function(h){return arguments.length?(i(h),u()):i()},t.translate=function(h){return arguments.length?(r(h),u()):r()},t.center=function(h){return arguments.length?(n(h),u()):n()},t.clipExtent=function(h){return arguments.length?(h==null?o=a=l=c=null:(o=+h[0][0],a=+h[0][1],l=+h[1][0],c=+h[1][1]),u()):o==null?null:[[o,a],[l,c]]};function u(){var h=te*i(),f=t(wP(t.rotate()).invert([0,0]));return s(o==null?[[f[0]-h,f[1]-h],[f[0]+h,f[1]+h]]:e===uf?[[Math.max(f[0]-h,o),a],[Math.min(f[0]+h,l),c]]:[[o,Math.max(f[1]-h,a)],[l,Math.min(f[1]+h,c)]])}return u()}function Yu(e){return zm((Ie+e)/2)}function tI(e,t){var n=Qt(e),i=e===t?Yt(e):Ju(n/Qt(t))/Ju(Yu(t)/Yu(e)),r=n*vm(Yu(e),i)/i;if(!i)return uf;function s(o,a){r>0?a<-Ie+qt&&(a=-Ie+qt):a>Ie-qt&&(a=Ie-qt);var l=r/vm(Yu(a),i);return[l*Yt(i*o),r-l*Qt(i*o)]}return s.invert=function(o,a){var l=r-a,c=yi(i)*Hn(o*o+l*l),u=Lr(o,fe(l))*yi(l);return l*i<0&&(u-=te*yi(o)*yi(l)),[u/i,2*ma(vm(r/c,1/i))-Ie]},s}function P1(){return Wm(tI).scale(109.5).parallels([30,30])}function af(e,t){return[e,t]}af.invert=af;function I1(){return ys(af).scale(152.63)}function eI(e,t){var n=Qt(e),i=e===t?Yt(e):(n-Qt(t))/(t-e),r=n/i+e;if(fe(i)<qt)return af;function s(o,a){var l=r-a,c=i*o;return[l*Yt(c),r-l*Qt(c)]}return s.invert=function(o,a){var l=r-a,c=Lr(o,fe(l))*yi(l);return l*i<0&&(c-=te*yi(o)*yi(l)),[c/i,r-yi(i)*Hn(o*o+l*l)]},s}function L1(){return Wm(eI).scale(131.154).center([0,13.9389])}var Xl=1.340264,ql=-.081106,Yl=893e-6,Zl=.003796,lf=Hn(3)/2,nI=12;function D1(e,t){var n=xi(lf*Yt(t)),i=n*n,r=i*i*i;return[e*Qt(n)/(lf*(Xl+3*ql*i+r*(7*Yl+9*Zl*i))),n*(Xl+ql*i+r*(Yl+Zl*i))]}D1.invert=function(e,t){for(var n=t,i=n*n,r=i*i*i,s=0,o,a,l;s<nI&&(a=n*(Xl+ql*i+r*(Yl+Zl*i))-t,l=Xl+3*ql*i+r*(7*Yl+9*Zl*i),n-=o=a/l,i=n*n,r=i*i*i,!(fe(o)<t1));++s);return[lf*e*(Xl+3*ql*i+r*(7*Yl+9*Zl*i))/Qt(n),xi(Yt(n)/lf)]};function N1(){return ys(D1).scale(177.158)}function U1(e,t){var n=Qt(t),i=Qt(e)*n;return[n*Yt(e)/i,Yt(t)/i]}U1.invert=ec(ma);function F1(){return ys(U1).scale(144.049).clipAngle(60)}function iI(e,t){var n=t*t,i=n*n;return[e*(.8707-.131979*n+i*(-.013791+i*(.003971*n-.001529*i))),t*(1.007226+n*(.015085+i*(-.044475+.028874*n-.005916*i)))]}iI.invert=function(e,t){var n=t,i=25,r;do{var s=n*n,o=s*s;n-=r=(n*(1.007226+s*(.015085+o*(-.044475+.028874*s-.005916*o)))-t)/(1.007226+s*(.015085*3+o*(-.044475*7+.028874*9*s-.005916*11*o)))}while(fe(r)>qt&&--i>0);return[e/(.8707+(s=n*n)*(-.131979+s*(-.013791+s*s*s*(.003971-.001529*s)))),n]};function O1(e,t){return[Qt(t)*Yt(e),Yt(t)]}O1.invert=ec(xi);function B1(){return ys(O1).scale(249.5).clipAngle(90+qt)}function k1(e,t){var n=Qt(t),i=1+Qt(e)*n;return[n*Yt(e)/i,Yt(t)/i]}k1.invert=ec(function(e){return 2*ma(e)});function z1(){return ys(k1).scale(250).clipAngle(142)}function G1(e,t){return[Ju(zm((Ie+t)/2)),-e]}G1.invert=function(e,t){return[-t,2*ma(e1(e))-Ie]};function V1(){var e=R1(G1),t=e.center,n=e.rotate;return e.center=function(i){return arguments.length?t([-i[1],i[0]]):(i=t(),[i[1],-i[0]])},e.rotate=function(i){return arguments.length?n([i[0],i[1],i.length>2?i[2]+90:90]):(i=n(),[i[0],i[1],i[2]-90])},n([0,0,90]).scale(159.155)}var Xm=new Date,qm=new Date;function $e(e,t,n,i){function r(s){return e(s=arguments.length===0?new Date:new Date(+s)),s}return r.floor=s=>(e(s=new Date(+s)),s),r.ceil=s=>(e(s=new Date(s-1)),t(s,1),e(s),s),r.round=s=>{let o=r(s),a=r.ceil(s);return s-o<a-s?o:a},r.offset=(s,o)=>(t(s=new Date(+s),o==null?1:Math.floor(o)),s),r.range=(s,o,a)=>{let l=[];if(s=r.ceil(s),a=a==null?1:Math.floor(a),!(s<o)||!(a>0))return l;let c;do l.push(c=new Date(+s)),t(s,a),e(s);while(c<s&&s<o);return l},r.filter=s=>$e(o=>{if(o>=o)for(;e(o),!s(o);)o.setTime(o-1)},(o,a)=>{if(o>=o)if(a<0)for(;++a<=0;)for(;t(o,-1),!s(o););else for(;--a>=0;)for(;t(o,1),!s(o););}),n&&(r.count=(s,o)=>(Xm.setTime(+s),qm.setTime(+o),e(Xm),e(qm),Math.floor(n(Xm,qm))),r.every=s=>(s=Math.floor(s),!isFinite(s)||!(s>0)?null:s>1?r.filter(i?o=>i(o)%s===0:o=>r.count(0,o)%s===0):r)),r}var ff=$e(()=>{},(e,t)=>{e.setTime(+e+t)},(e,t)=>t-e);ff.every=e=>(e=Math.floor(e),!isFinite(e)||!(e>0)?null:e>1?$e(t=>{t.setTime(Math.floor(t/e)*e)},(t,n)=>{t.setTime(+t+n*e)},(t,n)=>(n-t)/e):ff);var Dk=ff.range,Dr=1e3,vi=Dr*60,Nr=vi*60,Ur=Nr*24,Zm=Ur*7,H1=Ur*30,Ym=Ur*365,In=$e(e=>{e.setTime(e-e.getMilliseconds())},(e,t)=>{e.setTime(+e+t*Dr)},(e,t)=>(t-e)/Dr,e=>e.getUTCSeconds()),Nk=In.range,lo=$e(e=>{e.setTime(e-e.getMilliseconds()-e.getSeconds()*Dr)},(e,t)=>{e.setTime(+e+t*vi)},(e,t)=>(t-e)/vi,e=>e.getMinutes()),Uk=lo.range,co=$e(e=>{e.setUTCSeconds(0,0)},(e,t)=>{e.setTime(+e+t*vi)},(e,t)=>(t-e)/vi,e=>e.getUTCMinutes()),Fk=co.range,uo=$e(e=>{e.setTime(e-e.getMilliseconds()-e.getSeconds()*Dr-e.getMinutes()*vi)},(e,t)=>{e.setTime(+e+t*Nr)},(e,t)=>(t-e)/Nr,e=>e.getHours()),Ok=uo.range,fo=$e(e=>{e.setUTCMinutes(0,0,0)},(e,t)=>{e.setTime(+e+t*Nr)},(e,t)=>(t-e)/Nr,e=>e.getUTCHours()),Bk=fo.range,or=$e(e=>e.setHours(0,0,0,0),(e,t)=>e.setDate(e.getDate()+t),(e,t)=>(t-e-(t.getTimezoneOffset()-e.getTimezoneOffset())*vi)/Ur,e=>e.getDate()-1),kk=or.range,ga=$e(e=>{e.setUTCHours(0,0,0,0)},(e,t)=>{e.setUTCDate(e.getUTCDate()+t)},(e,t)=>(t-e)/Ur,e=>e.getUTCDate()-1),zk=ga.range,nc=$e(e=>{e.setUTCHours(0,0,0,0)},(e,t)=>{e.setUTCDate(e.getUTCDate()+t)},(e,t)=>(t-e)/Ur,e=>Math.floor(e/Ur)),Gk=nc.range;function ho(e){return $e(t=>{t.setDate(t.getDate()-(t.getDay()+7-e)%7),t.setHours(0,0,0,0)},(t,n)=>{t.setDate(t.getDate()+n*7)},(t,n)=>(n-t-(n.getTimezoneOffset()-t.getTimezoneOffset())*vi)/Zm)}var ar=ho(0),po=ho(1),Jm=ho(2),Km=ho(3),Fr=ho(4),jm=ho(5),Qm=ho(6),Vk=ar.range,Hk=po.range,Wk=Jm.range,$k=Km.range,Xk=Fr.range,qk=jm.range,Yk=Qm.range;function mo(e){return $e(t=>{t.setUTCDate(t.getUTCDate()-(t.getUTCDay()+7-e)%7),t.setUTCHours(0,0,0,0)},(t,n)=>{t.setUTCDate(t.getUTCDate()+n*7)},(t,n)=>(n-t)/Zm)}var lr=mo(0),go=mo(1),tg=mo(2),eg=mo(3),Or=mo(4),ng=mo(5),ig=mo(6),Zk=lr.range,Jk=go.range,Kk=tg.range,jk=eg.range,Qk=Or.range,t8=ng.range,e8=ig.range,yo=$e(e=>{e.setDate(1),e.setHours(0,0,0,0)},(e,t)=>{e.setMonth(e.getMonth()+t)},(e,t)=>t.getMonth()-e.getMonth()+(t.getFullYear()-e.getFullYear())*12,e=>e.getMonth()),n8=yo.range,_o=$e(e=>{e.setUTCDate(1),e.setUTCHours(0,0,0,0)},(e,t)=>{e.setUTCMonth(e.getUTCMonth()+t)},(e,t)=>t.getUTCMonth()-e.getUTCMonth()+(t.getUTCFullYear()-e.getUTCFullYear())*12,e=>e.getUTCMonth()),i8=_o.range,Wn=$e(e=>{e.setMonth(0,1),e.setHours(0,0,0,0)},(e,t)=>{e.setFullYear(e.getFullYear()+t)},(e,t)=>t.getFullYear()-e.getFullYear(),e=>e.getFullYear());Wn.every=e=>!isFinite(e=Math.floor(e))||!(e>0)?null:$e(t=>{t.setFullYear(Math.floor(t.getFullYear()/e)*e),t.setMonth(0,1),t.setHours(0,0,0,0)},(t,n)=>{t.setFullYear(t.getFullYear()+n*e)});var r8=Wn.range,$n=$e(e=>{e.setUTCMonth(0,1),e.setUTCHours(0,0,0,0)},(e,t)=>{e.setUTCFullYear(e.getUTCFullYear()+t)},(e,t)=>t.getUTCFullYear()-e.getUTCFullYear(),e=>e.getUTCFullYear());$n.every=e=>!isFinite(e=Math.floor(e))||!(e>0)?null:$e(t=>{t.setUTCFullYear(Math.floor(t.getUTCFullYear()/e)*e),t.setUTCMonth(0,1),t.setUTCHours(0,0,0,0)},(t,n)=>{t.setUTCFullYear(t.getUTCFullYear()+n*e)});var s8=$n.range;function W1(e,t,n,i,r,s){let o=[[In,1,Dr],[In,5,5*Dr],[In,15,15*Dr],[In,30,30*Dr],[s,1,vi],[s,5,5*vi],[s,15,15*vi],[s,30,30*vi],[r,1,Nr],[r,3,3*Nr],[r,6,6*Nr],[r,12,12*Nr],[i,1,Ur],[i,2,2*Ur],[n,1,Zm],[t,1,H1],[t,3,3*H1],[e,1,Ym]];function a(c,u,h){let f=u<c;f&&([c,u]=[u,c]);let d=h&&typeof h.range=="function"?h:l(c,u,h),m=d?d.range(c,+u+1):[];return f?m.reverse():m}function l(c,u,h){let f=Math.abs(u-c)/h,d=Qo(([,,p])=>p).right(o,f);if(d===o.length)return e.every(Nl(c/Ym,u/Ym,h));if(d===0)return ff.every(Math.max(Nl(c,u,h),1));let[m,y]=o[f/o[d-1][2]<o[d][2]/f?d-1:d];return m.every(y)}return[a,l]}var[$1,hf]=W1($n,_o,lr,nc,fo,co),[X1,q1]=W1(Wn,yo,ar,or,uo,lo);function rg(e){if(0<=e.y&&e.y<100){var t=new Date(-1,e.m,e.d,e.H,e.M,e.S,e.L);return t.setFullYear(e.y),t}return new Date(e.y,e.m,e.d,e.H,e.M,e.S,e.L)}function sg(e){if(0<=e.y&&e.y<100){var t=new Date(Date.UTC(-1,e.m,e.d,e.H,e.M,e.S,e.L));return t.setUTCFullYear(e.y),t}return new Date(Date.UTC(e.y,e.m,e.d,e.H,e.M,e.S,e.L))}function ic(e,t,n){return{y:e,m:t,d:n,H:0,M:0,S:0,L:0}}function rI(e){var t=e.dateTime,n=e.date,i=e.time,r=e.periods,s=e.days,o=e.shortDays,a=e.months,l=e.shortMonths,c=rc(r),u=sc(r),h=rc(s),f=sc(s),d=rc(o),m=sc(o),y=rc(a),p=sc(a),g=rc(l),x=sc(l),M={a:U,A:Z,b:F,B:V,c:null,d:Q1,e:Q1,f:AI,g:OI,G:kI,H:wI,I:TI,j:EI,L:rM,m:CI,M:RI,p:q,q:st,Q:nM,s:iM,S:PI,u:II,U:LI,V:DI,w:NI,W:UI,x:null,X:null,y:FI,Y:BI,Z:zI,"%":eM},v={a:lt,A:$,b:at,B:ft,c:null,d:tM,e:tM,f:WI,g:tL,G:nL,H:GI,I:VI,j:HI,L:oM,m:$I,M:XI,p:ot,q:rt,Q:nM,s:iM,S:qI,u:YI,U:ZI,V:JI,w:KI,W:jI,x:null,X:null,y:QI,Y:eL,Z:iL,"%":eM},w={a:C,A:R,b:D,B,c:P,d:K1,e:K1,f:vI,g:J1,G:Z1,H:j1,I:j1,j:gI,L:xI,m:mI,M:yI,p:A,q:pI,Q:MI,s:SI,S:_I,u:cI,U:uI,V:fI,w:lI,W:hI,x:L,X:k,y:J1,Y:Z1,Z:dI,"%":bI};M.x=b(n,M),M.X=b(i,M),M.c=b(t,M),v.x=b(n,v),v.X=b(i,v),v.c=b(t,v);function b(J,gt){return function(ct){var K=[],It=-1,pt=0,Ot=J.length,Ht,le,oe;for(ct instanceof Date||(ct=new Date(+ct));++It<Ot;)J.charCodeAt(It)===37&&(K.push(J.slice(pt,It)),(le=Y1[Ht=J.charAt(++It)])!=null?Ht=J.charAt(++It):le=Ht==="e"?" ":"0",(oe=gt[Ht])&&(Ht=oe(ct,le)),K.push(Ht),pt=It+1);return K.push(J.slice(pt,It)),K.join("")}}function _(J,gt){return function(ct){var K=ic(1900,void 0,1),It=S(K,J,ct+="",0),pt,Ot;if(It!=ct.length)return null;if("Q"in K)return new Date(K.Q);if("s"in K)return new Date(K.s*1e3+("L"in K?K.L:0));if(gt&&!("Z"in K)&&(K.Z=0),"p"in K&&(K.H=K.H%12+K.p*12),K.m===void 0&&(K.m="q"in K?K.q:0),"V"in K){if(K.V<1||K.V>53)return null;"w"in K||(K.w=1),"Z"in K?(pt=sg(ic(K.y,0,1)),Ot=pt.getUTCDay(),pt=Ot>4||Ot===0?go.ceil(pt):go(pt),pt=ga.offset(pt,(K.V-1)*7),K.y=pt.getUTCFullYear(),K.m=pt.getUTCMonth(),K.d=pt.getUTCDate()+(K.w+6)%7):(pt=rg(ic(K.y,0,1)),Ot=pt.getDay(),pt=Ot>4||Ot===0?po.ceil(pt):po(pt),pt=or.offset(pt,(K.V-1)*7),K.y=pt.getFullYear(),K.m=pt.getMonth(),K.d=pt.getDate()+(K.w+6)%7)}else("W"in K||"U"in K)&&("w"in K||(K.w="u"in K?K.u%7:"W"in K?1:0),Ot="Z"in K?sg(ic(K.y,0,1)).getUTCDay():rg(ic(K.y,0,1)).getDay(),K.m=0,K.d="W"in K?(K.w+6)%7+K.W*7-(Ot+5)%7:K.w+K.U*7-(Ot+6)%7);return"Z"in K?(K.H+=K.Z/100|0,K.M+=K.Z%100,sg(K)):rg(K)}}function S(J,gt,ct,K){for(var It=0,pt=gt.length,Ot=ct.length,Ht,le;It<pt;){if(K>=Ot)return-1;if(Ht=gt.charCodeAt(It++),Ht===37){if(Ht=gt.charAt(It++),le=w[Ht in Y1?gt.charAt(It++):Ht],!le||(K=le(J,ct,K))<0)return-1}else if(Ht!=ct.charCodeAt(K++))return-1}return K}function A(J,gt,ct){var K=c.exec(gt.slice(ct));return K?(J.p=u.get(K[0].toLowerCase()),ct+K[0].length):-1}function C(J,gt,ct){var K=d.exec(gt.slice(ct));return K?(J.w=m.get(K[0].toLowerCase()),ct+K[0].length):-1}function R(J,gt,ct){var K=h.exec(gt.slice(ct));return K?(J.w=f.get(K[0].toLowerCase()),ct+K[0].length):-1}function D(J,gt,ct){var K=g.exec(gt.slice(ct));return K?(J.m=x.get(K[0].toLowerCase()),ct+K[0].length):-1}function B(J,gt,ct){var K=y.exec(gt.slice(ct));return K?(J.m=p.get(K[0].toLowerCase()),ct+K[0].length):-1}function P(J,gt,ct){return S(J,t,gt,ct)}function L(J,gt,ct){return S(J,n,gt,ct)}function k(J,gt,ct){return S(J,i,gt,ct)}function U(J){return o[J.getDay()]}function Z(J){return s[J.getDay()]}function F(J){return l[J.getMonth()]}function V(J){return a[J.getMonth()]}function q(J){return r[+(J.getHours()>=12)]}function st(J){return 1+~~(J.getMonth()/3)}function lt(J){return o[J.getUTCDay()]}function $(J){return s[J.getUTCDay()]}function at(J){return l[J.getUTCMonth()]}function ft(J){return a[J.getUTCMonth()]}function ot(J){return r[+(J.getUTCHours()>=12)]}function rt(J){return 1+~~(J.getUTCMonth()/3)}return{format:function(J){var gt=b(J+="",M);return gt.toString=function(){return J},gt},parse:function(J){var gt=_(J+="",!1);return gt.toString=function(){return J},gt},utcFormat:function(J){var gt=b(J+="",v);return gt.toString=function(){return J},gt},utcParse:function(J){var gt=_(J+="",!0);return gt.toString=function(){return J},gt}}}var Y1={"-":"",_:" ",0:"0"},nn=/^\s*\d+/,sI=/^%/,oI=/[\\^$*+?|[\]().{}]/g;function ae(e,t,n){var i=e<0?"-":"",r=(i?-e:e)+"",s=r.length;return i+(s<n?new Array(n-s+1).join(t)+r:r)}function aI(e){return e.replace(oI,"\\$&")}function rc(e){return new RegExp("^(?:"+e.map(aI).join("|")+")","i")}function sc(e){return new Map(e.map((t,n)=>[t.toLowerCase(),n]))}function lI(e,t,n){var i=nn.exec(t.slice(n,n+1));return i?(e.w=+i[0],n+i[0].length):-1}function cI(e,t,n){var i=nn.exec(t.slice(n,n+1));return i?(e.u=+i[0],n+i[0].length):-1}function uI(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.U=+i[0],n+i[0].length):-1}function fI(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.V=+i[0],n+i[0].length):-1}function hI(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.W=+i[0],n+i[0].length):-1}function Z1(e,t,n){var i=nn.exec(t.slice(n,n+4));return i?(e.y=+i[0],n+i[0].length):-1}function J1(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.y=+i[0]+(+i[0]>68?1900:2e3),n+i[0].length):-1}function dI(e,t,n){var i=/^(Z)|([+-]\d\d)(?::?(\d\d))?/.exec(t.slice(n,n+6));return i?(e.Z=i[1]?0:-(i[2]+(i[3]||"00")),n+i[0].length):-1}function pI(e,t,n){var i=nn.exec(t.slice(n,n+1));return i?(e.q=i[0]*3-3,n+i[0].length):-1}function mI(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.m=i[0]-1,n+i[0].length):-1}function K1(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.d=+i[0],n+i[0].length):-1}function gI(e,t,n){var i=nn.exec(t.slice(n,n+3));return i?(e.m=0,e.d=+i[0],n+i[0].length):-1}function j1(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.H=+i[0],n+i[0].length):-1}function yI(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.M=+i[0],n+i[0].length):-1}function _I(e,t,n){var i=nn.exec(t.slice(n,n+2));return i?(e.S=+i[0],n+i[0].length):-1}function xI(e,t,n){var i=nn.exec(t.slice(n,n+3));return i?(e.L=+i[0],n+i[0].length):-1}function vI(e,t,n){var i=nn.exec(t.slice(n,n+6));return i?(e.L=Math.floor(i[0]/1e3),n+i[0].length):-1}function bI(e,t,n){var i=sI.exec(t.slice(n,n+1));return i?n+i[0].length:-1}function MI(e,t,n){var i=nn.exec(t.slice(n));return i?(e.Q=+i[0],n+i[0].length):-1}function SI(e,t,n){var i=nn.exec(t.slice(n));return i?(e.s=+i[0],n+i[0].length):-1}function Q1(e,t){return ae(e.getDate(),t,2)}function wI(e,t){return ae(e.getHours(),t,2)}function TI(e,t){return ae(e.getHours()%12||12,t,2)}function EI(e,t){return ae(1+or.count(Wn(e),e),t,3)}function rM(e,t){return ae(e.getMilliseconds(),t,3)}function AI(e,t){return rM(e,t)+"000"}function CI(e,t){return ae(e.getMonth()+1,t,2)}function RI(e,t){return ae(e.getMinutes(),t,2)}function PI(e,t){return ae(e.getSeconds(),t,2)}function II(e){var t=e.getDay();return t===0?7:t}function LI(e,t){return ae(ar.count(Wn(e)-1,e),t,2)}function sM(e){var t=e.getDay();return t>=4||t===0?Fr(e):Fr.ceil(e)}function DI(e,t){return e=sM(e),ae(Fr.count(Wn(e),e)+(Wn(e).getDay()===4),t,2)}function NI(e){return e.getDay()}function UI(e,t){return ae(po.count(Wn(e)-1,e),t,2)}function FI(e,t){return ae(e.getFullYear()%100,t,2)}function OI(e,t){return e=sM(e),ae(e.getFullYear()%100,t,2)}function BI(e,t){return ae(e.getFullYear()%1e4,t,4)}function kI(e,t){var n=e.getDay();return e=n>=4||n===0?Fr(e):Fr.ceil(e),ae(e.getFullYear()%1e4,t,4)}function zI(e){var t=e.getTimezoneOffset();return(t>0?"-":(t*=-1,"+"))+ae(t/60|0,"0",2)+ae(t%60,"0",2)}function tM(e,t){return ae(e.getUTCDate(),t,2)}function GI(e,t){return ae(e.getUTCHours(),t,2)}function VI(e,t){return ae(e.getUTCHours()%12||12,t,2)}function HI(e,t){return ae(1+ga.count($n(e),e),t,3)}function oM(e,t){return ae(e.getUTCMilliseconds(),t,3)}function WI(e,t){return oM(e,t)+"000"}function $I(e,t){return ae(e.getUTCMonth()+1,t,2)}function XI(e,t){return ae(e.getUTCMinutes(),t,2)}function qI(e,t){return ae(e.getUTCSeconds(),t,2)}function YI(e){var t=e.getUTCDay();return t===0?7:t}function ZI(e,t){return ae(lr.count($n(e)-1,e),t,2)}function aM(e){var t=e.getUTCDay();return t>=4||t===0?Or(e):Or.ceil(e)}function JI(e,t){return e=aM(e),ae(Or.count($n(e),e)+($n(e).getUTCDay()===4),t,2)}function KI(e){return e.getUTCDay()}function jI(e,t){return ae(go.count($n(e)-1,e),t,2)}function QI(e,t){return ae(e.getUTCFullYear()%100,t,2)}function tL(e,t){return e=aM(e),ae(e.getUTCFullYear()%100,t,2)}function eL(e,t){return ae(e.getUTCFullYear()%1e4,t,4)}function nL(e,t){var n=e.getUTCDay();return e=n>=4||n===0?Or(e):Or.ceil(e),ae(e.getUTCFullYear()%1e4,t,4)}function iL(){return"+0000"}function eM(){return"%"}function nM(e){return+e}function iM(e){return Math.floor(+e/1e3)}var ya,oc,rL,cr,lM;sL({dateTime:"%x, %X",date:"%-m/%-d/%Y",time:"%-I:%M:%S %p",periods:["AM","PM"],days:["Sunday","Monday","Tuesday","Wednesday","Thursday","Friday","Saturday"],shortDays:["Sun","Mon","Tue","Wed","Thu","Fri","Sat"],months:["January","February","March","April","May","June","July","August","September","October","November","December"],shortMonths:["Jan","Feb","Mar","Apr","May","Jun","Jul","Aug","Sep","Oct","Nov","Dec"]});function sL(e){return ya=rI(e),oc=ya.format,rL=ya.parse,cr=ya.utcFormat,lM=ya.utcParse,ya}var cM="%Y-%m-%dT%H:%M:%S.%LZ";function oL(e){return e.toISOString()}var l8=Date.prototype.toISOString?oL:cr(cM);function aL(e){var t=new Date(e);return isNaN(t)?null:t}var c8=+new Date("2000-01-01T00:00:00.000Z")?aL:lM(cM);function ur(e,t){switch(arguments.length){case 0:break;case 1:this.range(e);break;default:this.range(t).domain(e);break}return this}function pf(e,t){switch(arguments.length){case 0:break;case 1:{typeof e=="function"?this.interpolator(e):this.range(e);break}default:{this.domain(e),typeof t=="function"?this.interpolator(t):this.range(t);break}}return this}var df=Symbol("implicit");function mf(){var e=new hi,t=[],n=[],i=df;function r(s){let o=e.get(s);if(o===void 0){if(i!==df)return i;e.set(s,o=t.push(s)-1)}return n[o%n.length]}return r.domain=function(s){if(!arguments.length)return t.slice();t=[],e=new hi;for(let o of s)e.has(o)||e.set(o,t.push(o)-1);return r},r.range=function(s){return arguments.length?(n=Array.from(s),r):n.slice()},r.unknown=function(s){return arguments.length?(i=s,r):i},r.copy=function(){return mf(t,n).unknown(i)},ur.apply(r,arguments),r}function _a(){var e=mf().unknown(void 0),t=e.domain,n=e.range,i=0,r=1,s,o,a=!1,l=0,c=0,u=.5;delete e.unknown;function h(){var f=t().length,d=r<i,m=d?r:i,y=d?i:r;s=(y-m)/Math.max(1,f-l+c*2),a&&(s=Math.floor(s)),m+=(y-m-s*(f-l))*u,o=s*(1-l),a&&(m=Math.round(m),o=Math.round(o));var p=ea(f).map(function(g){return m+s*g});return n(d?p.reverse():p)}return e.domain=function(f){return arguments.length?(t(f),h()):t()},e.range=function(f){return arguments.length?([i,r]=f,i=+i,r=+r,h()):[i,r]},e.rangeRound=function(f){return[i,r]=f,i=+i,r=+r,a=!0,h()},e.bandwidth=function(){return o},e.step=function(){return s},e.round=function(f){return arguments.length?(a=!!f,h()):a},e.padding=function(f){return arguments.length?(l=Math.min(1,c=+f),h()):l},e.paddingInner=function(f){return arguments.length?(l=Math.min(1,f),h()):l},e.paddingOuter=function(f){return arguments.length?(c=+f,h()):c},e.align=function(f){return arguments.length?(u=Math.max(0,Math.min(1,f)),h()):u},e.copy=function(){return _a(t(),[i,r]).round(a).paddingInner(l).paddingOuter(c).align(u)},ur.apply(h(),arguments)}function yM(e){var t=e.copy;return e.padding=e.paddingOuter,delete e.paddingInner,delete e.paddingOuter,e.copy=function(){return yM(t())},e}function _M(){return yM(_a.apply(null,arguments).paddingInner(1))}function lL(e){return function(){return e}}function og(e){return+e}var uM=[0,1];function bi(e){return e}function ag(e,t){return(t-=e=+e)?function(n){return(n-e)/t}:lL(isNaN(t)?NaN:.5)}function cL(e,t){var n;return e>t&&(n=e,e=t,t=n),function(i){return Math.max(e,Math.min(t,i))}}function uL(e,t,n){var i=e[0],r=e[1],s=t[0],o=t[1];return r<i?(i=ag(r,i),s=n(o,s)):(i=ag(i,r),s=n(s,o)),function(a){return s(i(a))}}function fL(e,t,n){var i=Math.min(e.length,t.length)-1,r=new Array(i),s=new Array(i),o=-1;for(e[i]<e[0]&&(e=e.slice().reverse(),t=t.slice().reverse());++o<i;)r[o]=ag(e[o],e[o+1]),s[o]=n(t[o],t[o+1]);return function(a){var l=ta(e,a,1,i)-1;return s[l](r[l](a))}}function ac(e,t){return t.domain(e.domain()).range(e.range()).interpolate(e.interpolate()).clamp(e.clamp()).unknown(e.unknown())}function gf(){var e=uM,t=uM,n=ca,i,r,s,o=bi,a,l,c;function u(){var f=Math.min(e.length,t.length);return o!==bi&&(o=cL(e[0],e[f-1])),a=f>2?fL:uL,l=c=null,h}function h(f){return f==null||isNaN(f=+f)?s:(l||(l=a(e.map(i),t,n)))(i(o(f)))}return h.invert=function(f){return o(r((c||(c=a(t,e.map(i),We)))(f)))},h.domain=function(f){return arguments.length?(e=Array.from(f,og),u()):e.slice()},h.range=function(f){return arguments.length?(t=Array.from(f),u()):t.slice()},h.rangeRound=function(f){return t=Array.from(f),n=kl,u()},h.clamp=function(f){return arguments.length?(o=f?!0:bi,u()):o!==bi},h.interpolate=function(f){return arguments.length?(n=f,u()):n},h.unknown=function(f){return arguments.length?(s=f,h):s},function(f,d){return i=f,r=d,u()}}function xM(){return gf()(bi,bi)}function hL(e,t,n,i){var r=Nl(e,t,n),s;switch(i=fa(i??",f"),i.type){case"s":{var o=Math.max(Math.abs(e),Math.abs(t));return i.precision==null&&!isNaN(s=Nb(r,o))&&(i.precision=s),xm(i,o)}case"":case"e":case"g":case"p":case"r":{i.precision==null&&!isNaN(s=Ub(r,Math.max(Math.abs(e),Math.abs(t))))&&(i.precision=s-(i.type==="e"));break}case"f":case"%":{i.precision==null&&!isNaN(s=Db(r))&&(i.precision=s-(i.type==="%")*2);break}}return ir(i)}function lc(e){var t=e.domain;return e.ticks=function(n){var i=t();return hs(i[0],i[i.length-1],n??10)},e.tickFormat=function(n,i){var r=t();return hL(r[0],r[r.length-1],n??10,i)},e.nice=function(n){n==null&&(n=10);var i=t(),r=0,s=i.length-1,o=i[r],a=i[s],l,c,u=10;for(a<o&&(c=o,o=a,a=c,c=r,r=s,s=c);u-- >0;){if(c=jo(o,a,n),c===l)return i[r]=o,i[s]=a,t(i);if(c>0)o=Math.floor(o/c)*c,a=Math.ceil(a/c)*c;else if(c<0)o=Math.ceil(o*c)/c,a=Math.floor(a*c)/c;else break;l=c}return e},e}function cc(){var e=xM();return e.copy=function(){return ac(e,cc())},ur.apply(e,arguments),lc(e)}function lg(e){var t;function n(i){return i==null||isNaN(i=+i)?t:i}return n.invert=n,n.domain=n.range=function(i){return arguments.length?(e=Array.from(i,og),n):e.slice()},n.unknown=function(i){return arguments.length?(t=i,n):t},n.copy=function(){return lg(e).unknown(t)},e=arguments.length?Array.from(e,og):[0,1],lc(n)}function vM(e,t){e=e.slice();var n=0,i=e.length-1,r=e[n],s=e[i],o;return s<r&&(o=n,n=i,i=o,o=r,r=s,s=o),e[n]=t.floor(r),e[i]=t.ceil(s),e}function fM(e){return Math.log(e)}function hM(e){return Math.exp(e)}function dL(e){return-Math.log(-e)}function pL(e){return-Math.exp(-e)}function mL(e){return isFinite(e)?+("1e"+e):e<0?0:e}function gL(e){return e===10?mL:e===Math.E?Math.exp:t=>Math.pow(e,t)}function yL(e){return e===Math.E?Math.log:e===10&&Math.log10||e===2&&Math.log2||(e=Math.log(e),t=>Math.log(t)/e)}function dM(e){return(t,n)=>-e(-t,n)}function bM(e){let t=e(fM,hM),n=t.domain,i=10,r,s;function o(){return r=yL(i),s=gL(i),n()[0]<0?(r=dM(r),s=dM(s),e(dL,pL)):e(fM,hM),t}return t.base=function(a){return arguments.length?(i=+a,o()):i},t.domain=function(a){return arguments.length?(n(a),o()):n()},t.ticks=a=>{let l=n(),c=l[0],u=l[l.length-1],h=u<c;h&&([c,u]=[u,c]);let f=r(c),d=r(u),m,y,p=a==null?10:+a,g=[];if(!(i%1)&&d-f<p){if(f=Math.floor(f),d=Math.ceil(d),c>0){for(;f<=d;++f)for(m=1;m<i;++m)if(y=f<0?m/s(-f):m*s(f),!(y<c)){if(y>u)break;g.push(y)}}else for(;f<=d;++f)for(m=i-1;m>=1;--m)if(y=f>0?m/s(-f):m*s(f),!(y<c)){if(y>u)break;g.push(y)}g.length*2<p&&(g=hs(c,u,p))}else g=hs(f,d,Math.min(d-f,p)).map(s);return h?g.reverse():g},t.tickFormat=(a,l)=>{if(a==null&&(a=10),l==null&&(l=i===10?"s":","),typeof l!="function"&&(!(i%1)&&(l=fa(l)).precision==null&&(l.trim=!0),l=ir(l)),a===1/0)return l;let c=Math.max(1,i*a/t.ticks().length);return u=>{let h=u/s(Math.round(r(u)));return h*i<i-.5&&(h*=i),h<=c?l(u):""}},t.nice=()=>n(vM(n(),{floor:a=>s(Math.floor(r(a))),ceil:a=>s(Math.ceil(r(a)))})),t}function cg(){let e=bM(gf()).domain([1,10]);return e.copy=()=>ac(e,cg()).base(e.base()),ur.apply(e,arguments),e}function pM(e){return function(t){return Math.sign(t)*Math.log1p(Math.abs(t/e))}}function mM(e){return function(t){return Math.sign(t)*Math.expm1(Math.abs(t))*e}}function MM(e){var t=1,n=e(pM(t),mM(t));return n.constant=function(i){return arguments.length?e(pM(t=+i),mM(t)):t},lc(n)}function ug(){var e=MM(gf());return e.copy=function(){return ac(e,ug()).constant(e.constant())},ur.apply(e,arguments)}function gM(e){return function(t){return t<0?-Math.pow(-t,e):Math.pow(t,e)}}function _L(e){return e<0?-Math.sqrt(-e):Math.sqrt(e)}function xL(e){return e<0?-e*e:e*e}function SM(e){var t=e(bi,bi),n=1;function i(){return n===1?e(bi,bi):n===.5?e(_L,xL):e(gM(n),gM(1/n))}return t.exponent=function(r){return arguments.length?(n=+r,i()):n},lc(t)}function fg(){var e=SM(gf());return e.copy=function(){return ac(e,fg()).exponent(e.exponent())},ur.apply(e,arguments),e}function hg(){var e=[],t=[],n=[],i;function r(){var o=0,a=Math.max(1,t.length);for(n=new Array(a-1);++o<a;)n[o-1]=Tv(e,o/a);return s}function s(o){return o==null||isNaN(o=+o)?i:t[ta(n,o)]}return s.invertExtent=function(o){var a=t.indexOf(o);return a<0?[NaN,NaN]:[a>0?n[a-1]:e[0],a<n.length?n[a]:e[e.length-1]]},s.domain=function(o){if(!arguments.length)return e.slice();e=[];for(let a of o)a!=null&&!isNaN(a=+a)&&e.push(a);return e.sort(xn),r()},s.range=function(o){return arguments.length?(t=Array.from(o),r()):t.slice()},s.unknown=function(o){return arguments.length?(i=o,s):i},s.quantiles=function(){return n.slice()},s.copy=function(){return hg().domain(e).range(t).unknown(i)},ur.apply(s,arguments)}function dg(){var e=[.5],t=[0,1],n,i=1;function r(s){return s!=null&&s<=s?t[ta(e,s,0,i)]:n}return r.domain=function(s){return arguments.length?(e=Array.from(s),i=Math.min(e.length,t.length-1),r):e.slice()},r.range=function(s){return arguments.length?(t=Array.from(s),i=Math.min(e.length,t.length-1),r):t.slice()},r.invertExtent=function(s){var o=t.indexOf(s);return[e[o-1],e[o]]},r.unknown=function(s){return arguments.length?(n=s,r):n},r.copy=function(){return dg().domain(e).range(t).unknown(n)},ur.apply(r,arguments)}function vL(e){return new Date(e)}function bL(e){return e instanceof Date?+e:Math.round(e)}function pg(e,t,n,i,r,s,o,a,l,c){var u=xM(),h=u.invert,f=u.domain,d=c(".%L"),m=c(":%S"),y=c("%I:%M"),p=c("%I %p"),g=c("%a %d"),x=c("%b %d"),M=c("%B"),v=c("%Y");function w(b){return(l(b)<b?d:a(b)<b?m:o(b)<b?y:s(b)<b?p:i(b)<b?r(b)<b?g:x:n(b)<b?M:v)(b)}return u.invert=function(b){return new Date(Math.round(h(b)))},u.domain=function(b){return arguments.length?f(Array.from(b,bL)):f().map(vL)},u.ticks=function(b){var _=f();return e(_[0],_[_.length-1],b??10)},u.tickFormat=function(b,_){return _==null?w:c(_)},u.nice=function(b){var _=f();return(!b||typeof b.range!="function")&&(b=t(_[0],_[_.length-1],b??10)),b?f(vM(_,b)):u},u.copy=function(){return ac(u,pg(e,t,n,i,r,s,o,a,l,c))},u}function wM(){return ur.apply(pg(X1,q1,Wn,yo,ar,or,uo,lo,In,oc).domain([new Date(2e3,0,1),new Date(2e3,0,2)]),arguments)}function TM(){return ur.apply(pg($1,hf,$n,_o,lr,ga,fo,co,In,cr).domain([Date.UTC(2e3,0,1),Date.UTC(2e3,0,2)]),arguments)}function yf(e,t){return t.domain(e.domain()).interpolator(e.interpolator()).clamp(e.clamp()).unknown(e.unknown())}function _f(){var e=0,t=.5,n=1,i=1,r,s,o,a,l,c=bi,u,h=!1,f;function d(y){return y==null||isNaN(y=+y)?f:(y=.5+((y=+u(y))-s)*(i*y<i*s?a:l),c(h?Math.max(0,Math.min(1,y)):y))}d.domain=function(y){return arguments.length?([e,t,n]=y,r=u(e=+e),s=u(t=+t),o=u(n=+n),a=r===s?0:.5/(s-r),l=s===o?0:.5/(o-s),i=s<r?-1:1,d):[e,t,n]},d.clamp=function(y){return arguments.length?(h=!!y,d):h},d.interpolator=function(y){return arguments.length?(c=y,d):c};function m(y){return function(p){var g,x,M;return arguments.length?([g,x,M]=p,c=ms(y,[g,x,M]),d):[c(0),c(.5),c(1)]}}return d.range=m(ca),d.rangeRound=m(kl),d.unknown=function(y){return arguments.length?(f=y,d):f},function(y){return u=y,r=y(e),s=y(t),o=y(n),a=r===s?0:.5/(s-r),l=s===o?0:.5/(o-s),i=s<r?-1:1,d}}function mg(){var e=lc(_f()(bi));return e.copy=function(){return yf(e,mg())},pf.apply(e,arguments)}function gg(){var e=bM(_f()).domain([.1,1,10]);return e.copy=function(){return yf(e,gg()).base(e.base())},pf.apply(e,arguments)}function yg(){var e=MM(_f());return e.copy=function(){return yf(e,yg()).constant(e.constant())},pf.apply(e,arguments)}function _g(){var e=SM(_f());return e.copy=function(){return yf(e,_g()).exponent(e.exponent())},pf.apply(e,arguments)}function Zt(e){for(var t=e.length/6|0,n=new Array(t),i=0;i<t;)n[i]="#"+e.slice(i*6,++i*6);return n}var EM=Zt("1f77b4ff7f0e2ca02cd627289467bd8c564be377c27f7f7fbcbd2217becf"),AM=Zt("7fc97fbeaed4fdc086ffff99386cb0f0027fbf5b17666666"),CM=Zt("1b9e77d95f027570b3e7298a66a61ee6ab02a6761d666666"),RM=Zt("4269d0efb118ff725c6cc5b03ca951ff8ab7a463f297bbf59c6b4e9498a0"),PM=Zt("a6cee31f78b4b2df8a33a02cfb9a99e31a1cfdbf6fff7f00cab2d66a3d9affff99b15928"),IM=Zt("fbb4aeb3cde3ccebc5decbe4fed9a6ffffcce5d8bdfddaecf2f2f2"),LM=Zt("b3e2cdfdcdaccbd5e8f4cae4e6f5c9fff2aef1e2cccccccc"),DM=Zt("e41a1c377eb84daf4a984ea3ff7f00ffff33a65628f781bf999999"),NM=Zt("66c2a5fc8d628da0cbe78ac3a6d854ffd92fe5c494b3b3b3"),UM=Zt("8dd3c7ffffb3bebadafb807280b1d3fdb462b3de69fccde5d9d9d9bc80bdccebc5ffed6f"),FM=Zt("4e79a7f28e2ce1575976b7b259a14fedc949af7aa1ff9da79c755fbab0ab"),xe=e=>yb(e[e.length-1]),xg=new Array(3).concat("d8b365f5f5f55ab4ac","a6611adfc27d80cdc1018571","a6611adfc27df5f5f580cdc1018571","8c510ad8b365f6e8c3c7eae55ab4ac01665e","8c510ad8b365f6e8c3f5f5f5c7eae55ab4ac01665e","8c510abf812ddfc27df6e8c3c7eae580cdc135978f01665e","8c510abf812ddfc27df6e8c3f5f5f5c7eae580cdc135978f01665e","5430058c510abf812ddfc27df6e8c3c7eae580cdc135978f01665e003c30","5430058c510abf812ddfc27df6e8c3f5f5f5c7eae580cdc135978f01665e003c30").map(Zt),vg=xe(xg),bg=new Array(3).concat("af8dc3f7f7f77fbf7b","7b3294c2a5cfa6dba0008837","7b3294c2a5cff7f7f7a6dba0008837","762a83af8dc3e7d4e8d9f0d37fbf7b1b7837","762a83af8dc3e7d4e8f7f7f7d9f0d37fbf7b1b7837","762a839970abc2a5cfe7d4e8d9f0d3a6dba05aae611b7837","762a839970abc2a5cfe7d4e8f7f7f7d9f0d3a6dba05aae611b7837","40004b762a839970abc2a5cfe7d4e8d9f0d3a6dba05aae611b783700441b","40004b762a839970abc2a5cfe7d4e8f7f7f7d9f0d3a6dba05aae611b783700441b").map(Zt),Mg=xe(bg),Sg=new Array(3).concat("e9a3c9f7f7f7a1d76a","d01c8bf1b6dab8e1864dac26","d01c8bf1b6daf7f7f7b8e1864dac26","c51b7de9a3c9fde0efe6f5d0a1d76a4d9221","c51b7de9a3c9fde0eff7f7f7e6f5d0a1d76a4d9221","c51b7dde77aef1b6dafde0efe6f5d0b8e1867fbc414d9221","c51b7dde77aef1b6dafde0eff7f7f7e6f5d0b8e1867fbc414d9221","8e0152c51b7dde77aef1b6dafde0efe6f5d0b8e1867fbc414d9221276419","8e0152c51b7dde77aef1b6dafde0eff7f7f7e6f5d0b8e1867fbc414d9221276419").map(Zt),wg=xe(Sg),Tg=new Array(3).concat("998ec3f7f7f7f1a340","5e3c99b2abd2fdb863e66101","5e3c99b2abd2f7f7f7fdb863e66101","542788998ec3d8daebfee0b6f1a340b35806","542788998ec3d8daebf7f7f7fee0b6f1a340b35806","5427888073acb2abd2d8daebfee0b6fdb863e08214b35806","5427888073acb2abd2d8daebf7f7f7fee0b6fdb863e08214b35806","2d004b5427888073acb2abd2d8daebfee0b6fdb863e08214b358067f3b08","2d004b5427888073acb2abd2d8daebf7f7f7fee0b6fdb863e08214b358067f3b08").map(Zt),Eg=xe(Tg),bf=new Array(3).concat("ef8a62f7f7f767a9cf","ca0020f4a58292c5de0571b0","ca0020f4a582f7f7f792c5de0571b0","b2182bef8a62fddbc7d1e5f067a9cf2166ac","b2182bef8a62fddbc7f7f7f7d1e5f067a9cf2166ac","b2182bd6604df4a582fddbc7d1e5f092c5de4393c32166ac","b2182bd6604df4a582fddbc7f7f7f7d1e5f092c5de4393c32166ac","67001fb2182bd6604df4a582fddbc7d1e5f092c5de4393c32166ac053061","67001fb2182bd6604df4a582fddbc7f7f7f7d1e5f092c5de4393c32166ac053061").map(Zt),uc=xe(bf),Ag=new Array(3).concat("ef8a62ffffff999999","ca0020f4a582bababa404040","ca0020f4a582ffffffbababa404040","b2182bef8a62fddbc7e0e0e09999994d4d4d","b2182bef8a62fddbc7ffffffe0e0e09999994d4d4d","b2182bd6604df4a582fddbc7e0e0e0bababa8787874d4d4d","b2182bd6604df4a582fddbc7ffffffe0e0e0bababa8787874d4d4d","67001fb2182bd6604df4a582fddbc7e0e0e0bababa8787874d4d4d1a1a1a","67001fb2182bd6604df4a582fddbc7ffffffe0e0e0bababa8787874d4d4d1a1a1a").map(Zt),Cg=xe(Ag),Mf=new Array(3).concat("fc8d59ffffbf91bfdb","d7191cfdae61abd9e92c7bb6","d7191cfdae61ffffbfabd9e92c7bb6","d73027fc8d59fee090e0f3f891bfdb4575b4","d73027fc8d59fee090ffffbfe0f3f891bfdb4575b4","d73027f46d43fdae61fee090e0f3f8abd9e974add14575b4","d73027f46d43fdae61fee090ffffbfe0f3f8abd9e974add14575b4","a50026d73027f46d43fdae61fee090e0f3f8abd9e974add14575b4313695","a50026d73027f46d43fdae61fee090ffffbfe0f3f8abd9e974add14575b4313695").map(Zt),fc=xe(Mf),Rg=new Array(3).concat("fc8d59ffffbf91cf60","d7191cfdae61a6d96a1a9641","d7191cfdae61ffffbfa6d96a1a9641","d73027fc8d59fee08bd9ef8b91cf601a9850","d73027fc8d59fee08bffffbfd9ef8b91cf601a9850","d73027f46d43fdae61fee08bd9ef8ba6d96a66bd631a9850","d73027f46d43fdae61fee08bffffbfd9ef8ba6d96a66bd631a9850","a50026d73027f46d43fdae61fee08bd9ef8ba6d96a66bd631a9850006837","a50026d73027f46d43fdae61fee08bffffbfd9ef8ba6d96a66bd631a9850006837").map(Zt),Pg=xe(Rg),Ig=new Array(3).concat("fc8d59ffffbf99d594","d7191cfdae61abdda42b83ba","d7191cfdae61ffffbfabdda42b83ba","d53e4ffc8d59fee08be6f59899d5943288bd","d53e4ffc8d59fee08bffffbfe6f59899d5943288bd","d53e4ff46d43fdae61fee08be6f598abdda466c2a53288bd","d53e4ff46d43fdae61fee08bffffbfe6f598abdda466c2a53288bd","9e0142d53e4ff46d43fdae61fee08be6f598abdda466c2a53288bd5e4fa2","9e0142d53e4ff46d43fdae61fee08bffffbfe6f598abdda466c2a53288bd5e4fa2").map(Zt),Lg=xe(Ig),Dg=new Array(3).concat("e5f5f999d8c92ca25f","edf8fbb2e2e266c2a4238b45","edf8fbb2e2e266c2a42ca25f006d2c","edf8fbccece699d8c966c2a42ca25f006d2c","edf8fbccece699d8c966c2a441ae76238b45005824","f7fcfde5f5f9ccece699d8c966c2a441ae76238b45005824","f7fcfde5f5f9ccece699d8c966c2a441ae76238b45006d2c00441b").map(Zt),Ng=xe(Dg),Ug=new Array(3).concat("e0ecf49ebcda8856a7","edf8fbb3cde38c96c688419d","edf8fbb3cde38c96c68856a7810f7c","edf8fbbfd3e69ebcda8c96c68856a7810f7c","edf8fbbfd3e69ebcda8c96c68c6bb188419d6e016b","f7fcfde0ecf4bfd3e69ebcda8c96c68c6bb188419d6e016b","f7fcfde0ecf4bfd3e69ebcda8c96c68c6bb188419d810f7c4d004b").map(Zt),Fg=xe(Ug),Og=new Array(3).concat("e0f3dba8ddb543a2ca","f0f9e8bae4bc7bccc42b8cbe","f0f9e8bae4bc7bccc443a2ca0868ac","f0f9e8ccebc5a8ddb57bccc443a2ca0868ac","f0f9e8ccebc5a8ddb57bccc44eb3d32b8cbe08589e","f7fcf0e0f3dbccebc5a8ddb57bccc44eb3d32b8cbe08589e","f7fcf0e0f3dbccebc5a8ddb57bccc44eb3d32b8cbe0868ac084081").map(Zt),Bg=xe(Og),kg=new Array(3).concat("fee8c8fdbb84e34a33","fef0d9fdcc8afc8d59d7301f","fef0d9fdcc8afc8d59e34a33b30000","fef0d9fdd49efdbb84fc8d59e34a33b30000","fef0d9fdd49efdbb84fc8d59ef6548d7301f990000","fff7ecfee8c8fdd49efdbb84fc8d59ef6548d7301f990000","fff7ecfee8c8fdd49efdbb84fc8d59ef6548d7301fb300007f0000").map(Zt),zg=xe(kg),Gg=new Array(3).concat("ece2f0a6bddb1c9099","f6eff7bdc9e167a9cf02818a","f6eff7bdc9e167a9cf1c9099016c59","f6eff7d0d1e6a6bddb67a9cf1c9099016c59","f6eff7d0d1e6a6bddb67a9cf3690c002818a016450","fff7fbece2f0d0d1e6a6bddb67a9cf3690c002818a016450","fff7fbece2f0d0d1e6a6bddb67a9cf3690c002818a016c59014636").map(Zt),Vg=xe(Gg),Hg=new Array(3).concat("ece7f2a6bddb2b8cbe","f1eef6bdc9e174a9cf0570b0","f1eef6bdc9e174a9cf2b8cbe045a8d","f1eef6d0d1e6a6bddb74a9cf2b8cbe045a8d","f1eef6d0d1e6a6bddb74a9cf3690c00570b0034e7b","fff7fbece7f2d0d1e6a6bddb74a9cf3690c00570b0034e7b","fff7fbece7f2d0d1e6a6bddb74a9cf3690c00570b0045a8d023858").map(Zt),Wg=xe(Hg),$g=new Array(3).concat("e7e1efc994c7dd1c77","f1eef6d7b5d8df65b0ce1256","f1eef6d7b5d8df65b0dd1c77980043","f1eef6d4b9dac994c7df65b0dd1c77980043","f1eef6d4b9dac994c7df65b0e7298ace125691003f","f7f4f9e7e1efd4b9dac994c7df65b0e7298ace125691003f","f7f4f9e7e1efd4b9dac994c7df65b0e7298ace125698004367001f").map(Zt),Xg=xe($g),qg=new Array(3).concat("fde0ddfa9fb5c51b8a","feebe2fbb4b9f768a1ae017e","feebe2fbb4b9f768a1c51b8a7a0177","feebe2fcc5c0fa9fb5f768a1c51b8a7a0177","feebe2fcc5c0fa9fb5f768a1dd3497ae017e7a0177","fff7f3fde0ddfcc5c0fa9fb5f768a1dd3497ae017e7a0177","fff7f3fde0ddfcc5c0fa9fb5f768a1dd3497ae017e7a017749006a").map(Zt),Yg=xe(qg),Zg=new Array(3).concat("edf8b17fcdbb2c7fb8","ffffcca1dab441b6c4225ea8","ffffcca1dab441b6c42c7fb8253494","ffffccc7e9b47fcdbb41b6c42c7fb8253494","ffffccc7e9b47fcdbb41b6c41d91c0225ea80c2c84","ffffd9edf8b1c7e9b47fcdbb41b6c41d91c0225ea80c2c84","ffffd9edf8b1c7e9b47fcdbb41b6c41d91c0225ea8253494081d58").map(Zt),Jg=xe(Zg),Kg=new Array(3).concat("f7fcb9addd8e31a354","ffffccc2e69978c679238443","ffffccc2e69978c67931a354006837","ffffccd9f0a3addd8e78c67931a354006837","ffffccd9f0a3addd8e78c67941ab5d238443005a32","ffffe5f7fcb9d9f0a3addd8e78c67941ab5d238443005a32","ffffe5f7fcb9d9f0a3addd8e78c67941ab5d238443006837004529").map(Zt),jg=xe(Kg),Qg=new Array(3).concat("fff7bcfec44fd95f0e","ffffd4fed98efe9929cc4c02","ffffd4fed98efe9929d95f0e993404","ffffd4fee391fec44ffe9929d95f0e993404","ffffd4fee391fec44ffe9929ec7014cc4c028c2d04","ffffe5fff7bcfee391fec44ffe9929ec7014cc4c028c2d04","ffffe5fff7bcfee391fec44ffe9929ec7014cc4c02993404662506").map(Zt),t0=xe(Qg),e0=new Array(3).concat("ffeda0feb24cf03b20","ffffb2fecc5cfd8d3ce31a1c","ffffb2fecc5cfd8d3cf03b20bd0026","ffffb2fed976feb24cfd8d3cf03b20bd0026","ffffb2fed976feb24cfd8d3cfc4e2ae31a1cb10026","ffffccffeda0fed976feb24cfd8d3cfc4e2ae31a1cb10026","ffffccffeda0fed976feb24cfd8d3cfc4e2ae31a1cbd0026800026").map(Zt),n0=xe(e0),i0=new Array(3).concat("deebf79ecae13182bd","eff3ffbdd7e76baed62171b5","eff3ffbdd7e76baed63182bd08519c","eff3ffc6dbef9ecae16baed63182bd08519c","eff3ffc6dbef9ecae16baed64292c62171b5084594","f7fbffdeebf7c6dbef9ecae16baed64292c62171b5084594","f7fbffdeebf7c6dbef9ecae16baed64292c62171b508519c08306b").map(Zt),r0=xe(i0),s0=new Array(3).concat("e5f5e0a1d99b31a354","edf8e9bae4b374c476238b45","edf8e9bae4b374c47631a354006d2c","edf8e9c7e9c0a1d99b74c47631a354006d2c","edf8e9c7e9c0a1d99b74c47641ab5d238b45005a32","f7fcf5e5f5e0c7e9c0a1d99b74c47641ab5d238b45005a32","f7fcf5e5f5e0c7e9c0a1d99b74c47641ab5d238b45006d2c00441b").map(Zt),o0=xe(s0),a0=new Array(3).concat("f0f0f0bdbdbd636363","f7f7f7cccccc969696525252","f7f7f7cccccc969696636363252525","f7f7f7d9d9d9bdbdbd969696636363252525","f7f7f7d9d9d9bdbdbd969696737373525252252525","fffffff0f0f0d9d9d9bdbdbd969696737373525252252525","fffffff0f0f0d9d9d9bdbdbd969696737373525252252525000000").map(Zt),l0=xe(a0),c0=new Array(3).concat("efedf5bcbddc756bb1","f2f0f7cbc9e29e9ac86a51a3","f2f0f7cbc9e29e9ac8756bb154278f","f2f0f7dadaebbcbddc9e9ac8756bb154278f","f2f0f7dadaebbcbddc9e9ac8807dba6a51a34a1486","fcfbfdefedf5dadaebbcbddc9e9ac8807dba6a51a34a1486","fcfbfdefedf5dadaebbcbddc9e9ac8807dba6a51a354278f3f007d").map(Zt),u0=xe(c0),f0=new Array(3).concat("fee0d2fc9272de2d26","fee5d9fcae91fb6a4acb181d","fee5d9fcae91fb6a4ade2d26a50f15","fee5d9fcbba1fc9272fb6a4ade2d26a50f15","fee5d9fcbba1fc9272fb6a4aef3b2ccb181d99000d","fff5f0fee0d2fcbba1fc9272fb6a4aef3b2ccb181d99000d","fff5f0fee0d2fcbba1fc9272fb6a4aef3b2ccb181da50f1567000d").map(Zt),h0=xe(f0),d0=new Array(3).concat("fee6cefdae6be6550d","feeddefdbe85fd8d3cd94701","feeddefdbe85fd8d3ce6550da63603","feeddefdd0a2fdae6bfd8d3ce6550da63603","feeddefdd0a2fdae6bfd8d3cf16913d948018c2d04","fff5ebfee6cefdd0a2fdae6bfd8d3cf16913d948018c2d04","fff5ebfee6cefdd0a2fdae6bfd8d3cf16913d94801a636037f2704").map(Zt),p0=xe(d0);function hc(e){return e=Math.max(0,Math.min(1,e)),"rgb("+Math.max(0,Math.min(255,Math.round(-4.54-e*(35.34-e*(2381.73-e*(6402.7-e*(7024.72-e*2710.57)))))))+", "+Math.max(0,Math.min(255,Math.round(32.49+e*(170.73+e*(52.82-e*(131.46-e*(176.58-e*67.37)))))))+", "+Math.max(0,Math.min(255,Math.round(81.24+e*(442.36-e*(2482.43-e*(6167.24-e*(6614.94-e*2475.67)))))))+")"}var m0=zu(pi(300,.5,0),pi(-240,.5,1)),g0=zu(pi(-100,.75,.35),pi(80,1.5,.8)),y0=zu(pi(260,.75,.35),pi(80,1.5,.8)),xf=pi();function _0(e){(e<0||e>1)&&(e-=Math.floor(e));var t=Math.abs(e-.5);return xf.h=360*e-100,xf.s=1.5-1.5*t,xf.l=.8-.9*t,xf+""}var vf=Fi(),ML=Math.PI/3,SL=Math.PI*2/3;function x0(e){var t;return e=(.5-e)*Math.PI,vf.r=255*(t=Math.sin(e))*t,vf.g=255*(t=Math.sin(e+ML))*t,vf.b=255*(t=Math.sin(e+SL))*t,vf+""}function v0(e){return e=Math.max(0,Math.min(1,e)),"rgb("+Math.max(0,Math.min(255,Math.round(34.61+e*(1172.33-e*(10793.56-e*(33300.12-e*(38394.49-e*14825.05)))))))+", "+Math.max(0,Math.min(255,Math.round(23.31+e*(557.33+e*(1225.33-e*(3574.96-e*(1073.77+e*707.56)))))))+", "+Math.max(0,Math.min(255,Math.round(27.2+e*(3211.1-e*(15327.97-e*(27814-e*(22569.18-e*6838.66)))))))+")"}function Sf(e){var t=e.length;return function(n){return e[Math.max(0,Math.min(t-1,Math.floor(n*t)))]}}var b0=Sf(Zt("44015444025645045745055946075a46085c460a5d460b5e470d60470e6147106347116447136548146748166848176948186a481a6c481b6d481c6e481d6f481f70482071482173482374482475482576482677482878482979472a7a472c7a472d7b472e7c472f7d46307e46327e46337f463480453581453781453882443983443a83443b84433d84433e85423f854240864241864142874144874045884046883f47883f48893e49893e4a893e4c8a3d4d8a3d4e8a3c4f8a3c508b3b518b3b528b3a538b3a548c39558c39568c38588c38598c375a8c375b8d365c8d365d8d355e8d355f8d34608d34618d33628d33638d32648e32658e31668e31678e31688e30698e306a8e2f6b8e2f6c8e2e6d8e2e6e8e2e6f8e2d708e2d718e2c718e2c728e2c738e2b748e2b758e2a768e2a778e2a788e29798e297a8e297b8e287c8e287d8e277e8e277f8e27808e26818e26828e26828e25838e25848e25858e24868e24878e23888e23898e238a8d228b8d228c8d228d8d218e8d218f8d21908d21918c20928c20928c20938c1f948c1f958b1f968b1f978b1f988b1f998a1f9a8a1e9b8a1e9c891e9d891f9e891f9f881fa0881fa1881fa1871fa28720a38620a48621a58521a68522a78522a88423a98324aa8325ab8225ac8226ad8127ad8128ae8029af7f2ab07f2cb17e2db27d2eb37c2fb47c31b57b32b67a34b67935b77937b87838b9773aba763bbb753dbc743fbc7340bd7242be7144bf7046c06f48c16e4ac16d4cc26c4ec36b50c46a52c56954c56856c66758c7655ac8645cc8635ec96260ca6063cb5f65cb5e67cc5c69cd5b6ccd5a6ece5870cf5773d05675d05477d1537ad1517cd2507fd34e81d34d84d44b86d54989d5488bd6468ed64590d74393d74195d84098d83e9bd93c9dd93ba0da39a2da37a5db36a8db34aadc32addc30b0dd2fb2dd2db5de2bb8de29bade28bddf26c0df25c2df23c5e021c8e020cae11fcde11dd0e11cd2e21bd5e21ad8e219dae319dde318dfe318e2e418e5e419e7e419eae51aece51befe51cf1e51df4e61ef6e620f8e621fbe723fde725")),M0=Sf(Zt("00000401000501010601010802010902020b02020d03030f03031204041405041606051806051a07061c08071e0907200a08220b09240c09260d0a290e0b2b100b2d110c2f120d31130d34140e36150e38160f3b180f3d19103f1a10421c10441d11471e114920114b21114e22115024125325125527125829115a2a115c2c115f2d11612f116331116533106734106936106b38106c390f6e3b0f703d0f713f0f72400f74420f75440f764510774710784910784a10794c117a4e117b4f127b51127c52137c54137d56147d57157e59157e5a167e5c167f5d177f5f187f601880621980641a80651a80671b80681c816a1c816b1d816d1d816e1e81701f81721f817320817521817621817822817922827b23827c23827e24828025828125818326818426818627818827818928818b29818c29818e2a81902a81912b81932b80942c80962c80982d80992d809b2e7f9c2e7f9e2f7fa02f7fa1307ea3307ea5317ea6317da8327daa337dab337cad347cae347bb0357bb2357bb3367ab5367ab73779b83779ba3878bc3978bd3977bf3a77c03a76c23b75c43c75c53c74c73d73c83e73ca3e72cc3f71cd4071cf4070d0416fd2426fd3436ed5446dd6456cd8456cd9466bdb476adc4869de4968df4a68e04c67e24d66e34e65e44f64e55064e75263e85362e95462ea5661eb5760ec5860ed5a5fee5b5eef5d5ef05f5ef1605df2625df2645cf3655cf4675cf4695cf56b5cf66c5cf66e5cf7705cf7725cf8745cf8765cf9785df9795df97b5dfa7d5efa7f5efa815ffb835ffb8560fb8761fc8961fc8a62fc8c63fc8e64fc9065fd9266fd9467fd9668fd9869fd9a6afd9b6bfe9d6cfe9f6dfea16efea36ffea571fea772fea973feaa74feac76feae77feb078feb27afeb47bfeb67cfeb77efeb97ffebb81febd82febf84fec185fec287fec488fec68afec88cfeca8dfecc8ffecd90fecf92fed194fed395fed597fed799fed89afdda9cfddc9efddea0fde0a1fde2a3fde3a5fde5a7fde7a9fde9aafdebacfcecaefceeb0fcf0b2fcf2b4fcf4b6fcf6b8fcf7b9fcf9bbfcfbbdfcfdbf")),S0=Sf(Zt("00000401000501010601010802010a02020c02020e03021004031204031405041706041907051b08051d09061f0a07220b07240c08260d08290e092b10092d110a30120a32140b34150b37160b39180c3c190c3e1b0c411c0c431e0c451f0c48210c4a230c4c240c4f260c51280b53290b552b0b572d0b592f0a5b310a5c320a5e340a5f3609613809623909633b09643d09653e0966400a67420a68440a68450a69470b6a490b6a4a0c6b4c0c6b4d0d6c4f0d6c510e6c520e6d540f6d550f6d57106e59106e5a116e5c126e5d126e5f136e61136e62146e64156e65156e67166e69166e6a176e6c186e6d186e6f196e71196e721a6e741a6e751b6e771c6d781c6d7a1d6d7c1d6d7d1e6d7f1e6c801f6c82206c84206b85216b87216b88226a8a226a8c23698d23698f24699025689225689326679526679727669827669a28659b29649d29649f2a63a02a63a22b62a32c61a52c60a62d60a82e5fa92e5eab2f5ead305dae305cb0315bb1325ab3325ab43359b63458b73557b93556ba3655bc3754bd3853bf3952c03a51c13a50c33b4fc43c4ec63d4dc73e4cc83f4bca404acb4149cc4248ce4347cf4446d04545d24644d34743d44842d54a41d74b3fd84c3ed94d3dda4e3cdb503bdd513ade5238df5337e05536e15635e25734e35933e45a31e55c30e65d2fe75e2ee8602de9612bea632aeb6429eb6628ec6726ed6925ee6a24ef6c23ef6e21f06f20f1711ff1731df2741cf3761bf37819f47918f57b17f57d15f67e14f68013f78212f78410f8850ff8870ef8890cf98b0bf98c0af98e09fa9008fa9207fa9407fb9606fb9706fb9906fb9b06fb9d07fc9f07fca108fca309fca50afca60cfca80dfcaa0ffcac11fcae12fcb014fcb216fcb418fbb61afbb81dfbba1ffbbc21fbbe23fac026fac228fac42afac62df9c72ff9c932f9cb35f8cd37f8cf3af7d13df7d340f6d543f6d746f5d949f5db4cf4dd4ff4df53f4e156f3e35af3e55df2e661f2e865f2ea69f1ec6df1ed71f1ef75f1f179f2f27df2f482f3f586f3f68af4f88ef5f992f6fa96f8fb9af9fc9dfafda1fcffa4")),w0=Sf(Zt("0d088710078813078916078a19068c1b068d1d068e20068f2206902406912605912805922a05932c05942e05952f059631059733059735049837049938049a3a049a3c049b3e049c3f049c41049d43039e44039e46039f48039f4903a04b03a14c02a14e02a25002a25102a35302a35502a45601a45801a45901a55b01a55c01a65e01a66001a66100a76300a76400a76600a76700a86900a86a00a86c00a86e00a86f00a87100a87201a87401a87501a87701a87801a87a02a87b02a87d03a87e03a88004a88104a78305a78405a78606a68707a68808a68a09a58b0aa58d0ba58e0ca48f0da4910ea3920fa39410a29511a19613a19814a099159f9a169f9c179e9d189d9e199da01a9ca11b9ba21d9aa31e9aa51f99a62098a72197a82296aa2395ab2494ac2694ad2793ae2892b02991b12a90b22b8fb32c8eb42e8db52f8cb6308bb7318ab83289ba3388bb3488bc3587bd3786be3885bf3984c03a83c13b82c23c81c33d80c43e7fc5407ec6417dc7427cc8437bc9447aca457acb4679cc4778cc4977cd4a76ce4b75cf4c74d04d73d14e72d24f71d35171d45270d5536fd5546ed6556dd7566cd8576bd9586ada5a6ada5b69db5c68dc5d67dd5e66de5f65de6164df6263e06363e16462e26561e26660e3685fe4695ee56a5de56b5de66c5ce76e5be76f5ae87059e97158e97257ea7457eb7556eb7655ec7754ed7953ed7a52ee7b51ef7c51ef7e50f07f4ff0804ef1814df1834cf2844bf3854bf3874af48849f48948f58b47f58c46f68d45f68f44f79044f79143f79342f89441f89540f9973ff9983ef99a3efa9b3dfa9c3cfa9e3bfb9f3afba139fba238fca338fca537fca636fca835fca934fdab33fdac33fdae32fdaf31fdb130fdb22ffdb42ffdb52efeb72dfeb82cfeba2cfebb2bfebd2afebe2afec029fdc229fdc328fdc527fdc627fdc827fdca26fdcb26fccd25fcce25fcd025fcd225fbd324fbd524fbd724fad824fada24f9dc24f9dd25f8df25f8e125f7e225f7e425f6e626f6e826f5e926f5eb27f4ed27f3ee27f3f027f2f227f1f426f1f525f0f724f0f921"));function rn(e){return function(){return e}}var VM=Math.cos;var C0=Math.min,wf=Math.sin,Xe=Math.sqrt,OM=1e-12,dc=Math.PI,b8=dc/2,Rf=2*dc;function HM(e){let t=3;return e.digits=function(n){if(!arguments.length)return t;if(n==null)t=null;else{let i=Math.floor(n);if(!(i>=0))throw new RangeError(`invalid digits: ${n}`);t=i}return e},()=>new oo(t)}var M8=Array.prototype.slice;function WM(e){return typeof e=="object"&&"length"in e?e:Array.from(e)}function $M(e){this._context=e}$M.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._point=0},lineEnd:function(){(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2;default:this._context.lineTo(e,t);break}}};function xo(e){return new $M(e)}function XM(e){return e[0]}function qM(e){return e[1]}function R0(e,t){var n=rn(!0),i=null,r=xo,s=null,o=HM(a);e=typeof e=="function"?e:e===void 0?XM:rn(e),t=typeof t=="function"?t:t===void 0?qM:rn(t);function a(l){var c,u=(l=WM(l)).length,h,f=!1,d;for(i==null&&(s=r(d=o())),c=0;c<=u;++c)!(c<u&&n(h=l[c],c,l))===f&&((f=!f)?s.lineStart():s.lineEnd()),f&&s.point(+e(h,c,l),+t(h,c,l));if(d)return s=null,d+""||null}return a.x=function(l){return arguments.length?(e=typeof l=="function"?l:rn(+l),a):e},a.y=function(l){return arguments.length?(t=typeof l=="function"?l:rn(+l),a):t},a.defined=function(l){return arguments.length?(n=typeof l=="function"?l:rn(!!l),a):n},a.curve=function(l){return arguments.length?(r=l,i!=null&&(s=r(i)),a):r},a.context=function(l){return arguments.length?(l==null?i=s=null:s=r(i=l),a):i},a}function YM(e,t,n){var i=null,r=rn(!0),s=null,o=xo,a=null,l=HM(c);e=typeof e=="function"?e:e===void 0?XM:rn(+e),t=typeof t=="function"?t:rn(t===void 0?0:+t),n=typeof n=="function"?n:n===void 0?qM:rn(+n);function c(h){var f,d,m,y=(h=WM(h)).length,p,g=!1,x,M=new Array(y),v=new Array(y);for(s==null&&(a=o(x=l())),f=0;f<=y;++f){if(!(f<y&&r(p=h[f],f,h))===g)if(g=!g)d=f,a.areaStart(),a.lineStart();else{for(a.lineEnd(),a.lineStart(),m=f-1;m>=d;--m)a.point(M[m],v[m]);a.lineEnd(),a.areaEnd()}g&&(M[f]=+e(p,f,h),v[f]=+t(p,f,h),a.point(i?+i(p,f,h):M[f],n?+n(p,f,h):v[f]))}if(x)return a=null,x+""||null}function u(){return R0().defined(r).curve(o).context(s)}return c.x=function(h){return arguments.length?(e=typeof h=="function"?h:rn(+h),i=null,c):e},c.x0=function(h){return arguments.length?(e=typeof h=="function"?h:rn(+h),c):e},c.x1=function(h){return arguments.length?(i=h==null?null:typeof h=="function"?h:rn(+h),c):i},c.y=function(h){return arguments.length?(t=typeof h=="function"?h:rn(+h),n=null,c):t},c.y0=function(h){return arguments.length?(t=typeof h=="function"?h:rn(+h),c):t},c.y1=function(h){return arguments.length?(n=h==null?null:typeof h=="function"?h:rn(+h),c):n},c.lineX0=c.lineY0=function(){return u().x(e).y(t)},c.lineY1=function(){return u().x(e).y(n)},c.lineX1=function(){return u().x(i).y(t)},c.defined=function(h){return arguments.length?(r=typeof h=="function"?h:rn(!!h),c):r},c.curve=function(h){return arguments.length?(o=h,s!=null&&(a=o(s)),c):o},c.context=function(h){return arguments.length?(h==null?s=a=null:a=o(s=h),c):s},c}var S8=wL(xo);function ZM(e){this._curve=e}ZM.prototype={areaStart:function(){this._curve.areaStart()},areaEnd:function(){this._curve.areaEnd()},lineStart:function(){this._curve.lineStart()},lineEnd:function(){this._curve.lineEnd()},point:function(e,t){this._curve.point(t*Math.sin(e),t*-Math.cos(e))}};function wL(e){function t(n){return new ZM(e(n))}return t._curve=e,t}var Tf=class{constructor(t,n){this._context=t,this._x=n}areaStart(){this._line=0}areaEnd(){this._line=NaN}lineStart(){this._point=0}lineEnd(){(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line}point(t,n){switch(t=+t,n=+n,this._point){case 0:{this._point=1,this._line?this._context.lineTo(t,n):this._context.moveTo(t,n);break}case 1:this._point=2;default:{this._x?this._context.bezierCurveTo(this._x0=(this._x0+t)/2,this._y0,this._x0,n,t,n):this._context.bezierCurveTo(this._x0,this._y0=(this._y0+n)/2,t,this._y0,t,n);break}}this._x0=t,this._y0=n}};function JM(e){return new Tf(e,!0)}function KM(e){return new Tf(e,!1)}var TL=Xe(3),P0={draw(e,t){let n=Xe(t+C0(t/28,.75))*.59436,i=n/2,r=i*TL;e.moveTo(0,n),e.lineTo(0,-n),e.moveTo(-r,-i),e.lineTo(r,i),e.moveTo(-r,i),e.lineTo(r,-i)}},vo={draw(e,t){let n=Xe(t/dc);e.moveTo(n,0),e.arc(0,0,n,0,Rf)}},I0={draw(e,t){let n=Xe(t/5)/2;e.moveTo(-3*n,-n),e.lineTo(-n,-n),e.lineTo(-n,-3*n),e.lineTo(n,-3*n),e.lineTo(n,-n),e.lineTo(3*n,-n),e.lineTo(3*n,n),e.lineTo(n,n),e.lineTo(n,3*n),e.lineTo(-n,3*n),e.lineTo(-n,n),e.lineTo(-3*n,n),e.closePath()}},jM=Xe(1/3),EL=jM*2,L0={draw(e,t){let n=Xe(t/EL),i=n*jM;e.moveTo(0,-n),e.lineTo(i,0),e.lineTo(0,n),e.lineTo(-i,0),e.closePath()}},D0={draw(e,t){let n=Xe(t)*.62625;e.moveTo(0,-n),e.lineTo(n,0),e.lineTo(0,n),e.lineTo(-n,0),e.closePath()}},N0={draw(e,t){let n=Xe(t-C0(t/7,2))*.87559;e.moveTo(-n,0),e.lineTo(n,0),e.moveTo(0,n),e.lineTo(0,-n)}},U0={draw(e,t){let n=Xe(t),i=-n/2;e.rect(i,i,n,n)}},F0={draw(e,t){let n=Xe(t)*.4431;e.moveTo(n,n),e.lineTo(n,-n),e.lineTo(-n,-n),e.lineTo(-n,n),e.closePath()}},AL=.8908130915292852,QM=wf(dc/10)/wf(7*dc/10),CL=wf(Rf/10)*QM,RL=-VM(Rf/10)*QM,O0={draw(e,t){let n=Xe(t*AL),i=CL*n,r=RL*n;e.moveTo(0,-n),e.lineTo(i,r);for(let s=1;s<5;++s){let o=Rf*s/5,a=VM(o),l=wf(o);e.lineTo(l*n,-a*n),e.lineTo(a*i-l*r,l*i+a*r)}e.closePath()}},T0=Xe(3),B0={draw(e,t){let n=-Xe(t/(T0*3));e.moveTo(0,n*2),e.lineTo(-T0*n,-n),e.lineTo(T0*n,-n),e.closePath()}},PL=Xe(3),k0={draw(e,t){let n=Xe(t)*.6824,i=n/2,r=n*PL/2;e.moveTo(0,-n),e.lineTo(r,i),e.lineTo(-r,i),e.closePath()}},Mi=-.5,Si=Xe(3)/2,A0=1/Xe(12),IL=(A0/2+1)*3,z0={draw(e,t){let n=Xe(t/IL),i=n/2,r=n*A0,s=i,o=n*A0+n,a=-s,l=o;e.moveTo(i,r),e.lineTo(s,o),e.lineTo(a,l),e.lineTo(Mi*i-Si*r,Si*i+Mi*r),e.lineTo(Mi*s-Si*o,Si*s+Mi*o),e.lineTo(Mi*a-Si*l,Si*a+Mi*l),e.lineTo(Mi*i+Si*r,Mi*r-Si*i),e.lineTo(Mi*s+Si*o,Mi*o-Si*s),e.lineTo(Mi*a+Si*l,Mi*l-Si*a),e.closePath()}},G0={draw(e,t){let n=Xe(t-C0(t/6,1.7))*.6189;e.moveTo(-n,-n),e.lineTo(n,n),e.moveTo(-n,n),e.lineTo(n,-n)}},tS=[vo,I0,L0,U0,O0,B0,z0],eS=[vo,N0,G0,k0,P0,F0,D0];function _s(){}function Ef(e,t,n){e._context.bezierCurveTo((2*e._x0+e._x1)/3,(2*e._y0+e._y1)/3,(e._x0+2*e._x1)/3,(e._y0+2*e._y1)/3,(e._x0+4*e._x1+t)/6,(e._y0+4*e._y1+n)/6)}function Pf(e){this._context=e}Pf.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._y0=this._y1=NaN,this._point=0},lineEnd:function(){switch(this._point){case 3:Ef(this,this._x1,this._y1);case 2:this._context.lineTo(this._x1,this._y1);break}(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2;break;case 2:this._point=3,this._context.lineTo((5*this._x0+this._x1)/6,(5*this._y0+this._y1)/6);default:Ef(this,e,t);break}this._x0=this._x1,this._x1=e,this._y0=this._y1,this._y1=t}};function nS(e){return new Pf(e)}function iS(e){this._context=e}iS.prototype={areaStart:_s,areaEnd:_s,lineStart:function(){this._x0=this._x1=this._x2=this._x3=this._x4=this._y0=this._y1=this._y2=this._y3=this._y4=NaN,this._point=0},lineEnd:function(){switch(this._point){case 1:{this._context.moveTo(this._x2,this._y2),this._context.closePath();break}case 2:{this._context.moveTo((this._x2+2*this._x3)/3,(this._y2+2*this._y3)/3),this._context.lineTo((this._x3+2*this._x2)/3,(this._y3+2*this._y2)/3),this._context.closePath();break}case 3:{this.point(this._x2,this._y2),this.point(this._x3,this._y3),this.point(this._x4,this._y4);break}}},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._x2=e,this._y2=t;break;case 1:this._point=2,this._x3=e,this._y3=t;break;case 2:this._point=3,this._x4=e,this._y4=t,this._context.moveTo((this._x0+4*this._x1+e)/6,(this._y0+4*this._y1+t)/6);break;default:Ef(this,e,t);break}this._x0=this._x1,this._x1=e,this._y0=this._y1,this._y1=t}};function rS(e){return new iS(e)}function sS(e){this._context=e}sS.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._y0=this._y1=NaN,this._point=0},lineEnd:function(){(this._line||this._line!==0&&this._point===3)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1;break;case 1:this._point=2;break;case 2:this._point=3;var n=(this._x0+4*this._x1+e)/6,i=(this._y0+4*this._y1+t)/6;this._line?this._context.lineTo(n,i):this._context.moveTo(n,i);break;case 3:this._point=4;default:Ef(this,e,t);break}this._x0=this._x1,this._x1=e,this._y0=this._y1,this._y1=t}};function oS(e){return new sS(e)}function aS(e,t){this._basis=new Pf(e),this._beta=t}aS.prototype={lineStart:function(){this._x=[],this._y=[],this._basis.lineStart()},lineEnd:function(){var e=this._x,t=this._y,n=e.length-1;if(n>0)for(var i=e[0],r=t[0],s=e[n]-i,o=t[n]-r,a=-1,l;++a<=n;)l=a/n,this._basis.point(this._beta*e[a]+(1-this._beta)*(i+l*s),this._beta*t[a]+(1-this._beta)*(r+l*o));this._x=this._y=null,this._basis.lineEnd()},point:function(e,t){this._x.push(+e),this._y.push(+t)}};var lS=(function e(t){function n(i){return t===1?new Pf(i):new aS(i,t)}return n.beta=function(i){return e(+i)},n})(.85);function Af(e,t,n){e._context.bezierCurveTo(e._x1+e._k*(e._x2-e._x0),e._y1+e._k*(e._y2-e._y0),e._x2+e._k*(e._x1-t),e._y2+e._k*(e._y1-n),e._x2,e._y2)}function V0(e,t){this._context=e,this._k=(1-t)/6}V0.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._x2=this._y0=this._y1=this._y2=NaN,this._point=0},lineEnd:function(){switch(this._point){case 2:this._context.lineTo(this._x2,this._y2);break;case 3:Af(this,this._x1,this._y1);break}(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2,this._x1=e,this._y1=t;break;case 2:this._point=3;default:Af(this,e,t);break}this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var cS=(function e(t){function n(i){return new V0(i,t)}return n.tension=function(i){return e(+i)},n})(0);function H0(e,t){this._context=e,this._k=(1-t)/6}H0.prototype={areaStart:_s,areaEnd:_s,lineStart:function(){this._x0=this._x1=this._x2=this._x3=this._x4=this._x5=this._y0=this._y1=this._y2=this._y3=this._y4=this._y5=NaN,this._point=0},lineEnd:function(){switch(this._point){case 1:{this._context.moveTo(this._x3,this._y3),this._context.closePath();break}case 2:{this._context.lineTo(this._x3,this._y3),this._context.closePath();break}case 3:{this.point(this._x3,this._y3),this.point(this._x4,this._y4),this.point(this._x5,this._y5);break}}},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._x3=e,this._y3=t;break;case 1:this._point=2,this._context.moveTo(this._x4=e,this._y4=t);break;case 2:this._point=3,this._x5=e,this._y5=t;break;default:Af(this,e,t);break}this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var uS=(function e(t){function n(i){return new H0(i,t)}return n.tension=function(i){return e(+i)},n})(0);function W0(e,t){this._context=e,this._k=(1-t)/6}W0.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._x2=this._y0=this._y1=this._y2=NaN,this._point=0},lineEnd:function(){(this._line||this._line!==0&&this._point===3)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1;break;case 1:this._point=2;break;case 2:this._point=3,this._line?this._context.lineTo(this._x2,this._y2):this._context.moveTo(this._x2,this._y2);break;case 3:this._point=4;default:Af(this,e,t);break}this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var fS=(function e(t){function n(i){return new W0(i,t)}return n.tension=function(i){return e(+i)},n})(0);function $0(e,t,n){var i=e._x1,r=e._y1,s=e._x2,o=e._y2;if(e._l01_a>OM){var a=2*e._l01_2a+3*e._l01_a*e._l12_a+e._l12_2a,l=3*e._l01_a*(e._l01_a+e._l12_a);i=(i*a-e._x0*e._l12_2a+e._x2*e._l01_2a)/l,r=(r*a-e._y0*e._l12_2a+e._y2*e._l01_2a)/l}if(e._l23_a>OM){var c=2*e._l23_2a+3*e._l23_a*e._l12_a+e._l12_2a,u=3*e._l23_a*(e._l23_a+e._l12_a);s=(s*c+e._x1*e._l23_2a-t*e._l12_2a)/u,o=(o*c+e._y1*e._l23_2a-n*e._l12_2a)/u}e._context.bezierCurveTo(i,r,s,o,e._x2,e._y2)}function hS(e,t){this._context=e,this._alpha=t}hS.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._x2=this._y0=this._y1=this._y2=NaN,this._l01_a=this._l12_a=this._l23_a=this._l01_2a=this._l12_2a=this._l23_2a=this._point=0},lineEnd:function(){switch(this._point){case 2:this._context.lineTo(this._x2,this._y2);break;case 3:this.point(this._x2,this._y2);break}(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){if(e=+e,t=+t,this._point){var n=this._x2-e,i=this._y2-t;this._l23_a=Math.sqrt(this._l23_2a=Math.pow(n*n+i*i,this._alpha))}switch(this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2;break;case 2:this._point=3;default:$0(this,e,t);break}this._l01_a=this._l12_a,this._l12_a=this._l23_a,this._l01_2a=this._l12_2a,this._l12_2a=this._l23_2a,this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var dS=(function e(t){function n(i){return t?new hS(i,t):new V0(i,0)}return n.alpha=function(i){return e(+i)},n})(.5);function pS(e,t){this._context=e,this._alpha=t}pS.prototype={areaStart:_s,areaEnd:_s,lineStart:function(){this._x0=this._x1=this._x2=this._x3=this._x4=this._x5=this._y0=this._y1=this._y2=this._y3=this._y4=this._y5=NaN,this._l01_a=this._l12_a=this._l23_a=this._l01_2a=this._l12_2a=this._l23_2a=this._point=0},lineEnd:function(){switch(this._point){case 1:{this._context.moveTo(this._x3,this._y3),this._context.closePath();break}case 2:{this._context.lineTo(this._x3,this._y3),this._context.closePath();break}case 3:{this.point(this._x3,this._y3),this.point(this._x4,this._y4),this.point(this._x5,this._y5);break}}},point:function(e,t){if(e=+e,t=+t,this._point){var n=this._x2-e,i=this._y2-t;this._l23_a=Math.sqrt(this._l23_2a=Math.pow(n*n+i*i,this._alpha))}switch(this._point){case 0:this._point=1,this._x3=e,this._y3=t;break;case 1:this._point=2,this._context.moveTo(this._x4=e,this._y4=t);break;case 2:this._point=3,this._x5=e,this._y5=t;break;default:$0(this,e,t);break}this._l01_a=this._l12_a,this._l12_a=this._l23_a,this._l01_2a=this._l12_2a,this._l12_2a=this._l23_2a,this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var mS=(function e(t){function n(i){return t?new pS(i,t):new H0(i,0)}return n.alpha=function(i){return e(+i)},n})(.5);function gS(e,t){this._context=e,this._alpha=t}gS.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._x2=this._y0=this._y1=this._y2=NaN,this._l01_a=this._l12_a=this._l23_a=this._l01_2a=this._l12_2a=this._l23_2a=this._point=0},lineEnd:function(){(this._line||this._line!==0&&this._point===3)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){if(e=+e,t=+t,this._point){var n=this._x2-e,i=this._y2-t;this._l23_a=Math.sqrt(this._l23_2a=Math.pow(n*n+i*i,this._alpha))}switch(this._point){case 0:this._point=1;break;case 1:this._point=2;break;case 2:this._point=3,this._line?this._context.lineTo(this._x2,this._y2):this._context.moveTo(this._x2,this._y2);break;case 3:this._point=4;default:$0(this,e,t);break}this._l01_a=this._l12_a,this._l12_a=this._l23_a,this._l01_2a=this._l12_2a,this._l12_2a=this._l23_2a,this._x0=this._x1,this._x1=this._x2,this._x2=e,this._y0=this._y1,this._y1=this._y2,this._y2=t}};var yS=(function e(t){function n(i){return t?new gS(i,t):new W0(i,0)}return n.alpha=function(i){return e(+i)},n})(.5);function _S(e){this._context=e}_S.prototype={areaStart:_s,areaEnd:_s,lineStart:function(){this._point=0},lineEnd:function(){this._point&&this._context.closePath()},point:function(e,t){e=+e,t=+t,this._point?this._context.lineTo(e,t):(this._point=1,this._context.moveTo(e,t))}};function xS(e){return new _S(e)}function BM(e){return e<0?-1:1}function kM(e,t,n){var i=e._x1-e._x0,r=t-e._x1,s=(e._y1-e._y0)/(i||r<0&&-0),o=(n-e._y1)/(r||i<0&&-0),a=(s*r+o*i)/(i+r);return(BM(s)+BM(o))*Math.min(Math.abs(s),Math.abs(o),.5*Math.abs(a))||0}function zM(e,t){var n=e._x1-e._x0;return n?(3*(e._y1-e._y0)/n-t)/2:t}function E0(e,t,n){var i=e._x0,r=e._y0,s=e._x1,o=e._y1,a=(s-i)/3;e._context.bezierCurveTo(i+a,r+a*t,s-a,o-a*n,s,o)}function Cf(e){this._context=e}Cf.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x0=this._x1=this._y0=this._y1=this._t0=NaN,this._point=0},lineEnd:function(){switch(this._point){case 2:this._context.lineTo(this._x1,this._y1);break;case 3:E0(this,this._t0,zM(this,this._t0));break}(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line=1-this._line},point:function(e,t){var n=NaN;if(e=+e,t=+t,!(e===this._x1&&t===this._y1)){switch(this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2;break;case 2:this._point=3,E0(this,zM(this,n=kM(this,e,t)),n);break;default:E0(this,this._t0,n=kM(this,e,t));break}this._x0=this._x1,this._x1=e,this._y0=this._y1,this._y1=t,this._t0=n}}};function vS(e){this._context=new bS(e)}(vS.prototype=Object.create(Cf.prototype)).point=function(e,t){Cf.prototype.point.call(this,t,e)};function bS(e){this._context=e}bS.prototype={moveTo:function(e,t){this._context.moveTo(t,e)},closePath:function(){this._context.closePath()},lineTo:function(e,t){this._context.lineTo(t,e)},bezierCurveTo:function(e,t,n,i,r,s){this._context.bezierCurveTo(t,e,i,n,s,r)}};function MS(e){return new Cf(e)}function SS(e){return new vS(e)}function wS(e){this._context=e}wS.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x=[],this._y=[]},lineEnd:function(){var e=this._x,t=this._y,n=e.length;if(n)if(this._line?this._context.lineTo(e[0],t[0]):this._context.moveTo(e[0],t[0]),n===2)this._context.lineTo(e[1],t[1]);else for(var i=GM(e),r=GM(t),s=0,o=1;o<n;++s,++o)this._context.bezierCurveTo(i[0][s],r[0][s],i[1][s],r[1][s],e[o],t[o]);(this._line||this._line!==0&&n===1)&&this._context.closePath(),this._line=1-this._line,this._x=this._y=null},point:function(e,t){this._x.push(+e),this._y.push(+t)}};function GM(e){var t,n=e.length-1,i,r=new Array(n),s=new Array(n),o=new Array(n);for(r[0]=0,s[0]=2,o[0]=e[0]+2*e[1],t=1;t<n-1;++t)r[t]=1,s[t]=4,o[t]=4*e[t]+2*e[t+1];for(r[n-1]=2,s[n-1]=7,o[n-1]=8*e[n-1]+e[n],t=1;t<n;++t)i=r[t]/s[t-1],s[t]-=i,o[t]-=i*o[t-1];for(r[n-1]=o[n-1]/s[n-1],t=n-2;t>=0;--t)r[t]=(o[t]-r[t+1])/s[t];for(s[n-1]=(e[n]+r[n-1])/2,t=0;t<n-1;++t)s[t]=2*e[t+1]-r[t+1];return[r,s]}function TS(e){return new wS(e)}function If(e,t){this._context=e,this._t=t}If.prototype={areaStart:function(){this._line=0},areaEnd:function(){this._line=NaN},lineStart:function(){this._x=this._y=NaN,this._point=0},lineEnd:function(){0<this._t&&this._t<1&&this._point===2&&this._context.lineTo(this._x,this._y),(this._line||this._line!==0&&this._point===1)&&this._context.closePath(),this._line>=0&&(this._t=1-this._t,this._line=1-this._line)},point:function(e,t){switch(e=+e,t=+t,this._point){case 0:this._point=1,this._line?this._context.lineTo(e,t):this._context.moveTo(e,t);break;case 1:this._point=2;default:{if(this._t<=0)this._context.lineTo(this._x,t),this._context.lineTo(e,t);else{var n=this._x*(1-this._t)+e*this._t;this._context.lineTo(n,this._y),this._context.lineTo(n,t)}break}}this._x=e,this._y=t}};function ES(e){return new If(e,.5)}function AS(e){return new If(e,0)}function CS(e){return new If(e,1)}function wi(e){return e!=null&&!Number.isNaN(e)}function vn(e,t){return+wi(t)-+wi(e)||xn(e,t)}function bo(e,t){return+wi(t)-+wi(e)||Cr(e,t)}function pc(e){return e!=null&&`${e}`!=""}function X0(e){return isFinite(e)?e:NaN}function Mo(e){return e>0&&isFinite(e)?e:NaN}function xa(e){return e<0&&isFinite(e)?e:NaN}function Lf(e,t){if(e instanceof Date||(e=new Date(+e)),isNaN(e))return typeof t=="function"?t(e):t;let n=e.getUTCHours(),i=e.getUTCMinutes(),r=e.getUTCSeconds(),s=e.getUTCMilliseconds();return`${LL(e.getUTCFullYear(),4)}-${Br(e.getUTCMonth()+1,2)}-${Br(e.getUTCDate(),2)}${n||i||r||s?`T${Br(n,2)}:${Br(i,2)}${r||s?`:${Br(r,2)}${s?`.${Br(s,3)}`:""}`:""}Z`:""}`}function LL(e){return e<0?`-${Br(-e,6)}`:e>9999?`+${Br(e,6)}`:Br(e,4)}function Br(e,t){return`${e}`.padStart(t,"0")}var DL=/^(?:[-+]\d{2})?\d{4}(?:-\d{2}(?:-\d{2})?)?(?:T\d{2}:\d{2}(?::\d{2}(?:\.\d{3})?)?(?:Z|[-+]\d{2}:?\d{2})?)?$/;function mc(e,t){return DL.test(e+="")?new Date(e):typeof t=="function"?t(e):t}function kr(e){if(e==null)return;let t=e[0],n=e[e.length-1];return Cr(t,n)}var ba=1e3,vs=ba*60,bs=vs*60,hr=bs*24,fr=hr*7,So=hr*30,xs=hr*365,q0=[["millisecond",1],["2 milliseconds",2],["5 milliseconds",5],["10 milliseconds",10],["20 milliseconds",20],["50 milliseconds",50],["100 milliseconds",100],["200 milliseconds",200],["500 milliseconds",500],["second",ba],["5 seconds",5*ba],["15 seconds",15*ba],["30 seconds",30*ba],["minute",vs],["5 minutes",5*vs],["15 minutes",15*vs],["30 minutes",30*vs],["hour",bs],["3 hours",3*bs],["6 hours",6*bs],["12 hours",12*bs],["day",hr],["2 days",2*hr],["week",fr],["2 weeks",2*fr],["month",So],["3 months",3*So],["6 months",6*So],["year",xs],["2 years",2*xs],["5 years",5*xs],["10 years",10*xs],["20 years",20*xs],["50 years",50*xs],["100 years",100*xs]],Y0=new Map([["second",ba],["minute",vs],["hour",bs],["day",hr],["monday",fr],["tuesday",fr],["wednesday",fr],["thursday",fr],["friday",fr],["saturday",fr],["sunday",fr],["week",fr],["month",So],["year",xs]]),PS=new Map([["second",In],["minute",lo],["hour",uo],["day",or],["monday",po],["tuesday",Jm],["wednesday",Km],["thursday",Fr],["friday",jm],["saturday",Qm],["sunday",ar],["week",ar],["month",yo],["year",Wn]]),Z0=new Map([["second",In],["minute",co],["hour",fo],["day",nc],["monday",go],["tuesday",tg],["wednesday",eg],["thursday",Or],["friday",ng],["saturday",ig],["sunday",lr],["week",lr],["month",_o],["year",$n]]),Ma=Symbol("intervalDuration"),Nf=Symbol("intervalType");for(let[e,t]of PS)t[Ma]=Y0.get(e),t[Nf]="time";for(let[e,t]of Z0)t[Ma]=Y0.get(e),t[Nf]="utc";var gc=[["year",$n,"utc"],["month",_o,"utc"],["day",nc,"utc",6*So],["hour",fo,"utc",3*hr],["minute",co,"utc",6*bs],["second",In,"utc",30*vs]],Df=[["year",Wn,"time"],["month",yo,"time"],["day",or,"time",6*So],["hour",uo,"time",3*hr],["minute",lo,"time",6*bs],["second",In,"time",30*vs]],NL=[gc[0],Df[0],gc[1],Df[1],gc[2],Df[2],...gc.slice(3)];function IS(e){let t=`${e}`.toLowerCase();t.endsWith("s")&&(t=t.slice(0,-1));let n=1,i=/^(?:(\d+)\s+)/.exec(t);switch(i&&(t=t.slice(i[0].length),n=+i[1]),t){case"quarter":t="month",n*=3;break;case"half":t="month",n*=6;break}let r=Z0.get(t);if(!r)throw new Error(`unknown interval: ${e}`);if(n>1&&!r.every)throw new Error(`non-periodic interval: ${t}`);return[t,n]}function J0(e){return LS(IS(e),"time")}function yc(e){return LS(IS(e),"utc")}function LS([e,t],n){let i=(n==="time"?PS:Z0).get(e);return t>1&&(i=i.every(t),i[Ma]=Y0.get(e)*t,i[Nf]=n),i}function K0(e,t){if(!(t>1))return;let n=e[Ma];if(!q0.some(([,r])=>r===n)||n%hr===0&&hr<n&&n<So)return;let[i]=q0[Qo(([,r])=>Math.log(r)).center(q0,Math.log(n*t))];return(e[Nf]==="time"?J0:yc)(i)}function RS(e,t,n){let i=t==="time"?oc:cr;if(n==null)return i(e==="year"?"%Y":e==="month"?"%Y-%m":e==="day"?"%Y-%m-%d":e==="hour"||e==="minute"?"%Y-%m-%dT%H:%M":e==="second"?"%Y-%m-%dT%H:%M:%S":"%Y-%m-%dT%H:%M:%S.%L");let r=UL(n);switch(e){case"millisecond":return va(i(".%L"),i(":%M:%S"),r);case"second":return va(i(":%S"),i("%-I:%M"),r);case"minute":return va(i("%-I:%M"),i("%p"),r);case"hour":return va(i("%-I %p"),i("%b %-d"),r);case"day":return va(i("%-d"),i("%b"),r);case"month":return va(i("%b"),i("%Y"),r);case"year":return i("%Y")}throw new Error("unable to format time ticks")}function UL(e){return e==="left"||e==="right"?(t,n)=>`
+${t}
+${n}`:e==="top"?(t,n)=>`${n}
+${t}`:(t,n)=>`${t}
+${n}`}function FL(e){return e==="time"?Df:e==="utc"?gc:NL}function DS(e,t,n){let i=Cn(Rv(t,(r,s)=>Math.abs(s-r)));if(i<1e3)return RS("millisecond","utc",n);for(let[r,s,o,a]of FL(e)){if(i>a||r==="hour"&&!i)break;if(t.every(l=>s.floor(l)>=l))return RS(r,o,n)}}function va(e,t,n){return(i,r,s)=>{let o=e(i,r),a=t(i,r),l=r-kr(s);return r!==l&&s[l]!==void 0&&a===t(s[l],l)?o:n(o,a)}}var Q0=Object.getPrototypeOf(Uint8Array),OL=Object.prototype.toString;function Oi(e){return e instanceof Array||e instanceof Q0}function FS(e){return e instanceof Q0&&!BL(e)}function OS(e){return e?.prototype instanceof Q0&&!kL(e)}function BL(e){return e instanceof BigInt64Array||e instanceof BigUint64Array}function kL(e){return e===BigInt64Array||e===BigUint64Array}var ty=Symbol("reindex");function we(e,t,n){let i=typeof t;return i==="string"?ew(e)?ey(e.getChild(t),n):NS(e,ny(t),n):i==="function"?NS(e,t,n):i==="number"||t instanceof Date||i==="boolean"?me(e,ti(t),n):typeof t?.transform=="function"?j0(t.transform(e),n):zL(j0(t,n),e?.[ty])}function zL(e,t){return e!=null&&t?Ff(e,t):e}function NS(e,t,n){return me(e,OS(n)?(i,r)=>iy(t(i,r)):t,n)}function j0(e,t){return t===void 0?dr(e):nw(e)?ey(e,t):e instanceof t?e:t.from(e,OS(t)&&!FS(e)?iy:void 0)}function ey(e,t){return e==null?e:(t===void 0||t===Array)&&WL(e.type)?ry(US(e)):j0(US(e),t)}function US(e){return e.nullCount?e.toJSON():e.toArray()}var Sa=[null],ny=e=>t=>{let n=t[e];return n===void 0&&t.type==="Feature"?t.properties?.[e]:n},wo={transform:Nn},Ee={transform:e=>e};var BS=()=>1,kS=()=>!0,Fe=e=>e==null?e:`${e}`,Oe=e=>e==null?e:+e;var Uf=e=>e?e[0]:void 0,_c=e=>e?e[1]:void 0;var ti=e=>()=>e;function zS(e){let t=+`${e}`.slice(1)/100;return(n,i)=>Ar(n,t,i)}function Ln(e){return FS(e)?e:me(e,iy,Float64Array)}function iy(e){return e==null?NaN:Number(e)}function ry(e){return me(e,sy)}function sy(e){return e instanceof Date&&!isNaN(e)?e:typeof e=="string"?mc(e):e==null||isNaN(e=Number(e))?void 0:new Date(e)}function Xn(e,t){return e===void 0&&(e=t),e===null?[void 0,"none"]:Ca(e)?[void 0,e]:[e,void 0]}function Le(e,t){return e===void 0&&(e=t),e===null||typeof e=="number"?[void 0,e]:[e,void 0]}function oy(e,t,n){if(e!=null)return Dn(e,t,n)}function Dn(e,t,n){let i=`${e}`.toLowerCase();if(!n.includes(i))throw new Error(`invalid ${t}: ${e}`);return i}function zr(e){return ew(e)?e:dr(e)}function dr(e){if(e==null||Oi(e))return e;if(nw(e))return ey(e);if(GS(e))switch(e.type){case"FeatureCollection":return e.features;case"GeometryCollection":return e.geometries;default:return[e]}return Array.from(e)}function GS(e){switch(e?.type){case"FeatureCollection":case"GeometryCollection":case"Feature":case"LineString":case"MultiLineString":case"MultiPoint":case"MultiPolygon":case"Point":case"Polygon":case"Sphere":return!0;default:return!1}}function me(e,t,n=Array){return e==null?e:e instanceof n?e.map(t):n.from(e,t)}function Ms(e,t=Array){return e instanceof t?e.slice():t.from(e)}function VS({y:e,y1:t,y2:n}){return e!==void 0||t!==void 0||n!==void 0}function Bi(e){return e?.toString===OL}function wa(e){return Bi(e)&&(e.type!==void 0||e.domain!==void 0)}function Ta(e){return Bi(e)&&typeof e.transform!="function"}function Ss(e){return Ta(e)&&e.value===void 0&&e.channel===void 0}function HS(e,t,n,i=Ee){return t===void 0&&n===void 0?(t=0,n=e===void 0?i:e):t===void 0?t=e===void 0?0:e:n===void 0&&(n=e===void 0?0:e),[t,n]}function ki(e,t){return e===void 0&&t===void 0?[Uf,_c]:[e,t]}function Ea({z:e,fill:t,stroke:n}={}){return e===void 0&&([e]=Xn(t)),e===void 0&&([e]=Xn(n)),e}function ws(e){return Oi(e)?e.length:e?.numRows}function Nn(e){let t=ws(e),n=new Uint32Array(t);for(let i=0;i<t;++i)n[i]=i;return n}function Ff(e,t){return Oi(e)?me(t,n=>e[n],e.constructor):me(t,n=>e.at(n))}function WS(e,t,n){return e.subarray?e.subarray(t,n):e.slice(t,n)}function Ti(e){return e!==null&&typeof e=="object"?e.valueOf():e}function $S(e,t){if(t[e]!==void 0)return t[e];switch(e){case"x1":case"x2":e="x";break;case"y1":case"y2":e="y";break}return t[e]}function Aa(e){let t;return[{transform:()=>t,label:zi(e)},n=>t=n]}function Ei(e){return e==null?[e]:Aa(e)}function zi(e,t){return typeof e=="string"?e:e&&e.label!==void 0?e.label:t}function xc(e,t){return{transform(n){let i=e.transform(n),r=t.transform(n);return Ue(i)||Ue(r)?me(i,(s,o)=>new Date((+i[o]+ +r[o])/2)):me(i,(s,o)=>(+i[o]+ +r[o])/2,Float64Array)},label:e.label}}function vc(e,t){let n=ay(t?.interval,t?.type);return n?me(e,n):e}function ay(e,t){let n=Of(e,t);return n&&(i=>wi(i)?n.floor(i):i)}function Of(e,t){if(e!=null){if(typeof e=="number")return GL(e);if(typeof e=="string")return(t==="time"?J0:yc)(e);if(typeof e.floor!="function")throw new Error("invalid interval; missing floor method");if(typeof e.offset!="function")throw new Error("invalid interval; missing offset method");return e}}function GL(e){e=+e,0<e&&e<1&&Number.isInteger(1/e)&&(e=-1/e);let t=Math.abs(e);return e<0?{floor:n=>Math.floor(n*t)/t,offset:(n,i=1)=>(n*t+Math.floor(i))/t,range:(n,i)=>ea(Math.ceil(n*t),i*t).map(r=>r/t)}:{floor:n=>Math.floor(n/t)*t,offset:(n,i=1)=>n+t*Math.floor(i),range:(n,i)=>ea(Math.ceil(n/t),i/t).map(r=>r*t)}}function pr(e,t){if(e=Of(e,t),e&&typeof e.range!="function")throw new Error("invalid interval: missing range method");return e}function XS(e,t){if(e=pr(e,t),e&&typeof e.ceil!="function")throw new Error("invalid interval: missing ceil method");return e}function qS(e){return Ts(e)&&typeof e?.floor=="function"&&e.floor()instanceof Date}function Ts(e){return typeof e?.range=="function"}function mr(e){return e===void 0||Ta(e)?e:{value:e}}function YS(e){return e==null?null:{transform:t=>we(t,e,Float64Array),label:zi(e)}}function qn(e){return e&&typeof e[Symbol.iterator]=="function"}function Bf(e){for(let t of e)if(t!=null)return typeof t!="object"||t instanceof Date}function ly(e){for(let t of e){if(t==null)continue;let n=typeof t;return n==="string"||n==="boolean"}}function Ue(e){for(let t of e)if(t!=null)return t instanceof Date}function ZS(e){for(let t of e)if(t!=null)return typeof t=="string"&&isNaN(t)&&mc(t)}function JS(e){for(let t of e)if(t!=null){if(typeof t!="string")return!1;if(t.trim())return!isNaN(t)}}function KS(e){for(let t of e)if(t!=null)return typeof t=="number"}function kf(e,t){let n;for(let i of e)if(i!=null){if(!t(i))return!1;n=!0}return n}var VL=new Set("none,currentcolor,transparent,aliceblue,antiquewhite,aqua,aquamarine,azure,beige,bisque,black,blanchedalmond,blue,blueviolet,brown,burlywood,cadetblue,chartreuse,chocolate,coral,cornflowerblue,cornsilk,crimson,cyan,darkblue,darkcyan,darkgoldenrod,darkgray,darkgreen,darkgrey,darkkhaki,darkmagenta,darkolivegreen,darkorange,darkorchid,darkred,darksalmon,darkseagreen,darkslateblue,darkslategray,darkslategrey,darkturquoise,darkviolet,deeppink,deepskyblue,dimgray,dimgrey,dodgerblue,firebrick,floralwhite,forestgreen,fuchsia,gainsboro,ghostwhite,gold,goldenrod,gray,green,greenyellow,grey,honeydew,hotpink,indianred,indigo,ivory,khaki,lavender,lavenderblush,lawngreen,lemonchiffon,lightblue,lightcoral,lightcyan,lightgoldenrodyellow,lightgray,lightgreen,lightgrey,lightpink,lightsalmon,lightseagreen,lightskyblue,lightslategray,lightslategrey,lightsteelblue,lightyellow,lime,limegreen,linen,magenta,maroon,mediumaquamarine,mediumblue,mediumorchid,mediumpurple,mediumseagreen,mediumslateblue,mediumspringgreen,mediumturquoise,mediumvioletred,midnightblue,mintcream,mistyrose,moccasin,navajowhite,navy,oldlace,olive,olivedrab,orange,orangered,orchid,palegoldenrod,palegreen,paleturquoise,palevioletred,papayawhip,peachpuff,peru,pink,plum,powderblue,purple,rebeccapurple,red,rosybrown,royalblue,saddlebrown,salmon,sandybrown,seagreen,seashell,sienna,silver,skyblue,slateblue,slategray,slategrey,snow,springgreen,steelblue,tan,teal,thistle,tomato,turquoise,violet,wheat,white,whitesmoke,yellow".split(","));function Ca(e){return typeof e!="string"?!1:(e=e.toLowerCase().trim(),/^#[0-9a-f]{3,8}$/.test(e)||/^(?:url|var|rgb|rgba|hsl|hsla|hwb|lab|lch|oklab|oklch|color|color-mix)\(.*\)$/.test(e)||VL.has(e))}function jS(e){return typeof e=="number"&&(0<=e&&e<=1||isNaN(e))}function sn(e){return e==null||To(e)}function To(e){return/^\s*none\s*$/i.test(e)}function QS(e){return/^\s*round\s*$/i.test(e)}function zf(e,t){return oy(e,t,["middle","top-left","top","top-right","right","bottom-right","bottom","bottom-left","left"])}function Es(e="middle"){return zf(e,"frameAnchor")}function tw(e={},...t){let n=e;for(let i of t)for(let r in i)if(n[r]===void 0){let s=i[r];n===e?n={...n,[r]:s}:n[r]=s}return n}function HL(e){console.warn("named iterables are deprecated; please use an object instead");let t=new Set;return Object.fromEntries(Array.from(e,n=>{let{name:i}=n;if(i==null)throw new Error("missing name");let r=`${i}`;if(r==="__proto__")throw new Error(`illegal name: ${r}`);if(t.has(r))throw new Error(`duplicate name: ${r}`);return t.add(r),[i,n]}))}function cy(e){return qn(e)?HL(e):e}function Gf(e){return e===!0?e="frame":e===!1?e=null:!GS(e)&&e!=null&&(e=Dn(e,"clip",["frame","sphere"]),e==="sphere"&&(e={type:"Sphere"})),e}function ew(e){return e&&typeof e.getChild=="function"&&typeof e.toArray=="function"&&e.schema&&Array.isArray(e.schema.fields)}function nw(e){return e&&typeof e.toArray=="function"&&e.type}function WL(e){return e&&(e.typeId===8||e.typeId===10)&&e.unit===1}var Ai=Symbol("position"),ei=Symbol("color"),Eo=Symbol("radius"),Ao=Symbol("length"),Co=Symbol("opacity"),Ra=Symbol("symbol"),iw=Symbol("projection"),ge=new Map([["x",Ai],["y",Ai],["fx",Ai],["fy",Ai],["r",Eo],["color",ei],["opacity",Co],["symbol",Ra],["length",Ao],["projection",iw]]);function rw(e){return e===Ai||e===iw}function sw(e){return e===Ai||e===Eo||e===Ao||e===Co}var $L=Math.sqrt(3),XL=2/$L,qL={draw(e,t){let n=Math.sqrt(t/Math.PI),i=n*XL,r=i/2;e.moveTo(0,i),e.lineTo(n,r),e.lineTo(n,-r),e.lineTo(0,-i),e.lineTo(-n,-r),e.lineTo(-n,r),e.closePath()}},uy=new Map([["asterisk",P0],["circle",vo],["cross",I0],["diamond",L0],["diamond2",D0],["hexagon",qL],["plus",N0],["square",U0],["square2",F0],["star",O0],["times",G0],["triangle",B0],["triangle2",k0],["wye",z0]]);function fy(e){return e&&typeof e.draw=="function"}function ow(e){return fy(e)?!0:typeof e!="string"?!1:uy.has(e.toLowerCase())}function Pa(e){if(e==null||fy(e))return e;let t=uy.get(`${e}`.toLowerCase());if(t)return t;throw new Error(`invalid symbol: ${e}`)}function aw(e){if(e==null||fy(e))return[void 0,e];if(typeof e=="string"){let t=uy.get(`${e}`.toLowerCase());if(t)return[void 0,t]}return[e,void 0]}function Ro({filter:e,sort:t,reverse:n,transform:i,initializer:r,...s}={},o){if(i===void 0&&(e!=null&&(i=lw(e)),t!=null&&!Ss(t)&&(i=hy(i,py(t))),n&&(i=hy(i,cw))),o!=null&&r!=null)throw new Error("transforms cannot be applied after initializers");return{...s,...(t===null||Ss(t))&&{sort:t},transform:hy(i,o)}}function Gr({filter:e,sort:t,reverse:n,initializer:i,...r}={},s){return i===void 0&&(e!=null&&(i=lw(e)),t!=null&&!Ss(t)&&(i=dy(i,py(t))),n&&(i=dy(i,cw))),{...r,...(t===null||Ss(t))&&{sort:t},initializer:dy(i,s)}}function hy(e,t){return e==null?t===null?void 0:t:t==null?e===null?void 0:e:function(n,i,r){return{data:n,facets:i}=e.call(this,n,i,r),t.call(this,zr(n),i,r)}}function dy(e,t){return e==null?t===null?void 0:t:t==null?e===null?void 0:e:function(n,i,r,...s){let o,a,l,c,u,h;return{data:a=n,facets:l=i,channels:o}=e.call(this,n,i,r,...s),{data:u=a,facets:h=l,channels:c}=t.call(this,a,l,{...r,...o},...s),{data:u,facets:h,channels:{...o,...c}}}}function YL(e,t){return(e.initializer!=null?Gr:Ro)(e,t)}function lw(e){return(t,n)=>{let i=we(t,e);return{data:t,facets:n.map(r=>r.filter(s=>i[s]))}}}function cw(e,t){return{data:e,facets:t.map(n=>n.slice().reverse())}}function uw(e,{sort:t,...n}={}){return{...(Ta(e)&&e.channel!==void 0?Gr:YL)(n,py(e)),sort:Ss(t)?t:null}}function py(e){return(typeof e=="function"&&e.length!==1?ZL:JL)(e)}function ZL(e){return(t,n)=>{let i=Oi(t)?(r,s)=>e(t[r],t[s]):(r,s)=>e(t.get(r),t.get(s));return{data:t,facets:n.map(r=>r.slice().sort(i))}}}function JL(e){let t,n;({channel:t,value:e,order:n}={...mr(e)});let i=t?.startsWith("-");if(i&&(t=t.slice(1)),n===void 0&&(n=i?bo:vn),typeof n!="function")switch(`${n}`.toLowerCase()){case"ascending":n=vn;break;case"descending":n=bo;break;default:throw new Error(`invalid order: ${n}`)}return(r,s,o)=>{let a;if(t===void 0)a=we(r,e);else{if(o===void 0)throw new Error("channel sort requires an initializer");if(a=o[t],!a)return{};a=a.value}let l=(c,u)=>n(a[c],a[u]);return{data:r,facets:s.map(c=>c.slice().sort(l))}}}function Mc(e,...t){for(let{name:n}of e)if(t.includes(n))return!0;return!1}function dw(e,t,n=my){let i=Object.entries(e);return t.title!=null&&e.title===void 0&&i.push(["title",eD]),t.href!=null&&e.href===void 0&&i.push(["href",Vf]),i.filter(([,r])=>r!==void 0).map(([r,s])=>s===null?KL(r):n(r,s,t))}function my(e,t,n,i=gy){let r;Bi(t)&&"reduce"in t&&(r=t.scale,t=t.reduce);let s=i(e,t,n),[o,a]=Aa(s.label),l;return{name:e,output:r===void 0?o:{value:o,scale:r},initialize(c){s.initialize(c),l=a([])},scope(c,u){s.scope(c,u)},reduce(c,u){l.push(s.reduce(c,u))}}}function KL(e){return{name:e,initialize(){},scope(){},reduce(){}}}function gy(e,t,n,i=Sc){let r=$S(e,n),s=i(t,r),o,a;return{label:zi(s===bc?null:r,s.label),initialize(l){o=r===void 0?l:we(l,r),s.scope==="data"&&(a=s.reduceIndex(Nn(l),o))},scope(l,c){s.scope===l&&(a=s.reduceIndex(c,o))},reduce(l,c){return s.scope==null?s.reduceIndex(l,o,c):s.reduceIndex(l,o,a,c)}}}function yy(e,t){return t?Qs(e,n=>t[n]):[[,e]]}function Sc(e,t,n=jL){if(e==null)return n(e);if(typeof e.reduceIndex=="function")return e;if(typeof e.reduce=="function"&&Bi(e))return QL(e);if(typeof e=="function")return tD(e);if(/^p\d{2}$/i.test(e))return Vr(zS(e));switch(`${e}`.toLowerCase()){case"first":return Vf;case"last":return nD;case"identity":return _y;case"count":return bc;case"distinct":return iD;case"sum":return t==null?bc:rD;case"proportion":return hw(t,"data");case"proportion-facet":return hw(t,"facet");case"deviation":return Vr(Yp);case"min":return Vr(di);case"min-index":return Vr(Sv);case"max":return Vr(Cn);case"max-index":return Vr(Mv);case"mean":return fw(Av);case"median":return fw(Ul);case"variance":return Vr(qp);case"mode":return Vr(Cv)}return n(e)}function jL(e){throw new Error(`invalid reduce: ${e}`)}function pw(e,t){for(let n in t){let i=t[n];if(i!==void 0&&!e.some(r=>r.name===n))return i}}function mw(e,t,n){if(t){let i=t.output.transform(),r=(s,o)=>vn(i[s],i[o]);e.forEach(s=>s.sort(r))}n&&e.forEach(i=>i.reverse())}function QL(e){return console.warn("deprecated reduce interface; implement reduceIndex instead."),{...e,reduceIndex:e.reduce.bind(e)}}function tD(e){return{reduceIndex(t,n,i){return e(Ff(n,t),i)}}}function Vr(e){return{reduceIndex(t,n){return e(t,i=>n[i])}}}function fw(e){return{reduceIndex(t,n){let i=e(t,r=>n[r]);return Ue(n)?new Date(i):i}}}var _y={reduceIndex(e,t){return Ff(t,e)}},Vf={reduceIndex(e,t){return t[e[0]]}},eD={reduceIndex(e,t){let i=Ko(Rr(e,s=>s.length,s=>t[s]),_c),r=i.slice(-5).reverse();if(r.length<i.length){let s=i.slice(0,-4);r[4]=[`… ${s.length.toLocaleString("en-US")} more`,Di(s,_c)]}return r.map(([s,o])=>`${s} (${o.toLocaleString("en-US")})`).join(`
+`)}},nD={reduceIndex(e,t){return t[e[e.length-1]]}},bc={label:"Frequency",reduceIndex(e){return e.length}},iD={label:"Distinct",reduceIndex(e,t){let n=new tr;for(let i of e)n.add(t[i]);return n.size}},rD=Vr(Di);function hw(e,t){return e==null?{scope:t,label:"Frequency",reduceIndex:(n,i,r=1)=>n.length/r}:{scope:t,reduceIndex:(n,i,r=1)=>Di(n,s=>i[s])/r}}var gw={reduceIndex(e,t,{z:n}){return n}};function Ia(e,{scale:t,type:n,value:i,filter:r,hint:s,label:o=zi(i)},a){return s===void 0&&typeof i?.transform=="function"&&(s=i.hint),vy(a,{scale:t,type:n,value:we(e,i),label:o,filter:r,hint:s})}function _w(e,t){return Object.fromEntries(Object.entries(e).map(([n,i])=>[n,Ia(t,i,n)]))}function xw(e,t){let n=Object.fromEntries(Object.entries(e).map(([i,{scale:r,value:s}])=>{let o=r==null?null:t[r];return[i,o==null?s:me(s,o)]}));return n.channels=e,n}function vy(e,t){let{scale:n,value:i}=t;if(n===!0||n==="auto")switch(e){case"fill":case"stroke":case"color":t.scale=n!==!0&&kf(i,Ca)?null:"color",t.defaultScale="color";break;case"fillOpacity":case"strokeOpacity":case"opacity":t.scale=n!==!0&&kf(i,jS)?null:"opacity",t.defaultScale="opacity";break;case"symbol":n!==!0&&kf(i,ow)?(t.scale=null,t.value=me(i,Pa)):t.scale="symbol",t.defaultScale="symbol";break;default:t.scale=ge.has(e)?e:null;break}else if(n===!1)t.scale=null;else if(n!=null&&!ge.has(n))throw new Error(`unknown scale: ${n}`);return t}function vw(e,t,n,i,r){let{order:s,reverse:o,reduce:a=!0,limit:l}=r;for(let c in r){if(!ge.has(c))continue;let{value:u,order:h=s,reverse:f=o,reduce:d=a,limit:m=l}=mr(r[c]),y=u?.startsWith("-");if(y&&(u=u.slice(1)),h=h===void 0?y!==(u==="width"||u==="height")?Mw:bw:aD(h),d==null||d===!1)continue;let p=c==="fx"||c==="fy"?oD(t,i[c]):sD(n,c);if(!p)throw new Error(`missing channel for scale: ${c}`);let g=p.value,[x=0,M=1/0]=qn(m)?m:m<0?[m]:[0,m];if(u==null)p.domain=()=>{let v=Array.from(new tr(g));return f&&(v=v.reverse()),(x!==0||M!==1/0)&&(v=v.slice(x,M)),v};else{let v=u==="data"?e:u==="height"?yw(n,"y1","y2"):u==="width"?yw(n,"x1","x2"):xy(n,u,u==="y"?"y2":u==="x"?"x2":void 0),w=Sc(d===!0?"max":d,v);p.domain=()=>{let b=xv(Nn(g),_=>w.reduceIndex(_,v),_=>g[_]);return h&&b.sort(h),f&&b.reverse(),(x!==0||M!==1/0)&&(b=b.slice(x,M)),b.map(Uf)}}}}function sD(e,t){for(let n in e){let i=e[n];if(i.scale===t)return i}}function oD(e,t){let n=e.original;if(n===e)return t;let i=t.value,r=t.value=[];for(let s=0;s<n.length;++s){let o=i[n[s][0]];for(let a of e[s])r[a]=o}return t}function yw(e,t,n){let i=xy(e,t),r=xy(e,n);return me(r,(s,o)=>Math.abs(s-i[o]),Float64Array)}function xy(e,t,n){let i=e[t];if(!i&&n!==void 0&&(i=e[n]),i)return i.value;throw new Error(`missing channel: ${t}`)}function aD(e){if(e==null||typeof e=="function")return e;switch(`${e}`.toLowerCase()){case"ascending":return bw;case"descending":return Mw}throw new Error(`invalid order: ${e}`)}function bw([e,t],[n,i]){return vn(t,i)||vn(e,n)}function Mw([e,t],[n,i]){return bo(t,i)||vn(e,n)}function by(e,t){let n=e[t];if(n){for(;n.source;)n=n.source;return n.source===null?null:n}}var Aw=new Map([["accent",AM],["category10",EM],["dark2",CM],["observable10",RM],["paired",PM],["pastel1",IM],["pastel2",LM],["set1",DM],["set2",NM],["set3",UM],["tableau10",FM]]);function Cw(e){return e!=null&&Aw.has(`${e}`.toLowerCase())}var Sw=new Map([...Aw,["brbg",Hr(xg,vg)],["prgn",Hr(bg,Mg)],["piyg",Hr(Sg,wg)],["puor",Hr(Tg,Eg)],["rdbu",Hr(bf,uc)],["rdgy",Hr(Ag,Cg)],["rdylbu",Hr(Mf,fc)],["rdylgn",Hr(Rg,Pg)],["spectral",Hr(Ig,Lg)],["burd",ww(bf,uc)],["buylrd",ww(Mf,fc)],["blues",on(i0,r0)],["greens",on(s0,o0)],["greys",on(a0,l0)],["oranges",on(d0,p0)],["purples",on(c0,u0)],["reds",on(f0,h0)],["turbo",Wr(v0)],["viridis",Wr(b0)],["magma",Wr(M0)],["inferno",Wr(S0)],["plasma",Wr(w0)],["cividis",Wr(hc)],["cubehelix",Wr(m0)],["warm",Wr(g0)],["cool",Wr(y0)],["bugn",on(Dg,Ng)],["bupu",on(Ug,Fg)],["gnbu",on(Og,Bg)],["orrd",on(kg,zg)],["pubu",on(Hg,Wg)],["pubugn",on(Gg,Vg)],["purd",on($g,Xg)],["rdpu",on(qg,Yg)],["ylgn",on(Kg,jg)],["ylgnbu",on(Zg,Jg)],["ylorbr",on(Qg,t0)],["ylorrd",on(e0,n0)],["rainbow",Tw(_0)],["sinebow",Tw(x0)]]);function on(e,t){return({length:n})=>n===1?[e[3][1]]:n===2?[e[3][1],e[3][2]]:(n=Math.max(3,Math.floor(n)),n>9?Rn(t,n):e[n])}function Hr(e,t){return({length:n})=>n===2?[e[3][0],e[3][2]]:(n=Math.max(3,Math.floor(n)),n>11?Rn(t,n):e[n])}function ww(e,t){return({length:n})=>n===2?[e[3][2],e[3][0]]:(n=Math.max(3,Math.floor(n)),n>11?Rn(i=>t(1-i),n):e[n].slice().reverse())}function Wr(e){return({length:t})=>Rn(e,Math.max(2,Math.floor(t)))}function Tw(e){return({length:t})=>Rn(e,Math.floor(t)+1).slice(0,-1)}function My(e){let t=`${e}`.toLowerCase();if(!Sw.has(t))throw new Error(`unknown ordinal scheme: ${t}`);return Sw.get(t)}function wc(e,t){let n=My(e),i=typeof n=="function"?n({length:t}):n;return i.length!==t?i.slice(0,t):i}function Rw(e,t="greys"){let n=new Set,[i,r]=wc(t,2);for(let s of e)if(s!=null)if(s===!0)n.add(r);else if(s===!1)n.add(i);else return;return[...n]}var Ew=new Map([["brbg",vg],["prgn",Mg],["piyg",wg],["puor",Eg],["rdbu",uc],["rdgy",Cg],["rdylbu",fc],["rdylgn",Pg],["spectral",Lg],["burd",e=>uc(1-e)],["buylrd",e=>fc(1-e)],["blues",r0],["greens",o0],["greys",l0],["purples",u0],["reds",h0],["oranges",p0],["turbo",v0],["viridis",b0],["magma",M0],["inferno",S0],["plasma",w0],["cividis",hc],["cubehelix",m0],["warm",g0],["cool",y0],["bugn",Ng],["bupu",Fg],["gnbu",Bg],["orrd",zg],["pubugn",Vg],["pubu",Wg],["purd",Xg],["rdpu",Yg],["ylgnbu",Jg],["ylgn",jg],["ylorbr",t0],["ylorrd",n0],["rainbow",_0],["sinebow",x0]]);function La(e){let t=`${e}`.toLowerCase();if(!Ew.has(t))throw new Error(`unknown quantitative scheme: ${t}`);return Ew.get(t)}var lD=new Set(["brbg","prgn","piyg","puor","rdbu","rdgy","rdylbu","rdylgn","spectral","burd","buylrd"]);function Pw(e){return e!=null&&lD.has(`${e}`.toLowerCase())}var wy=e=>t=>e(1-t),Sy=[0,1],Iw=new Map([["number",We],["rgb",ro],["hsl",bb],["hcl",wb],["lab",Mb]]);function Ty(e){let t=`${e}`.toLowerCase();if(!Iw.has(t))throw new Error(`unknown interpolator: ${t}`);return Iw.get(t)}function Na(e,t,n,{type:i,nice:r,clamp:s,zero:o,domain:a=zw(e,n),unknown:l,round:c,scheme:u,interval:h,range:f=ge.get(e)===Eo?hD(n,a):ge.get(e)===Ao?dD(n,a):ge.get(e)===Co?Sy:void 0,interpolate:d=ge.get(e)===ei?u==null&&f!==void 0?ro:La(u!==void 0?u:i==="cyclical"?"rainbow":"turbo"):c?kl:We,reverse:m}){if(a=Lw(a),h=pr(h,i),(i==="cyclical"||i==="sequential")&&(i="linear"),typeof d!="function"&&(d=Ty(d)),m=!!m,f!==void 0){let y=a.length,p=(f=Lw(f)).length;if(y!==p){if(d.length===1)throw new Error("invalid piecewise interpolator");d=ms(d,f),f=void 0}}if(d.length===1?(m&&(d=wy(d),m=!1),f===void 0&&(f=Float64Array.from(a,(y,p)=>p/(a.length-1)),f.length===2&&(f=Sy)),t.interpolate((f===Sy?ti:Tc)(d))):t.interpolate(d),o){let[y,p]=un(a);(y>0||p<0)&&(a=Ms(a),(kr(a)||1)===Math.sign(y)?a[0]=0:a[a.length-1]=0)}return m&&(a=na(a)),t.domain(a).unknown(l),r&&(t.nice(cD(r,i)),a=t.domain()),f!==void 0&&t.range(f),s&&t.clamp(s),{type:i,domain:a,range:f,scale:t,interpolate:d,interval:h}}function Lw(e){return e=dr(e),e.length>=2?e:[e[0],e[0]]}function cD(e,t){return e===!0?void 0:typeof e=="number"?e:XS(e,t)}function Dw(e,t,n){return Na(e,cc(),t,n)}function Nw(e,t,n){return Ey(e,t,{...n,exponent:.5})}function Ey(e,t,{exponent:n=1,...i}){return Na(e,fg().exponent(n),t,{...i,type:"pow"})}function Uw(e,t,{base:n=10,domain:i=pD(t),...r}){return Na(e,cg().base(n),t,{...r,domain:i})}function Fw(e,t,{constant:n=1,...i}){return Na(e,ug().constant(n),t,i)}function Ow(e,t,{range:n,quantiles:i=n===void 0?5:(n=[...n]).length,n:r=i,scheme:s="rdylbu",domain:o=mD(t),unknown:a,interpolate:l,reverse:c}){return n===void 0&&(n=l!==void 0?Rn(l,r):ge.get(e)===ei?wc(s,r):void 0),o.length>0&&(o=hg(o,n===void 0?{length:r}:n).quantiles()),Hf(e,t,{domain:o,range:n,reverse:c,unknown:a})}function Bw(e,t,{range:n,n:i=n===void 0?5:(n=[...n]).length,scheme:r="rdylbu",domain:s=zw(e,t),unknown:o,interpolate:a,reverse:l}){let[c,u]=un(s),h;return n===void 0?(h=hs(c,u,i),h[0]<=c&&h.splice(0,1),h[h.length-1]>=u&&h.pop(),i=h.length+1,n=a!==void 0?Rn(a,i):ge.get(e)===ei?wc(r,i):void 0):(h=Rn(We(c,u),i+1).slice(1,-1),c instanceof Date&&(h=h.map(f=>new Date(f)))),kr(dr(s))<0&&h.reverse(),Hf(e,t,{domain:h,range:n,reverse:l,unknown:o})}function Hf(e,t,{domain:n=[0],unknown:i,scheme:r="rdylbu",interpolate:s,range:o=s!==void 0?Rn(s,n.length+1):ge.get(e)===ei?wc(r,n.length+1):void 0,reverse:a}){n=dr(n);let l=kr(n);if(!isNaN(l)&&!uD(n,l))throw new Error(`the ${e} scale has a non-monotonic domain`);return a&&(o=na(o)),{type:"threshold",scale:dg(l<0?na(n):n,o===void 0?[]:o).unknown(i),domain:n,range:o}}function uD(e,t){for(let n=1,i=e.length,r=e[0];n<i;++n){let s=Cr(r,r=e[n]);if(s!==0&&s!==t)return!1}return!0}function kw(e){return{type:"identity",scale:sw(ge.get(e))?lg():t=>t}}function Da(e,t=X0){return e.length?[di(e,({value:n})=>n===void 0?n:di(n,t)),Cn(e,({value:n})=>n===void 0?n:Cn(n,t))]:[0,1]}function zw(e,t){let n=ge.get(e);return(n===Eo||n===Co||n===Ao?fD:Da)(t)}function fD(e){return[0,e.length?Cn(e,({value:t})=>t===void 0?t:Cn(t,X0)):1]}function hD(e,t){let n=e.find(({radius:o})=>o!==void 0);if(n!==void 0)return[0,n.radius];let i=Ar(e,.5,({value:o})=>o===void 0?NaN:Ar(o,.25,Mo)),r=t.map(o=>3*Math.sqrt(o/i)),s=30/Cn(r);return s<1?r.map(o=>o*s):r}function dD(e,t){let n=Ul(e,({value:s})=>s===void 0?NaN:Ul(s,Math.abs)),i=t.map(s=>12*s/n),r=60/Cn(i);return r<1?i.map(s=>s*r):i}function pD(e){for(let{value:t}of e)if(t!==void 0)for(let n of t){if(n>0)return Da(e,Mo);if(n<0)return Da(e,xa)}return[1,10]}function mD(e){let t=[];for(let{value:n}of e)if(n!==void 0)for(let i of n)t.push(i);return t}function Tc(e){return(t,n)=>i=>e(t+i*(n-t))}var Ay=0,Cy;function Gw(){let e=Ay;return Ay=0,Cy=void 0,e}function Yn(e){e!==Cy&&(Cy=e,console.warn(e),++Ay)}function Wf(e,t,n,i,{type:r,nice:s,clamp:o,domain:a=Da(i),unknown:l,pivot:c=0,scheme:u,range:h,symmetric:f=!0,interpolate:d=ge.get(e)===ei?u==null&&h!==void 0?ro:La(u!==void 0?u:"rdbu"):We,reverse:m}){c=+c,a=dr(a);let[y,p]=a;if(a.length>2&&Yn(`Warning: the diverging ${e} scale domain contains extra elements.`),Cr(y,p)<0&&([y,p]=[p,y],m=!m),y=Math.min(y,c),p=Math.max(p,c),typeof d!="function"&&(d=Ty(d)),h!==void 0&&(d=d.length===1?Tc(d)(...h):ms(d,h)),m&&(d=wy(d)),f){let g=n.apply(c),x=g-n.apply(y),M=n.apply(p)-g;x<M?y=n.invert(g-M):x>M&&(p=n.invert(g+x))}return t.domain([y,c,p]).unknown(l).interpolator(d),o&&t.clamp(o),s&&t.nice(s),{type:r,domain:[y,p],pivot:c,interpolate:d,scale:t}}function Vw(e,t,n){return Wf(e,mg(),gD,t,n)}function Hw(e,t,n){return Ry(e,t,{...n,exponent:.5})}function Ry(e,t,{exponent:n=1,...i}){return Wf(e,_g().exponent(n=+n),xD(n),t,{...i,type:"diverging-pow"})}function Ww(e,t,{base:n=10,pivot:i=1,domain:r=Da(t,i<0?xa:Mo),...s}){return Wf(e,gg().base(n=+n),yD,t,{domain:r,pivot:i,...s})}function $w(e,t,{constant:n=1,...i}){return Wf(e,yg().constant(n=+n),vD(n),t,i)}var gD={apply(e){return e},invert(e){return e}},yD={apply:Math.log,invert:Math.exp},_D={apply(e){return Math.sign(e)*Math.sqrt(Math.abs(e))},invert(e){return Math.sign(e)*(e*e)}};function xD(e){return e===.5?_D:{apply(t){return Math.sign(t)*Math.pow(Math.abs(t),e)},invert(t){return Math.sign(t)*Math.pow(Math.abs(t),1/e)}}}function vD(e){return{apply(t){return Math.sign(t)*Math.log1p(Math.abs(t/e))},invert(t){return Math.sign(t)*Math.expm1(Math.abs(t))*e}}}function Xw(e,t,n,i){return Na(e,t,n,i)}function qw(e,t,n){return Xw(e,wM(),t,n)}function Yw(e,t,n){return Xw(e,TM(),t,n)}var Ua=Symbol("ordinal");function Jw(e,t,n,{type:i,interval:r,domain:s,range:o,reverse:a,hint:l}){return r=pr(r,i),s===void 0&&(s=eT(n,r,e)),(i==="categorical"||i===Ua)&&(i="ordinal"),a&&(s=na(s)),s=t.domain(s).domain(),o!==void 0&&(typeof o=="function"&&(o=o(s)),t.range(o)),{type:i,domain:s,range:o,scale:t,hint:l,interval:r}}function Kw(e,t,{type:n,interval:i,domain:r,range:s,scheme:o,unknown:a,...l}){i=pr(i,n),r===void 0&&(r=eT(t,i,e));let c;if(ge.get(e)===Ra)c=bD(t),s=s===void 0?MD(c):me(s,Pa);else if(ge.get(e)===ei&&(s===void 0&&(n==="ordinal"||n===Ua)&&(s=Rw(r,o),s!==void 0&&(o=void 0)),o===void 0&&s===void 0&&(o=n==="ordinal"?"turbo":"observable10"),o!==void 0))if(s!==void 0){let u=La(o),h=s[0],f=s[1]-s[0];s=({length:d})=>Rn(m=>u(h+f*m),d)}else s=My(o);if(a===df)throw new Error(`implicit unknown on ${e} scale is not supported`);return Jw(e,mf().unknown(a),t,{...l,type:n,domain:r,range:s,hint:c})}function jw(e,t,{align:n=.5,padding:i=.5,...r}){return tT(_M().align(n).padding(i),t,r,e)}function Qw(e,t,{align:n=.5,padding:i=.1,paddingInner:r=i,paddingOuter:s=e==="fx"||e==="fy"?0:i,...o}){return tT(_a().align(n).paddingInner(r).paddingOuter(s),t,o,e)}function tT(e,t,n,i){let{round:r}=n;return r!==void 0&&e.round(r=!!r),e=Jw(i,e,t,n),e.round=r,e}function eT(e,t,n){let i=new tr;for(let{value:r,domain:s}of e){if(s!==void 0)return s();if(r!==void 0)for(let o of r)i.add(o)}if(t!==void 0){let[r,s]=un(i).map(t.floor,t);return t.range(r,t.offset(s))}if(i.size>1e4&&ge.get(n)===Ai)throw new Error(`implicit ordinal domain of ${n} scale has more than 10,000 values`);return Ko(i,vn)}function Zw(e,t){let n;for(let{hint:i}of e){let r=i?.[t];if(r!==void 0){if(n===void 0)n=r;else if(n!==r)return}}return n}function bD(e){return{fill:Zw(e,"fill"),stroke:Zw(e,"stroke")}}function MD(e){return sn(e.fill)?eS:tS}function Ec(e,{label:t,inset:n=0,insetTop:i=n,insetRight:r=n,insetBottom:s=n,insetLeft:o=n,round:a,nice:l,clamp:c,zero:u,align:h,padding:f,projection:d,facet:{label:m=t}={},...y}={}){let p={};for(let[g,x]of e){let M=y[g],v=TD(g,x,{round:ge.get(g)===Ai?a:void 0,nice:l,clamp:c,zero:u,align:h,padding:f,projection:d,...M});if(v){let{label:w=g==="fx"||g==="fy"?m:t,percent:b,transform:_,inset:S,insetTop:A=S!==void 0?S:g==="y"?i:0,insetRight:C=S!==void 0?S:g==="x"?r:0,insetBottom:R=S!==void 0?S:g==="y"?s:0,insetLeft:D=S!==void 0?S:g==="x"?o:0}=M||{};if(_==null)_=void 0;else if(typeof _!="function")throw new Error("invalid scale transform; not a function");v.percent=!!b,v.label=w===void 0?SD(x,v):w,v.transform=_,g==="x"||g==="fx"?(v.insetLeft=+D,v.insetRight=+C):(g==="y"||g==="fy")&&(v.insetTop=+A,v.insetBottom=+R),p[g]=v}}return p}function Iy(e){let t={},n={scales:t};for(let[i,r]of Object.entries(e)){let{scale:s,type:o,interval:a,label:l}=r;t[i]=RD(r),n[i]=s,s.type=o,a!=null&&(s.interval=a),l!=null&&(s.label=l)}return n}function oT(e,t){let{x:n,y:i,fx:r,fy:s}=e,o=r||s?Xf(t):t;r&&nT(r,o),s&&iT(s,o);let a=r||s?Ly(e,t):t;n&&nT(n,a),i&&iT(i,a)}function SD(e=[],t){let n;for(let{label:i}of e)if(i!==void 0){if(n===void 0)n=i;else if(n!==i)return}if(n!==void 0)return!gr(t)&&t.percent&&(n=`${n} (%)`),{inferred:!0,toString:()=>n}}function aT(e){return Math.sign(kr(e.domain()))*Math.sign(kr(e.range()))}function Xf(e){let{marginTop:t,marginRight:n,marginBottom:i,marginLeft:r,width:s,height:o,facet:{marginTop:a,marginRight:l,marginBottom:c,marginLeft:u}}=e;return{marginTop:Math.max(t,a),marginRight:Math.max(n,l),marginBottom:Math.max(i,c),marginLeft:Math.max(r,u),width:s,height:o}}function Ly({fx:e,fy:t},n){let{marginTop:i,marginRight:r,marginBottom:s,marginLeft:o,width:a,height:l}=Xf(n);return{marginTop:i,marginRight:r,marginBottom:s,marginLeft:o,width:e?e.scale.bandwidth()+o+r:a,height:t?t.scale.bandwidth()+i+s:l,facet:{width:a,height:l}}}function nT(e,t){if(e.range===void 0){let{insetLeft:n,insetRight:i}=e,{width:r,marginLeft:s=0,marginRight:o=0}=t,a=s+n,l=r-o-i;e.range=[a,Math.max(a,l)],gr(e)||(e.range=cT(e)),e.scale.range(e.range)}lT(e)}function iT(e,t){if(e.range===void 0){let{insetTop:n,insetBottom:i}=e,{height:r,marginTop:s=0,marginBottom:o=0}=t,a=s+n,l=r-o-i;e.range=[Math.max(a,l),a],gr(e)?e.range.reverse():e.range=cT(e),e.scale.range(e.range)}lT(e)}function lT(e){e.round===void 0&&AD(e)&&wD(e)<=30&&e.scale.round(!0)}function wD({scale:e}){let t=e.domain().length,[n,i]=e.range(),r=e.paddingInner?e.paddingInner():1,s=e.paddingOuter?e.paddingOuter():e.padding(),o=t-r,a=Math.abs(i-n)/Math.max(1,o+s*2);return(a-Math.floor(a))*o}function cT(e){let t=e.scale.domain().length+Dy(e);if(!(t>2))return e.range;let[n,i]=e.range;return Array.from({length:t},(r,s)=>n+s/(t-1)*(i-n))}function TD(e,t=[],n={}){let i=ED(e,t,n);if(n.type===void 0&&n.domain===void 0&&n.range===void 0&&n.interval==null&&e!=="fx"&&e!=="fy"&&gr({type:i})){let r=t.map(({value:s})=>s).filter(s=>s!==void 0);r.some(Ue)?Yn(`Warning: some data associated with the ${e} scale are dates. Dates are typically associated with a "utc" or "time" scale rather than a "${Fa(i)}" scale. If you are using a bar mark, you probably want a rect mark with the interval option instead; if you are using a group transform, you probably want a bin transform instead. If you want to treat this data as ordinal, you can specify the interval of the ${e} scale (e.g., d3.utcDay), or you can suppress this warning by setting the type of the ${e} scale to "${Fa(i)}".`):r.some(ZS)?Yn(`Warning: some data associated with the ${e} scale are strings that appear to be dates (e.g., YYYY-MM-DD). If these strings represent dates, you should parse them to Date objects. Dates are typically associated with a "utc" or "time" scale rather than a "${Fa(i)}" scale. If you are using a bar mark, you probably want a rect mark with the interval option instead; if you are using a group transform, you probably want a bin transform instead. If you want to treat this data as ordinal, you can suppress this warning by setting the type of the ${e} scale to "${Fa(i)}".`):r.some(JS)&&Yn(`Warning: some data associated with the ${e} scale are strings that appear to be numbers. If these strings represent numbers, you should parse or coerce them to numbers. Numbers are typically associated with a "linear" scale rather than a "${Fa(i)}" scale. If you want to treat this data as ordinal, you can specify the interval of the ${e} scale (e.g., 1 for integers), or you can suppress this warning by setting the type of the ${e} scale to "${Fa(i)}".`)}switch(n.type=i,i){case"diverging":case"diverging-sqrt":case"diverging-pow":case"diverging-log":case"diverging-symlog":case"cyclical":case"sequential":case"linear":case"sqrt":case"threshold":case"quantile":case"pow":case"log":case"symlog":n=$f(t,n,Ln);break;case"identity":switch(ge.get(e)){case Ai:n=$f(t,n,Ln);break;case Ra:n=$f(t,n,CD);break}break;case"utc":case"time":n=$f(t,n,ry);break}switch(i){case"diverging":return Vw(e,t,n);case"diverging-sqrt":return Hw(e,t,n);case"diverging-pow":return Ry(e,t,n);case"diverging-log":return Ww(e,t,n);case"diverging-symlog":return $w(e,t,n);case"categorical":case"ordinal":case Ua:return Kw(e,t,n);case"cyclical":case"sequential":case"linear":return Dw(e,t,n);case"sqrt":return Nw(e,t,n);case"threshold":return Hf(e,t,n);case"quantile":return Ow(e,t,n);case"quantize":return Bw(e,t,n);case"pow":return Ey(e,t,n);case"log":return Uw(e,t,n);case"symlog":return Fw(e,t,n);case"utc":return Yw(e,t,n);case"time":return qw(e,t,n);case"point":return jw(e,t,n);case"band":return Qw(e,t,n);case"identity":return kw(e);case void 0:return;default:throw new Error(`unknown scale type: ${i}`)}}function Fa(e){return typeof e=="symbol"?e.description:e}function rT(e){return typeof e=="string"?`${e}`.toLowerCase():e}var sT={toString:()=>"projection"};function ED(e,t,{type:n,domain:i,range:r,scheme:s,pivot:o,projection:a}){if(n=rT(n),e==="fx"||e==="fy")return"band";(e==="x"||e==="y")&&a!=null&&(n=sT);for(let u of t){let h=rT(u.type);if(h!==void 0){if(n===void 0)n=h;else if(n!==h)throw new Error(`scale incompatible with channel: ${n} !== ${h}`)}}if(n===sT)return;if(n!==void 0)return n;if(i===void 0&&!t.some(({value:u})=>u!==void 0))return;let l=ge.get(e);if(l===Eo)return"sqrt";if(l===Co||l===Ao)return"linear";if(l===Ra)return"ordinal";let c=(i??r)?.length;if(c<2||c>2)return Py(l);if(i!==void 0){if(ly(i))return Py(l);if(Ue(i))return"utc"}else{let u=t.map(({value:h})=>h).filter(h=>h!==void 0);if(u.some(ly))return Py(l);if(u.some(Ue))return"utc"}if(l===ei){if(o!=null||Pw(s))return"diverging";if(Cw(s))return"categorical"}return"linear"}function Py(e){switch(e){case Ai:return"point";case ei:return Ua;default:return"ordinal"}}function gr({type:e}){return e==="ordinal"||e==="point"||e==="band"||e===Ua}function Dy({type:e}){return e==="threshold"}function AD({type:e}){return e==="point"||e==="band"}function As(e){if(e===void 0)return!0;let t=e.domain(),n=e(t[0]);for(let i=1,r=t.length;i<r;++i)if(e(t[i])-n)return!1;return!0}function $f(e,{domain:t,...n},i){for(let r of e)r.value!==void 0&&(t===void 0&&(t=r.value?.domain),r.value=i(r.value));return{domain:t===void 0?t:i(t),...n}}function CD(e){return me(e,Pa)}function uT(e){return t=>{if(!ge.has(t=`${t}`))throw new Error(`unknown scale: ${t}`);return e[t]}}function RD({scale:e,type:t,domain:n,range:i,interpolate:r,interval:s,transform:o,percent:a,pivot:l}){if(t==="identity")return{type:"identity",apply:u=>u,invert:u=>u};let c=e.unknown?e.unknown():void 0;return{type:t,domain:Ms(n),...i!==void 0&&{range:Ms(i)},...o!==void 0&&{transform:o},...a&&{percent:a},...c!==void 0&&{unknown:c},...s!==void 0&&{interval:s},...r!==void 0&&{interpolate:r},...e.clamp&&{clamp:e.clamp()},...l!==void 0&&{pivot:l,symmetric:!1},...e.base&&{base:e.base()},...e.exponent&&{exponent:e.exponent()},...e.constant&&{constant:e.constant()},...e.align&&{align:e.align(),round:e.round()},...e.padding&&(e.paddingInner?{paddingInner:e.paddingInner(),paddingOuter:e.paddingOuter()}:{padding:e.padding()}),...e.bandwidth&&{bandwidth:e.bandwidth(),step:e.step()},apply:u=>e(u),...e.invert&&{invert:u=>e.invert(u)}}}function hT(e,t){let{fx:n,fy:i}=Ec(e,t),r=n?.scale.domain(),s=i?.scale.domain();return r&&s?pv(r,s).map(([o,a],l)=>({x:o,y:a,i:l})):r?r.map((o,a)=>({x:o,i:a})):s?s.map((o,a)=>({y:o,i:a})):void 0}function dT(e,{x:t,y:n}){return t&&=By(t),n&&=By(n),e.filter(t&&n?i=>t.has(i.x)&&n.has(i.y):t?i=>t.has(i.x):i=>n.has(i.y)).sort(t&&n?(i,r)=>t.get(i.x)-t.get(r.x)||n.get(i.y)-n.get(r.y):t?(i,r)=>t.get(i.x)-t.get(r.x):(i,r)=>n.get(i.y)-n.get(r.y))}function Yf(e,{fx:t,fy:n}){let i=Nn(e),r=t?.value,s=n?.value;return t&&n?Rr(i,o=>(o.fx=r[o[0]],o.fy=s[o[0]],o),o=>r[o],o=>s[o]):t?Rr(i,o=>(o.fx=r[o[0]],o),o=>r[o]):Rr(i,o=>(o.fy=s[o[0]],o),o=>s[o])}function pT(e,t,{marginTop:n,marginLeft:i}){let r=e?({x:o})=>e(o)-i:()=>0,s=t?({y:o})=>t(o)-n:()=>0;return function(o){this.tagName==="svg"?(this.setAttribute("x",r(o)),this.setAttribute("y",s(o))):this.setAttribute("transform",`translate(${r(o)},${s(o)})`)}}function mT(e){let t=[],n=new Uint32Array(Di(e,i=>i.length));for(let i of e){let r=0;for(let s of e)i!==s&&(n.set(s,r),r+=s.length);t.push(n.slice(0,r))}return t}var PD=new Map([["top",Ny],["right",Oy],["bottom",Uy],["left",Fy],["top-left",qf(Ny,Fy)],["top-right",qf(Ny,Oy)],["bottom-left",qf(Uy,Fy)],["bottom-right",qf(Uy,Oy)],["top-empty",LD],["right-empty",UD],["bottom-empty",DD],["left-empty",ND],["empty",FD]]);function gT(e){if(e==null)return null;let t=PD.get(`${e}`.toLowerCase());if(t)return t;throw new Error(`invalid facet anchor: ${e}`)}var fT=new WeakMap;function By(e){let t=fT.get(e);return t||fT.set(e,t=new hi(me(e,(n,i)=>[n,i]))),t}function Cs(e,t){return By(e).get(t)}function ID(e,t,n){return t=Ti(t),n=Ti(n),e.find(i=>Object.is(Ti(i.x),t)&&Object.is(Ti(i.y),n))}function Zf(e,t,n){return ID(e,t,n)?.empty}function Ny(e,{y:t},{y:n}){return t?Cs(t,n)===0:!0}function Uy(e,{y:t},{y:n}){return t?Cs(t,n)===t.length-1:!0}function Fy(e,{x:t},{x:n}){return t?Cs(t,n)===0:!0}function Oy(e,{x:t},{x:n}){return t?Cs(t,n)===t.length-1:!0}function LD(e,{y:t},{x:n,y:i,empty:r}){if(r)return!1;if(!t)return;let s=Cs(t,i);if(s>0)return Zf(e,n,t[s-1])}function DD(e,{y:t},{x:n,y:i,empty:r}){if(r)return!1;if(!t)return;let s=Cs(t,i);if(s<t.length-1)return Zf(e,n,t[s+1])}function ND(e,{x:t},{x:n,y:i,empty:r}){if(r)return!1;if(!t)return;let s=Cs(t,n);if(s>0)return Zf(e,t[s-1],i)}function UD(e,{x:t},{x:n,y:i,empty:r}){if(r)return!1;if(!t)return;let s=Cs(t,n);if(s<t.length-1)return Zf(e,t[s+1],i)}function FD(e,t,{empty:n}){return n}function qf(e,t){return function(){return e.apply(null,arguments)&&t.apply(null,arguments)}}function Jf(e,{channels:{fx:t,fy:n},groups:i}){return t&&n?e.map(({x:r,y:s})=>i.get(r)?.get(s)??[]):t?e.map(({x:r})=>i.get(r)??[]):e.map(({y:r})=>i.get(r)??[])}var yT=Math.PI,$r=2*yT,ky=.618;function _T({projection:e,inset:t=0,insetTop:n=t,insetRight:i=t,insetBottom:r=t,insetLeft:s=t}={},o){if(e==null)return;if(typeof e.stream=="function")return e;let a,l,c="frame";if(Bi(e)){let w;if({type:e,domain:l,inset:w,insetTop:n=w!==void 0?w:n,insetRight:i=w!==void 0?w:i,insetBottom:r=w!==void 0?w:r,insetLeft:s=w!==void 0?w:s,clip:c=c,...a}=e,e==null)return}typeof e!="function"&&({type:e}=zy(e));let{width:u,height:h,marginLeft:f,marginRight:d,marginTop:m,marginBottom:y}=o,p=u-f-d-s-i,g=h-m-y-n-r;if(e=e?.({width:p,height:g,clip:c,...a}),e==null)return;c=OD(c,f,m,u-d,h-y);let x=f+s,M=m+n,v;if(l!=null){let[[w,b],[_,S]]=Ql(e).bounds(l),A=Math.min(p/(_-w),g/(S-b));A>0?(x-=(A*(w+_)-p)/2,M-=(A*(b+S)-g)/2,v=tc({point(C,R){this.stream.point(C*A+x,R*A+M)}})):Yn("Warning: the projection could not be fit to the specified domain; using the default scale.")}return v??=x===0&&M===0?xT():tc({point(w,b){this.stream.point(w+x,b+M)}}),{stream:w=>e.stream(v.stream(c(w)))}}function zy(e){switch(`${e}`.toLowerCase()){case"albers-usa":return Gi(M1,.7463,.4673);case"albers":return Kf($m,.7463,.4673);case"azimuthal-equal-area":return Gi(T1,4,4);case"azimuthal-equidistant":return Gi(A1,$r,$r);case"conic-conformal":return Kf(P1,$r,$r);case"conic-equal-area":return Kf(jl,6.1702,2.9781);case"conic-equidistant":return Kf(L1,7.312,3.6282);case"equal-earth":return Gi(N1,5.4133,2.6347);case"equirectangular":return Gi(I1,$r,yT);case"gnomonic":return Gi(F1,3.4641,3.4641);case"identity":return{type:xT};case"reflect-y":return{type:BD};case"mercator":return Gi(C1,$r,$r);case"orthographic":return Gi(B1,2,2);case"stereographic":return Gi(z1,2,2);case"transverse-mercator":return Gi(V1,$r,$r);default:throw new Error(`unknown projection type: ${e}`)}}function OD(e,t,n,i,r){if(e===!1||e==null||typeof e=="number")return s=>s;if(e===!0&&(e="frame"),`${e}`.toLowerCase()==="frame")return Gm(t,n,i,r);throw new Error(`unknown projection clip type: ${e}`)}function Gi(e,t,n){return{type:({width:i,height:r,rotate:s,precision:o=.15,clip:a})=>{let l=e();return o!=null&&l.precision?.(o),s!=null&&l.rotate?.(s),typeof a=="number"&&l.clipAngle?.(a),i!=null&&(l.scale(Math.min(i/t,r/n)),l.translate([i/2,r/2])),l},aspectRatio:n/t}}function Kf(e,t,n){let{type:i,aspectRatio:r}=Gi(e,t,n);return{type:s=>{let{parallels:o,domain:a,width:l,height:c}=s,u=i(s);return o!=null&&(u.parallels(o),a===void 0&&l!=null&&u.fitSize([l,c],{type:"Sphere"})),u},aspectRatio:r}}var xT=ti({stream:e=>e}),BD=ti(tc({point(e,t){this.stream.point(e,-t)}}));function vT(e,t,n,i){let r=n[e],s=n[t],o=r.length,a=n[e]=new Float64Array(o).fill(NaN),l=n[t]=new Float64Array(o).fill(NaN),c,u=i.stream({point(h,f){a[c]=h,l[c]=f}});for(c=0;c<o;++c)u.point(r[c],s[c])}function bT({projection:e}={}){return e==null?!1:typeof e.stream=="function"?!0:(Bi(e)&&(e=e.type),e!=null)}function MT(e){if(typeof e?.stream=="function")return ky;if(Bi(e)){let t,n;if({domain:t,type:e,...n}=e,t!=null&&e!=null){let i=typeof e=="string"?zy(e).type:e,[[r,s],[o,a]]=Ql(i({...n,width:100,height:100})).bounds(t),l=(a-s)/(o-r);return l&&isFinite(l)?l<.2?.2:l>5?5:l:ky}}if(e!=null){if(typeof e!="function"){let{aspectRatio:t}=zy(e);if(t)return t}return ky}}function ST(e){let t=[],n=[],i={scale:"x",value:t},r={scale:"y",value:n},s={point(o,a){t.push(o),n.push(a)},lineStart(){},lineEnd(){},polygonStart(){},polygonEnd(){},sphere(){}};for(let o of e.value)gs(o,s);return[i,r]}function wT({x:e,y:t}){if(e||t)return e??=n=>n,t??=n=>n,tc({point(n,i){this.stream.point(e(n),t(i))}})}function Oa(e={}){let{document:t=typeof window<"u"?window.document:void 0,clip:n}=e;return{document:t,clip:Gf(n)}}function se(e,{document:t}){return Ni(ia(e).call(t.documentElement))}var jf=Symbol("unset");function Qf(e){return(e.length===1?kD:zD)(e)}function kD(e){let t,n=jf;return i=>(Object.is(n,i)||(n=i,t=e(i)),t)}function zD(e){let t,n;return(...i)=>((n?.length!==i.length||n.some((r,s)=>!Object.is(r,i[s])))&&(n=i,t=e(...i)),t)}var GD=Qf(e=>new Intl.NumberFormat(e)),m9=Qf((e,t)=>new Intl.DateTimeFormat(e,{timeZone:"UTC",...t&&{month:t}})),g9=Qf((e,t)=>new Intl.DateTimeFormat(e,{timeZone:"UTC",...t&&{weekday:t}}));function VD(e="en-US"){let t=GD(e);return n=>n!=null&&!isNaN(n)?t.format(n):void 0}function HD(e){return Lf(e,"Invalid Date")}function WD(e="en-US"){let t=VD(e);return n=>(n instanceof Date?HD:typeof n=="number"?t:Fe)(n)}var yr=WD();var fn=(typeof window<"u"?window.devicePixelRatio>1:typeof it>"u")?0:.5,$D=0;function ET(){return`plot-clip-${++$D}`}function AT(e,{title:t,href:n,ariaLabel:i,ariaDescription:r,ariaHidden:s,target:o,fill:a,fillOpacity:l,stroke:c,strokeWidth:u,strokeOpacity:h,strokeLinejoin:f,strokeLinecap:d,strokeMiterlimit:m,strokeDasharray:y,strokeDashoffset:p,opacity:g,mixBlendMode:x,imageFilter:M,paintOrder:v,pointerEvents:w,shapeRendering:b,channels:_},{ariaLabel:S,fill:A="currentColor",fillOpacity:C,stroke:R="none",strokeOpacity:D,strokeWidth:B,strokeLinecap:P,strokeLinejoin:L,strokeMiterlimit:k,paintOrder:U}){A===null&&(a=null,l=null),R===null&&(c=null,h=null),sn(A)?!sn(R)&&(!sn(a)||_?.fill)&&(R="none"):sn(R)&&(!sn(c)||_?.stroke)&&(A="none");let[Z,F]=Xn(a,A),[V,q]=Le(l,C),[st,lt]=Xn(c,R),[$,at]=Le(h,D),[ft,ot]=Le(g);To(lt)||(u===void 0&&(u=B),d===void 0&&(d=P),f===void 0&&(f=L),m===void 0&&!QS(f)&&(m=k),!To(F)&&v===void 0&&(v=U));let[rt,J]=Le(u);return A!==null&&(e.fill=De(F,"currentColor"),e.fillOpacity=Ac(q,1)),R!==null&&(e.stroke=De(lt,"none"),e.strokeWidth=Ac(J,1),e.strokeOpacity=Ac(at,1),e.strokeLinejoin=De(f,"miter"),e.strokeLinecap=De(d,"butt"),e.strokeMiterlimit=Ac(m,4),e.strokeDasharray=De(y,"none"),e.strokeDashoffset=De(p,"0")),e.target=Fe(o),e.ariaLabel=Fe(S),e.ariaDescription=Fe(r),e.ariaHidden=Fe(s),e.opacity=Ac(ot,1),e.mixBlendMode=De(x,"normal"),e.imageFilter=De(M,"none"),e.paintOrder=De(v,"normal"),e.pointerEvents=De(w,"auto"),e.shapeRendering=De(b,"auto"),{title:{value:t,optional:!0,filter:null},href:{value:n,optional:!0,filter:null},ariaLabel:{value:i,optional:!0,filter:null},fill:{value:Z,scale:"auto",optional:!0},fillOpacity:{value:V,scale:"auto",optional:!0},stroke:{value:st,scale:"auto",optional:!0},strokeOpacity:{value:$,scale:"auto",optional:!0},strokeWidth:{value:rt,optional:!0},opacity:{value:ft,scale:"auto",optional:!0}}}function XD(e,t){t&&e.filter(n=>pc(t[n])).append("title").call(YD,t)}function qD(e,t){t&&e.filter(([n])=>pc(t[n])).append("title").call(ZD,t)}function YD(e,t){t&&e.text(n=>yr(t[n]))}function ZD(e,t){t&&e.text(([n])=>yr(t[n]))}function bn(e,{target:t,tip:n},{ariaLabel:i,title:r,fill:s,fillOpacity:o,stroke:a,strokeOpacity:l,strokeWidth:c,opacity:u,href:h}){i&&Wt(e,"aria-label",f=>i[f]),s&&Wt(e,"fill",f=>s[f]),o&&Wt(e,"fill-opacity",f=>o[f]),a&&Wt(e,"stroke",f=>a[f]),l&&Wt(e,"stroke-opacity",f=>l[f]),c&&Wt(e,"stroke-width",f=>c[f]),u&&Wt(e,"opacity",f=>u[f]),h&&CT(e,f=>h[f],t),n||XD(e,r)}function th(e,{target:t,tip:n},{ariaLabel:i,title:r,fill:s,fillOpacity:o,stroke:a,strokeOpacity:l,strokeWidth:c,opacity:u,href:h}){i&&Wt(e,"aria-label",([f])=>i[f]),s&&Wt(e,"fill",([f])=>s[f]),o&&Wt(e,"fill-opacity",([f])=>o[f]),a&&Wt(e,"stroke",([f])=>a[f]),l&&Wt(e,"stroke-opacity",([f])=>l[f]),c&&Wt(e,"stroke-width",([f])=>c[f]),u&&Wt(e,"opacity",([f])=>u[f]),h&&CT(e,([f])=>h[f],t),n||qD(e,r)}function JD({ariaLabel:e,title:t,fill:n,fillOpacity:i,stroke:r,strokeOpacity:s,strokeWidth:o,opacity:a,href:l},{tip:c}){return[e,c?void 0:t,n,i,r,s,o,a,l].filter(u=>u!==void 0)}function KD(e,t,n){let i=Qs(e,r=>t[r]);return n===void 0&&i.size>1+e.length>>1&&Yn("Warning: the implicit z channel has high cardinality. This may occur when the fill or stroke channel is associated with quantitative data rather than ordinal or categorical data. You can suppress this warning by setting the z option explicitly; if this data represents a single series, set z to null."),i.values()}function*eh(e,t,n,i){let{z:r}=n,{z:s}=i,o=JD(i,n),a=[...t,...o];for(let l of s?KD(e,s,r):[e]){let c,u;t:for(let h of l){for(let f of a)if(!wi(f[h])){u&&u.push(-1);continue t}if(c===void 0){u&&(yield u),c=o.map(f=>Ti(f[h])),u=[h];continue}u.push(h);for(let f=0;f<o.length;++f)if(Ti(o[f][h])!==c[f]){yield u,c=o.map(m=>Ti(m[h])),u=[h];continue t}}u&&(yield u)}}function jD(e,t,n,i){let r,{clip:s=i.clip}=t;s==="frame"?(e=se("svg:g",i).each(function(){this.appendChild(e.node()),e.node=()=>this}),r=tN(i,n)):s&&(r=nN(s,i)),Wt(e,"aria-label",t.ariaLabel),Wt(e,"aria-description",t.ariaDescription),Wt(e,"aria-hidden",t.ariaHidden),Wt(e,"clip-path",r)}function QD(e){let t=new WeakMap;return(n,i)=>{let r=t.get(n);if(!r){let s=ET();Ni(n.ownerSVGElement).append("clipPath").attr("id",s).call(e,n,i),t.set(n,r=`url(#${s})`)}return r}}var tN=QD((e,t,n)=>{let{width:i,height:r,marginLeft:s,marginRight:o,marginTop:a,marginBottom:l}=n;e.append("rect").attr("x",s).attr("y",a).attr("width",i-o-s).attr("height",r-a-l)}),TT=new WeakMap,eN={type:"Sphere"};function nN(e,t){let n,i;if((n=TT.get(t))||TT.set(t,n=new WeakMap),e.type==="Sphere"&&(e=eN),!(i=n.get(e))){let r=ET();Ni(t.ownerSVGElement).append("clipPath").attr("id",r).append("path").attr("d",t.path()(e)),n.set(e,i=`url(#${r})`)}return i}function Be(e,t,n,i){jD(e,t,n,i),Wt(e,"class",t.className),Wt(e,"fill",t.fill),Wt(e,"fill-opacity",t.fillOpacity),Wt(e,"stroke",t.stroke),Wt(e,"stroke-width",t.strokeWidth),Wt(e,"stroke-opacity",t.strokeOpacity),Wt(e,"stroke-linejoin",t.strokeLinejoin),Wt(e,"stroke-linecap",t.strokeLinecap),Wt(e,"stroke-miterlimit",t.strokeMiterlimit),Wt(e,"stroke-dasharray",t.strokeDasharray),Wt(e,"stroke-dashoffset",t.strokeDashoffset),Wt(e,"shape-rendering",t.shapeRendering),Wt(e,"filter",t.imageFilter),Wt(e,"paint-order",t.paintOrder);let{pointerEvents:r=i.pointerSticky===!1?"none":void 0}=t;Wt(e,"pointer-events",r)}function Ne(e,t){iN(e,"mix-blend-mode",t.mixBlendMode),Wt(e,"opacity",t.opacity)}function CT(e,t,n){e.each(function(i){let r=t(i);if(r!=null){let s=this.ownerDocument.createElementNS(ds.svg,"a");s.setAttribute("fill","inherit"),s.setAttributeNS(ds.xlink,"href",r),n!=null&&s.setAttribute("target",n),this.parentNode.insertBefore(s,this).appendChild(this)}})}function Wt(e,t,n){n!=null&&e.attr(t,n)}function iN(e,t,n){n!=null&&e.style(t,n)}function ke(e,t,{x:n,y:i},r=fn,s=fn){r+=t.dx,s+=t.dy,n?.bandwidth&&(r+=n.bandwidth()/2),i?.bandwidth&&(s+=i.bandwidth()/2),(r||s)&&e.attr("transform",`translate(${r},${s})`)}function De(e,t){if((e=Fe(e))!==t)return e}function Ac(e,t){if((e=Oe(e))!==t)return e}var rN=/^-?([_a-z]|[\240-\377]|\\[0-9a-f]{1,6}(\r\n|[ \t\r\n\f])?|\\[^\r\n\f0-9a-f])([_a-z0-9-]|[\240-\377]|\\[0-9a-f]{1,6}(\r\n|[ \t\r\n\f])?|\\[^\r\n\f0-9a-f])*$/i;function Ba(e){if(e===void 0)return"plot-d6a7b5";if(e=`${e}`,!rN.test(e))throw new Error(`invalid class name: ${e}`);return e}function ka(e,t){if(typeof t=="string")e.property("style",t);else if(t!=null)for(let n of e)Object.assign(n.style,t)}function _r({frameAnchor:e},{width:t,height:n,marginTop:i,marginRight:r,marginBottom:s,marginLeft:o}){return[/left$/.test(e)?o:/right$/.test(e)?t-r:(o+t-r)/2,/^top/.test(e)?i:/^bottom/.test(e)?n-s:(i+n-s)/2]}var ye=class{constructor(t,n={},i={},r){let{facet:s="auto",facetAnchor:o,fx:a,fy:l,sort:c,dx:u=0,dy:h=0,margin:f=0,marginTop:d=f,marginRight:m=f,marginBottom:y=f,marginLeft:p=f,className:g,clip:x=r?.clip,channels:M,tip:v,render:w}=i;if(this.data=t,this.sort=Ss(c)?c:null,this.initializer=Gr(i).initializer,this.transform=this.initializer?i.transform:Ro(i).transform,s===null||s===!1?this.facet=null:(this.facet=Dn(s===!0?"include":s,"facet",["auto","include","exclude","super"]),this.fx=t===Sa&&typeof a=="string"?[a]:a,this.fy=t===Sa&&typeof l=="string"?[l]:l),this.facetAnchor=gT(o),n=cy(n),M!==void 0&&(n={...sN(M),...n}),r!==void 0&&(n={...AT(this,i,r),...n}),this.channels=Object.fromEntries(Object.entries(n).map(([b,_])=>{if(Ta(_.value)){let{value:S,label:A=_.label,scale:C=_.scale}=_.value;_={..._,label:A,scale:C,value:S}}if(t===Sa&&typeof _.value=="string"){let{value:S}=_;_={..._,value:[S]}}return[b,_]}).filter(([b,{value:_,optional:S}])=>{if(_!=null)return!0;if(S)return!1;throw new Error(`missing channel value: ${b}`)})),this.dx=+u,this.dy=+h,this.marginTop=+d,this.marginRight=+m,this.marginBottom=+y,this.marginLeft=+p,this.clip=Gf(x),this.tip=oN(v),this.className=Fe(g),this.facet==="super"){if(a||l)throw new Error("super-faceting cannot use fx or fy");for(let b in this.channels){let{scale:_}=n[b];if(!(_!=="x"&&_!=="y"))throw new Error("super-faceting cannot use x or y")}}w!=null&&(this.render=Vy(w,this.render))}initialize(t,n,i){let r=zr(this.data);t===void 0&&r!=null&&(t=[Nn(r)]);let s=t;this.transform!=null&&({facets:t,data:r}=this.transform(r,t,i),r=zr(r)),t!==void 0&&(t.original=s);let o=_w(this.channels,r);return this.sort!=null&&vw(r,t,o,n,this.sort),{data:r,facets:t,channels:o}}filter(t,n,i){for(let r in n){let{filter:s=wi}=n[r];if(s!==null){let o=i[r];t=t.filter(a=>s(o[a]))}}return t}project(t,n,i){for(let r in t)if(t[r].scale==="x"&&/^x|x$/.test(r)){let s=r.replace(/^x|x$/,"y");s in t&&t[s].scale==="y"&&vT(r,s,n,i.projection)}}scale(t,n,i){let r=xw(t,n);return i.projection&&this.project(t,r,i),r}};function Gy(...e){return e.plot=ye.prototype.plot,e}function Vy(e,t){if(e==null)return t===null?void 0:t;if(t==null)return e===null?void 0:e;if(typeof e!="function")throw new TypeError(`invalid render transform: ${e}`);if(typeof t!="function")throw new TypeError(`invalid render transform: ${t}`);return function(n,i,r,s,o,a){return e.call(this,n,i,r,s,o,(l,c,u,h,f)=>t.call(this,l,c,u,h,f,a))}}function sN(e){return Object.fromEntries(Object.entries(cy(e)).map(([t,n])=>(n=typeof n=="string"?{value:n,label:t}:mr(n),n.filter===void 0&&n.scale==null&&(n={...n,filter:null}),[t,n])))}function oN(e){return e===!0?"xy":e===!1||e==null?null:typeof e=="string"?Dn(e,"tip",["x","y","xy"]):e}function Po(e,t){return e?.tip===!0?{...e,tip:t}:Bi(e?.tip)&&e.tip.pointer===void 0?{...e,tip:{...e.tip,pointer:t}}:e}function PT(e,t,n={}){let i=.5-fn,r=.5+fn,s=.5+fn,o=.5-fn;for(let{marginTop:y,marginRight:p,marginBottom:g,marginLeft:x}of t)y>i&&(i=y),p>r&&(r=p),g>s&&(s=g),x>o&&(o=x);let{margin:a,marginTop:l=a!==void 0?a:i,marginRight:c=a!==void 0?a:r,marginBottom:u=a!==void 0?a:s,marginLeft:h=a!==void 0?a:o}=n;l=+l,c=+c,u=+u,h=+h;let{width:f=640,height:d=aN(e,n,{width:f,marginTopDefault:i,marginRightDefault:r,marginBottomDefault:s,marginLeftDefault:o})+Math.max(0,l-i+u-s)}=n;f=+f,d=+d;let m={width:f,height:d,marginTop:l,marginRight:c,marginBottom:u,marginLeft:h};if(e.fx||e.fy){let{margin:y,marginTop:p=y!==void 0?y:l,marginRight:g=y!==void 0?y:c,marginBottom:x=y!==void 0?y:u,marginLeft:M=y!==void 0?y:h}=n.facet??{};p=+p,g=+g,x=+x,M=+M,m.facet={marginTop:p,marginRight:g,marginBottom:x,marginLeft:M}}return m}function aN({x:e,y:t,fy:n,fx:i},{projection:r,aspectRatio:s},{width:o,marginTopDefault:a,marginRightDefault:l,marginBottomDefault:c,marginLeftDefault:u}){let h=n&&n.scale.domain().length||1,f=MT(r);if(f){let m=i?i.scale.domain().length:1,y=(1.1*h-.1)/(1.1*m-.1)*f,p=Math.max(.1,Math.min(10,y));return Math.round((o-u-l)*p+a+c)}let d=t?gr(t)?t.scale.domain().length||1:Math.max(7,17/h):1;if(s!=null){if(s=+s,!(isFinite(s)&&s>0))throw new Error(`invalid aspectRatio: ${s}`);let m=RT("y",t)/(RT("x",e)*s),y=i?i.scale.bandwidth():1,p=n?n.scale.bandwidth():1,g=y*(o-u-l)-e.insetLeft-e.insetRight;return(m*g+t.insetTop+t.insetBottom)/p+a+c}return!!(t||n)*Math.max(1,Math.min(60,d*h))*20+!!i*30+60}function RT(e,t){if(!t)throw new Error(`aspectRatio requires ${e} scale`);let{type:n,domain:i}=t,r;switch(n){case"linear":case"utc":case"time":r=Number;break;case"pow":{let a=t.scale.exponent();r=l=>Math.pow(l,a);break}case"log":r=Math.log;break;case"point":case"band":return i.length;default:throw new Error(`unsupported ${e} scale for aspectRatio: ${n}`)}let[s,o]=un(i);return Math.abs(r(o)-r(s))}var IT=new WeakMap;function Hy(e,t,{x:n,y:i,px:r,py:s,maxRadius:o=40,channels:a,render:l,...c}={}){return o=+o,r!=null&&(n??=null,a={...a,px:{value:r,scale:"x"}}),s!=null&&(i??=null,a={...a,py:{value:s,scale:"y"}}),{x:n,y:i,channels:a,...c,render:Vy(function(u,h,f,d,m,y){m={...m,pointerSticky:!1};let p=m.ownerSVGElement,{data:g}=m.getMarkState(this),x=IT.get(p);x||IT.set(p,x={sticky:!1,roots:[],renders:[]});let M=x.renders.push(lt)-1,{x:v,y:w,fx:b,fy:_}=h,S=b?b(u.fx)-d.marginLeft:0,A=_?_(u.fy)-d.marginTop:0;v?.bandwidth&&(S+=v.bandwidth()/2),w?.bandwidth&&(A+=w.bandwidth()/2);let C=u.fi!=null,R;if(C){let ot=x.facetStates;ot||(x.facetStates=ot=new Map),R=ot.get(this),R||ot.set(this,R=new Map)}let[D,B]=_r(this,d),{px:P,py:L}=f,k=P?ot=>P[ot]:$y(f,D),U=L?ot=>L[ot]:Xy(f,B),Z,F,V,q;function st(ot,rt){if(C)if(q&&(q=cancelAnimationFrame(q)),ot==null)R.delete(u.fi);else{R.set(u.fi,rt),q=requestAnimationFrame(()=>{q=null;for(let[J,gt]of R)if(gt<rt||gt===rt&&J<u.fi){ot=null;break}lt(ot)});return}lt(ot)}function lt(ot){if(Z===ot&&V===x.sticky)return;Z=ot,V=m.pointerSticky=x.sticky;let rt=Z==null?[]:[Z];C&&(rt.fx=u.fx,rt.fy=u.fy,rt.fi=u.fi);let J=y(rt,h,f,d,m);if(F){if(C){let gt=F.parentNode,ct=F.getAttribute("transform"),K=J.getAttribute("transform");ct?J.setAttribute("transform",ct):J.removeAttribute("transform"),K?gt.setAttribute("transform",K):gt.removeAttribute("transform"),J.removeAttribute("aria-label"),J.removeAttribute("aria-description"),J.removeAttribute("aria-hidden")}F.replaceWith(J)}if(x.roots[M]=F=J,!(Z==null&&R?.size>1)){let gt=Z==null?null:Oi(g)?g[Z]:g.get(Z);m.dispatchValue(gt)}return J}function $(ot){if(x.sticky||ot.pointerType==="mouse"&&ot.buttons===1)return;let[rt,J]=Hv(ot);rt-=S,J-=A;let gt=rt<d.marginLeft||rt>d.width-d.marginRight?1:e,ct=J<d.marginTop||J>d.height-d.marginBottom?1:t,K=null,It=o*o;for(let pt of u){let Ot=gt*(k(pt)-rt),Ht=ct*(U(pt)-J),le=Ot*Ot+Ht*Ht;le<=It&&(K=pt,It=le)}if(K!=null&&(e!==1||t!==1)){let pt=k(K)-rt,Ot=U(K)-J;It=pt*pt+Ot*Ot}st(K,It)}function at(ot){ot.pointerType==="mouse"&&Z!=null&&(x.sticky&&x.roots.some(rt=>rt?.contains(ot.target))||(x.sticky?(x.sticky=!1,x.renders.forEach(rt=>rt(null))):(x.sticky=!0,lt(Z)),ot.stopImmediatePropagation()))}function ft(ot){ot.pointerType==="mouse"&&(x.sticky||st(null))}return p.addEventListener("pointerenter",$),p.addEventListener("pointermove",$),p.addEventListener("pointerdown",at),p.addEventListener("pointerleave",ft),lt(null)},l)}}function LT(e){return Hy(1,1,e)}function DT(e){return Hy(1,.01,e)}function Wy(e){return Hy(.01,1,e)}function $y({x1:e,x2:t,x:n=e},i){return e&&t?r=>(e[r]+t[r])/2:n?r=>n[r]:()=>i}function Xy({y1:e,y2:t,y:n=e},i){return e&&t?r=>(e[r]+t[r])/2:n?r=>n[r]:()=>i}function nh(e){return gr(e)&&e.interval===void 0?void 0:"tabular-nums"}function NT(e,t){let{label:n=e.label,tickSize:i=6,width:r=240,height:s=44+i,marginTop:o=18,marginRight:a=0,marginBottom:l=16+i,marginLeft:c=0,style:u,ticks:h=(r-c-a)/64,tickFormat:f,fontVariant:d=nh(e),round:m=!0,opacity:y,className:p}=t,g=Oa(t);p=Ba(p),y=Le(y)[1],f===null&&(f=()=>null);let x=se("svg",g).attr("class",`${p}-ramp`).attr("font-family","system-ui, sans-serif").attr("font-size",10).attr("width",r).attr("height",s).attr("viewBox",`0 0 ${r} ${s}`).call(D=>D.append("style").text(`:where(.${p}-ramp) {
+  display: block;
+  height: auto;
+  height: intrinsic;
+  max-width: 100%;
+  overflow: visible;
+}
+:where(.${p}-ramp text) {
+  white-space: pre;
+}`)).call(ka,u),M=D=>D.selectAll(".tick line").attr("y1",o+l-s),v,w=m?(D,B)=>D.rangeRound(B):(D,B)=>D.range(B),{type:b,domain:_,range:S,interpolate:A,scale:C,pivot:R}=e;if(A){let D=S===void 0?A:ms(A.length===1?Tc(A):A,S);v=w(C.copy(),Rn(We(c,r-a),Math.min(_.length+(R!==void 0),S===void 0?1/0:S.length)));let B=256,P=g.document.createElement("canvas");P.width=B,P.height=1;let L=P.getContext("2d");for(let k=0,U=B-1;k<B;++k)L.fillStyle=D(k/U),L.fillRect(k,0,1,1);x.append("image").attr("opacity",y).attr("x",c).attr("y",o).attr("width",r-c-a).attr("height",s-o-l).attr("preserveAspectRatio","none").attr("xlink:href",P.toDataURL())}else if(b==="threshold"){let D=_,B=f===void 0?P=>P:typeof f=="string"?ir(f):f;v=w(cc().domain([-1,S.length-1]),[c,r-a]),x.append("g").attr("fill-opacity",y).selectAll().data(S).enter().append("rect").attr("x",(P,L)=>v(L-1)).attr("y",o).attr("width",(P,L)=>v(L)-v(L-1)).attr("height",s-o-l).attr("fill",P=>P),h=me(D,(P,L)=>L),f=P=>B(D[P],P)}else v=w(_a().domain(_),[c,r-a]),x.append("g").attr("fill-opacity",y).selectAll().data(_).enter().append("rect").attr("x",v).attr("y",o).attr("width",Math.max(0,v.bandwidth()-1)).attr("height",s-o-l).attr("fill",C),M=()=>{};return x.append("g").attr("transform",`translate(0,${s-l})`).call(Iv(v).ticks(Array.isArray(h)?null:h,typeof f=="string"?f:void 0).tickFormat(typeof f=="function"?f:void 0).tickSize(i).tickValues(Array.isArray(h)?h:null)).attr("font-size",null).attr("font-family",null).attr("font-variant",De(d,"normal")).call(M).call(D=>D.select(".domain").remove()),n!==void 0&&x.append("text").attr("x",c).attr("y",o-6).attr("fill","currentColor").attr("font-weight","bold").text(n),x.node()}var qy=Math.PI/180;function Io(e,{marker:t,markerStart:n=t,markerMid:i=t,markerEnd:r=t}={}){e.markerStart=Yy(n),e.markerMid=Yy(i),e.markerEnd=Yy(r)}function Yy(e){if(e==null||e===!1)return null;if(e===!0)return FT;if(typeof e=="function")return e;switch(`${e}`.toLowerCase()){case"none":return null;case"arrow":return UT("auto");case"arrow-reverse":return UT("auto-start-reverse");case"dot":return lN;case"circle":case"circle-fill":return FT;case"circle-stroke":return cN;case"tick":return Zy("auto");case"tick-x":return Zy(90);case"tick-y":return Zy(0)}throw new Error(`invalid marker: ${e}`)}function UT(e){return(t,n)=>se("svg:marker",n).attr("viewBox","-5 -5 10 10").attr("markerWidth",6.67).attr("markerHeight",6.67).attr("orient",e).attr("fill","none").attr("stroke",t).attr("stroke-width",1.5).attr("stroke-linecap","round").attr("stroke-linejoin","round").call(i=>i.append("path").attr("d","M-1.5,-3l3,3l-3,3")).node()}function lN(e,t){return se("svg:marker",t).attr("viewBox","-5 -5 10 10").attr("markerWidth",6.67).attr("markerHeight",6.67).attr("fill",e).attr("stroke","none").call(n=>n.append("circle").attr("r",2.5)).node()}function FT(e,t){return se("svg:marker",t).attr("viewBox","-5 -5 10 10").attr("markerWidth",6.67).attr("markerHeight",6.67).attr("fill",e).attr("stroke","var(--plot-background)").attr("stroke-width",1.5).call(n=>n.append("circle").attr("r",3)).node()}function cN(e,t){return se("svg:marker",t).attr("viewBox","-5 -5 10 10").attr("markerWidth",6.67).attr("markerHeight",6.67).attr("fill","var(--plot-background)").attr("stroke",e).attr("stroke-width",1.5).call(n=>n.append("circle").attr("r",3)).node()}function Zy(e){return(t,n)=>se("svg:marker",n).attr("viewBox","-3 -3 6 6").attr("markerWidth",6).attr("markerHeight",6).attr("orient",e).attr("stroke",t).call(i=>i.append("path").attr("d","M0,-3v6")).node()}var uN=0;function Cc(e,t,{stroke:n},i){return kT(e,t,n&&(r=>n[r]),null,i)}function OT(e,t,{stroke:n,z:i},r){return kT(e,t,n&&(([s])=>n[s]),i,r)}var Jy=1,BT=2;function fN(e,t){let n=new Uint8Array(t.length),i=e.data().filter(s=>s.length>1),r=i.length;for(let s=0,o=jf;s<r;++s){let a=i[s];if(a.length>1){let l=a[0];o!==(o=Ti(t[l]))&&(n[l]|=Jy)}}for(let s=r-1,o=jf;s>=0;--s){let a=i[s];if(a.length>1){let l=a[0];o!==(o=Ti(t[l]))&&(n[l]|=BT)}}return([s])=>n[s]}function kT(e,{markerStart:t,markerMid:n,markerEnd:i,stroke:r},s=()=>r,o,a){if(!t&&!n&&!i)return;let l=new Map,c=o&&fN(e,o);function u(h,f,d){return function(m){if(d&&!d(m))return;let y=s(m),p=l.get(f);p||l.set(f,p=new Map);let g=p.get(y);if(!g){let x=this.parentNode.insertBefore(f(y,a),this),M=`plot-marker-${++uN}`;x.setAttribute("id",M),p.set(y,g=`url(#${M})`)}this.setAttribute(h,g)}}t&&e.each(u("marker-start",t,c&&(h=>c(h)&Jy))),n&&c&&e.each(u("marker-start",n,h=>!(c(h)&Jy))),n&&e.each(u("marker-mid",n)),i&&e.each(u("marker-end",i,c&&(h=>c(h)&BT)))}function za({inset:e,insetLeft:t,insetRight:n,...i}={}){return[t,n]=zT(e,t,n),{inset:e,insetLeft:t,insetRight:n,...i}}function Rc({inset:e,insetTop:t,insetBottom:n,...i}={}){return[t,n]=zT(e,t,n),{inset:e,insetTop:t,insetBottom:n,...i}}function zT(e,t,n){return e===void 0&&t===void 0&&n===void 0?fn?[1,0]:[.5,.5]:[t,n]}function GT(e,{interval:t}){return e={...mr(e)},e.interval=Of(e.interval===void 0?t:e.interval),e}function ih(e,t,n,i){let{[e]:r,[`${e}1`]:s,[`${e}2`]:o}=n,{value:a,interval:l}=GT(r,n);if(a==null||l==null&&!i)return n;let c=zi(r);if(l==null){let d,m={transform:y=>d||(d=we(y,a)),label:c};return{...n,[e]:void 0,[`${e}1`]:s===void 0?m:s,[`${e}2`]:o===void 0&&!(s===o&&i)?m:o}}let u,h;function f(d){return h!==void 0&&d===u?h:h=me(we(u=d,a),m=>l.floor(m))}return t({...n,[e]:void 0,[`${e}1`]:s===void 0?{transform:f,label:c}:s,[`${e}2`]:o===void 0?{transform:d=>f(d).map(m=>l.offset(m)),label:c}:o})}function VT(e,t,n){let{[e]:i}=n,{value:r,interval:s}=GT(i,n);return r==null||s==null?n:t({...n,[e]:{label:zi(i),transform:o=>{let a=me(we(o,r),c=>s.floor(c)),l=a.map(c=>s.offset(c));return a.map(Ue(a)?(c,u)=>c==null||isNaN(c=+c)||(u=l[u],u==null)||isNaN(u=+u)?void 0:new Date((c+u)/2):(c,u)=>c==null||(u=l[u],u==null)?NaN:(+c+ +u)/2)}}})}function HT(e={}){return ih("x",za,e,!0)}function WT(e={}){return ih("y",Rc,e,!0)}function $T(e={}){return ih("x",za,e)}function XT(e={}){return ih("y",Rc,e)}function qT(e={}){return VT("x",za,e)}function YT(e={}){return VT("y",Rc,e)}var ZT={ariaLabel:"rule",fill:null,stroke:"currentColor"},rh=class extends ye{constructor(t,n={}){let{x:i,y1:r,y2:s,inset:o=0,insetTop:a=o,insetBottom:l=o}=n;super(t,{x:{value:i,scale:"x",optional:!0},y1:{value:r,scale:"y",optional:!0},y2:{value:s,scale:"y",optional:!0}},Po(n,"x"),ZT),this.insetTop=Oe(a),this.insetBottom=Oe(l),Io(this,n)}render(t,n,i,r,s){let{x:o,y:a}=n,{x:l,y1:c,y2:u}=i,{width:h,height:f,marginTop:d,marginRight:m,marginLeft:y,marginBottom:p}=r,{insetTop:g,insetBottom:x}=this;return se("svg:g",s).call(Be,this,r,s).call(ke,this,{x:l&&o},fn,0).call(M=>M.selectAll().data(t).enter().append("line").call(Ne,this).attr("x1",l?v=>l[v]:(y+h-m)/2).attr("x2",l?v=>l[v]:(y+h-m)/2).attr("y1",c&&!As(a)?v=>c[v]+g:d+g).attr("y2",u&&!As(a)?a.bandwidth?v=>u[v]+a.bandwidth()-x:v=>u[v]-x:f-p-x).call(bn,this,i).call(Cc,this,i,s)).node()}},sh=class extends ye{constructor(t,n={}){let{x1:i,x2:r,y:s,inset:o=0,insetRight:a=o,insetLeft:l=o}=n;super(t,{y:{value:s,scale:"y",optional:!0},x1:{value:i,scale:"x",optional:!0},x2:{value:r,scale:"x",optional:!0}},Po(n,"y"),ZT),this.insetRight=Oe(a),this.insetLeft=Oe(l),Io(this,n)}render(t,n,i,r,s){let{x:o,y:a}=n,{y:l,x1:c,x2:u}=i,{width:h,height:f,marginTop:d,marginRight:m,marginLeft:y,marginBottom:p}=r,{insetLeft:g,insetRight:x}=this;return se("svg:g",s).call(Be,this,r,s).call(ke,this,{y:l&&a},0,fn).call(M=>M.selectAll().data(t).enter().append("line").call(Ne,this).attr("x1",c&&!As(o)?v=>c[v]+g:y+g).attr("x2",u&&!As(o)?o.bandwidth?v=>u[v]+o.bandwidth()-x:v=>u[v]-x:h-m-x).attr("y1",l?v=>l[v]:(d+f-p)/2).attr("y2",l?v=>l[v]:(d+f-p)/2).call(bn,this,i).call(Cc,this,i,s)).node()}};function Pc(e,t){let{x:n=Ee,y:i,y1:r,y2:s,...o}=XT(t);return[r,s]=JT(i,r,s),new rh(e,{...o,x:n,y1:r,y2:s})}function Lo(e,t){let{y:n=Ee,x:i,x1:r,x2:s,...o}=$T(t);return[r,s]=JT(i,r,s),new sh(e,{...o,y:n,x1:r,x2:s})}function JT(e,t,n){if(e==null){if(t===void 0){if(n!==void 0)return[0,n]}else if(n===void 0)return[0,t]}else{if(t===void 0)return n===void 0?[0,e]:[e,n];if(n===void 0)return[e,t]}return[t,n]}function Ga(e,...t){let n=t.length;for(let i=0,r=!0;i<n;++i)typeof t[i]!="function"&&(r&&(e=e.slice(),r=!1),e.splice(i,2,e[i]+t[i]+e[i+1]),t.splice(i,1),--i,--n);return i=>{let r=e[0];for(let s=0;s<n;++s)r+=t[s](i)+e[s+1];return r}}var hN={ariaLabel:"text",strokeLinejoin:"round",strokeWidth:3,paintOrder:"stroke"},eE="­",Va=class extends ye{constructor(t,n={}){let{x:i,y:r,text:s=qn(t)&&Bf(t)?Ee:wo,frameAnchor:o,textAnchor:a=/right$/i.test(o)?"end":/left$/i.test(o)?"start":"middle",lineAnchor:l=/^top/i.test(o)?"top":/^bottom/i.test(o)?"bottom":"middle",lineHeight:c=1,lineWidth:u=1/0,textOverflow:h,monospace:f,fontFamily:d=f?"ui-monospace, monospace":void 0,fontSize:m,fontStyle:y,fontVariant:p,fontWeight:g,rotate:x}=n,[M,v]=Le(x,0),[w,b]=gN(m);if(super(t,{x:{value:i,scale:"x",optional:!0},y:{value:r,scale:"y",optional:!0},fontSize:{value:w,optional:!0},rotate:{value:YS(M),optional:!0},text:{value:s,filter:pc,optional:!0}},n,hN),this.rotate=v,this.textAnchor=De(a,"middle"),this.lineAnchor=Dn(l,"lineAnchor",["top","middle","bottom"]),this.lineHeight=+c,this.lineWidth=+u,this.textOverflow=jy(h),this.monospace=!!f,this.fontFamily=Fe(d),this.fontSize=b,this.fontStyle=Fe(y),this.fontVariant=Fe(p),this.fontWeight=Fe(g),this.frameAnchor=Es(o),!(this.lineWidth>=0))throw new Error(`invalid lineWidth: ${u}`);this.splitLines=n_(this),this.clipLine=i_(this)}render(t,n,i,r,s){let{x:o,y:a}=n,{x:l,y:c,rotate:u,text:h,title:f,fontSize:d}=i,{rotate:m}=this,[y,p]=_r(this,r);return se("svg:g",s).call(Be,this,r,s).call(e_,this,h,r).call(ke,this,{x:l&&o,y:c&&a}).call(g=>g.selectAll().data(t).enter().append("text").call(Ne,this).call(dN,this,h,f).attr("transform",Ga`translate(${l?x=>l[x]:y},${c?x=>c[x]:p})${u?x=>` rotate(${u[x]})`:m?` rotate(${m})`:""}`).call(Wt,"font-size",d&&(x=>d[x])).call(bn,this,i)).node()}};function jy(e){return e==null?null:Dn(e,"textOverflow",["clip","ellipsis","clip-start","clip-end","ellipsis-start","ellipsis-middle","ellipsis-end"]).replace(/^(clip|ellipsis)$/,"$1-end")}function dN(e,t,n,i){if(!n)return;let{lineAnchor:r,lineHeight:s,textOverflow:o,splitLines:a,clipLine:l}=t;e.each(function(c){let u=a(yr(n[c])??"").map(l),h=u.length,f=r==="top"?.71:r==="bottom"?1-h:(164-h*100)/200;if(h>1){let d=0;for(let m=0;m<h;++m){if(++d,!u[m])continue;let y=this.ownerDocument.createElementNS(ds.svg,"tspan");y.setAttribute("x",0),m===d-1?y.setAttribute("y",`${(f+m)*s}em`):y.setAttribute("dy",`${d*s}em`),y.textContent=u[m],this.appendChild(y),d=0}}else f&&this.setAttribute("y",`${f*s}em`),this.textContent=u[0];if(o&&!i&&u[0]!==n[c]){let d=this.ownerDocument.createElementNS(ds.svg,"title");d.textContent=n[c],this.appendChild(d)}})}function Ha(e,{x:t,y:n,...i}={}){return i.frameAnchor===void 0&&([t,n]=ki(t,n)),new Va(e,{...i,x:t,y:n})}function Qy(e,{x:t=Ee,...n}={}){return new Va(e,YT({...n,x:t}))}function t_(e,{y:t=Ee,...n}={}){return new Va(e,qT({...n,y:t}))}function e_(e,t,n){Wt(e,"text-anchor",t.textAnchor),Wt(e,"font-family",t.fontFamily),Wt(e,"font-size",t.fontSize),Wt(e,"font-style",t.fontStyle),Wt(e,"font-variant",t.fontVariant===void 0?pN(n):t.fontVariant),Wt(e,"font-weight",t.fontWeight)}function pN(e){return e&&(KS(e)||Ue(e))?"tabular-nums":void 0}var mN=new Set(["inherit","initial","revert","unset","xx-small","x-small","small","medium","large","x-large","xx-large","xxx-large","larger","smaller"]);function gN(e){return e==null||typeof e=="number"?[void 0,e]:typeof e!="string"?[e,void 0]:(e=e.trim().toLowerCase(),mN.has(e)||/^[+-]?\d*\.?\d+(e[+-]?\d+)?(\w*|%)$/.test(e)?[void 0,e]:[e,void 0])}function yN(e,t,n){let i=[],r,s=0;for(let[o,a,l]of _N(e)){if(r===void 0&&(r=o),s>r&&n(e,r,a)>t&&(i.push(e.slice(r,s)+(e[s-1]===eE?"-":"")),r=o),l){i.push(e.slice(r,a)),r=void 0;continue}s=a}return i}function*_N(e){let t=0,n=0,i=e.length;for(;n<i;){let r=1;switch(e[n]){case eE:case"-":++n,yield[t,n,!1],t=n;break;case" ":for(yield[t,n,!1];e[++n]===" ";);t=n;break;case"\r":e[n+1]===`
+`&&++r;case`
+`:yield[t,n,!0],n+=r,t=n;break;default:++n;break}}yield[t,n,!0]}var KT={a:56,b:63,c:57,d:63,e:58,f:37,g:62,h:60,i:26,j:26,k:55,l:26,m:88,n:60,o:60,p:62,q:62,r:39,s:54,t:38,u:60,v:55,w:79,x:54,y:55,z:55,A:69,B:67,C:73,D:74,E:61,F:58,G:76,H:75,I:28,J:55,K:67,L:58,M:89,N:75,O:78,P:65,Q:78,R:67,S:65,T:65,U:75,V:69,W:98,X:69,Y:67,Z:67,0:64,1:48,2:62,3:64,4:66,5:63,6:65,7:58,8:65,9:65," ":29,"!":32,'"':49,"'":31,"(":39,")":39,",":31,"-":48,".":31,"/":32,":":31,";":31,"?":52,"‘":31,"’":31,"“":47,"”":47,"…":82};function oh(e,t=0,n=e.length){let i=0;for(let r=t;r<n;r=Wa(e,r))i+=KT[e[r]]??(iE(e,r)?120:KT.e);return i}function ah(e,t=0,n=e.length){let i=0;for(let r=t;r<n;r=Wa(e,r))i+=iE(e,r)?126:63;return i}function n_({monospace:e,lineWidth:t,textOverflow:n}){if(n!=null||t==1/0)return s=>s.split(/\r\n?|\n/g);let i=e?ah:oh,r=t*100;return s=>yN(s,r,i)}function i_({monospace:e,lineWidth:t,textOverflow:n}){if(n==null||t==1/0)return s=>s;let i=e?ah:oh,r=t*100;switch(n){case"clip-start":return s=>QT(s,r,i,"");case"clip-end":return s=>jT(s,r,i,"");case"ellipsis-start":return s=>QT(s,r,i,Do);case"ellipsis-middle":return s=>xN(s,r,i,Do);case"ellipsis-end":return s=>jT(s,r,i,Do)}}var Do="…";function No(e,t,n,i){let r=[],s=0;for(let o=0,a=0,l=e.length;o<l;o=a){a=Wa(e,o);let c=n(e,o,a);if(s+c>t){for(s+=i;s>t&&o>0;)a=o,o=r.pop(),s-=n(e,o,a);return[o,t-s]}s+=c,r.push(o)}return[-1,0]}function jT(e,t,n,i){e=e.trim();let r=n(i),[s]=No(e,t,n,r);return s<0?e:e.slice(0,s).trimEnd()+i}function xN(e,t,n,i){e=e.trim();let r=n(e);if(r<=t)return e;let s=n(i)/2,[o,a]=No(e,t/2,n,s),[l]=No(e,r-t/2-a+s,n,-s);return l<0?i:e.slice(0,o).trimEnd()+i+e.slice(Wa(e,l)).trimStart()}function QT(e,t,n,i){e=e.trim();let r=n(e);if(r<=t)return e;let s=n(i),[o]=No(e,r-t+s,n,-s);return o<0?i:i+e.slice(Wa(e,o)).trimStart()}var Ky=/[\p{Combining_Mark}\p{Emoji_Modifier}]+/uy,tE=/\p{Extended_Pictographic}/uy;function Wa(e,t){return t+=vN(e,t)?2:1,MN(e,t)&&(t=Ky.lastIndex),bN(e,t)?Wa(e,t+1):t}function nE(e,t){return e.charCodeAt(t)<128}function vN(e,t){let n=e.charCodeAt(t);if(n>=55296&&n<56320){let i=e.charCodeAt(t+1);return i>=56320&&i<57344}return!1}function bN(e,t){return e.charCodeAt(t)===8205}function MN(e,t){return nE(e,t)?!1:(Ky.lastIndex=t,Ky.test(e))}function iE(e,t){return nE(e,t)?!1:(tE.lastIndex=t,tE.test(e))}var SN={ariaLabel:"vector",fill:"none",stroke:"currentColor",strokeWidth:1.5,strokeLinejoin:"round",strokeLinecap:"round"},rE=3.5,wN=rE*5,sE={draw(e,t,n){let i=t*n/wN;e.moveTo(0,0),e.lineTo(0,-t),e.moveTo(-i,i-t),e.lineTo(0,-t),e.lineTo(i,i-t)}},TN={draw(e,t,n){e.moveTo(-n,0),e.lineTo(0,-t),e.lineTo(n,0)}},EN=new Map([["arrow",sE],["spike",TN]]);function AN(e){return e&&typeof e.draw=="function"}function CN(e){if(AN(e))return e;let t=EN.get(`${e}`.toLowerCase());if(t)return t;throw new Error(`invalid shape: ${e}`)}var lh=class extends ye{constructor(t,n={}){let{x:i,y:r,r:s=rE,length:o,rotate:a,shape:l=sE,anchor:c="middle",frameAnchor:u}=n,[h,f]=Le(o,12),[d,m]=Le(a,0);super(t,{x:{value:i,scale:"x",optional:!0},y:{value:r,scale:"y",optional:!0},length:{value:h,scale:"length",optional:!0},rotate:{value:d,optional:!0}},n,SN),this.r=+s,this.length=f,this.rotate=m,this.shape=CN(l),this.anchor=Dn(c,"anchor",["start","middle","end"]),this.frameAnchor=Es(u)}render(t,n,i,r,s){let{x:o,y:a}=n,{x:l,y:c,length:u,rotate:h}=i,{length:f,rotate:d,anchor:m,shape:y,r:p}=this,[g,x]=_r(this,r);return se("svg:g",s).call(Be,this,r,s).call(ke,this,{x:l&&o,y:c&&a}).call(M=>M.selectAll().data(t).enter().append("path").call(Ne,this).attr("transform",Ga`translate(${l?v=>l[v]:g},${c?v=>c[v]:x})${h?v=>` rotate(${h[v]})`:d?` rotate(${d})`:""}${m==="start"?"":m==="end"?u?v=>` translate(0,${u[v]})`:` translate(0,${f})`:u?v=>` translate(0,${u[v]/2})`:` translate(0,${f/2})`}`).attr("d",u?v=>{let w=mi();return y.draw(w,u[v],p),w}:(()=>{let v=mi();return y.draw(v,f,p),v})()).call(bn,this,i)).node()}};function oE(e,t={}){let{x:n=Ee,...i}=t;return new lh(e,{...i,x:n})}function aE(e,t={}){let{y:n=Ee,...i}=t;return new lh(e,{...i,y:n})}function Rs(e,t){return arguments.length<2&&!qn(e)&&(t=e,e=null),t===void 0&&(t={}),[e,t]}function ch({anchor:e}={},t){return e===void 0?t[0]:Dn(e,"anchor",t)}function lE(e){return ch(e,["left","right"])}function cE(e){return ch(e,["right","left"])}function uE(e){return ch(e,["bottom","top"])}function fE(e){return ch(e,["top","bottom"])}function s_(){let[e,t]=Rs(...arguments);return pE("y",lE(t),e,t)}function hE(){let[e,t]=Rs(...arguments);return pE("fy",cE(t),e,t)}function o_(){let[e,t]=Rs(...arguments);return mE("x",uE(t),e,t)}function dE(){let[e,t]=Rs(...arguments);return mE("fx",fE(t),e,t)}function pE(e,t,n,{color:i="currentColor",opacity:r=1,stroke:s=i,strokeOpacity:o=r,strokeWidth:a=1,fill:l=i,fillOpacity:c=r,textAnchor:u,textStroke:h,textStrokeOpacity:f,textStrokeWidth:d,tickSize:m=e==="y"?6:0,tickPadding:y,tickRotate:p,x:g,margin:x,marginTop:M=x===void 0?20:x,marginRight:v=x===void 0?t==="right"?40:0:x,marginBottom:w=x===void 0?20:x,marginLeft:b=x===void 0?t==="left"?40:0:x,label:_,labelAnchor:S,labelArrow:A,labelOffset:C,ariaLabel:R=`${e}-axis`,...D}){return m=Oe(m),y=Oe(y),p=Oe(p),S!==void 0&&(S=Dn(S,"labelAnchor",["center","top","bottom"])),A=AE(A),Gy(m&&!sn(s)?RN(e,t,n,{stroke:s,strokeOpacity:o,strokeWidth:a,tickSize:m,tickPadding:y,tickRotate:p,x:g,ariaLabel:R,...D}):null,sn(l)?null:IN(e,t,n,{fill:l,fillOpacity:c,stroke:h,strokeOpacity:f,strokeWidth:d,textAnchor:u,tickSize:m,tickPadding:y,tickRotate:p,x:g,marginTop:M,marginRight:v,marginBottom:w,marginLeft:b,ariaLabel:R,...D}),!sn(l)&&_!==null?Ha([],SE({fill:l,fillOpacity:c,...D},function(B,P,L,k,U){let Z=k[e],{marginTop:F,marginRight:V,marginBottom:q,marginLeft:st}=e==="y"&&U.inset||U,lt=S??(Z.bandwidth?"center":"top"),$=C??(t==="right"?V:st)-3;return lt==="center"?(this.textAnchor=void 0,this.lineAnchor=t==="right"?"bottom":"top",this.frameAnchor=t,this.rotate=-90):(this.textAnchor=t==="right"?"end":"start",this.lineAnchor=lt,this.frameAnchor=`${lt}-${t}`,this.rotate=0),this.dy=lt==="top"?3-F:lt==="bottom"?q-3:0,this.dx=t==="right"?$:-$,this.ariaLabel=`${R} label`,{facets:[[0]],channels:{text:{value:[EE(e,Z,{anchor:t,label:_,labelAnchor:lt,labelArrow:A})]}}}})):null)}function mE(e,t,n,{color:i="currentColor",opacity:r=1,stroke:s=i,strokeOpacity:o=r,strokeWidth:a=1,fill:l=i,fillOpacity:c=r,textAnchor:u,textStroke:h,textStrokeOpacity:f,textStrokeWidth:d,tickSize:m=e==="x"?6:0,tickPadding:y,tickRotate:p,y:g,margin:x,marginTop:M=x===void 0?t==="top"?30:0:x,marginRight:v=x===void 0?20:x,marginBottom:w=x===void 0?t==="bottom"?30:0:x,marginLeft:b=x===void 0?20:x,label:_,labelAnchor:S,labelArrow:A,labelOffset:C,ariaLabel:R=`${e}-axis`,...D}){return m=Oe(m),y=Oe(y),p=Oe(p),S!==void 0&&(S=Dn(S,"labelAnchor",["center","left","right"])),A=AE(A),Gy(m&&!sn(s)?PN(e,t,n,{stroke:s,strokeOpacity:o,strokeWidth:a,tickSize:m,tickPadding:y,tickRotate:p,y:g,ariaLabel:R,...D}):null,sn(l)?null:LN(e,t,n,{fill:l,fillOpacity:c,stroke:h,strokeOpacity:f,strokeWidth:d,textAnchor:u,tickSize:m,tickPadding:y,tickRotate:p,y:g,marginTop:M,marginRight:v,marginBottom:w,marginLeft:b,ariaLabel:R,...D}),!sn(l)&&_!==null?Ha([],SE({fill:l,fillOpacity:c,...D},function(B,P,L,k,U){let Z=k[e],{marginTop:F,marginRight:V,marginBottom:q,marginLeft:st}=e==="x"&&U.inset||U,lt=S??(Z.bandwidth?"center":"right"),$=C??(t==="top"?F:q)-3;return lt==="center"?(this.frameAnchor=t,this.textAnchor=void 0):(this.frameAnchor=`${t}-${lt}`,this.textAnchor=lt==="right"?"end":"start"),this.lineAnchor=t,this.dy=t==="top"?-$:$,this.dx=lt==="right"?V-3:lt==="left"?3-st:0,this.ariaLabel=`${R} label`,{facets:[[0]],channels:{text:{value:[EE(e,Z,{anchor:t,label:_,labelAnchor:lt,labelArrow:A})]}}}})):null)}function RN(e,t,n,{strokeWidth:i=1,strokeLinecap:r=null,strokeLinejoin:s=null,facetAnchor:o=t+(e==="y"?"-empty":""),frameAnchor:a=t,tickSize:l,inset:c=0,insetLeft:u=c,insetRight:h=c,dx:f=0,y:d=e==="y"?void 0:null,ariaLabel:m,...y}){return $a(aE,e,n,{ariaLabel:`${m} tick`,ariaHidden:!0},{strokeWidth:i,strokeLinecap:r,strokeLinejoin:s,facetAnchor:o,frameAnchor:a,y:d,...y,dx:t==="left"?+f-fn+ +u:+f+fn-h,anchor:"start",length:l,shape:t==="left"?FN:ON})}function PN(e,t,n,{strokeWidth:i=1,strokeLinecap:r=null,strokeLinejoin:s=null,facetAnchor:o=t+(e==="x"?"-empty":""),frameAnchor:a=t,tickSize:l,inset:c=0,insetTop:u=c,insetBottom:h=c,dy:f=0,x:d=e==="x"?void 0:null,ariaLabel:m,...y}){return $a(oE,e,n,{ariaLabel:`${m} tick`,ariaHidden:!0},{strokeWidth:i,strokeLinejoin:s,strokeLinecap:r,facetAnchor:o,frameAnchor:a,x:d,...y,dy:t==="bottom"?+f-fn-h:+f+fn+ +u,anchor:"start",length:l,shape:t==="bottom"?NN:UN})}function IN(e,t,n,{facetAnchor:i=t+(e==="y"?"-empty":""),frameAnchor:r=t,tickSize:s,tickRotate:o=0,tickPadding:a=Math.max(3,9-s)+(Math.abs(o)>60?4*Math.cos(o*qy):0),text:l,textAnchor:c=Math.abs(o)>60?"middle":t==="left"?"end":"start",lineAnchor:u=o>60?"top":o<-60?"bottom":"middle",fontVariant:h,inset:f=0,insetLeft:d=f,insetRight:m=f,dx:y=0,ariaLabel:p,y:g=e==="y"?void 0:null,...x}){return $a(t_,e,n,{ariaLabel:`${p} tick label`},{facetAnchor:i,frameAnchor:r,text:l,textAnchor:c,lineAnchor:u,fontVariant:h,rotate:o,y:g,...x,dx:t==="left"?+y-s-a+ +d:+y+ +s+ +a-m},function(M,v,w,b,_){h===void 0&&(this.fontVariant=TE(M)),l===void 0&&(_.text=wE(M,v,w,b,t))})}function LN(e,t,n,{facetAnchor:i=t+(e==="x"?"-empty":""),frameAnchor:r=t,tickSize:s,tickRotate:o=0,tickPadding:a=Math.max(3,9-s)+(Math.abs(o)>=10?4*Math.cos(o*qy):0),text:l,textAnchor:c=Math.abs(o)>=10?o<0^t==="bottom"?"start":"end":"middle",lineAnchor:u=Math.abs(o)>=10?"middle":t==="bottom"?"top":"bottom",fontVariant:h,inset:f=0,insetTop:d=f,insetBottom:m=f,dy:y=0,x:p=e==="x"?void 0:null,ariaLabel:g,...x}){return $a(Qy,e,n,{ariaLabel:`${g} tick label`},{facetAnchor:i,frameAnchor:r,text:l===void 0?null:l,textAnchor:c,lineAnchor:u,fontVariant:h,rotate:o,x:p,...x,dy:t==="bottom"?+y+ +s+ +a-m:+y-s-a+ +d},function(M,v,w,b,_){h===void 0&&(this.fontVariant=TE(M)),l===void 0&&(_.text=wE(M,v,w,b,t))})}function gE(){let[e,t]=Rs(...arguments);return vE("y",lE(t),e,t)}function yE(){let[e,t]=Rs(...arguments);return vE("fy",cE(t),e,t)}function _E(){let[e,t]=Rs(...arguments);return bE("x",uE(t),e,t)}function xE(){let[e,t]=Rs(...arguments);return bE("fx",fE(t),e,t)}function vE(e,t,n,{y:i=e==="y"?void 0:null,x:r=null,x1:s=t==="left"?r:null,x2:o=t==="right"?r:null,ariaLabel:a=`${e}-grid`,ariaHidden:l=!0,...c}){return $a(Lo,e,n,{ariaLabel:a,ariaHidden:l},{y:i,x1:s,x2:o,...ME(c)})}function bE(e,t,n,{x:i=e==="x"?void 0:null,y:r=null,y1:s=t==="top"?r:null,y2:o=t==="bottom"?r:null,ariaLabel:a=`${e}-grid`,ariaHidden:l=!0,...c}){return $a(Pc,e,n,{ariaLabel:a,ariaHidden:l},{x:i,y1:s,y2:o,...ME(c)})}function ME({color:e="currentColor",opacity:t=.1,stroke:n=e,strokeOpacity:i=t,strokeWidth:r=1,...s}){return{stroke:n,strokeOpacity:i,strokeWidth:r,...s}}function SE({fill:e,fillOpacity:t,fontFamily:n,fontSize:i,fontStyle:r,fontVariant:s,fontWeight:o,monospace:a,pointerEvents:l,shapeRendering:c,clip:u=!1},h){return[,e]=Xn(e),[,t]=Le(t),{facet:"super",x:null,y:null,fill:e,fillOpacity:t,fontFamily:n,fontSize:i,fontStyle:r,fontVariant:s,fontWeight:o,monospace:a,pointerEvents:l,shapeRendering:c,clip:u,initializer:h}}function $a(e,t,n,i,r,s){let o;function a(u,h,f,d,m,y){let p=u==null&&(t==="fx"||t==="fy"),{[t]:g}=d;if(!g)throw new Error(`missing scale: ${t}`);let x=g.domain(),{interval:M,ticks:v,tickFormat:w,tickSpacing:b=t==="x"?80:35}=r;if(typeof v=="string"&&CE(g)&&(M=v,v=void 0),v===void 0&&(v=pr(M,g.type)??DN(g,b)),u==null){if(qn(v))u=dr(v);else if(Ts(v))u=r_(v,...un(x));else if(g.interval){let S=g.interval;if(g.ticks){let[A,C]=un(x),R=(C-A)/S[Ma];S=K0(S,R/v)??S,u=r_(S,A,C)}else{u=x;let A=u.length;S=K0(S,A/v)??S,S!==g.interval&&(u=r_(S,...un(u)))}if(S===g.interval){let A=Math.round(u.length/v);A>1&&(u=u.filter((C,R)=>R%A===0))}}else g.ticks?u=g.ticks(v):u=x;if(!g.ticks&&u.length&&u!==x){let S=new tr(x);u=u.filter(A=>S.has(A)),u.length||Yn(`Warning: the ${t}-axis ticks appear to not align with the scale domain, resulting in no ticks. Try different ticks?`)}t==="y"||t==="x"?h=[Nn(u)]:o[t]={scale:t,value:Ee}}s?.call(this,g,u,v,w,o);let _=Object.fromEntries(Object.entries(o).map(([S,A])=>[S,{...A,value:we(u,A.value)}]));return p&&(h=y.filterFacets(u,_)),{data:u,facets:h,channels:_}}let l=Gr(r).initializer,c=e(n,Gr({...r,initializer:a},l));return n==null?(o=c.channels,c.channels={}):o={},i!==void 0&&Object.assign(c,i),c.clip===void 0&&(c.clip=!1),c}function DN(e,t){let[n,i]=un(e.range());return(i-n)/t}function wE(e,t,n,i,r){return{value:Ic(e,t,n,i,r)}}function Ic(e,t,n,i,r){return typeof i=="function"&&!(e.type==="log"&&e.tickFormat)?i:i===void 0&&t&&Ue(t)?DS(e.type,t,r)??yr:e.tickFormat?e.tickFormat(typeof n=="number"?n:null,i):typeof i=="string"&&e.domain().length>0?(Ue(e.domain())?cr:ir)(i):i===void 0?yr:ti(i)}function r_(e,t,n){return e.range(t,e.offset(e.floor(n)))}var NN={draw(e,t){e.moveTo(0,0),e.lineTo(0,t)}},UN={draw(e,t){e.moveTo(0,0),e.lineTo(0,-t)}},FN={draw(e,t){e.moveTo(0,0),e.lineTo(-t,0)}},ON={draw(e,t){e.moveTo(0,0),e.lineTo(t,0)}};function TE(e){return e.bandwidth&&!e.interval?void 0:"tabular-nums"}function EE(e,t,{anchor:n,label:i=t.label,labelAnchor:r,labelArrow:s}={}){if(!(i==null||i.inferred&&CE(t)&&/^(date|time|year)$/i.test(i))){if(i=String(i),s==="auto"&&(s=(!t.bandwidth||t.interval)&&!/[↑↓→←]/.test(i)),!s)return i;if(s===!0){let o=aT(t);o&&(s=/x$/.test(e)||r==="center"?/x$/.test(e)===o<0?"left":"right":o<0?"up":"down")}switch(s){case"left":return`← ${i}`;case"right":return`${i} →`;case"up":return n==="right"?`${i} ↑`:`↑ ${i}`;case"down":return n==="right"?`${i} ↓`:`↓ ${i}`}return i}}function AE(e="auto"){return sn(e)?!1:typeof e=="boolean"?e:Dn(e,"labelArrow",["auto","up","right","down","left"])}function CE(e){return Ue(e.domain())}function RE(e,t){if(t==null)return t;let n=e(t);if(!n)throw new Error(`scale not found: ${t}`);return n}function PE(e,{opacity:t,...n}={}){if(!gr(e)&&!Dy(e))throw new Error(`swatches legend requires ordinal or threshold color scale (not ${e.type})`);return LE(e,n,(i,r,s,o)=>i.append("svg").attr("width",s).attr("height",o).attr("fill",r.scale).attr("fill-opacity",Le(t)[1]).append("rect").attr("width","100%").attr("height","100%"))}function IE(e,{fill:t=e.hint?.fill!==void 0?e.hint.fill:"none",fillOpacity:n=1,stroke:i=e.hint?.stroke!==void 0?e.hint.stroke:sn(t)?"currentColor":"none",strokeOpacity:r=1,strokeWidth:s=1.5,r:o=4.5,...a}={},l){let[c,u]=Xn(t),[h,f]=Xn(i),d=RE(l,c),m=RE(l,h),y=o*o*Math.PI;return n=Le(n)[1],r=Le(r)[1],s=Le(s)[1],LE(e,a,(p,g,x,M)=>p.append("svg").attr("viewBox","-8 -8 16 16").attr("width",x).attr("height",M).attr("fill",c==="color"?v=>d.scale(v):u).attr("fill-opacity",n).attr("stroke",h==="color"?v=>m.scale(v):f).attr("stroke-opacity",r).attr("stroke-width",s).append("path").attr("d",v=>{let w=mi();return e.scale(v).draw(w,y),w}))}function LE(e,t={},n){let{columns:i,tickFormat:r,fontVariant:s=nh(e),swatchSize:o=15,swatchWidth:a=o,swatchHeight:l=o,marginLeft:c=0,className:u,style:h,width:f}=t,d=Oa(t);u=Ba(u),r=Ic(e.scale,e.domain,void 0,r);let m=se("div",d).attr("class",`${u}-swatches ${u}-swatches-${i!=null?"columns":"wrap"}`),y;return i!=null?(y=`:where(.${u}-swatches-columns .${u}-swatch) {
+  display: flex;
+  align-items: center;
+  break-inside: avoid;
+  padding-bottom: 1px;
+}
+:where(.${u}-swatches-columns .${u}-swatch::before) {
+  flex-shrink: 0;
+}
+:where(.${u}-swatches-columns .${u}-swatch-label) {
+  white-space: nowrap;
+  overflow: hidden;
+  text-overflow: ellipsis;
+}`,m.style("columns",i).selectAll().data(e.domain).enter().append("div").attr("class",`${u}-swatch`).call(n,e,a,l).call(p=>p.append("div").attr("class",`${u}-swatch-label`).attr("title",r).text(r))):(y=`:where(.${u}-swatches-wrap) {
+  display: flex;
+  align-items: center;
+  min-height: 33px;
+  flex-wrap: wrap;
+}
+:where(.${u}-swatches-wrap .${u}-swatch) {
+  display: inline-flex;
+  align-items: center;
+  margin-right: 1em;
+}`,m.selectAll().data(e.domain).enter().append("span").attr("class",`${u}-swatch`).call(n,e,a,l).append(function(){return this.ownerDocument.createTextNode(r.apply(this,arguments))})),m.call(p=>p.insert("style","*").text(`:where(.${u}-swatches) {
+  font-family: system-ui, sans-serif;
+  font-size: 10px;
+  margin-bottom: 0.5em;
+}
+:where(.${u}-swatch > svg) {
+  margin-right: 0.5em;
+  overflow: visible;
+}
+${y}`)).style("margin-left",c?`${+c}px`:null).style("width",f===void 0?null:`${+f}px`).style("font-variant",De(s,"normal")).call(ka,h).node()}var a_=new Map([["symbol",IE],["color",UE],["opacity",BN]]);function DE(e,t,n={}){return(i,r)=>{if(!a_.has(i))throw new Error(`unknown legend type: ${i}`);if(i in e)return a_.get(i)(e[i],NE(t,n[i],r),s=>e[s])}}function NE({className:e,...t},{label:n,ticks:i,tickFormat:r}={},s){return tw(s,{className:e,...t},{label:n,ticks:i,tickFormat:r})}function UE(e,{legend:t=!0,...n}){if(t===!0&&(t=e.type==="ordinal"?"swatches":"ramp"),e.domain!==void 0)switch(`${t}`.toLowerCase()){case"swatches":return PE(e,n);case"ramp":return NT(e,n);default:throw new Error(`unknown legend type: ${t}`)}}function BN({type:e,interpolate:t,...n},{legend:i=!0,color:r=Fi(0,0,0),...s}){if(!t)throw new Error(`${e} opacity scales are not supported`);if(i===!0&&(i="ramp"),`${i}`.toLowerCase()!=="ramp")throw new Error(`${i} opacity legends are not supported`);return UE({type:e,...n,interpolate:kN(r)},{legend:i,...s})}function kN(e){let{r:t,g:n,b:i}=Fi(e)||Fi(0,0,0);return r=>`rgba(${t},${n},${i},${r})`}function FE(e,t,n){let i=[];for(let[r,s]of a_){let o=n[r];if(o?.legend&&r in e){let a=s(e[r],NE(t,e[r],o),l=>e[l]);a!=null&&i.push(a)}}return i}function OE(e={},t="y"){return VS(e)?e:{...e,[t]:Ee}}function BE(e,t){if(t.length===1)return{data:e,facets:t};let n=ws(e),i=new Uint8Array(n),r=0;for(let a of t)for(let l of a)i[l]&&++r,i[l]=1;if(r===0)return{data:e,facets:t};e=Ms(e);let s=e[ty]=new Uint32Array(n+r);t=t.map(a=>Ms(a,Uint32Array));let o=n;i.fill(0);for(let a of t)for(let l=0,c=a.length;l<c;++l){let u=a[l];i[u]?(a[l]=o,e[o]=e[u],s[o]=u,++o):s[u]=u,i[u]=1}return{data:e,facets:t}}function zN(e={},t={}){arguments.length===1&&([e,t]=GN(e));let{x1:n,x:i=n,y:r,...s}=t,[o,a,l,c]=HN(i,r,"x","y",e,s);return{...o,x1:n,x:a,y1:l,y2:c,y:xc(l,c)}}function GE({y:e,y1:t,y2:n,...i}={}){return i=Po(i,"x"),t===void 0&&n===void 0?zN({y:e,...i}):([t,n]=HS(e,t,n),{...i,y1:t,y2:n})}function GN(e){let{offset:t,order:n,reverse:i,...r}=e;return[{offset:t,order:n,reverse:i},r]}var VN={length:!0};function HN(e,t=BS,n,i,{offset:r,order:s,reverse:o},a){if(t===null)throw new Error(`stack requires ${i}`);let l=Ea(a),[c,u]=Ei(e),[h,f]=Aa(t),[d,m]=Aa(t);return h.hint=d.hint=VN,r=WN(r),s=qN(s,r,i),[Ro(a,(y,p,g)=>{({data:y,facets:p}=BE(y,p));let x=e==null?void 0:u(vc(we(y,e),g?.[n])),M=we(y,t,Float64Array),v=we(y,l),w=s&&s(y,x,M,v),b=ws(y),_=f(new Float64Array(b)),S=m(new Float64Array(b)),A=[];for(let C of p){let R=x?Array.from(Qs(C,D=>x[D]).values()):[C];if(w)for(let D of R)D.sort(w);for(let D of R){let B=0,P=0;o&&D.reverse();for(let L of D){let k=M[L];k<0?B=S[L]=(_[L]=B)+k:k>0?P=S[L]=(_[L]=P)+k:S[L]=_[L]=P}}A.push(R)}return r&&r(A,_,S,v),{data:y,facets:p}}),c,h,d]}function WN(e){if(e!=null){if(typeof e=="function")return e;switch(`${e}`.toLowerCase()){case"expand":case"normalize":return $N;case"center":case"silhouette":return XN;case"wiggle":return HE}throw new Error(`unknown offset: ${e}`)}}function VE(e,t){let n=0,i=0;for(let r of e){let s=t[r];s<n&&(n=s),s>i&&(i=s)}return[n,i]}function $N(e,t,n){for(let i of e)for(let r of i){let[s,o]=VE(r,n);for(let a of r){let l=1/(o-s||1);t[a]=l*(t[a]-s),n[a]=l*(n[a]-s)}}}function XN(e,t,n){for(let i of e){for(let r of i){let[s,o]=VE(r,n);for(let a of r){let l=(o+s)/2;t[a]-=l,n[a]-=l}}WE(i,t,n)}$E(e,t,n)}function HE(e,t,n,i){for(let r of e){let s=new hi,o=0;for(let a of r){let l=-1,c=a.map(d=>Math.abs(n[d]-t[d])),u=a.map(d=>{l=i?i[d]:++l;let m=n[d]-t[d],y=s.has(l)?m-s.get(l):0;return s.set(l,m),y}),h=[0,...mv(u)];for(let d of a)t[d]+=o,n[d]+=o;let f=Di(c);f&&(o-=Di(c,(d,m)=>(u[m]/2+h[m])*d)/f)}WE(r,t,n)}$E(e,t,n)}function WE(e,t,n){let i=di(e,r=>di(r,s=>t[s]));for(let r of e)for(let s of r)t[s]-=i,n[s]-=i}function $E(e,t,n){let i=e.length;if(i===1)return;let r=e.map(a=>a.flat()),s=r.map(a=>(di(a,l=>t[l])+Cn(a,l=>n[l]))/2),o=di(s);for(let a=0;a<i;a++){let l=o-s[a];for(let c of r[a])t[c]+=l,n[c]+=l}}function qN(e,t,n){if(e===void 0&&t===HE)return kE(vn);if(e!=null){if(typeof e=="string"){let i=e.startsWith("-"),r=i?bo:vn;switch((i?e.slice(1):e).toLowerCase()){case"value":case n:return YN(r);case"z":return ZN(r);case"sum":return JN(r);case"appearance":return KN(r);case"inside-out":return kE(r)}return zE(ny(e))}if(typeof e=="function")return(e.length===1?zE:jN)(e);if(Oi(e))return QN(e);throw new Error(`invalid order: ${e}`)}}function YN(e){return(t,n,i)=>(r,s)=>e(i[r],i[s])}function ZN(e){return(t,n,i,r)=>(s,o)=>e(r[s],r[o])}function JN(e){return uh(e,(t,n,i,r)=>Au(Nn(t),s=>Di(s,o=>i[o]),s=>r[s]))}function KN(e){return uh(e,(t,n,i,r)=>Au(Nn(t),s=>n[Jp(s,o=>i[o])],s=>r[s]))}function kE(e){return uh(e,(t,n,i,r)=>{let s=Nn(t),o=Au(s,h=>n[Jp(h,f=>i[f])],h=>r[h]),a=Rr(s,h=>Di(h,f=>i[f]),h=>r[h]),l=[],c=[],u=0;for(let h of o)u<0?(u+=a.get(h),l.push(h)):(u-=a.get(h),c.push(h));return c.reverse().concat(l)})}function zE(e){return t=>{let n=we(t,e);return(i,r)=>vn(n[i],n[r])}}function jN(e){return t=>Oi(t)?(n,i)=>e(t[n],t[i]):(n,i)=>e(t.get(n),t.get(i))}function QN(e){return uh(vn,()=>e)}function uh(e,t){return(n,i,r,s)=>{if(!s)throw new Error("missing channel: z");let o=new hi(t(n,i,r,s).map((a,l)=>[a,l]));return(a,l)=>e(o.get(s[a]),o.get(s[l]))}}var tU={ariaLabel:"rect"},dh=class extends ye{constructor(t,n={}){let{x1:i,y1:r,x2:s,y2:o}=n;super(t,{x1:{value:i,scale:"x",type:i!=null&&s==null?"band":void 0,optional:!0},y1:{value:r,scale:"y",type:r!=null&&o==null?"band":void 0,optional:!0},x2:{value:s,scale:"x",optional:!0},y2:{value:o,scale:"y",optional:!0}},n,tU),l_(this,n),c_(this,n)}render(t,n,i,r,s){let{x:o,y:a}=n,{x1:l,y1:c,x2:u,y2:h}=i,{marginTop:f,marginRight:d,marginBottom:m,marginLeft:y,width:p,height:g}=r,{projection:x}=s,{insetTop:M,insetRight:v,insetBottom:w,insetLeft:b}=this,{rx:_,ry:S,rx1y1:A,rx1y2:C,rx2y1:R,rx2y2:D}=this;(l||u)&&!x&&As(o)&&(l=u=null),(c||h)&&!x&&As(a)&&(c=h=null);let B=o?.bandwidth?o.bandwidth():0,P=a?.bandwidth?a.bandwidth():0;return se("svg:g",s).call(Be,this,r,s).call(ke,this,{},0,0).call(L=>L.selectAll().data(t).enter().call(A||C||R||D?k=>k.append("path").call(Ne,this).call(u_,l&&u?U=>l[U]+(u[U]<l[U]?-v:b):l?U=>l[U]+b:y+b,c&&h?U=>c[U]+(h[U]<c[U]?-w:M):c?U=>c[U]+M:f+M,l&&u?U=>u[U]-(u[U]<l[U]?-b:v):l?U=>l[U]+B-v:p-d-v,c&&h?U=>h[U]-(h[U]<c[U]?-M:w):c?U=>c[U]+P-w:g-m-w,this).call(bn,this,i):k=>k.append("rect").call(Ne,this).attr("x",l?u?U=>Math.min(l[U],u[U])+b:U=>l[U]+b:y+b).attr("y",c?h?U=>Math.min(c[U],h[U])+M:U=>c[U]+M:f+M).attr("width",l?u?U=>Math.max(0,Math.abs(u[U]-l[U])+B-b-v):B-b-v:p-d-y-v-b).attr("height",c?h?U=>Math.max(0,Math.abs(c[U]-h[U])+P-M-w):P-M-w:g-f-m-M-w).call(Wt,"rx",_).call(Wt,"ry",S).call(bn,this,i))).node()}};function l_(e,{inset:t=0,insetTop:n=t,insetRight:i=t,insetBottom:r=t,insetLeft:s=t}={}){e.insetTop=Oe(n),e.insetRight=Oe(i),e.insetBottom=Oe(r),e.insetLeft=Oe(s)}function c_(e,{r:t,rx:n,ry:i,rx1:r=t,ry1:s=t,rx2:o=t,ry2:a=t,rx1y1:l=r!==void 0?+r:s!==void 0?+s:0,rx1y2:c=r!==void 0?+r:a!==void 0?+a:0,rx2y1:u=o!==void 0?+o:s!==void 0?+s:0,rx2y2:h=o!==void 0?+o:a!==void 0?+a:0}={}){l||c||u||h?(e.rx1y1=l,e.rx1y2=c,e.rx2y1=u,e.rx2y2=h):(e.rx=De(n,"auto"),e.ry=De(i,"auto"))}function u_(e,t,n,i,r,s){let{rx1y1:o,rx1y2:a,rx2y1:l,rx2y2:c}=s;typeof t!="function"&&(t=ti(t)),typeof n!="function"&&(n=ti(n)),typeof i!="function"&&(i=ti(i)),typeof r!="function"&&(r=ti(r));let u=Math.max(Math.abs(o+l),Math.abs(a+c)),h=Math.max(Math.abs(o+a),Math.abs(l+c));e.attr("d",f=>{let d=t(f),m=n(f),y=i(f),p=r(f),g=d>y,x=m>p,M=g?y:d,v=g?d:y,w=x?p:m,b=x?m:p,_=Math.min(1,(v-M)/u,(b-w)/h),S=_*(g?x?c:l:x?a:o),A=_*(g?x?a:o:x?c:l),C=_*(g?x?o:a:x?l:c),R=_*(g?x?l:c:x?o:a);return`M${M},${w+hh(S,R)}A${S},${S} 0 0 ${S<0?0:1} ${M+fh(S,R)},${w}H${v-fh(A,C)}A${A},${A} 0 0 ${A<0?0:1} ${v},${w+hh(A,C)}V${b-hh(C,A)}A${C},${C} 0 0 ${C<0?0:1} ${v-fh(C,A)},${b}H${M+fh(R,S)}A${R},${R} 0 0 ${R<0?0:1} ${M},${b-hh(R,S)}Z`})}function fh(e,t){return t<0?e:Math.abs(e)}function hh(e,t){return t<0?Math.abs(e):e}function ph(e,t){return new dh(e,HT(WT(t)))}var eU={ariaLabel:"frame",fill:"none",stroke:"currentColor",clip:!1},nU={ariaLabel:"frame",fill:null,stroke:"currentColor",strokeLinecap:"square",clip:!1},f_=class extends ye{constructor(t={}){let{anchor:n=null}=t;super(Sa,void 0,t,n==null?eU:nU),this.anchor=oy(n,"anchor",["top","right","bottom","left"]),l_(this,t),n||c_(this,t)}render(t,n,i,r,s){let{marginTop:o,marginRight:a,marginBottom:l,marginLeft:c,width:u,height:h}=r,{anchor:f,insetTop:d,insetRight:m,insetBottom:y,insetLeft:p}=this,{rx:g,ry:x,rx1y1:M,rx1y2:v,rx2y1:w,rx2y2:b}=this,_=c+p,S=u-a-m,A=o+d,C=h-l-y;return se(f?"svg:line":M||v||w||b?"svg:path":"svg:rect",s).datum(0).call(Be,this,r,s).call(Ne,this).call(bn,this,i).call(ke,this,{}).call(f==="left"?R=>R.attr("x1",_).attr("x2",_).attr("y1",A).attr("y2",C):f==="right"?R=>R.attr("x1",S).attr("x2",S).attr("y1",A).attr("y2",C):f==="top"?R=>R.attr("x1",_).attr("x2",S).attr("y1",A).attr("y2",A):f==="bottom"?R=>R.attr("x1",_).attr("x2",S).attr("y1",C).attr("y2",C):M||v||w||b?R=>R.call(u_,_,A,S,C,this):R=>R.attr("x",_).attr("y",A).attr("width",S-_).attr("height",C-A).attr("rx",g).attr("ry",x)).node()}};function XE(e){return new f_(e)}var h_={ariaLabel:"tip",fill:"var(--plot-background)",stroke:"currentColor"},iU=new Set(["geometry","href","src","ariaLabel","scales"]),d_=class extends ye{constructor(t,n={}){n.tip&&(n={...n,tip:!1}),n.title===void 0&&qn(t)&&Bf(t)&&(n={...n,title:Ee});let{x:i,y:r,x1:s,x2:o,y1:a,y2:l,anchor:c,preferredAnchor:u="bottom",monospace:h,fontFamily:f=h?"ui-monospace, monospace":void 0,fontSize:d,fontStyle:m,fontVariant:y,fontWeight:p,lineHeight:g=1,lineWidth:x=20,frameAnchor:M,format:v,textAnchor:w="start",textOverflow:b,textPadding:_=8,title:S,pointerSize:A=12,pathFilter:C="drop-shadow(0 3px 4px rgba(0,0,0,0.2))"}=n;super(t,{x:{value:s!=null&&o!=null?null:i,scale:"x",optional:!0},y:{value:a!=null&&l!=null?null:r,scale:"y",optional:!0},x1:{value:s,scale:"x",optional:o==null},y1:{value:a,scale:"y",optional:l==null},x2:{value:o,scale:"x",optional:s==null},y2:{value:l,scale:"y",optional:a==null},title:{value:S,optional:!0}},n,h_),this.anchor=zf(c,"anchor"),this.preferredAnchor=zf(u,"preferredAnchor"),this.frameAnchor=Es(M),this.textAnchor=De(w,"middle"),this.textPadding=+_,this.pointerSize=+A,this.pathFilter=Fe(C),this.lineHeight=+g,this.lineWidth=+x,this.textOverflow=jy(b),this.monospace=!!h,this.fontFamily=Fe(f),this.fontSize=Oe(d),this.fontStyle=Fe(m),this.fontVariant=Fe(y),this.fontWeight=Fe(p);for(let R in h_)R in this.channels&&(this[R]=h_[R]);this.splitLines=n_(this),this.clipLine=i_(this),this.format=typeof v=="string"||typeof v=="function"?{title:v}:{...v}}render(t,n,i,r,s){let o=this,{x:a,y:l,fx:c,fy:u}=n,{ownerSVGElement:h,document:f}=s,{anchor:d,monospace:m,lineHeight:y,lineWidth:p}=this,{textPadding:g,pointerSize:x,pathFilter:M}=this,{marginTop:v,marginLeft:w}=r,{x1:b,y1:_,x2:S,y2:A,x:C=b??S,y:R=_??A}=i,D=c?c(t.fx)-w:0,B=u?u(t.fy)-v:0,[P,L]=_r(this,r),k=$y(i,P),U=Xy(i,L),Z=m?ah:oh,F=Z(Do),V,q;"title"in i?(V=qE.call(this,{title:i.channels.title},n),q=aU):(V=qE.call(this,i.channels,n),q=lU);let st=se("svg:g",s).call(Be,this,r,s).call(e_,this).call(ke,this,{x:C&&a,y:R&&l}).call(at=>at.selectAll().data(t).enter().append("g").attr("transform",ft=>`translate(${Math.round(k(ft))},${Math.round(U(ft))})`).call(Ne,this).call(ft=>ft.append("path").attr("filter",M)).call(ft=>ft.append("text").each(function(ot){let rt=Ni(this);this.setAttribute("fill","currentColor"),this.setAttribute("fill-opacity",1),this.setAttribute("stroke","none");let J=q.call(o,ot,t,V,n,i);if(typeof J=="string")for(let gt of o.splitLines(J))lt(rt,{value:o.clipLine(gt)});else{let gt=new Set;for(let ct of J){let{label:K=""}=ct;K&&gt.has(K)||(gt.add(K),lt(rt,ct))}}})));function lt(at,{label:ft,value:ot,color:rt,opacity:J}){ft??="",ot??="";let gt=rt!=null||J!=null,ct,K=p*100,[It]=No(ft,K,Z,F);if(It>=0)ft=ft.slice(0,It).trimEnd()+Do,ct=ot.trim(),ot="";else{(ft||!ot&&!gt)&&(ot=" "+ot);let[Ot]=No(ot,K-Z(ft),Z,F);Ot>=0&&(ct=ot.trim(),ot=ot.slice(0,Ot).trimEnd()+Do)}let pt=at.append("tspan").attr("x",0).attr("dy",`${y}em`).text("​");ft&&pt.append("tspan").attr("font-weight","bold").text(ft),ot&&pt.append(()=>f.createTextNode(ot)),gt&&pt.append("tspan").text(" ■").attr("fill",rt).attr("fill-opacity",J).style("user-select","none"),ct&&pt.append("title").text(ct)}function $(){let{width:at,height:ft}=r.facet??r;st.selectChildren().each(function(ot){let{x:rt,width:J,height:gt}=this.getBBox();J=Math.round(J),gt=Math.round(gt);let ct=d;if(ct===void 0){let pt=k(ot)+D,Ot=U(ot)+B,Ht=pt+J+x+g*2<at,le=pt-J-x-g*2>0,oe=Ot+gt+x+g*2<ft,Ke=Ot-gt-x-g*2>0;ct=Ht&&le?oe&&Ke?o.preferredAnchor:Ke?"bottom":"top":oe&&Ke?Ht?"left":"right":(Ht||le)&&(oe||Ke)?`${Ke?"bottom":"top"}-${Ht?"left":"right"}`:o.preferredAnchor}let K=this.firstChild,It=this.lastChild;if(K.setAttribute("d",oU(ct,x,g,J,gt)),rt)for(let pt of It.childNodes)pt.setAttribute("x",-rt);It.setAttribute("y",`${+rU(ct,It.childNodes.length,y).toFixed(6)}em`),It.setAttribute("transform",`translate(${sU(ct,x,g,J,gt)})`)}),st.attr("visibility",null)}return t.length&&(st.attr("visibility","hidden"),h.isConnected?Promise.resolve().then($):typeof requestAnimationFrame<"u"&&requestAnimationFrame($)),st.node()}};function KE(e,{x:t,y:n,...i}={}){return i.frameAnchor===void 0&&([t,n]=ki(t,n)),new d_(e,{...i,x:t,y:n})}function rU(e,t,n){return/^top(?:-|$)/.test(e)?.94-n:-.29-t*n}function sU(e,t,n,i,r){switch(e){case"middle":return[-i/2,r/2];case"top-left":return[n,t+n];case"top":return[-i/2,t/2+n];case"top-right":return[-i-n,t+n];case"right":return[-t/2-i-n,r/2];case"bottom-left":return[n,-t-n];case"bottom":return[-i/2,-t/2-n];case"bottom-right":return[-i-n,-t-n];case"left":return[n+t/2,r/2]}}function oU(e,t,n,i,r){let s=i+n*2,o=r+n*2;switch(e){case"middle":return`M${-s/2},${-o/2}h${s}v${o}h${-s}z`;case"top-left":return`M0,0l${t},${t}h${s-t}v${o}h${-s}z`;case"top":return`M0,0l${t/2},${t/2}h${(s-t)/2}v${o}h${-s}v${-o}h${(s-t)/2}z`;case"top-right":return`M0,0l${-t},${t}h${t-s}v${o}h${s}z`;case"right":return`M0,0l${-t/2},${-t/2}v${t/2-o/2}h${-s}v${o}h${s}v${t/2-o/2}z`;case"bottom-left":return`M0,0l${t},${-t}h${s-t}v${-o}h${-s}z`;case"bottom":return`M0,0l${t/2},${-t/2}h${(s-t)/2}v${-o}h${-s}v${o}h${(s-t)/2}z`;case"bottom-right":return`M0,0l${-t},${-t}h${t-s}v${-o}h${s}z`;case"left":return`M0,0l${t/2},${-t/2}v${t/2-o/2}h${s}v${o}h${-s}v${t/2-o/2}z`}}function qE(e,t){let n={},i=this.format;i=YE(i,e,"x"),i=YE(i,e,"y"),this.format=i;for(let r in i){let s=i[r];if(!(s===null||s===!1))if(r==="fx"||r==="fy")n[r]=!0;else{let o=by(e,r);o&&(n[r]=o)}}for(let r in e){if(r in n||r in i||iU.has(r)||(r==="x"||r==="y")&&e.geometry)continue;let s=by(e,r);if(s){if(s.scale==null&&s.defaultScale==="color")continue;n[r]=s}}this.facet&&(t.fx&&!("fx"in i)&&(n.fx=!0),t.fy&&!("fy"in i)&&(n.fy=!0));for(let r in n){let s=this.format[r];if(typeof s=="string"){let o=n[r]?.value??t[r]?.domain()??[];this.format[r]=(Ue(o)?cr:ir)(s)}else if(s===void 0||s===!0){let o=t[r];this.format[r]=o?.bandwidth?Ic(o,o.domain()):yr}}return n}function YE(e,t,n){if(!(n in e))return e;let i=`${n}1`,r=`${n}2`;if((i in e||!(i in t))&&(r in e||!(r in t)))return e;let s=Object.entries(e),o=e[n];return s.splice(s.findIndex(([a])=>a===n)+1,0,[i,o],[r,o]),Object.fromEntries(s)}function aU(e,t,{title:n}){return this.format.title(n.value[e],e)}function*lU(e,t,n,i,r){for(let s in n){if(s==="fx"||s==="fy"){yield{label:mh(i,n,s),value:this.format[s](t[s],e)};continue}if(s==="x1"&&"x2"in n||s==="y1"&&"y2"in n)continue;let o=n[s];if(s==="x2"&&"x1"in n)yield{label:JE(i,n,"x"),value:ZE(this.format.x2,n.x1,o,e)};else if(s==="y2"&&"y1"in n)yield{label:JE(i,n,"y"),value:ZE(this.format.y2,n.y1,o,e)};else{let a=o.value[e],l=o.scale;if(!wi(a)&&l==null)continue;yield{label:mh(i,n,s),value:this.format[s](a,e),color:l==="color"?r[s][e]:null,opacity:l==="opacity"?r[s][e]:null}}}}function ZE(e,t,n,i){return n.hint?.length?`${e(n.value[i]-t.value[i],i)}`:`${e(t.value[i],i)}–${e(n.value[i],i)}`}function JE(e,t,n){let i=mh(e,t,`${n}1`,n),r=mh(e,t,`${n}2`,n);return i===r?i:`${i}–${r}`}function mh(e,t,n,i=n){let r=t[n],s=e[r?.scale??n];return String(s?.label??r?.label??i)}function Xa(e={}){let{facet:t,style:n,title:i,subtitle:r,caption:s,ariaLabel:o,ariaDescription:a}=e,l=Ba(e.className),c=e.marks===void 0?[]:QE(e.marks);c.push(...pU(c));let u=hU(t,e),h=new Map;for(let F of c){let V=tA(F,u,e);V&&h.set(F,V)}let f=new Map;u&&Lc(f,[u],e),Lc(f,h,e);let d=QE(mU(c,f,e));for(let F of d){let V=tA(F,u,e);V&&h.set(F,V)}c.unshift(...d);let m=hT(f,e);if(m!==void 0){let F=u?Jf(m,u):void 0;for(let q of c){if(q.facet===null||q.facet==="super")continue;let st=h.get(q);st!==void 0&&(st.facetsIndex=q.fx!=null||q.fy!=null?Jf(m,st):F)}let V=new Set;for(let{facetsIndex:q}of h.values())q?.forEach((st,lt)=>{st?.length>0&&V.add(lt)});m.forEach(0<V.size&&V.size<m.length?(q,st)=>q.empty=!V.has(st):q=>q.empty=!1);for(let q of c)if(q.facet==="exclude"){let st=h.get(q);st!==void 0&&(st.facetsIndex=mT(st.facetsIndex))}}for(let F of ge.keys())wa(e[F])&&F!=="fx"&&F!=="fy"&&f.set(F,[]);let y=new Map;for(let F of c){if(y.has(F))throw new Error("duplicate mark; each mark must be unique");let{facetsIndex:V,channels:q}=h.get(F)??{},{data:st,facets:lt,channels:$}=F.initialize(V,q,e);g_($,e),y.set(F,{data:st,facets:lt,channels:$})}let p=Ec(Lc(f,y,e),e),g=PT(p,c,e);oT(p,g);let x=Iy(p),{fx:M,fy:v}=x,w=M||v?Ly(p,g):g,b=M||v?MU(x,g):g,_=Oa(e),S=_.document,A=ia("svg").call(S.documentElement),C=A;_.ownerSVGElement=A,_.className=l,_.projection=_T(e,w),_.path=function(){return Ql(this.projection??wT(x))},_.filterFacets=(F,V)=>Jf(m,{channels:V,groups:Yf(F,V)}),_.getMarkState=F=>{let V=y.get(F),q=h.get(F);return{...V,channels:{...V.channels,...q?.channels}}},_.dispatchValue=F=>{C.value!==F&&(C.value=F,C.dispatchEvent(new _.document.defaultView.Event("input",{bubbles:!0})))};let R=new Set;for(let[F,V]of y)if(F.initializer!=null){let q=F.facet==="super"?b:w,st=F.initializer(V.data,V.facets,V.channels,x,q,_);if(st.data!==void 0&&(V.data=st.data),st.facets!==void 0&&(V.facets=st.facets),st.channels!==void 0){let{fx:lt,fy:$,...at}=st.channels;fU(at),Object.assign(V.channels,at);for(let ft of Object.values(at)){let{scale:ot}=ft;ot!=null&&!rw(ge.get(ot))&&(iA(ft,e),R.add(ot))}(lt!=null||$!=null)&&h.set(F,!0)}}if(R.size){let F=new Map;Lc(F,y,e,lt=>R.has(lt)),Lc(f,y,e,lt=>R.has(lt));let V=bU(Ec(F,e),p),{scales:q,...st}=Iy(V);Object.assign(p,V),Object.assign(x,st),Object.assign(x.scales,q)}let D,B;m!==void 0&&(D={x:M?.domain(),y:v?.domain()},m=dT(m,D),B=pT(M,v,g));for(let[F,V]of y)V.values=F.scale(V.channels,x,_);let{width:P,height:L}=g;Ni(A).attr("class",l).attr("fill","currentColor").attr("font-family","system-ui, sans-serif").attr("font-size",10).attr("text-anchor","middle").attr("width",P).attr("height",L).attr("viewBox",`0 0 ${P} ${L}`).attr("aria-label",o).attr("aria-description",a).call(F=>F.append("style").text(`:where(.${l}) {
+  --plot-background: white;
+  display: block;
+  height: auto;
+  height: intrinsic;
+  max-width: 100%;
+}
+:where(.${l} text),
+:where(.${l} tspan) {
+  white-space: pre;
+}`)).call(ka,n);for(let F of c){let{channels:V,values:q,facets:st}=y.get(F);if(m===void 0||F.facet==="super"){let lt=null;if(st&&(lt=st[0],lt=F.filter(lt,V,q),lt.length===0))continue;let $=F.render(lt,x,q,b,_);if($==null)continue;A.appendChild($)}else{let lt;for(let $ of m){if(!(F.facetAnchor?.(m,D,$)??!$.empty))continue;let at=null;if(st){let ot=h.has(F);if(at=st[ot?$.i:0],at=F.filter(at,V,q),at.length===0)continue;!ot&&at===st[0]&&(at=WS(at)),at.fx=$.x,at.fy=$.y,at.fi=$.i}let ft=F.render(at,x,q,w,_);if(ft!=null){(lt??=Ni(A).append("g")).append(()=>ft).datum($);for(let ot of["aria-label","aria-description","aria-hidden","transform"])ft.hasAttribute(ot)&&(lt.attr(ot,ft.getAttribute(ot)),ft.removeAttribute(ot))}}lt?.selectChildren().each(B)}}let k=FE(p,_,e),{figure:U=i!=null||r!=null||s!=null||k.length>0}=e;U&&(C=S.createElement("figure"),C.className=`${l}-figure`,C.style.maxWidth="initial",i!=null&&C.append(jE(S,i,"h2")),r!=null&&C.append(jE(S,r,"h3")),C.append(...k,A),s!=null&&C.append(cU(S,s)),"value"in A&&(C.value=A.value,delete A.value)),C.scale=uT(x.scales),C.legend=DE(p,_,e);let Z=Gw();return Z>0&&Ni(A).append("text").attr("x",P).attr("y",20).attr("dy","-1em").attr("text-anchor","end").attr("font-family","initial").text("⚠️").append("title").text(`${Z.toLocaleString("en-US")} warning${Z===1?"":"s"}. Please check the console.`),C}function jE(e,t,n){if(t.ownerDocument)return t;let i=e.createElement(n);return i.append(t),i}function cU(e,t){let n=e.createElement("figcaption");return n.append(t),n}function QE(e){return e.flat(1/0).filter(t=>t!=null).map(uU)}function uU(e){return typeof e.render=="function"?e:new m_(e)}var m_=class extends ye{constructor(t){if(typeof t!="function")throw new TypeError("invalid mark; missing render function");super(),this.render=t}render(){}};function g_(e,t){for(let n in e)iA(e[n],t);return e}function iA(e,t){let{scale:n,transform:i=!0}=e;if(n==null||!i)return;let{type:r,percent:s,interval:o,transform:a=s?l=>l==null?NaN:l*100:ay(o,r)}=t[n]??{};a!=null&&(e.value=me(e.value,a),e.transform=!1)}function fU(e){for(let t in e)vy(t,e[t])}function Lc(e,t,n,i=kS){for(let{channels:r}of t.values())for(let s in r){let o=r[s],{scale:a}=o;if(a!=null&&i(a))if(a==="projection"){if(!bT(n)){let l=n.x?.domain===void 0,c=n.y?.domain===void 0;if(l||c){let[u,h]=ST(o);l&&p_(e,"x",u),c&&p_(e,"y",h)}}}else p_(e,a,o)}return e}function p_(e,t,n){let i=e.get(t);i!==void 0?i.push(n):e.set(t,[n])}function hU(e,t){if(e==null)return;let{x:n,y:i}=e;if(n==null&&i==null)return;let r=zr(e.data);if(r==null)throw new Error("missing facet data");let s={};n!=null&&(s.fx=Ia(r,{value:n,scale:"fx"})),i!=null&&(s.fy=Ia(r,{value:i,scale:"fy"})),g_(s,t);let o=Yf(r,s);return{channels:s,groups:o,data:e.data}}function tA(e,t,n){if(e.facet===null||e.facet==="super")return;let{fx:i,fy:r}=e;if(i!=null||r!=null){let l=zr(e.data??i??r);if(l===void 0)throw new Error(`missing facet data in ${e.ariaLabel}`);if(l===null)return;let c={};return i!=null&&(c.fx=Ia(l,{value:i,scale:"fx"})),r!=null&&(c.fy=Ia(l,{value:r,scale:"fy"})),g_(c,n),{channels:c,groups:Yf(l,c)}}if(t===void 0)return;let{channels:s,groups:o,data:a}=t;if(e.facet!=="auto"||e.data===a)return{channels:s,groups:o};a.length>0&&(o.size>1||o.size===1&&s.fx&&s.fy&&[...o][0][1].size>1)&&ws(zr(e.data))===ws(a)&&Yn(`Warning: the ${e.ariaLabel} mark appears to use faceted data, but isn’t faceted. The mark data has the same length as the facet data and the mark facet option is "auto", but the mark data and facet data are distinct. If this mark should be faceted, set the mark facet option to true; otherwise, suppress this warning by setting the mark facet option to false.`)}function dU(e,t={}){return Gr({...t,x:null,y:null},(n,i,r,s,o,a)=>a.getMarkState(e))}function pU(e){let t=[];for(let n of e){let i=n.tip;if(i){i===!0?i={}:typeof i=="string"&&(i={pointer:i});let{pointer:r,preferredAnchor:s}=i;r=/^x$/i.test(r)?DT:/^y$/i.test(r)?Wy:LT,i=r(dU(n,i)),i.title=null,s===void 0&&(i.preferredAnchor=r===Wy?"left":"bottom");let o=KE(n.data,i);o.facet=n.facet,o.facetAnchor=n.facetAnchor,t.push(o)}}return t}function mU(e,t,n){let{projection:i,x:r={},y:s={},fx:o={},fy:a={},axis:l,grid:c,facet:u={},facet:{axis:h=l,grid:f}=u,x:{axis:d=l,grid:m=d===null?null:c}=r,y:{axis:y=l,grid:p=y===null?null:c}=s,fx:{axis:g=h,grid:x=g===null?null:f}=o,fy:{axis:M=h,grid:v=M===null?null:f}=a}=n;(i||!wa(r)&&!eA("x",e))&&(d=m=null),(i||!wa(s)&&!eA("y",e))&&(y=p=null),t.has("fx")||(g=x=null),t.has("fy")||(M=v=null),d===void 0&&(d=!_h(e,"x")),y===void 0&&(y=!_h(e,"y")),g===void 0&&(g=!_h(e,"fx")),M===void 0&&(M=!_h(e,"fy")),d===!0&&(d="bottom"),y===!0&&(y="left"),g===!0&&(g=d==="top"||d===null?"bottom":"top"),M===!0&&(M=y==="right"||y===null?"left":"right");let w=[];return yh(w,v,yE,a),gh(w,M,hE,"right","left",u,a),yh(w,x,xE,o),gh(w,g,dE,"top","bottom",u,o),yh(w,p,gE,s),gh(w,y,s_,"left","right",n,s),yh(w,m,_E,r),gh(w,d,o_,"bottom","top",n,r),w}function gh(e,t,n,i,r,s,o){if(!t)return;let a=gU(t);o=yU(a?i:t,s,o);let{line:l}=o;(n===s_||n===o_)&&l&&!To(l)&&e.push(XE(_U(o))),e.push(n(o)),a&&e.push(n({...o,anchor:r,label:null}))}function yh(e,t,n,i){!t||To(t)||e.push(n(xU(t,i)))}function gU(e){return/^\s*both\s*$/i.test(e)}function yU(e,t,{line:n=t.line,ticks:i,tickSize:r,tickSpacing:s,tickPadding:o,tickFormat:a,tickRotate:l,fontVariant:c,ariaLabel:u,ariaDescription:h,label:f=t.label,labelAnchor:d,labelArrow:m=t.labelArrow,labelOffset:y}){return{anchor:e,line:n,ticks:i,tickSize:r,tickSpacing:s,tickPadding:o,tickFormat:a,tickRotate:l,fontVariant:c,ariaLabel:u,ariaDescription:h,label:f,labelAnchor:d,labelArrow:m,labelOffset:y}}function _U(e){let{anchor:t,line:n}=e;return{anchor:t,facetAnchor:t+"-empty",stroke:n===!0?void 0:n}}function xU(e,{stroke:t=Ca(e)?e:void 0,ticks:n=vU(e)?e:void 0,tickSpacing:i,ariaLabel:r,ariaDescription:s}){return{stroke:t,ticks:n,tickSpacing:i,ariaLabel:r,ariaDescription:s}}function vU(e){switch(typeof e){case"number":return!0;case"string":return!Ca(e)}return qn(e)||typeof e?.range=="function"}function _h(e,t){let n=`${t}-axis `;return e.some(i=>i.ariaLabel?.startsWith(n))}function eA(e,t){for(let n of t)for(let i in n.channels){let{scale:r}=n.channels[i];if(r===e||r==="projection")return!0}return!1}function bU(e,t){for(let n in e){let i=e[n],r=t[n];i.label===void 0&&r&&(i.label=r.label)}return e}function MU({fx:e,fy:t},n){let{marginTop:i,marginRight:r,marginBottom:s,marginLeft:o,width:a,height:l}=Xf(n),c=e&&nA(e),u=t&&nA(t);return{marginTop:t?u[0]:i,marginRight:e?a-c[1]:r,marginBottom:t?l-u[1]:s,marginLeft:e?c[0]:o,inset:{marginTop:n.marginTop,marginRight:n.marginRight,marginBottom:n.marginBottom,marginLeft:n.marginLeft},width:a,height:l}}function nA(e){let t=e.domain();if(t.length===0)return[0,e.bandwidth()];let n=e(t[0]),i=e(t[t.length-1]);return i<n&&([n,i]=[i,n]),[n,i+e.bandwidth()]}var SU=new Map([["basis",nS],["basis-closed",rS],["basis-open",oS],["bundle",lS],["bump-x",JM],["bump-y",KM],["cardinal",cS],["cardinal-closed",uS],["cardinal-open",fS],["catmull-rom",dS],["catmull-rom-closed",mS],["catmull-rom-open",yS],["linear",xo],["linear-closed",xS],["monotone-x",MS],["monotone-y",SS],["natural",TS],["step",ES],["step-after",CS],["step-before",AS]]);function y_(e=xo,t){if(typeof e=="function")return e;let n=SU.get(`${e}`.toLowerCase());if(!n)throw new Error(`unknown curve: ${e}`);if(t!==void 0){if("beta"in n)return n.beta(t);if("tension"in n)return n.tension(t);if("alpha"in n)return n.alpha(t)}return n}function xh(e=Ps,t){return typeof e!="function"&&`${e}`.toLowerCase()==="auto"?Ps:y_(e,t)}function Ps(e){return xo(e)}function wU(e={y:"count"},t={}){[e,t]=AU(e,t);let{x:n,y:i}=t;return EU(CU(n,t,Ee),null,null,i,e,za(t))}function TU(e,t,n={}){if(n?.interval==null)return n;let{reduce:i=Vf}=n,r={filter:null};return n[t]!=null&&(r[t]=i),n[`${t}1`]!=null&&(r[`${t}1`]=i),n[`${t}2`]!=null&&(r[`${t}2`]=i),e(r,n)}function oA(e={}){return TU(wU,"y",Po(e,"x"))}function EU(e,t,n,i,{data:r=_y,filter:s=bc,sort:o,reverse:a,...l}={},c={}){e=rA(e),t=rA(t),l=PU(l,c),r=cA(r,Ee),o=o==null?void 0:aA("sort",o,c),s=s==null?void 0:lA("filter",s,c),n!=null&&Mc(l,"x","x1","x2")&&(n=null),i!=null&&Mc(l,"y","y1","y2")&&(i=null);let[u,h]=Ei(e),[f,d]=Ei(e),[m,y]=Ei(t),[p,g]=Ei(t),[x,M]=n!=null?[n,"x"]:i!=null?[i,"y"]:[],[v,w]=Ei(x),{x:b,y:_,z:S,fill:A,stroke:C,x1:R,x2:D,y1:B,y2:P,domain:L,cumulative:k,thresholds:U,interval:Z,...F}=c,[V,q]=Ei(S),[st]=Xn(A),[lt]=Xn(C),[$,at]=Ei(st),[ft,ot]=Ei(lt);return{..."z"in c&&{z:V||S},..."fill"in c&&{fill:$||A},..."stroke"in c&&{stroke:ft||C},...Ro(F,(rt,J,gt)=>{let ct=vc(we(rt,x),gt?.[M]),K=we(rt,S),It=we(rt,st),pt=we(rt,lt),Ot=pw(l,{z:K,fill:It,stroke:pt}),Ht=[],le=[],oe=ct&&w([]),Ke=K&&q([]),ze=It&&at([]),zn=pt&&ot([]),En=e&&h([]),Gn=e&&d([]),G=t&&y([]),Vn=t&&g([]),be=DU(e,t,rt),Me=0;for(let mt of l)mt.initialize(rt);o&&o.initialize(rt),s&&s.initialize(rt);for(let mt of J){let Re=[];for(let Dt of l)Dt.scope("facet",mt);o&&o.scope("facet",mt),s&&s.scope("facet",mt);for(let[Dt,zt]of yy(mt,Ot))for(let[I,T]of yy(zt,ct))for(let[H,ut]of be(T))if(Ot&&(ut.z=Dt),!(s&&!s.reduce(H,ut))){Re.push(Me++),le.push(r.reduceIndex(H,rt,ut)),ct&&oe.push(I),K&&Ke.push(Ot===K?Dt:K[(H.length>0?H:T)[0]]),It&&ze.push(Ot===It?Dt:It[(H.length>0?H:T)[0]]),pt&&zn.push(Ot===pt?Dt:pt[(H.length>0?H:T)[0]]),En&&(En.push(ut.x1),Gn.push(ut.x2)),G&&(G.push(ut.y1),Vn.push(ut.y2));for(let nt of l)nt.reduce(H,ut);o&&o.reduce(H,ut)}Ht.push(Re)}return mw(Ht,o,a),{data:le,facets:Ht}}),...!Mc(l,"x")&&(u?{x1:u,x2:f,x:xc(u,f)}:{x:b,x1:R,x2:D}),...!Mc(l,"y")&&(m?{y1:m,y2:p,y:xc(m,p)}:{y:_,y1:B,y2:P}),...v&&{[M]:v},...Object.fromEntries(l.map(({name:rt,output:J})=>[rt,J]))}}function AU({cumulative:e,domain:t,thresholds:n,interval:i,...r},s){return[r,{cumulative:e,domain:t,thresholds:n,interval:i,...s}]}function CU(e,{cumulative:t,domain:n,thresholds:i,interval:r},s){return e={...mr(e)},e.domain===void 0&&(e.domain=n),e.cumulative===void 0&&(e.cumulative=t),e.thresholds===void 0&&(e.thresholds=i),e.interval===void 0&&(e.interval=r),e.value===void 0&&(e.value=s),e.thresholds=RU(e.thresholds,e.interval),e}function rA(e){if(e==null)return;let{value:t,cumulative:n,domain:i=un,thresholds:r}=e,s=o=>{let a=we(o,t),l;if(Ue(a)||LU(r)){a=me(a,sy,Float64Array);let[u,h]=typeof i=="function"?i(a):i,f=typeof r=="function"&&!Ts(r)?r(a,u,h):r;typeof f=="number"&&(f=hf(u,h,f)),Ts(f)&&(i===un&&(u=f.floor(u),h=f.offset(f.floor(h))),f=f.range(u,f.offset(h))),l=f}else{a=Ln(a);let[u,h]=typeof i=="function"?i(a):i,f=typeof r=="function"&&!Ts(r)?r(a,u,h):r;if(typeof f=="number")if(i===un){let d=jo(u,h,f);if(isFinite(d))if(d>0){let m=Math.round(u/d),y=Math.round(h/d);m*d<=u||--m,y*d>h||++y;let p=y-m+1;f=new Float64Array(p);for(let g=0;g<p;++g)f[g]=(m+g)*d}else if(d<0){d=-d;let m=Math.round(u*d),y=Math.round(h*d);m/d<=u||--m,y/d>h||++y;let p=y-m+1;f=new Float64Array(p);for(let g=0;g<p;++g)f[g]=(m+g)/d}else f=[u];else f=[u]}else f=hs(u,h,f);else Ts(f)&&(i===un&&(u=f.floor(u),h=f.offset(f.floor(h))),f=f.range(u,f.offset(h)));l=f}let c=[];if(l.length===1)c.push([l[0],l[0]]);else for(let u=1;u<l.length;++u)c.push([l[u-1],l[u]]);return c.bin=(n<0?UU:n>0?NU:__)(c,l,a),c};return s.label=zi(t),s}function RU(e,t,n=sA){if(e===void 0)return t===void 0?n:pr(t);if(typeof e=="string"){switch(e.toLowerCase()){case"freedman-diaconis":return Ev;case"scott":return Kp;case"sturges":return bv;case"auto":return sA}return yc(e)}return e}function PU(e,t){return dw(e,t,aA)}function aA(e,t,n){return my(e,t,n,lA)}function lA(e,t,n){return gy(e,t,n,cA)}function cA(e,t){return Sc(e,t,IU)}function IU(e){switch(`${e}`.toLowerCase()){case"x":return FU;case"x1":return BU;case"x2":return kU;case"y":return OU;case"y1":return zU;case"y2":return GU;case"z":return gw}throw new Error(`invalid bin reduce: ${e}`)}function sA(e,t,n){return Math.min(200,Kp(e,t,n))}function LU(e){return qS(e)||qn(e)&&Ue(e)}function DU(e,t,n){let i=e?.(n),r=t?.(n);return i&&r?function*(s){let o=i.bin(s);for(let[a,[l,c]]of i.entries()){let u=r.bin(o[a]);for(let[h,[f,d]]of r.entries())yield[u[h],{data:n,x1:l,y1:f,x2:c,y2:d}]}}:i?function*(s){let o=i.bin(s);for(let[a,[l,c]]of i.entries())yield[o[a],{data:n,x1:l,x2:c}]}:function*(s){let o=r.bin(s);for(let[a,[l,c]]of r.entries())yield[o[a],{data:n,y1:l,y2:c}]}}function __(e,t,n){return t=Ln(t),i=>{let r=e.map(()=>[]);for(let s of i)r[ta(t,n[s])-1]?.push(s);return r}}function NU(e,t,n){let i=__(e,t,n);return r=>{let s=i(r);for(let o=1,a=s.length;o<a;++o){let l=s[o-1],c=s[o];for(let u of l)c.push(u)}return s}}function UU(e,t,n){let i=__(e,t,n);return r=>{let s=i(r);for(let o=s.length-2;o>=0;--o){let a=s[o+1],l=s[o];for(let c of a)l.push(c)}return s}}function uA(e,t){let n=(+e+ +t)/2;return e instanceof Date?new Date(n):n}var FU={reduceIndex(e,t,{x1:n,x2:i}){return uA(n,i)}},OU={reduceIndex(e,t,{y1:n,y2:i}){return uA(n,i)}},BU={reduceIndex(e,t,{x1:n}){return n}},kU={reduceIndex(e,t,{x2:n}){return n}},zU={reduceIndex(e,t,{y1:n}){return n}},GU={reduceIndex(e,t,{y2:n}){return n}};var VU={ariaLabel:"area",strokeWidth:1,strokeLinecap:"round",strokeLinejoin:"round",strokeMiterlimit:1},vh=class extends ye{constructor(t,n={}){let{x1:i,y1:r,x2:s,y2:o,z:a,curve:l,tension:c}=n;super(t,{x1:{value:i,scale:"x"},y1:{value:r,scale:"y"},x2:{value:s,scale:"x",optional:!0},y2:{value:o,scale:"y",optional:!0},z:{value:Ea(n),optional:!0}},n,VU),this.z=a,this.curve=y_(l,c)}filter(t){return t}render(t,n,i,r,s){let{x1:o,y1:a,x2:l=o,y2:c=a}=i;return se("svg:g",s).call(Be,this,r,s).call(ke,this,n,0,0).call(u=>u.selectAll().data(eh(t,[o,a,l,c],this,i)).enter().append("path").call(Ne,this).call(th,this,i).attr("d",YM().curve(this.curve).defined(h=>h>=0).x0(h=>o[h]).y0(h=>a[h]).x1(h=>l[h]).y1(h=>c[h]))).node()}};function x_(e,t){let{x:n=wo,...i}=oA(t);return new vh(e,GE(OE({...i,x1:n,x2:void 0},n===wo?"y2":"y")))}var HU={ariaLabel:"link",fill:"none",stroke:"currentColor",strokeMiterlimit:1},bh=class extends ye{constructor(t,n={}){let{x1:i,y1:r,x2:s,y2:o,curve:a,tension:l}=n;super(t,{x1:{value:i,scale:"x"},y1:{value:r,scale:"y"},x2:{value:s,scale:"x",optional:!0},y2:{value:o,scale:"y",optional:!0}},n,HU),this.curve=xh(a,l),Io(this,n)}project(t,n,i){this.curve!==Ps&&super.project(t,n,i)}render(t,n,i,r,s){let{x1:o,y1:a,x2:l=o,y2:c=a}=i,{curve:u}=this;return se("svg:g",s).call(Be,this,r,s).call(ke,this,n).call(h=>h.selectAll().data(t).enter().append("path").call(Ne,this).attr("d",u===Ps&&s.projection?WU(s.path(),o,a,l,c):f=>{let d=mi(),m=u(d);return m.lineStart(),m.point(o[f],a[f]),m.point(l[f],c[f]),m.lineEnd(),d}).call(bn,this,i).call(Cc,this,i,s)).node()}};function WU(e,t,n,i,r){return t=Ln(t),n=Ln(n),i=Ln(i),r=Ln(r),s=>e({type:"LineString",coordinates:[[t[s],n[s]],[i[s],r[s]]]})}function v_(e,{x:t,x1:n,x2:i,y:r,y1:s,y2:o,...a}={}){return[n,i]=fA(t,n,i),[s,o]=fA(r,s,o),new bh(e,{...a,x1:n,x2:i,y1:s,y2:o})}function fA(e,t,n){if(e===void 0){if(t===void 0){if(n!==void 0)return[n]}else if(n===void 0)return[t]}else{if(t===void 0)return n===void 0?[e]:[e,n];if(n===void 0)return[e,t]}return[t,n]}var $U={ariaLabel:"dot",fill:"none",stroke:"currentColor",strokeWidth:1.5};function XU(e){return e.sort===void 0&&e.reverse===void 0?uw({channel:"-r"},e):e}var Mh=class extends ye{constructor(t,n={}){let{x:i,y:r,r:s,rotate:o,symbol:a=vo,frameAnchor:l}=n,[c,u]=Le(o,0),[h,f]=aw(a),[d,m]=Le(s,h==null?3:4.5);super(t,{x:{value:i,scale:"x",optional:!0},y:{value:r,scale:"y",optional:!0},r:{value:d,scale:"r",filter:Mo,optional:!0},rotate:{value:c,optional:!0},symbol:{value:h,scale:"auto",optional:!0}},XU(n),$U),this.r=m,this.rotate=u,this.symbol=f,this.frameAnchor=Es(l);let{channels:y}=this,{symbol:p}=y;if(p){let{fill:g,stroke:x}=y;p.hint={fill:g?g.value===p.value?"color":"currentColor":this.fill??"currentColor",stroke:x?x.value===p.value?"color":"currentColor":this.stroke??"none"}}}render(t,n,i,r,s){let{x:o,y:a}=n,{x:l,y:c,r:u,rotate:h,symbol:f}=i,{r:d,rotate:m,symbol:y}=this,[p,g]=_r(this,r),x=y===vo,M=u?void 0:d*d*Math.PI;return xa(d)&&(t=[]),se("svg:g",s).call(Be,this,r,s).call(ke,this,{x:l&&o,y:c&&a}).call(v=>v.selectAll().data(t).enter().append(x?"circle":"path").call(Ne,this).call(x?w=>{w.attr("cx",l?b=>l[b]:p).attr("cy",c?b=>c[b]:g).attr("r",u?b=>u[b]:d)}:w=>{w.attr("transform",Ga`translate(${l?b=>l[b]:p},${c?b=>c[b]:g})${h?b=>` rotate(${h[b]})`:m?` rotate(${m})`:""}`).attr("d",u&&f?b=>{let _=mi();return f[b].draw(_,u[b]*u[b]*Math.PI),_}:u?b=>{let _=mi();return y.draw(_,u[b]*u[b]*Math.PI),_}:f?b=>{let _=mi();return f[b].draw(_,M),_}:(()=>{let b=mi();return y.draw(b,M),b})())}).call(bn,this,i)).node()}};function Sh(e,{x:t,y:n,...i}={}){return i.frameAnchor===void 0&&([t,n]=ki(t,n)),new Mh(e,{...i,x:t,y:n})}var qU={ariaLabel:"line",fill:"none",stroke:"currentColor",strokeWidth:1.5,strokeLinecap:"round",strokeLinejoin:"round",strokeMiterlimit:1},wh=class extends ye{constructor(t,n={}){let{x:i,y:r,z:s,curve:o,tension:a}=n;super(t,{x:{value:i,scale:"x"},y:{value:r,scale:"y"},z:{value:Ea(n),optional:!0}},n,qU),this.z=s,this.curve=xh(o,a),Io(this,n)}filter(t){return t}project(t,n,i){this.curve!==Ps&&super.project(t,n,i)}render(t,n,i,r,s){let{x:o,y:a}=i,{curve:l}=this;return se("svg:g",s).call(Be,this,r,s).call(ke,this,n).call(c=>c.selectAll().data(eh(t,[o,a],this,i)).enter().append("path").call(Ne,this).call(th,this,i).call(OT,this,i,s).attr("d",l===Ps&&s.projection?YU(s.path(),o,a):R0().curve(l).defined(u=>u>=0).x(u=>o[u]).y(u=>a[u]))).node()}};function YU(e,t,n){return t=Ln(t),n=Ln(n),i=>{let r=[],s=[r];for(let o of i)o===-1?(r=[],s.push(r)):r.push([t[o],n[o]]);return e({type:"MultiLineString",coordinates:s})}}function Th(e,{x:t,y:n,...i}={}){return[t,n]=ki(t,n),new wh(e,{...i,x:t,y:n})}ye.prototype.plot=function({marks:e=[],...t}={}){return Xa({...t,marks:[...e,this]})};var JU="http://www.w3.org/2000/svg";function At(e,t={},...n){let i=document.createElement(e);for(let[r,s]of Object.entries(t))i.setAttribute(r,s);return i.append(...n.filter(r=>r!==null)),i}function Ce(e,t,...n){let i=document.createElementNS(JU,e);for(let[r,s]of Object.entries(t))i.setAttribute(r,String(s));return i.append(...n.filter(r=>r!==null)),i}function Ve(e,t=3){return String(Number(e.toPrecision(t)))}function hA(e,t,n,i,r){let s=[],o=i>640?Math.floor((i-24)/2):i;return s.push(At("div",{class:"side-by-side"},At("figure",{class:"small-plan"},n,At("figcaption",{},"From above in the blank.")),e.entries.length?jU(e,t,r):null)),e.run&&s.push(...KU(e.run,t,i,r)),e.pairs.length&&s.push(At("div",{class:"pairs"},...e.pairs.map(a=>tF(a,t,o)))),s}function dA(e){for(let t of e.querySelectorAll("style"))t.remove();for(let t of e.querySelectorAll("[aria-label]"))t.removeAttribute("aria-label");return e}function b_(e,t,n,i,r,s,o){let a=(l,c)=>l&&l[c]!==null?l[c]*s:null;return e.to.map((l,c)=>({from:(c?e.to[c-1]:0)*o,to:l*o,low:a(t,c),high:a(n,c),left:a(i,c),right:a(r,c)}))}function KU(e,t,n,i){let r=t.unit==="mm",s=r?.001:t.scale/12,o=`cut, ${r?"m":"ft"}`,{unit:a,scale:l}=t,c=(f,d,m,y,p,g)=>{let x=Math.max(...m.flatMap(b=>[b.high??0,g?b.right??0:0]),0)||Math.max(...m.map(b=>b.right??0),0),M=p?Math.max(x*1.1,Math.min(Math.max(...m.map(b=>b.right??0)),x*2.2)):x*1.1;if(!(M>0))return null;let v=b=>b.left!==null||b.right!==null,w=dA(Xa({width:n,height:y?128:108,marginLeft:62,marginRight:12,marginTop:8,marginBottom:y?36:18,className:"chart",x:{label:y?o:null,domain:[0,e.to[e.to.length-1]*s],ticks:Math.max(3,n/110),tickFormat:y?void 0:()=>""},y:{label:null,domain:[0,M],ticks:4,grid:!0,clamp:!0},marks:[p?ph(m.filter(v),{x1:"from",x2:"to",y1:b=>b.left??0,y2:b=>b.right??M,className:"band"}):null,ph(m.filter(b=>b.high!==null),{x1:"from",x2:"to",y1:b=>Math.min(b.low??0,b.high),y2:b=>Math.max(b.high,(b.low??0)+M/60),className:"values"}),g?Lo(m.filter(b=>b.right!==null),{x1:"from",x2:"to",y:"right",className:"set-line"}):null,Lo([0])]}));return w.setAttribute("role","img"),w.setAttribute("aria-label",`${f} along the run: ${d}`),w.addEventListener("click",b=>{let _=w.getBoundingClientRect(),S=((b.clientX-_.left)/_.width*n-62)/(n-74),A=e.to[e.to.length-1],C=e.to.findIndex(R=>R>=S*A);C>=0&&S>=0&&i(e.worst[C])}),At("figure",{class:"run"},At("figcaption",{},At("b",{},f),` ${d}`),w)},u=e.chip_high.some(f=>f!==null),h=e.window_low.some(f=>f!==null)||e.window_high.some(f=>f!==null);return[u?c(`Chip, ${a}`,h?"thinnest to thickest; the band is its window":"thinnest to thickest; no window is known",b_(e,e.chip_low,e.chip_high,e.window_low,e.window_high,l,s),!1,h,!1):null,c(`Feed, ${a}/min`,"what is reached; the line is F",b_(e,e.feed_low,e.feed_high,null,e.set,l,s),!1,!1,!0),c(`Depth, ${a}`,"deepest cut at once",b_(e,e.depth.map(f=>f===null?null:0),e.depth,null,null,l,s),!0,!1,!1)].filter(f=>f!==null)}var qa=150,Ya=112;function jU(e,t,n){let i=At("div",{class:"entries"});for(let r of e.entries){let s=At("button",{type:"button",class:"plain script-only","aria-label":`Show line ${r.line} on the path`},`line ${r.line}`);s.addEventListener("click",()=>n(r.row));let o=[r.solid?`${Ve(r.solid*t.scale)} ${t.unit} of solid`:null,r.slope!==null&&r.kind!=="side"&&r.kind!=="open"?`${Ve(r.slope)}° below level`:null].filter(Boolean).join(", ");i.append(At("figure",{class:"entry"},QU(r,e.diameter??3,t),At("figcaption",{},At("b",{},`${r.words}${r.count>1?` × ${r.count.toLocaleString("en")}`:""}`),o?` ${o}, `:" ",s)))}return i}function QU(e,t,n){let[i,r]=e.inside,{travel:s,z:o}=e,a=e.top??Math.max(...o),l=s[i]-t,c=s[r]+t,u=Math.min(...o.slice(i,r+1)),h=Math.min(Math.max(...o.slice(i,r+1)),a+Math.max(t,a-u)),f=Math.max((h-u)*.18,t*.3,.3),d=Math.min(qa/(c-l),Ya/(h-u+2*f)),m=(l+c)/2,y=w=>qa/2+(w-m)*d,p=w=>Ya/2-(w-(u+h)/2)*d,g=Ce("svg",{viewBox:`0 0 ${qa} ${Ya}`,class:"side-view",role:"img","aria-label":`${e.words}, from the side`});g.append(Ce("rect",{x:0,y:p(a),width:qa,height:Math.max(0,Ya-p(a)),class:"solid"})),g.append(Ce("line",{x1:0,x2:qa,y1:p(a),y2:p(a),class:"top"}));let x=t*d;((w,b)=>g.append(Ce("rect",{x:y(s[w])-x/2,y:-2,width:Math.max(x,1.5),height:Math.max(0,p(o[w])+2),class:b})))(r,"tool");let v=(w,b,_)=>{let S="";for(let A=Math.max(0,w);A<=Math.min(b,o.length-1);A++)S+=`${S?"L":"M"}${y(s[A]).toFixed(1)} ${p(o[A]).toFixed(1)}`;g.append(Ce("path",{d:S,class:_}))};return v(0,i,"way before"),v(r,o.length-1,"way before"),v(i,r,"way"),g.append(Ce("circle",{cx:y(s[r]),cy:p(o[r]),r:2.6,class:"tip"})),g.append(Ce("text",{x:4,y:Math.min(Ya-4,Math.max(10,p(a)-4)),class:"note"},e.top!==null?`top Z ${Ve(a*n.scale,4)}`:"")),g.append(Ce("text",{x:qa-4,y:Math.min(Ya-3,p(o[r])+11),class:"note","text-anchor":"end"},`Z ${Ve(o[r]*n.scale,4)}`)),g}function tF(e,t,n){let{scale:i,unit:r}=t,s=r==="mm",o=e.speeds.map((v,w)=>({speed:v,low:e.low[w]===null&&e.high[w]===null?null:(e.low[w]??0)*i,high:e.high[w]===null?null:e.high[w]*i,open:e.low[w]!==null&&e.high[w]===null})),a=e.feed*i,l=e.near?{...e.near,feed:e.near.feed*i}:null,c=o.flatMap(v=>[v.low??0,v.high??0]),u=Math.max(a,l?.feed??0)*1.35,h=Math.min(Math.max(u,...c),u*2.2),f=[{speed:e.speed,feed:a}],d=Math.min(e.speeds[0],e.speed,l?.speed??1/0),m=Math.max(e.speeds.at(-1),e.speed,l?.speed??0),y=dA(Xa({width:n,height:230,marginLeft:58,marginRight:16,marginBottom:38,className:"chart",x:{label:"true speed, rev/min",domain:[d,m],ticks:5},y:{label:`feed, ${r}/min`,domain:[0,h],clamp:!0,ticks:5},marks:[x_(o.map(v=>({...v,high:v.low===null?null:v.high??h})),{x:"speed",y1:"low",y2:"high",className:"band"}),Th(o,{x:"speed",y:"low",className:"limit"}),Th(o,{x:"speed",y:"high",className:"limit"}),Pc(e.marks,{x:"speed",className:"mark-line"}),Ha(e.marks,{x:"speed",y:h,text:"mark",dy:-8,className:"mark-text"}),l?v_([l],{x1:e.speed,y1:a,x2:"speed",y2:"feed",className:"to-near"}):null,l?Sh([l],{x:"speed",y:"feed",symbol:"diamond",r:6,className:"near"}):null,Sh(f,{x:"speed",y:"feed",symbol:e.inside?"circle":"times",r:6,className:e.inside?"pair inside":"pair outside"}),Lo([0])]})),p=v=>`F${Ve(v,4)}`;y.setAttribute("role","img");let g=`${p(a)} at ${Ve(e.speed,5)} rev/min is ${e.inside?"inside every limit that is known":`outside (${e.broken.join(", ")})`}`,x=l?`The nearest good pair: ${p(l.feed)} at ${Ve(l.speed,5)} rev/min${l.mark?`, dial ${l.mark}`:""}.`:e.inside?"":"No pair near it is inside.";y.setAttribute("aria-label",`Operating window: ${g}. ${x}`);let M=`${Ve(e.cut*(s?.001:i/12))} ${s?"m":"ft"}`;return At("figure",{class:"window"},At("figcaption",{},At("b",{},"Operating window"),` of ${M} of cut. ${g}. `,At("b",{},x)),y)}async function Ah(e){let t=document.getElementById(e),n=Uint8Array.from(atob(t.textContent.trim()),r=>r.charCodeAt(0));t.textContent="";let i=new Blob([n]).stream().pipeThrough(new DecompressionStream("deflate"));return new Uint8Array(await new Response(i).arrayBuffer())}var Eh=class{constructor(t){this.raw=t}raw;bytes(t){return this.raw.subarray(t.at,t.at+t.length)}whole(t){let n=t.length,i=this.raw,r=new Int32Array(n),s=0;for(let o=0,a=t.at;o<n;o++,a++){let l=i[a]|i[a+n]<<8|i[a+2*n]<<16|i[a+3*n]<<24;s=t.delta?s+l|0:l,r[o]=s}return r}numbers(t){return Float32Array.from(this.whole(t),n=>n/t.scale)}path(t){return{n:t.line.length,x:this.numbers(t.x),y:this.numbers(t.y),z:this.numbers(t.z),line:this.whole(t.line),tool:this.whole(t.tool),kind:this.bytes(t.kind),place:this.bytes(t.place),share:this.bytes(t.share),chip:this.bytes(t.chip),depth:this.bytes(t.depth),force:this.bytes(t.force)}}};function pA(e,t){let{unit:n,scale:i,most:r}=e,s=(u,h=3)=>String(Number((u*i).toPrecision(h))),o=1/0,a=-1/0;for(let u=0;u<t.n;u++)t.kind[u]===2&&(o=Math.min(o,t.z[u+1]),a=Math.max(a,t.z[u+1]));a>o||(o-=.5,a+=.5);let l=(u,h,f=254)=>u[h]===255?NaN:Math.min(u[h]/f,1),c=(o+a)/2;return[{key:"chip",label:"chip against its window",about:"how thick one tooth's slice is, held against what is good",at:(u,h)=>l(u.place,h,240),ticks:[[0,"nothing"],[1/3,"thinnest good"],[2/3,"thickest good"],[1,"twice that"]]},{key:"reached",label:"reached over set feed",about:"how much of F the machine really gets to",at:(u,h)=>l(u.share,h,200),ticks:[[0,"0 %"],[.5,"50 %"],[1,"all of F"]]},{key:"depth",label:"depth of cut",about:"how deep the tool cuts at once",at:(u,h)=>l(u.depth,h),ticks:[[0,"0"],[.5,s(r.depth/2)],[1,`${s(r.depth)} ${n}`]]},{key:"force",label:"force",about:"on the tool, the high end of what it may be",at:(u,h)=>l(u.force,h),ticks:[[0,"0"],[.5,String(Number((r.force/2).toPrecision(2)))],[1,`${Number(r.force.toPrecision(2))} N`]]},{key:"height",label:"height",about:"Z of the tip of the tool",at:(u,h)=>(u.z[h+1]-o)/(a-o),ticks:[[0,s(o)],[.5,s(c)],[1,`${s(a)} ${n}`]]}]}function Za(e,t){return hc(t?.22+.78*e:.9*e)}function M_(e,t){for(let n=0;n<t.n;n++)if(t.kind[n]===2&&!Number.isNaN(e.at(t,n)))return!0;return!1}var qr=22,S_=6e6,Rh=class{constructor(t,n,i,r,s){this.lines=t;this.numbers=n;this.total=i;this.findings=r;this.pick=s;this.rows=At("div",{class:"rows",role:"presentation"}),this.inner=At("div",{class:"inner",role:"presentation"},this.rows),this.element=At("div",{class:"listing",tabindex:"0",role:"listbox","aria-label":"Text of the program"},this.inner),this.inner.style.height=`${Math.min(this.lines.length*qr,S_)}px`,this.element.addEventListener("scroll",()=>this.refresh()),this.element.addEventListener("keydown",o=>this.key(o)),this.rows.addEventListener("click",o=>{let a=o.target.closest("[data-line]");a&&this.pick(Number(a.dataset.line))}),new ResizeObserver(()=>this.refresh()).observe(this.element),this.refresh()}lines;numbers;total;findings;pick;element;inner;rows;chosen=-1;marked=new Set;show(t,n=[]){this.marked=new Set(n),this.chosen=this.placeOf(t);let i=Math.max(1,Math.floor(this.element.clientHeight/qr)),r=Math.max(0,this.chosen-Math.floor(i/2));this.element.scrollTop=r*this.scale(i),this.refresh()}scale(t){let n=Math.max(1,this.lines.length-t);return this.lines.length*qr<=S_?qr:(S_-t*qr)/n}placeOf(t){let n=0,i=this.lines.length-1;for(;n<i;){let r=n+i+1>>1;this.numbers(r)<=t?n=r:i=r-1}return n}key(t){let n=Math.max(1,Math.floor(this.element.clientHeight/qr)-1),i={ArrowDown:1,ArrowUp:-1,PageDown:n,PageUp:-n,Home:-1/0,End:1/0}[t.key];if(i===void 0)return;t.preventDefault();let r=Math.min(this.lines.length-1,Math.max(0,this.chosen+i));this.pick(this.numbers(r))}refresh(){let t=Math.ceil(this.element.clientHeight/qr)+1,n=this.scale(t),i=Math.max(0,Math.min(this.lines.length-t+1,Math.floor(this.element.scrollTop/n))),r=[];for(let s=i;s<Math.min(this.lines.length,i+t);s++)r.push(this.row(s));this.rows.style.transform=`translateY(${n===qr?i*qr:this.element.scrollTop}px)`,this.rows.replaceChildren(...r),this.chosen>=i&&this.chosen<i+t?this.element.setAttribute("aria-activedescendant",`line-${this.numbers(this.chosen)}`):this.element.removeAttribute("aria-activedescendant")}row(t){let n=this.numbers(t),i=t===this.chosen,r=At("div",{class:i?"row here":this.marked.has(n)?"row also":"row",role:"option",id:`line-${n}`,"aria-selected":String(i),"data-line":String(n)},At("i",{},n.toLocaleString("en")),At("code",{},this.lines[t]));t>0&&this.numbers(t-1)!==n-1&&r.classList.add("gap");let o=this.findings.get(n);return o&&r.append(At("span",{class:"at"},`finding ${o.slice(0,3).map(a=>a+1).join(", ")}`)),r}get whole(){return this.lines.length===this.total}};var Ph=[],mA=matchMedia("(prefers-color-scheme: dark)"),gA=!1;function Is(){if(gA)return!1;let e=document.documentElement.dataset.theme;return e?e==="dark":mA.matches}function yA(e){Ph.push(e)}function Vi(e){return getComputedStyle(document.documentElement).getPropertyValue(`--${e}`).trim()}function _A(){let e=document.getElementById("theme"),t=i=>{i?document.documentElement.dataset.theme=i:delete document.documentElement.dataset.theme;for(let r of Ph)r()},n="";try{n=localStorage.getItem("gclint-theme")??""}catch{}e&&(n==="light"||n==="dark")&&(e.value=n,t(n)),e?.addEventListener("change",()=>{t(e.value);try{localStorage.setItem("gclint-theme",e.value)}catch{}});for(let i of[!0,!1])addEventListener(i?"beforeprint":"afterprint",()=>{let r=Is();if(gA=i,Is()!==r)for(let s of Ph)s()});mA.addEventListener("change",()=>{for(let i of Ph)i()})}var w_=12,Ls=26;function T_(e,t,n,i,r,s,o){let[a,l,c,u]=E_(e,t),h=Math.min((r-2*Ls)/(l-a),(r*1.05-2*Ls)/(u-c)),f=(l-a)*h+2*Ls,d=(u-c)*h+2*Ls,m=Math.max(0,(r-f)/2),y=_=>(_-a)*h+Ls+m,p=_=>d-Ls-(_-c)*h,g=(_,S)=>`${y(_).toFixed(1)} ${p(S).toFixed(1)}`,x=Ce("svg",{viewBox:`0 0 ${r} ${d.toFixed(0)}`,class:"plan",role:"img","aria-label":"The path from above in the blank"}),M=e.field;M&&x.append(Ce("rect",{x:y(M.x[0]),y:p(M.y[1]),width:(M.x[1]-M.x[0])*h,height:(M.y[1]-M.y[0])*h,class:M.declared&&M.placed?"blank":"blank assumed"}));for(let _ of e.keep_out)x.append(Ce("rect",{x:y(_.low[0]),y:p(_.high[1]),width:Math.max(1,(_.high[0]-_.low[0])*h),height:Math.max(1,(_.high[1]-_.low[1])*h),class:"keep-out"},Ce("title",{},_.name)));let v=new Map,w="",b=-1;for(let _=0;_<t.n;_++){if(t.kind[_]===4||s!==null&&t.tool[_]!==s)continue;let S=eF(t,_,i),A=v.get(S);A||v.set(S,A=[]),(b!==_||w!==S)&&A.push(`M${g(t.x[_],t.y[_])}`),A.push(`L${g(t.x[_+1],t.y[_+1])}`),w=S,b=_+1}for(let _ of[...v.keys()].sort()){let S=Ce("path",{d:v.get(_).join(""),class:`line ${_.split(" ")[1]}`}),A=Number(_.split(" ")[2]??-1);A>=0&&(S.style.stroke=Za((A+.5)/w_,Is())),x.append(S)}return y(0)>0&&y(0)<r&&p(0)>0&&p(0)<d&&x.append(Ce("path",{d:`M${y(0)-7} ${p(0)}h14M${y(0)} ${p(0)-7}v14`,class:"zero"}),Ce("circle",{cx:y(0),cy:p(0),r:3.5,class:"zero"},Ce("title",{},"work zero"))),M&&nF(x,e,y,p,d),o&&iF(x,e,n,y,p),{svg:x,toMm:_=>{let S=x.getScreenCTM();if(!S)return null;let A=new DOMPoint(_.clientX,_.clientY).matrixTransform(S.inverse());return[(A.x-Ls-m)/h+a,(d-Ls-A.y)/h+c]},mark:(_,S)=>x.append(Ce("circle",{cx:y(_),cy:p(S),r:11,class:"here"})),toScreen:(_,S)=>{let A=x.getScreenCTM();if(!A)return null;let C=new DOMPoint(y(_),p(S)).matrixTransform(A);return[C.x,C.y]},perPixel:()=>1/(h*(x.getScreenCTM()?.a||1))}}function eF(e,t,n){let i=e.kind[t];if(i===0)return"0 rapid";if(i===1)return"1 air";if(i===3)return"9 crash";let r=n?n.at(e,t):NaN;return Number.isNaN(r)?"2 cut":`3 cut ${String(Math.min(w_-1,Math.floor(r*w_))).padStart(2,"0")}`}function E_(e,t){let[n,i,r,s]=[1/0,-1/0,1/0,-1/0];e.field&&([n,i,r,s]=[...e.field.x,...e.field.y]);for(let a=0;a<t.n;a++)if(!(t.kind[a]!==2&&(e.field||t.kind[a]===4)))for(let l of[a,a+1])n=Math.min(n,t.x[l]),i=Math.max(i,t.x[l]),r=Math.min(r,t.y[l]),s=Math.max(s,t.y[l]);if(!(i>=n))return[-10,10,-10,10];let o=Math.max(i-n,s-r,1)*.04;return[n-o,i+o,r-o,s+o]}function nF(e,t,n,i,r){let s=t.field,o=t.scale,a=(l,c,u,h)=>e.append(Ce("text",{x:l,y:c,class:"side","text-anchor":h},u));a(n(s.x[0]),r-6,`X ${Ve(s.x[0]*o,4)}`,"start"),a(n(s.x[1]),r-6,`X ${Ve(s.x[1]*o,4)} ${t.unit}`,"end"),a(n(s.x[0]),i(s.y[1])-5,`Y ${Ve(s.y[1]*o,4)}`,"start"),a(n(s.x[1]),i(s.y[0])+12,`Y ${Ve(s.y[0]*o,4)}`,"end")}function iF(e,t,n,i,r){let s=new Set;t.findings.forEach((o,a)=>{if(o.row===null)return;let l=o.row,c=i((n.x[l]+n.x[l+1])/2),u=r((n.y[l]+n.y[l+1])/2),h=`${Math.round(c/14)} ${Math.round(u/14)}`;s.has(h)||(s.add(h),e.append(Ce("g",{class:`pin g-${o.grade}`,"data-pin":a},Ce("circle",{cx:c,cy:u,r:8}),Ce("text",{x:c,y:u+3.5,"text-anchor":"middle"},String(a+1)))))})}var Hs={LEFT:0,MIDDLE:1,RIGHT:2,ROTATE:0,DOLLY:1,PAN:2},Ws={ROTATE:0,PAN:1,DOLLY_PAN:2,DOLLY_ROTATE:3},JA=0,ix=1,KA=2;var cu=1,jA=2,Tl=3,$s=0,Bn=1,Ii=2,Ho=0,El=1,rx=2,sx=3,ox=4,QA=5;var Wo=100,t2=101,e2=102,n2=103,i2=104,r2=200,s2=201,o2=202,a2=203,ax=204,lx=205,l2=206,c2=207,u2=208,f2=209,h2=210,d2=211,p2=212,m2=213,g2=214,ad=0,ld=1,cd=2,pl=3,ud=4,fd=5,hd=6,dd=7,Vd=0,y2=1,_2=2,br=0,cx=1,ux=2,fx=3,hx=4,dx=5,px=6,mx=7;var gx=300,$o=301,Al=302,Hd=303,Wd=304,pd=1e3,vr=1001,md=1002,ln=1003,x2=1004;var uu=1005;var Fn=1006,$d=1007;var as=1008;var Jn=1009,yx=1010,_x=1011,Cl=1012,Xd=1013,Ji=1014,Ki=1015,ji=1016,qd=1017,Yd=1018,Xo=1020,xx=35902,vx=35899,bx=1021,Mx=1022,Qi=1023,es=1026,ls=1027,Sx=1028,Zd=1029,Xs=1030,Jd=1031;var Kd=1033,fu=33776,hu=33777,du=33778,pu=33779,jd=35840,Qd=35841,tp=35842,ep=35843,np=36196,ip=37492,rp=37496,sp=37488,op=37489,mu=37490,ap=37491,lp=37808,cp=37809,up=37810,fp=37811,hp=37812,dp=37813,pp=37814,mp=37815,gp=37816,yp=37817,_p=37818,xp=37819,vp=37820,bp=37821,Mp=36492,Sp=36494,wp=36495,Tp=36283,Ep=36284,gu=36285,Ap=36286;var zc=2300,gd=2301,sd=2302,J_=2303,K_=2400,j_=2401,Q_=2402;var v2=3200;var Cp=0,b2=1,cs="",ri="srgb",Gc="srgb-linear",Vc="linear",he="srgb";var od=7680;var M2=519,S2=512,w2=513,T2=514,wx=515,E2=516,A2=517,Tx=518,Ex=519,Ax=35044;var Cx="300 es",Ri=2e3,ml=2001;function rF(e){for(let t=e.length-1;t>=0;--t)if(e[t]>=65535)return!0;return!1}function sF(e){return ArrayBuffer.isView(e)&&!(e instanceof DataView)}function Hc(e){return document.createElementNS("http://www.w3.org/1999/xhtml",e)}function C2(){let e=Hc("canvas");return e.style.display="block",e}var xA={},gl=null;function Wc(...e){let t="THREE."+e.shift();gl?gl("log",t,...e):console.log(t,...e)}function R2(e){let t=e[0];if(typeof t=="string"&&t.startsWith("TSL:")){let n=e[1];n&&n.isStackTrace?e[0]+=" "+n.getLocation():e[1]='Stack trace not available. Enable "THREE.Node.captureStackTrace" to capture stack traces.'}return e}function Ft(...e){e=R2(e);let t="THREE."+e.shift();if(gl)gl("warn",t,...e);else{let n=e[0];n&&n.isStackTrace?console.warn(n.getError(t)):console.warn(t,...e)}}function Gt(...e){e=R2(e);let t="THREE."+e.shift();if(gl)gl("error",t,...e);else{let n=e[0];n&&n.isStackTrace?console.error(n.getError(t)):console.error(t,...e)}}function Bc(...e){let t=e.join(" ");t in xA||(xA[t]=!0,Ft(...e))}function P2(e,t,n){return new Promise(function(i,r){function s(){switch(e.clientWaitSync(t,e.SYNC_FLUSH_COMMANDS_BIT,0)){case e.WAIT_FAILED:r();break;case e.TIMEOUT_EXPIRED:setTimeout(s,n);break;default:i()}}setTimeout(s,n)})}var I2={[ad]:ad,[cd]:hd,[ud]:ud,[pl]:fd,[ld]:ld,[hd]:cd,[dd]:dd,[fd]:pl},Xi=class{addEventListener(t,n){this._listeners===void 0&&(this._listeners={});let i=this._listeners;i[t]===void 0&&(i[t]=[]),i[t].indexOf(n)===-1&&i[t].push(n)}hasEventListener(t,n){let i=this._listeners;return i===void 0?!1:i[t]!==void 0&&i[t].indexOf(n)!==-1}removeEventListener(t,n){let i=this._listeners;if(i===void 0)return;let r=i[t];if(r!==void 0){let s=r.indexOf(n);s!==-1&&r.splice(s,1)}}dispatchEvent(t){let n=this._listeners;if(n===void 0)return;let i=n[t.type];if(i!==void 0){t.target=this;let r=i.slice(0);for(let s=0,o=r.length;s<o;s++)r[s].call(this,t);t.target=null}}},Mn=["00","01","02","03","04","05","06","07","08","09","0a","0b","0c","0d","0e","0f","10","11","12","13","14","15","16","17","18","19","1a","1b","1c","1d","1e","1f","20","21","22","23","24","25","26","27","28","29","2a","2b","2c","2d","2e","2f","30","31","32","33","34","35","36","37","38","39","3a","3b","3c","3d","3e","3f","40","41","42","43","44","45","46","47","48","49","4a","4b","4c","4d","4e","4f","50","51","52","53","54","55","56","57","58","59","5a","5b","5c","5d","5e","5f","60","61","62","63","64","65","66","67","68","69","6a","6b","6c","6d","6e","6f","70","71","72","73","74","75","76","77","78","79","7a","7b","7c","7d","7e","7f","80","81","82","83","84","85","86","87","88","89","8a","8b","8c","8d","8e","8f","90","91","92","93","94","95","96","97","98","99","9a","9b","9c","9d","9e","9f","a0","a1","a2","a3","a4","a5","a6","a7","a8","a9","aa","ab","ac","ad","ae","af","b0","b1","b2","b3","b4","b5","b6","b7","b8","b9","ba","bb","bc","bd","be","bf","c0","c1","c2","c3","c4","c5","c6","c7","c8","c9","ca","cb","cc","cd","ce","cf","d0","d1","d2","d3","d4","d5","d6","d7","d8","d9","da","db","dc","dd","de","df","e0","e1","e2","e3","e4","e5","e6","e7","e8","e9","ea","eb","ec","ed","ee","ef","f0","f1","f2","f3","f4","f5","f6","f7","f8","f9","fa","fb","fc","fd","fe","ff"],vA=1234567,hl=Math.PI/180,yl=180/Math.PI;function qs(){let e=Math.random()*4294967295|0,t=Math.random()*4294967295|0,n=Math.random()*4294967295|0,i=Math.random()*4294967295|0;return(Mn[e&255]+Mn[e>>8&255]+Mn[e>>16&255]+Mn[e>>24&255]+"-"+Mn[t&255]+Mn[t>>8&255]+"-"+Mn[t>>16&15|64]+Mn[t>>24&255]+"-"+Mn[n&63|128]+Mn[n>>8&255]+"-"+Mn[n>>16&255]+Mn[n>>24&255]+Mn[i&255]+Mn[i>>8&255]+Mn[i>>16&255]+Mn[i>>24&255]).toLowerCase()}function Xt(e,t,n){return Math.max(t,Math.min(n,e))}function Rx(e,t){return(e%t+t)%t}function oF(e,t,n,i,r){return i+(e-t)*(r-i)/(n-t)}function aF(e,t,n){return e!==t?(n-e)/(t-e):0}function kc(e,t,n){return(1-n)*e+n*t}function lF(e,t,n,i){return kc(e,t,1-Math.exp(-n*i))}function cF(e,t=1){return t-Math.abs(Rx(e,t*2)-t)}function uF(e,t,n){return e<=t?0:e>=n?1:(e=(e-t)/(n-t),e*e*(3-2*e))}function fF(e,t,n){return e<=t?0:e>=n?1:(e=(e-t)/(n-t),e*e*e*(e*(e*6-15)+10))}function hF(e,t){return e+Math.floor(Math.random()*(t-e+1))}function dF(e,t){return e+Math.random()*(t-e)}function pF(e){return e*(.5-Math.random())}function mF(e){e!==void 0&&(vA=e);let t=vA+=1831565813;return t=Math.imul(t^t>>>15,t|1),t^=t+Math.imul(t^t>>>7,t|61),((t^t>>>14)>>>0)/4294967296}function gF(e){return e*hl}function yF(e){return e*yl}function _F(e){return e>0&&Number.isInteger(e)&&2**Math.round(Math.log2(e))===e}function xF(e){return Math.pow(2,Math.ceil(Math.log(e)/Math.LN2))}function Px(e){return Math.pow(2,Math.floor(Math.log(e)/Math.LN2))}function vF(e,t,n,i,r){let s=Math.cos,o=Math.sin,a=s(n/2),l=o(n/2),c=s((t+i)/2),u=o((t+i)/2),h=s((t-i)/2),f=o((t-i)/2),d=s((i-t)/2),m=o((i-t)/2);switch(r){case"XYX":e.set(a*u,l*h,l*f,a*c);break;case"YZY":e.set(l*f,a*u,l*h,a*c);break;case"ZXZ":e.set(l*h,l*f,a*u,a*c);break;case"XZX":e.set(a*u,l*m,l*d,a*c);break;case"YXY":e.set(l*d,a*u,l*m,a*c);break;case"ZYZ":e.set(l*m,l*d,a*u,a*c);break;default:Ft("MathUtils: .setQuaternionFromProperEuler() encountered an unknown order: "+r)}}function Rp(e){switch(e.constructor){case Uint32Array:return 4294967295;case Uint16Array:return 65535;case Uint8Array:case Uint8ClampedArray:return 255;case Int32Array:return 2147483647;case Int16Array:return 32767;case Int8Array:return 127;default:return}}function Ix(e,t){if(t.constructor===Float32Array)return e;let n=Rp(t);if(n===void 0)throw new Error("THREE.MathUtils: Invalid component type.");return Math.max(e/n,-1)}function Lx(e,t){if(t.constructor===Float32Array)return e;let n=Rp(t);if(n===void 0)throw new Error("THREE.MathUtils: Invalid component type.");return Math.round(e*n)}var yu={DEG2RAD:hl,RAD2DEG:yl,generateUUID:qs,clamp:Xt,euclideanModulo:Rx,mapLinear:oF,inverseLerp:aF,lerp:kc,damp:lF,pingpong:cF,smoothstep:uF,smootherstep:fF,randInt:hF,randFloat:dF,randFloatSpread:pF,seededRandom:mF,degToRad:gF,radToDeg:yF,isPowerOfTwo:_F,ceilPowerOfTwo:xF,floorPowerOfTwo:Px,setQuaternionFromProperEuler:vF,normalize:Lx,denormalize:Ix},Bt=class{static{this.prototype.isVector2=!0}constructor(t=0,n=0){this.x=t,this.y=n}get width(){return this.x}set width(t){this.x=t}get height(){return this.y}set height(t){this.y=t}set(t,n){return this.x=t,this.y=n,this}setScalar(t){return this.x=t,this.y=t,this}setX(t){return this.x=t,this}setY(t){return this.y=t,this}setComponent(t,n){switch(t){case 0:this.x=n;break;case 1:this.y=n;break;default:throw new Error("THREE.Vector2: index is out of range: "+t)}return this}getComponent(t){switch(t){case 0:return this.x;case 1:return this.y;default:throw new Error("THREE.Vector2: index is out of range: "+t)}}clone(){return new this.constructor(this.x,this.y)}copy(t){return this.x=t.x,this.y=t.y,this}add(t){return this.x+=t.x,this.y+=t.y,this}addScalar(t){return this.x+=t,this.y+=t,this}addVectors(t,n){return this.x=t.x+n.x,this.y=t.y+n.y,this}addScaledVector(t,n){return this.x+=t.x*n,this.y+=t.y*n,this}sub(t){return this.x-=t.x,this.y-=t.y,this}subScalar(t){return this.x-=t,this.y-=t,this}subVectors(t,n){return this.x=t.x-n.x,this.y=t.y-n.y,this}multiply(t){return this.x*=t.x,this.y*=t.y,this}multiplyScalar(t){return this.x*=t,this.y*=t,this}divide(t){return this.x/=t.x,this.y/=t.y,this}divideScalar(t){return this.multiplyScalar(1/t)}applyMatrix3(t){let n=this.x,i=this.y,r=t.elements;return this.x=r[0]*n+r[3]*i+r[6],this.y=r[1]*n+r[4]*i+r[7],this}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this}max(t){return this.x=Math.max(this.x,t.x),this.y=Math.max(this.y,t.y),this}clamp(t,n){return this.x=Xt(this.x,t.x,n.x),this.y=Xt(this.y,t.y,n.y),this}clampScalar(t,n){return this.x=Xt(this.x,t,n),this.y=Xt(this.y,t,n),this}clampLength(t,n){let i=this.length();return this.divideScalar(i||1).multiplyScalar(Xt(i,t,n))}floor(){return this.x=Math.floor(this.x),this.y=Math.floor(this.y),this}ceil(){return this.x=Math.ceil(this.x),this.y=Math.ceil(this.y),this}round(){return this.x=Math.round(this.x),this.y=Math.round(this.y),this}roundToZero(){return this.x=Math.trunc(this.x),this.y=Math.trunc(this.y),this}negate(){return this.x=-this.x,this.y=-this.y,this}dot(t){return this.x*t.x+this.y*t.y}cross(t){return this.x*t.y-this.y*t.x}lengthSq(){return this.x*this.x+this.y*this.y}length(){return Math.sqrt(this.x*this.x+this.y*this.y)}manhattanLength(){return Math.abs(this.x)+Math.abs(this.y)}normalize(){return this.divideScalar(this.length()||1)}angle(){return Math.atan2(-this.y,-this.x)+Math.PI}angleTo(t){let n=Math.sqrt(this.lengthSq()*t.lengthSq());if(n===0)return Math.PI/2;let i=this.dot(t)/n;return Math.acos(Xt(i,-1,1))}distanceTo(t){return Math.sqrt(this.distanceToSquared(t))}distanceToSquared(t){let n=this.x-t.x,i=this.y-t.y;return n*n+i*i}manhattanDistanceTo(t){return Math.abs(this.x-t.x)+Math.abs(this.y-t.y)}setLength(t){return this.normalize().multiplyScalar(t)}lerp(t,n){return this.x+=(t.x-this.x)*n,this.y+=(t.y-this.y)*n,this}lerpVectors(t,n,i){return this.x=t.x+(n.x-t.x)*i,this.y=t.y+(n.y-t.y)*i,this}equals(t){return t.x===this.x&&t.y===this.y}fromArray(t,n=0){return this.x=t[n],this.y=t[n+1],this}toArray(t=[],n=0){return t[n]=this.x,t[n+1]=this.y,t}fromBufferAttribute(t,n){return this.x=t.getX(n),this.y=t.getY(n),this}rotateAround(t,n){let i=Math.cos(n),r=Math.sin(n),s=this.x-t.x,o=this.y-t.y;return this.x=s*i-o*r+t.x,this.y=s*r+o*i+t.y,this}random(){return this.x=Math.random(),this.y=Math.random(),this}*[Symbol.iterator](){yield this.x,yield this.y}},ai=class{constructor(t=0,n=0,i=0,r=1){this.isQuaternion=!0,this._x=t,this._y=n,this._z=i,this._w=r}static slerpFlat(t,n,i,r,s,o,a){let l=i[r+0],c=i[r+1],u=i[r+2],h=i[r+3],f=s[o+0],d=s[o+1],m=s[o+2],y=s[o+3];if(h!==y||l!==f||c!==d||u!==m){let p=l*f+c*d+u*m+h*y;p<0&&(f=-f,d=-d,m=-m,y=-y,p=-p);let g=1-a;if(p<.9995){let x=Math.acos(p),M=Math.sin(x);g=Math.sin(g*x)/M,a=Math.sin(a*x)/M,l=l*g+f*a,c=c*g+d*a,u=u*g+m*a,h=h*g+y*a}else{l=l*g+f*a,c=c*g+d*a,u=u*g+m*a,h=h*g+y*a;let x=1/Math.sqrt(l*l+c*c+u*u+h*h);l*=x,c*=x,u*=x,h*=x}}t[n]=l,t[n+1]=c,t[n+2]=u,t[n+3]=h}static multiplyQuaternionsFlat(t,n,i,r,s,o){let a=i[r],l=i[r+1],c=i[r+2],u=i[r+3],h=s[o],f=s[o+1],d=s[o+2],m=s[o+3];return t[n]=a*m+u*h+l*d-c*f,t[n+1]=l*m+u*f+c*h-a*d,t[n+2]=c*m+u*d+a*f-l*h,t[n+3]=u*m-a*h-l*f-c*d,t}get x(){return this._x}set x(t){this._x=t,this._onChangeCallback()}get y(){return this._y}set y(t){this._y=t,this._onChangeCallback()}get z(){return this._z}set z(t){this._z=t,this._onChangeCallback()}get w(){return this._w}set w(t){this._w=t,this._onChangeCallback()}set(t,n,i,r){return this._x=t,this._y=n,this._z=i,this._w=r,this._onChangeCallback(),this}clone(){return new this.constructor(this._x,this._y,this._z,this._w)}copy(t){return this._x=t.x,this._y=t.y,this._z=t.z,this._w=t.w,this._onChangeCallback(),this}setFromEuler(t,n=!0){let i=t._x,r=t._y,s=t._z,o=t._order,a=Math.cos,l=Math.sin,c=a(i/2),u=a(r/2),h=a(s/2),f=l(i/2),d=l(r/2),m=l(s/2);switch(o){case"XYZ":this._x=f*u*h+c*d*m,this._y=c*d*h-f*u*m,this._z=c*u*m+f*d*h,this._w=c*u*h-f*d*m;break;case"YXZ":this._x=f*u*h+c*d*m,this._y=c*d*h-f*u*m,this._z=c*u*m-f*d*h,this._w=c*u*h+f*d*m;break;case"ZXY":this._x=f*u*h-c*d*m,this._y=c*d*h+f*u*m,this._z=c*u*m+f*d*h,this._w=c*u*h-f*d*m;break;case"ZYX":this._x=f*u*h-c*d*m,this._y=c*d*h+f*u*m,this._z=c*u*m-f*d*h,this._w=c*u*h+f*d*m;break;case"YZX":this._x=f*u*h+c*d*m,this._y=c*d*h+f*u*m,this._z=c*u*m-f*d*h,this._w=c*u*h-f*d*m;break;case"XZY":this._x=f*u*h-c*d*m,this._y=c*d*h-f*u*m,this._z=c*u*m+f*d*h,this._w=c*u*h+f*d*m;break;default:Ft("Quaternion: .setFromEuler() encountered an unknown order: "+o)}return n===!0&&this._onChangeCallback(),this}setFromAxisAngle(t,n){let i=n/2,r=Math.sin(i);return this._x=t.x*r,this._y=t.y*r,this._z=t.z*r,this._w=Math.cos(i),this._onChangeCallback(),this}setFromRotationMatrix(t){let n=t.elements,i=n[0],r=n[4],s=n[8],o=n[1],a=n[5],l=n[9],c=n[2],u=n[6],h=n[10],f=i+a+h;if(f>0){let d=.5/Math.sqrt(f+1);this._w=.25/d,this._x=(u-l)*d,this._y=(s-c)*d,this._z=(o-r)*d}else if(i>a&&i>h){let d=2*Math.sqrt(1+i-a-h);this._w=(u-l)/d,this._x=.25*d,this._y=(r+o)/d,this._z=(s+c)/d}else if(a>h){let d=2*Math.sqrt(1+a-i-h);this._w=(s-c)/d,this._x=(r+o)/d,this._y=.25*d,this._z=(l+u)/d}else{let d=2*Math.sqrt(1+h-i-a);this._w=(o-r)/d,this._x=(s+c)/d,this._y=(l+u)/d,this._z=.25*d}return this._onChangeCallback(),this}setFromUnitVectors(t,n){let i=t.dot(n)+1;return i<1e-8?(i=0,Math.abs(t.x)>Math.abs(t.z)?(this._x=-t.y,this._y=t.x,this._z=0,this._w=i):(this._x=0,this._y=-t.z,this._z=t.y,this._w=i)):(this._x=t.y*n.z-t.z*n.y,this._y=t.z*n.x-t.x*n.z,this._z=t.x*n.y-t.y*n.x,this._w=i),this.normalize()}angleTo(t){return 2*Math.acos(Math.abs(Xt(this.dot(t),-1,1)))}rotateTowards(t,n){let i=this.angleTo(t);if(i===0)return this;let r=Math.min(1,n/i);return this.slerp(t,r),this}identity(){return this.set(0,0,0,1)}invert(){return this.conjugate()}conjugate(){return this._x*=-1,this._y*=-1,this._z*=-1,this._onChangeCallback(),this}dot(t){return this._x*t._x+this._y*t._y+this._z*t._z+this._w*t._w}lengthSq(){return this._x*this._x+this._y*this._y+this._z*this._z+this._w*this._w}length(){return Math.sqrt(this._x*this._x+this._y*this._y+this._z*this._z+this._w*this._w)}normalize(){let t=this.length();return t===0?(this._x=0,this._y=0,this._z=0,this._w=1):(t=1/t,this._x=this._x*t,this._y=this._y*t,this._z=this._z*t,this._w=this._w*t),this._onChangeCallback(),this}multiply(t){return this.multiplyQuaternions(this,t)}premultiply(t){return this.multiplyQuaternions(t,this)}multiplyQuaternions(t,n){let i=t._x,r=t._y,s=t._z,o=t._w,a=n._x,l=n._y,c=n._z,u=n._w;return this._x=i*u+o*a+r*c-s*l,this._y=r*u+o*l+s*a-i*c,this._z=s*u+o*c+i*l-r*a,this._w=o*u-i*a-r*l-s*c,this._onChangeCallback(),this}slerp(t,n){let i=t._x,r=t._y,s=t._z,o=t._w,a=this.dot(t);a<0&&(i=-i,r=-r,s=-s,o=-o,a=-a);let l=1-n;if(a<.9995){let c=Math.acos(a),u=Math.sin(c);l=Math.sin(l*c)/u,n=Math.sin(n*c)/u,this._x=this._x*l+i*n,this._y=this._y*l+r*n,this._z=this._z*l+s*n,this._w=this._w*l+o*n,this._onChangeCallback()}else this._x=this._x*l+i*n,this._y=this._y*l+r*n,this._z=this._z*l+s*n,this._w=this._w*l+o*n,this.normalize();return this}slerpQuaternions(t,n,i){return this.copy(t).slerp(n,i)}random(){let t=2*Math.PI*Math.random(),n=2*Math.PI*Math.random(),i=Math.random(),r=Math.sqrt(1-i),s=Math.sqrt(i);return this.set(r*Math.sin(t),r*Math.cos(t),s*Math.sin(n),s*Math.cos(n))}equals(t){return t._x===this._x&&t._y===this._y&&t._z===this._z&&t._w===this._w}fromArray(t,n=0){return this._x=t[n],this._y=t[n+1],this._z=t[n+2],this._w=t[n+3],this._onChangeCallback(),this}toArray(t=[],n=0){return t[n]=this._x,t[n+1]=this._y,t[n+2]=this._z,t[n+3]=this._w,t}fromBufferAttribute(t,n){return this._x=t.getX(n),this._y=t.getY(n),this._z=t.getZ(n),this._w=t.getW(n),this._onChangeCallback(),this}toJSON(){return this.toArray()}_onChange(t){return this._onChangeCallback=t,this}_onChangeCallback(){}*[Symbol.iterator](){yield this._x,yield this._y,yield this._z,yield this._w}},z=class{static{this.prototype.isVector3=!0}constructor(t=0,n=0,i=0){this.x=t,this.y=n,this.z=i}set(t,n,i){return i===void 0&&(i=this.z),this.x=t,this.y=n,this.z=i,this}setScalar(t){return this.x=t,this.y=t,this.z=t,this}setX(t){return this.x=t,this}setY(t){return this.y=t,this}setZ(t){return this.z=t,this}setComponent(t,n){switch(t){case 0:this.x=n;break;case 1:this.y=n;break;case 2:this.z=n;break;default:throw new Error("THREE.Vector3: index is out of range: "+t)}return this}getComponent(t){switch(t){case 0:return this.x;case 1:return this.y;case 2:return this.z;default:throw new Error("THREE.Vector3: index is out of range: "+t)}}clone(){return new this.constructor(this.x,this.y,this.z)}copy(t){return this.x=t.x,this.y=t.y,this.z=t.z,this}add(t){return this.x+=t.x,this.y+=t.y,this.z+=t.z,this}addScalar(t){return this.x+=t,this.y+=t,this.z+=t,this}addVectors(t,n){return this.x=t.x+n.x,this.y=t.y+n.y,this.z=t.z+n.z,this}addScaledVector(t,n){return this.x+=t.x*n,this.y+=t.y*n,this.z+=t.z*n,this}sub(t){return this.x-=t.x,this.y-=t.y,this.z-=t.z,this}subScalar(t){return this.x-=t,this.y-=t,this.z-=t,this}subVectors(t,n){return this.x=t.x-n.x,this.y=t.y-n.y,this.z=t.z-n.z,this}multiply(t){return this.x*=t.x,this.y*=t.y,this.z*=t.z,this}multiplyScalar(t){return this.x*=t,this.y*=t,this.z*=t,this}multiplyVectors(t,n){return this.x=t.x*n.x,this.y=t.y*n.y,this.z=t.z*n.z,this}applyEuler(t){return this.applyQuaternion(bA.setFromEuler(t))}applyAxisAngle(t,n){return this.applyQuaternion(bA.setFromAxisAngle(t,n))}applyMatrix3(t){let n=this.x,i=this.y,r=this.z,s=t.elements;return this.x=s[0]*n+s[3]*i+s[6]*r,this.y=s[1]*n+s[4]*i+s[7]*r,this.z=s[2]*n+s[5]*i+s[8]*r,this}applyNormalMatrix(t){return this.applyMatrix3(t).normalize()}applyMatrix4(t){let n=this.x,i=this.y,r=this.z,s=t.elements,o=1/(s[3]*n+s[7]*i+s[11]*r+s[15]);return this.x=(s[0]*n+s[4]*i+s[8]*r+s[12])*o,this.y=(s[1]*n+s[5]*i+s[9]*r+s[13])*o,this.z=(s[2]*n+s[6]*i+s[10]*r+s[14])*o,this}applyQuaternion(t){let n=this.x,i=this.y,r=this.z,s=t.x,o=t.y,a=t.z,l=t.w,c=2*(o*r-a*i),u=2*(a*n-s*r),h=2*(s*i-o*n);return this.x=n+l*c+o*h-a*u,this.y=i+l*u+a*c-s*h,this.z=r+l*h+s*u-o*c,this}project(t){return this.applyMatrix4(t.matrixWorldInverse).applyMatrix4(t.projectionMatrix)}unproject(t){return this.applyMatrix4(t.projectionMatrixInverse).applyMatrix4(t.matrixWorld)}transformDirection(t){let n=this.x,i=this.y,r=this.z,s=t.elements;return this.x=s[0]*n+s[4]*i+s[8]*r,this.y=s[1]*n+s[5]*i+s[9]*r,this.z=s[2]*n+s[6]*i+s[10]*r,this.normalize()}divide(t){return this.x/=t.x,this.y/=t.y,this.z/=t.z,this}divideScalar(t){return this.multiplyScalar(1/t)}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this.z=Math.min(this.z,t.z),this}max(t){return this.x=Math.max(this.x,t.x),this.y=Math.max(this.y,t.y),this.z=Math.max(this.z,t.z),this}clamp(t,n){return this.x=Xt(this.x,t.x,n.x),this.y=Xt(this.y,t.y,n.y),this.z=Xt(this.z,t.z,n.z),this}clampScalar(t,n){return this.x=Xt(this.x,t,n),this.y=Xt(this.y,t,n),this.z=Xt(this.z,t,n),this}clampLength(t,n){let i=this.length();return this.divideScalar(i||1).multiplyScalar(Xt(i,t,n))}floor(){return this.x=Math.floor(this.x),this.y=Math.floor(this.y),this.z=Math.floor(this.z),this}ceil(){return this.x=Math.ceil(this.x),this.y=Math.ceil(this.y),this.z=Math.ceil(this.z),this}round(){return this.x=Math.round(this.x),this.y=Math.round(this.y),this.z=Math.round(this.z),this}roundToZero(){return this.x=Math.trunc(this.x),this.y=Math.trunc(this.y),this.z=Math.trunc(this.z),this}negate(){return this.x=-this.x,this.y=-this.y,this.z=-this.z,this}dot(t){return this.x*t.x+this.y*t.y+this.z*t.z}lengthSq(){return this.x*this.x+this.y*this.y+this.z*this.z}length(){return Math.sqrt(this.x*this.x+this.y*this.y+this.z*this.z)}manhattanLength(){return Math.abs(this.x)+Math.abs(this.y)+Math.abs(this.z)}normalize(){return this.divideScalar(this.length()||1)}setLength(t){return this.normalize().multiplyScalar(t)}lerp(t,n){return this.x+=(t.x-this.x)*n,this.y+=(t.y-this.y)*n,this.z+=(t.z-this.z)*n,this}lerpVectors(t,n,i){return this.x=t.x+(n.x-t.x)*i,this.y=t.y+(n.y-t.y)*i,this.z=t.z+(n.z-t.z)*i,this}cross(t){return this.crossVectors(this,t)}crossVectors(t,n){let i=t.x,r=t.y,s=t.z,o=n.x,a=n.y,l=n.z;return this.x=r*l-s*a,this.y=s*o-i*l,this.z=i*a-r*o,this}projectOnVector(t){let n=t.lengthSq();if(n===0)return this.set(0,0,0);let i=t.dot(this)/n;return this.copy(t).multiplyScalar(i)}projectOnPlane(t){return A_.copy(this).projectOnVector(t),this.sub(A_)}reflect(t){return this.sub(A_.copy(t).multiplyScalar(2*this.dot(t)))}angleTo(t){let n=Math.sqrt(this.lengthSq()*t.lengthSq());if(n===0)return Math.PI/2;let i=this.dot(t)/n;return Math.acos(Xt(i,-1,1))}distanceTo(t){return Math.sqrt(this.distanceToSquared(t))}distanceToSquared(t){let n=this.x-t.x,i=this.y-t.y,r=this.z-t.z;return n*n+i*i+r*r}manhattanDistanceTo(t){return Math.abs(this.x-t.x)+Math.abs(this.y-t.y)+Math.abs(this.z-t.z)}setFromSpherical(t){return this.setFromSphericalCoords(t.radius,t.phi,t.theta)}setFromSphericalCoords(t,n,i){let r=Math.sin(n)*t;return this.x=r*Math.sin(i),this.y=Math.cos(n)*t,this.z=r*Math.cos(i),this}setFromCylindrical(t){return this.setFromCylindricalCoords(t.radius,t.theta,t.y)}setFromCylindricalCoords(t,n,i){return this.x=t*Math.sin(n),this.y=i,this.z=t*Math.cos(n),this}setFromMatrixPosition(t){let n=t.elements;return this.x=n[12],this.y=n[13],this.z=n[14],this}setFromMatrixScale(t){let n=this.setFromMatrixColumn(t,0).length(),i=this.setFromMatrixColumn(t,1).length(),r=this.setFromMatrixColumn(t,2).length();return this.x=n,this.y=i,this.z=r,this}setFromMatrixColumn(t,n){return this.fromArray(t.elements,n*4)}setFromMatrix3Column(t,n){return this.fromArray(t.elements,n*3)}setFromEuler(t){return this.x=t._x,this.y=t._y,this.z=t._z,this}setFromColor(t){return this.x=t.r,this.y=t.g,this.z=t.b,this}equals(t){return t.x===this.x&&t.y===this.y&&t.z===this.z}fromArray(t,n=0){return this.x=t[n],this.y=t[n+1],this.z=t[n+2],this}toArray(t=[],n=0){return t[n]=this.x,t[n+1]=this.y,t[n+2]=this.z,t}fromBufferAttribute(t,n){return this.x=t.getX(n),this.y=t.getY(n),this.z=t.getZ(n),this}random(){return this.x=Math.random(),this.y=Math.random(),this.z=Math.random(),this}randomDirection(){let t=Math.random()*Math.PI*2,n=Math.random()*2-1,i=Math.sqrt(1-n*n);return this.x=i*Math.cos(t),this.y=n,this.z=i*Math.sin(t),this}*[Symbol.iterator](){yield this.x,yield this.y,yield this.z}},A_=new z,bA=new ai,Vt=class{static{this.prototype.isMatrix3=!0}constructor(t,n,i,r,s,o,a,l,c){this.elements=[1,0,0,0,1,0,0,0,1],t!==void 0&&this.set(t,n,i,r,s,o,a,l,c)}set(t,n,i,r,s,o,a,l,c){let u=this.elements;return u[0]=t,u[1]=r,u[2]=a,u[3]=n,u[4]=s,u[5]=l,u[6]=i,u[7]=o,u[8]=c,this}identity(){return this.set(1,0,0,0,1,0,0,0,1),this}copy(t){let n=this.elements,i=t.elements;return n[0]=i[0],n[1]=i[1],n[2]=i[2],n[3]=i[3],n[4]=i[4],n[5]=i[5],n[6]=i[6],n[7]=i[7],n[8]=i[8],this}extractBasis(t,n,i){return t.setFromMatrix3Column(this,0),n.setFromMatrix3Column(this,1),i.setFromMatrix3Column(this,2),this}setFromMatrix4(t){let n=t.elements;return this.set(n[0],n[4],n[8],n[1],n[5],n[9],n[2],n[6],n[10]),this}multiply(t){return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,n){let i=t.elements,r=n.elements,s=this.elements,o=i[0],a=i[3],l=i[6],c=i[1],u=i[4],h=i[7],f=i[2],d=i[5],m=i[8],y=r[0],p=r[3],g=r[6],x=r[1],M=r[4],v=r[7],w=r[2],b=r[5],_=r[8];return s[0]=o*y+a*x+l*w,s[3]=o*p+a*M+l*b,s[6]=o*g+a*v+l*_,s[1]=c*y+u*x+h*w,s[4]=c*p+u*M+h*b,s[7]=c*g+u*v+h*_,s[2]=f*y+d*x+m*w,s[5]=f*p+d*M+m*b,s[8]=f*g+d*v+m*_,this}multiplyScalar(t){let n=this.elements;return n[0]*=t,n[3]*=t,n[6]*=t,n[1]*=t,n[4]*=t,n[7]*=t,n[2]*=t,n[5]*=t,n[8]*=t,this}determinant(){let t=this.elements,n=t[0],i=t[1],r=t[2],s=t[3],o=t[4],a=t[5],l=t[6],c=t[7],u=t[8];return n*o*u-n*a*c-i*s*u+i*a*l+r*s*c-r*o*l}invert(){let t=this.elements,n=t[0],i=t[1],r=t[2],s=t[3],o=t[4],a=t[5],l=t[6],c=t[7],u=t[8],h=u*o-a*c,f=a*l-u*s,d=c*s-o*l,m=n*h+i*f+r*d;if(m===0)return this.set(0,0,0,0,0,0,0,0,0);let y=1/m;return t[0]=h*y,t[1]=(r*c-u*i)*y,t[2]=(a*i-r*o)*y,t[3]=f*y,t[4]=(u*n-r*l)*y,t[5]=(r*s-a*n)*y,t[6]=d*y,t[7]=(i*l-c*n)*y,t[8]=(o*n-i*s)*y,this}transpose(){let t,n=this.elements;return t=n[1],n[1]=n[3],n[3]=t,t=n[2],n[2]=n[6],n[6]=t,t=n[5],n[5]=n[7],n[7]=t,this}getNormalMatrix(t){return this.setFromMatrix4(t).invert().transpose()}transposeIntoArray(t){let n=this.elements;return t[0]=n[0],t[1]=n[3],t[2]=n[6],t[3]=n[1],t[4]=n[4],t[5]=n[7],t[6]=n[2],t[7]=n[5],t[8]=n[8],this}setUvTransform(t,n,i,r,s,o,a){let l=Math.cos(s),c=Math.sin(s);return this.set(i*l,i*c,-i*(l*o+c*a)+o+t,-r*c,r*l,-r*(-c*o+l*a)+a+n,0,0,1),this}scale(t,n){return Bc("Matrix3: .scale() is deprecated. Use .makeScale() instead."),this.premultiply(C_.makeScale(t,n)),this}rotate(t){return Bc("Matrix3: .rotate() is deprecated. Use .makeRotation() instead."),this.premultiply(C_.makeRotation(-t)),this}translate(t,n){return Bc("Matrix3: .translate() is deprecated. Use .makeTranslation() instead."),this.premultiply(C_.makeTranslation(t,n)),this}makeTranslation(t,n){return t.isVector2?this.set(1,0,t.x,0,1,t.y,0,0,1):this.set(1,0,t,0,1,n,0,0,1),this}makeRotation(t){let n=Math.cos(t),i=Math.sin(t);return this.set(n,-i,0,i,n,0,0,0,1),this}makeScale(t,n){return this.set(t,0,0,0,n,0,0,0,1),this}equals(t){let n=this.elements,i=t.elements;for(let r=0;r<9;r++)if(n[r]!==i[r])return!1;return!0}fromArray(t,n=0){for(let i=0;i<9;i++)this.elements[i]=t[i+n];return this}toArray(t=[],n=0){let i=this.elements;return t[n]=i[0],t[n+1]=i[1],t[n+2]=i[2],t[n+3]=i[3],t[n+4]=i[4],t[n+5]=i[5],t[n+6]=i[6],t[n+7]=i[7],t[n+8]=i[8],t}clone(){return new this.constructor().fromArray(this.elements)}},C_=new Vt,MA=new Vt().set(.4123908,.3575843,.1804808,.212639,.7151687,.0721923,.0193308,.1191948,.9505322),SA=new Vt().set(3.2409699,-1.5373832,-.4986108,-.9692436,1.8759675,.0415551,.0556301,-.203977,1.0569715);function bF(){let e={enabled:!0,workingColorSpace:Gc,spaces:{},convert:function(r,s,o){return this.enabled===!1||s===o||!s||!o||(this.spaces[s].transfer===he&&(r.r=ts(r.r),r.g=ts(r.g),r.b=ts(r.b)),this.spaces[s].primaries!==this.spaces[o].primaries&&(r.applyMatrix3(this.spaces[s].toXYZ),r.applyMatrix3(this.spaces[o].fromXYZ)),this.spaces[o].transfer===he&&(r.r=dl(r.r),r.g=dl(r.g),r.b=dl(r.b))),r},workingToColorSpace:function(r,s){return this.convert(r,this.workingColorSpace,s)},colorSpaceToWorking:function(r,s){return this.convert(r,s,this.workingColorSpace)},getPrimaries:function(r){return this.spaces[r].primaries},getTransfer:function(r){return r===cs?Vc:this.spaces[r].transfer},getToneMappingMode:function(r){return this.spaces[r].outputColorSpaceConfig.toneMappingMode||"standard"},getLuminanceCoefficients:function(r,s=this.workingColorSpace){return r.fromArray(this.spaces[s].luminanceCoefficients)},define:function(r){Object.assign(this.spaces,r)},_getMatrix:function(r,s,o){return r.copy(this.spaces[o].fromXYZ).multiply(this.spaces[s].toXYZ)},_getDrawingBufferColorSpace:function(r){return this.spaces[r].outputColorSpaceConfig.drawingBufferColorSpace},_getUnpackColorSpace:function(r=this.workingColorSpace){return this.spaces[r].workingColorSpaceConfig.unpackColorSpace}},t=[.64,.33,.3,.6,.15,.06],n=[.2126,.7152,.0722],i=[.3127,.329];return e.define({[Gc]:{primaries:t,whitePoint:i,transfer:Vc,toXYZ:MA,fromXYZ:SA,luminanceCoefficients:n,workingColorSpaceConfig:{unpackColorSpace:ri},outputColorSpaceConfig:{drawingBufferColorSpace:ri}},[ri]:{primaries:t,whitePoint:i,transfer:he,toXYZ:MA,fromXYZ:SA,luminanceCoefficients:n,outputColorSpaceConfig:{drawingBufferColorSpace:ri}}}),e}var ie=bF();function ts(e){return e<.04045?e*.0773993808:Math.pow(e*.9478672986+.0521327014,2.4)}function dl(e){return e<.0031308?e*12.92:1.055*Math.pow(e,.41666)-.055}var Ka,yd=class{static getDataURL(t,n="image/png"){if(/^data:/i.test(t.src)||typeof HTMLCanvasElement>"u")return t.src;let i;if(t instanceof HTMLCanvasElement)i=t;else{Ka===void 0&&(Ka=Hc("canvas")),Ka.width=t.width,Ka.height=t.height;let r=Ka.getContext("2d");t instanceof ImageData?r.putImageData(t,0,0):r.drawImage(t,0,0,t.width,t.height),i=Ka}return i.toDataURL(n)}static sRGBToLinear(t){if(typeof HTMLImageElement<"u"&&t instanceof HTMLImageElement||typeof HTMLCanvasElement<"u"&&t instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&t instanceof ImageBitmap){let n=Hc("canvas");n.width=t.width,n.height=t.height;let i=n.getContext("2d");i.drawImage(t,0,0,t.width,t.height);let r=i.getImageData(0,0,t.width,t.height),s=r.data;for(let o=0;o<s.length;o++)s[o]=ts(s[o]/255)*255;return i.putImageData(r,0,0),n}else if(t.data){let n=t.data.slice(0);for(let i=0;i<n.length;i++)n instanceof Uint8Array||n instanceof Uint8ClampedArray?n[i]=Math.floor(ts(n[i]/255)*255):n[i]=ts(n[i]);return{data:n,width:t.width,height:t.height}}else return Ft("ImageUtils.sRGBToLinear(): Unsupported image type. No color space conversion applied."),t}},MF=0,_l=class{constructor(t=null){this.isTextureSource=!0,Object.defineProperty(this,"id",{value:MF++}),this.uuid=qs(),this.data=t,this.dataReady=!0,this.version=0}getSize(t){let n=this.data;return typeof HTMLVideoElement<"u"&&n instanceof HTMLVideoElement?t.set(n.videoWidth,n.videoHeight,0):typeof VideoFrame<"u"&&n instanceof VideoFrame?t.set(n.displayWidth,n.displayHeight,0):n!==null?t.set(n.width||0,n.height||0,n.depth||0):t.set(0,0,0),t}set needsUpdate(t){t===!0&&this.version++}toJSON(t){let n=t===void 0||typeof t=="string";if(!n&&t.images[this.uuid]!==void 0)return t.images[this.uuid];let i={uuid:this.uuid,url:""},r=this.data;if(r!==null){let s;if(Array.isArray(r)){s=[];for(let o=0,a=r.length;o<a;o++)r[o].isDataTexture?s.push(R_(r[o].image)):s.push(R_(r[o]))}else s=R_(r);i.url=s}return n||(t.images[this.uuid]=i),i}};function R_(e){return typeof HTMLImageElement<"u"&&e instanceof HTMLImageElement||typeof HTMLCanvasElement<"u"&&e instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&e instanceof ImageBitmap?yd.getDataURL(e):e.data?{data:Array.from(e.data),width:e.width,height:e.height,type:e.data.constructor.name}:(Ft("Texture: Unable to serialize Texture."),{})}var SF=0,P_=new z,Zn=class e extends Xi{constructor(t=e.DEFAULT_IMAGE,n=e.DEFAULT_MAPPING,i=vr,r=vr,s=Fn,o=as,a=Qi,l=Jn,c=e.DEFAULT_ANISOTROPY,u=cs){super(),this.isTexture=!0,Object.defineProperty(this,"id",{value:SF++}),this.uuid=qs(),this.name="",this.source=new _l(t),this.mipmaps=[],this.mapping=n,this.channel=0,this.wrapS=i,this.wrapT=r,this.magFilter=s,this.minFilter=o,this.anisotropy=c,this.format=a,this.internalFormat=null,this.type=l,this.offset=new Bt(0,0),this.repeat=new Bt(1,1),this.center=new Bt(0,0),this.rotation=0,this.matrixAutoUpdate=!0,this.matrix=new Vt,this.generateMipmaps=!0,this.mipmapsAutoUpdate=!0,this.premultiplyAlpha=!1,this.flipY=!0,this.unpackAlignment=4,this.colorSpace=u,this.userData={},this.updateRanges=[],this.version=0,this.onUpdate=null,this.renderTarget=null,this.isRenderTargetTexture=!1,this.isArrayTexture=!!(t&&t.depth&&t.depth>1),this.pmremVersion=0,this.isPMREMTexture=!1,this.normalized=!1}get width(){return this.source.getSize(P_).x}get height(){return this.source.getSize(P_).y}get depth(){return this.source.getSize(P_).z}get image(){return this.source.data}set image(t){this.source.data=t}updateMatrix(){this.matrix.setUvTransform(this.offset.x,this.offset.y,this.repeat.x,this.repeat.y,this.rotation,this.center.x,this.center.y)}addUpdateRange(t,n){this.updateRanges.push({start:t,count:n})}clearUpdateRanges(){this.updateRanges.length=0}clone(){return new this.constructor().copy(this)}copy(t){return this.name=t.name,this.source=t.source,this.mipmaps=t.mipmaps.slice(0),this.mapping=t.mapping,this.channel=t.channel,this.wrapS=t.wrapS,this.wrapT=t.wrapT,this.magFilter=t.magFilter,this.minFilter=t.minFilter,this.anisotropy=t.anisotropy,this.format=t.format,this.internalFormat=t.internalFormat,this.type=t.type,this.normalized=t.normalized,this.offset.copy(t.offset),this.repeat.copy(t.repeat),this.center.copy(t.center),this.rotation=t.rotation,this.matrixAutoUpdate=t.matrixAutoUpdate,this.matrix.copy(t.matrix),this.generateMipmaps=t.generateMipmaps,this.mipmapsAutoUpdate=t.mipmapsAutoUpdate,this.premultiplyAlpha=t.premultiplyAlpha,this.flipY=t.flipY,this.unpackAlignment=t.unpackAlignment,this.colorSpace=t.colorSpace,this.renderTarget=t.renderTarget,this.isRenderTargetTexture=t.isRenderTargetTexture,this.isPMREMTexture=t.isPMREMTexture,this.isArrayTexture=t.isArrayTexture,this.userData=JSON.parse(JSON.stringify(t.userData)),this.needsUpdate=!0,this}setValues(t){for(let n in t){let i=t[n];if(i===void 0){Ft(`Texture.setValues(): parameter '${n}' has value of undefined.`);continue}let r=this[n];if(r===void 0){Ft(`Texture.setValues(): property '${n}' does not exist.`);continue}r&&i&&r.isVector2&&i.isVector2||r&&i&&r.isVector3&&i.isVector3||r&&i&&r.isMatrix3&&i.isMatrix3?r.copy(i):this[n]=i}}toJSON(t){let n=t===void 0||typeof t=="string";if(!n&&t.textures[this.uuid]!==void 0)return t.textures[this.uuid];let i={metadata:{version:4.7,type:"Texture",generator:"Texture.toJSON"},uuid:this.uuid,name:this.name,image:this.source.toJSON(t).uuid,mapping:this.mapping,channel:this.channel,repeat:[this.repeat.x,this.repeat.y],offset:[this.offset.x,this.offset.y],center:[this.center.x,this.center.y],rotation:this.rotation,wrap:[this.wrapS,this.wrapT],format:this.format,internalFormat:this.internalFormat,type:this.type,normalized:this.normalized,colorSpace:this.colorSpace,minFilter:this.minFilter,magFilter:this.magFilter,anisotropy:this.anisotropy,flipY:this.flipY,generateMipmaps:this.generateMipmaps,mipmapsAutoUpdate:this.mipmapsAutoUpdate,premultiplyAlpha:this.premultiplyAlpha,unpackAlignment:this.unpackAlignment};return Object.keys(this.userData).length>0&&(i.userData=this.userData),n||(t.textures[this.uuid]=i),i}dispose(){this.dispatchEvent({type:"dispose"})}transformUv(t){if(this.mapping!==gx)return t;if(t.applyMatrix3(this.matrix),t.x<0||t.x>1)switch(this.wrapS){case pd:t.x=t.x-Math.floor(t.x);break;case vr:t.x=t.x<0?0:1;break;case md:Math.abs(Math.floor(t.x)%2)===1?t.x=Math.ceil(t.x)-t.x:t.x=t.x-Math.floor(t.x);break}if(t.y<0||t.y>1)switch(this.wrapT){case pd:t.y=t.y-Math.floor(t.y);break;case vr:t.y=t.y<0?0:1;break;case md:Math.abs(Math.floor(t.y)%2)===1?t.y=Math.ceil(t.y)-t.y:t.y=t.y-Math.floor(t.y);break}return this.flipY&&(t.y=1-t.y),t}set needsUpdate(t){t===!0&&(this.version++,this.source.needsUpdate=!0)}set needsPMREMUpdate(t){t===!0&&this.pmremVersion++}};Zn.DEFAULT_IMAGE=null;Zn.DEFAULT_MAPPING=gx;Zn.DEFAULT_ANISOTROPY=1;var de=class{static{this.prototype.isVector4=!0}constructor(t=0,n=0,i=0,r=1){this.x=t,this.y=n,this.z=i,this.w=r}get width(){return this.z}set width(t){this.z=t}get height(){return this.w}set height(t){this.w=t}set(t,n,i,r){return this.x=t,this.y=n,this.z=i,this.w=r,this}setScalar(t){return this.x=t,this.y=t,this.z=t,this.w=t,this}setX(t){return this.x=t,this}setY(t){return this.y=t,this}setZ(t){return this.z=t,this}setW(t){return this.w=t,this}setComponent(t,n){switch(t){case 0:this.x=n;break;case 1:this.y=n;break;case 2:this.z=n;break;case 3:this.w=n;break;default:throw new Error("THREE.Vector4: index is out of range: "+t)}return this}getComponent(t){switch(t){case 0:return this.x;case 1:return this.y;case 2:return this.z;case 3:return this.w;default:throw new Error("THREE.Vector4: index is out of range: "+t)}}clone(){return new this.constructor(this.x,this.y,this.z,this.w)}copy(t){return this.x=t.x,this.y=t.y,this.z=t.z,this.w=t.w!==void 0?t.w:1,this}add(t){return this.x+=t.x,this.y+=t.y,this.z+=t.z,this.w+=t.w,this}addScalar(t){return this.x+=t,this.y+=t,this.z+=t,this.w+=t,this}addVectors(t,n){return this.x=t.x+n.x,this.y=t.y+n.y,this.z=t.z+n.z,this.w=t.w+n.w,this}addScaledVector(t,n){return this.x+=t.x*n,this.y+=t.y*n,this.z+=t.z*n,this.w+=t.w*n,this}sub(t){return this.x-=t.x,this.y-=t.y,this.z-=t.z,this.w-=t.w,this}subScalar(t){return this.x-=t,this.y-=t,this.z-=t,this.w-=t,this}subVectors(t,n){return this.x=t.x-n.x,this.y=t.y-n.y,this.z=t.z-n.z,this.w=t.w-n.w,this}multiply(t){return this.x*=t.x,this.y*=t.y,this.z*=t.z,this.w*=t.w,this}multiplyScalar(t){return this.x*=t,this.y*=t,this.z*=t,this.w*=t,this}applyMatrix4(t){let n=this.x,i=this.y,r=this.z,s=this.w,o=t.elements;return this.x=o[0]*n+o[4]*i+o[8]*r+o[12]*s,this.y=o[1]*n+o[5]*i+o[9]*r+o[13]*s,this.z=o[2]*n+o[6]*i+o[10]*r+o[14]*s,this.w=o[3]*n+o[7]*i+o[11]*r+o[15]*s,this}divide(t){return this.x/=t.x,this.y/=t.y,this.z/=t.z,this.w/=t.w,this}divideScalar(t){return this.multiplyScalar(1/t)}setAxisAngleFromQuaternion(t){this.w=2*Math.acos(t.w);let n=Math.sqrt(1-t.w*t.w);return n<1e-4?(this.x=1,this.y=0,this.z=0):(this.x=t.x/n,this.y=t.y/n,this.z=t.z/n),this}setAxisAngleFromRotationMatrix(t){let n,i,r,s,l=t.elements,c=l[0],u=l[4],h=l[8],f=l[1],d=l[5],m=l[9],y=l[2],p=l[6],g=l[10];if(Math.abs(u-f)<.01&&Math.abs(h-y)<.01&&Math.abs(m-p)<.01){if(Math.abs(u+f)<.1&&Math.abs(h+y)<.1&&Math.abs(m+p)<.1&&Math.abs(c+d+g-3)<.1)return this.set(1,0,0,0),this;n=Math.PI;let M=(c+1)/2,v=(d+1)/2,w=(g+1)/2,b=(u+f)/4,_=(h+y)/4,S=(m+p)/4;return M>v&&M>w?M<.01?(i=0,r=.707106781,s=.707106781):(i=Math.sqrt(M),r=b/i,s=_/i):v>w?v<.01?(i=.707106781,r=0,s=.707106781):(r=Math.sqrt(v),i=b/r,s=S/r):w<.01?(i=.707106781,r=.707106781,s=0):(s=Math.sqrt(w),i=_/s,r=S/s),this.set(i,r,s,n),this}let x=Math.sqrt((p-m)*(p-m)+(h-y)*(h-y)+(f-u)*(f-u));return Math.abs(x)<.001&&(x=1),this.x=(p-m)/x,this.y=(h-y)/x,this.z=(f-u)/x,this.w=Math.acos((c+d+g-1)/2),this}setFromMatrixPosition(t){let n=t.elements;return this.x=n[12],this.y=n[13],this.z=n[14],this.w=n[15],this}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this.z=Math.min(this.z,t.z),this.w=Math.min(this.w,t.w),this}max(t){return this.x=Math.max(this.x,t.x),this.y=Math.max(this.y,t.y),this.z=Math.max(this.z,t.z),this.w=Math.max(this.w,t.w),this}clamp(t,n){return this.x=Xt(this.x,t.x,n.x),this.y=Xt(this.y,t.y,n.y),this.z=Xt(this.z,t.z,n.z),this.w=Xt(this.w,t.w,n.w),this}clampScalar(t,n){return this.x=Xt(this.x,t,n),this.y=Xt(this.y,t,n),this.z=Xt(this.z,t,n),this.w=Xt(this.w,t,n),this}clampLength(t,n){let i=this.length();return this.divideScalar(i||1).multiplyScalar(Xt(i,t,n))}floor(){return this.x=Math.floor(this.x),this.y=Math.floor(this.y),this.z=Math.floor(this.z),this.w=Math.floor(this.w),this}ceil(){return this.x=Math.ceil(this.x),this.y=Math.ceil(this.y),this.z=Math.ceil(this.z),this.w=Math.ceil(this.w),this}round(){return this.x=Math.round(this.x),this.y=Math.round(this.y),this.z=Math.round(this.z),this.w=Math.round(this.w),this}roundToZero(){return this.x=Math.trunc(this.x),this.y=Math.trunc(this.y),this.z=Math.trunc(this.z),this.w=Math.trunc(this.w),this}negate(){return this.x=-this.x,this.y=-this.y,this.z=-this.z,this.w=-this.w,this}dot(t){return this.x*t.x+this.y*t.y+this.z*t.z+this.w*t.w}lengthSq(){return this.x*this.x+this.y*this.y+this.z*this.z+this.w*this.w}length(){return Math.sqrt(this.x*this.x+this.y*this.y+this.z*this.z+this.w*this.w)}manhattanLength(){return Math.abs(this.x)+Math.abs(this.y)+Math.abs(this.z)+Math.abs(this.w)}normalize(){return this.divideScalar(this.length()||1)}setLength(t){return this.normalize().multiplyScalar(t)}lerp(t,n){return this.x+=(t.x-this.x)*n,this.y+=(t.y-this.y)*n,this.z+=(t.z-this.z)*n,this.w+=(t.w-this.w)*n,this}lerpVectors(t,n,i){return this.x=t.x+(n.x-t.x)*i,this.y=t.y+(n.y-t.y)*i,this.z=t.z+(n.z-t.z)*i,this.w=t.w+(n.w-t.w)*i,this}equals(t){return t.x===this.x&&t.y===this.y&&t.z===this.z&&t.w===this.w}fromArray(t,n=0){return this.x=t[n],this.y=t[n+1],this.z=t[n+2],this.w=t[n+3],this}toArray(t=[],n=0){return t[n]=this.x,t[n+1]=this.y,t[n+2]=this.z,t[n+3]=this.w,t}fromBufferAttribute(t,n){return this.x=t.getX(n),this.y=t.getY(n),this.z=t.getZ(n),this.w=t.getW(n),this}random(){return this.x=Math.random(),this.y=Math.random(),this.z=Math.random(),this.w=Math.random(),this}*[Symbol.iterator](){yield this.x,yield this.y,yield this.z,yield this.w}},_d=class extends Xi{constructor(t=1,n=1,i={}){super(),i=Object.assign({generateMipmaps:!1,internalFormat:null,minFilter:Fn,depthBuffer:!0,stencilBuffer:!1,resolveColorBuffer:!0,resolveDepthBuffer:!0,resolveStencilBuffer:!0,storeMultisampledColorBuffer:!0,storeMultisampledDepthBuffer:!0,storeMultisampledStencilBuffer:!0,depthTexture:null,samples:0,count:1,depth:1,multiview:!1,useArrayDepthTexture:!1},i),this.isRenderTarget=!0,this.width=t,this.height=n,this.depth=i.depth,this.scissor=new de(0,0,t,n),this.scissorTest=!1,this.viewport=new de(0,0,t,n),this.textures=[];let r=i.count;for(let s=0;s<r;s++)this.textures[s]=new Zn({width:t,height:n,depth:i.depth}),this.textures[s].isRenderTargetTexture=!0,this.textures[s].renderTarget=this;this._setTextureOptions(i),this.depthBuffer=i.depthBuffer,this.stencilBuffer=i.stencilBuffer,this.resolveColorBuffer=i.resolveColorBuffer,this.resolveDepthBuffer=i.resolveDepthBuffer,this.resolveStencilBuffer=i.resolveStencilBuffer,this.storeMultisampledColorBuffer=i.storeMultisampledColorBuffer,this.storeMultisampledDepthBuffer=i.storeMultisampledDepthBuffer,this.storeMultisampledStencilBuffer=i.storeMultisampledStencilBuffer,this._depthTexture=null,this.depthTexture=i.depthTexture,this.samples=i.samples,this.multiview=i.multiview,this.useArrayDepthTexture=i.useArrayDepthTexture}_setTextureOptions(t={}){let n={minFilter:Fn,generateMipmaps:!1,flipY:!1,internalFormat:null};t.mapping!==void 0&&(n.mapping=t.mapping),t.wrapS!==void 0&&(n.wrapS=t.wrapS),t.wrapT!==void 0&&(n.wrapT=t.wrapT),t.wrapR!==void 0&&(n.wrapR=t.wrapR),t.magFilter!==void 0&&(n.magFilter=t.magFilter),t.minFilter!==void 0&&(n.minFilter=t.minFilter),t.format!==void 0&&(n.format=t.format),t.type!==void 0&&(n.type=t.type),t.anisotropy!==void 0&&(n.anisotropy=t.anisotropy),t.colorSpace!==void 0&&(n.colorSpace=t.colorSpace),t.flipY!==void 0&&(n.flipY=t.flipY),t.generateMipmaps!==void 0&&(n.generateMipmaps=t.generateMipmaps),t.mipmapsAutoUpdate!==void 0&&(n.mipmapsAutoUpdate=t.mipmapsAutoUpdate),t.internalFormat!==void 0&&(n.internalFormat=t.internalFormat);for(let i=0;i<this.textures.length;i++)this.textures[i].setValues(n)}get texture(){return this.textures[0]}set texture(t){this.textures[0]=t}set depthTexture(t){this._depthTexture!==null&&this._depthTexture.renderTarget===this&&(this._depthTexture.renderTarget=null),t!==null&&t.renderTarget===null&&(t.renderTarget=this),this._depthTexture=t}get depthTexture(){return this._depthTexture}setSize(t,n,i=1){if(this.width!==t||this.height!==n||this.depth!==i){this.width=t,this.height=n,this.depth=i;for(let r=0,s=this.textures.length;r<s;r++)this.textures[r].image.width=t,this.textures[r].image.height=n,this.textures[r].image.depth=i,this.textures[r].isData3DTexture!==!0&&(this.textures[r].isArrayTexture=this.textures[r].image.depth>1);this.dispose()}this.viewport.set(0,0,t,n),this.scissor.set(0,0,t,n)}clone(){return new this.constructor().copy(this)}copy(t){this.width=t.width,this.height=t.height,this.depth=t.depth,this.scissor.copy(t.scissor),this.scissorTest=t.scissorTest,this.viewport.copy(t.viewport),this.textures.length=0;for(let n=0,i=t.textures.length;n<i;n++){this.textures[n]=t.textures[n].clone(),this.textures[n].isRenderTargetTexture=!0,this.textures[n].renderTarget=this;let r=Object.assign({},t.textures[n].image);this.textures[n].source=new _l(r)}if(this.depthBuffer=t.depthBuffer,this.stencilBuffer=t.stencilBuffer,this.resolveColorBuffer=t.resolveColorBuffer,this.resolveDepthBuffer=t.resolveDepthBuffer,this.resolveStencilBuffer=t.resolveStencilBuffer,this.storeMultisampledColorBuffer=t.storeMultisampledColorBuffer,this.storeMultisampledDepthBuffer=t.storeMultisampledDepthBuffer,this.storeMultisampledStencilBuffer=t.storeMultisampledStencilBuffer,t.depthTexture!==null)if(t.depthTexture.renderTarget===t){let n=t.depthTexture.clone();n.renderTarget=null,this.depthTexture=n}else this.depthTexture=t.depthTexture;else this.depthTexture=null;return this.samples=t.samples,this.multiview=t.multiview,this.useArrayDepthTexture=t.useArrayDepthTexture,this}dispose(){this.dispatchEvent({type:"dispose"})}},li=class extends _d{constructor(t=1,n=1,i={}){super(t,n,i),this.isWebGLRenderTarget=!0}},$c=class extends Zn{constructor(t=null,n=1,i=1,r=1){super(null),this.isDataArrayTexture=!0,this.image={data:t,width:n,height:i,depth:r},this.magFilter=ln,this.minFilter=ln,this.wrapR=vr,this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1,this.layerUpdates=new Set}copy(t){return super.copy(t),this.wrapR=t.wrapR,this}addLayerUpdate(t){this.layerUpdates.add(t)}clearLayerUpdates(){this.layerUpdates.clear()}};var xd=class extends Zn{constructor(t=null,n=1,i=1,r=1){super(null),this.isData3DTexture=!0,this.image={data:t,width:n,height:i,depth:r},this.magFilter=ln,this.minFilter=ln,this.wrapR=vr,this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}copy(t){return super.copy(t),this.wrapR=t.wrapR,this}};var ve=class e{static{this.prototype.isMatrix4=!0}constructor(t,n,i,r,s,o,a,l,c,u,h,f,d,m,y,p){this.elements=[1,0,0,0,0,1,0,0,0,0,1,0,0,0,0,1],t!==void 0&&this.set(t,n,i,r,s,o,a,l,c,u,h,f,d,m,y,p)}set(t,n,i,r,s,o,a,l,c,u,h,f,d,m,y,p){let g=this.elements;return g[0]=t,g[4]=n,g[8]=i,g[12]=r,g[1]=s,g[5]=o,g[9]=a,g[13]=l,g[2]=c,g[6]=u,g[10]=h,g[14]=f,g[3]=d,g[7]=m,g[11]=y,g[15]=p,this}identity(){return this.set(1,0,0,0,0,1,0,0,0,0,1,0,0,0,0,1),this}clone(){return new e().fromArray(this.elements)}copy(t){let n=this.elements,i=t.elements;return n[0]=i[0],n[1]=i[1],n[2]=i[2],n[3]=i[3],n[4]=i[4],n[5]=i[5],n[6]=i[6],n[7]=i[7],n[8]=i[8],n[9]=i[9],n[10]=i[10],n[11]=i[11],n[12]=i[12],n[13]=i[13],n[14]=i[14],n[15]=i[15],this}copyPosition(t){let n=this.elements,i=t.elements;return n[12]=i[12],n[13]=i[13],n[14]=i[14],this}setFromMatrix3(t){let n=t.elements;return this.set(n[0],n[3],n[6],0,n[1],n[4],n[7],0,n[2],n[5],n[8],0,0,0,0,1),this}extractBasis(t,n,i){return this.determinantAffine()===0?(t.set(1,0,0),n.set(0,1,0),i.set(0,0,1),this):(t.setFromMatrixColumn(this,0),n.setFromMatrixColumn(this,1),i.setFromMatrixColumn(this,2),this)}makeBasis(t,n,i){return this.set(t.x,n.x,i.x,0,t.y,n.y,i.y,0,t.z,n.z,i.z,0,0,0,0,1),this}extractRotation(t){if(t.determinantAffine()===0)return this.identity();let n=this.elements,i=t.elements,r=1/ja.setFromMatrixColumn(t,0).length(),s=1/ja.setFromMatrixColumn(t,1).length(),o=1/ja.setFromMatrixColumn(t,2).length();return n[0]=i[0]*r,n[1]=i[1]*r,n[2]=i[2]*r,n[3]=0,n[4]=i[4]*s,n[5]=i[5]*s,n[6]=i[6]*s,n[7]=0,n[8]=i[8]*o,n[9]=i[9]*o,n[10]=i[10]*o,n[11]=0,n[12]=0,n[13]=0,n[14]=0,n[15]=1,this}makeRotationFromEuler(t){let n=this.elements,i=t.x,r=t.y,s=t.z,o=Math.cos(i),a=Math.sin(i),l=Math.cos(r),c=Math.sin(r),u=Math.cos(s),h=Math.sin(s);if(t.order==="XYZ"){let f=o*u,d=o*h,m=a*u,y=a*h;n[0]=l*u,n[4]=-l*h,n[8]=c,n[1]=d+m*c,n[5]=f-y*c,n[9]=-a*l,n[2]=y-f*c,n[6]=m+d*c,n[10]=o*l}else if(t.order==="YXZ"){let f=l*u,d=l*h,m=c*u,y=c*h;n[0]=f+y*a,n[4]=m*a-d,n[8]=o*c,n[1]=o*h,n[5]=o*u,n[9]=-a,n[2]=d*a-m,n[6]=y+f*a,n[10]=o*l}else if(t.order==="ZXY"){let f=l*u,d=l*h,m=c*u,y=c*h;n[0]=f-y*a,n[4]=-o*h,n[8]=m+d*a,n[1]=d+m*a,n[5]=o*u,n[9]=y-f*a,n[2]=-o*c,n[6]=a,n[10]=o*l}else if(t.order==="ZYX"){let f=o*u,d=o*h,m=a*u,y=a*h;n[0]=l*u,n[4]=m*c-d,n[8]=f*c+y,n[1]=l*h,n[5]=y*c+f,n[9]=d*c-m,n[2]=-c,n[6]=a*l,n[10]=o*l}else if(t.order==="YZX"){let f=o*l,d=o*c,m=a*l,y=a*c;n[0]=l*u,n[4]=y-f*h,n[8]=m*h+d,n[1]=h,n[5]=o*u,n[9]=-a*u,n[2]=-c*u,n[6]=d*h+m,n[10]=f-y*h}else if(t.order==="XZY"){let f=o*l,d=o*c,m=a*l,y=a*c;n[0]=l*u,n[4]=-h,n[8]=c*u,n[1]=f*h+y,n[5]=o*u,n[9]=d*h-m,n[2]=m*h-d,n[6]=a*u,n[10]=y*h+f}return n[3]=0,n[7]=0,n[11]=0,n[12]=0,n[13]=0,n[14]=0,n[15]=1,this}makeRotationFromQuaternion(t){return this.compose(wF,t,TF)}lookAt(t,n,i){let r=this.elements;return ni.subVectors(t,n),ni.lengthSq()===0&&(ni.z=1),ni.normalize(),Ds.crossVectors(i,ni),Ds.lengthSq()===0&&(Math.abs(i.z)===1?ni.x+=1e-4:ni.z+=1e-4,ni.normalize(),Ds.crossVectors(i,ni)),Ds.normalize(),Dh.crossVectors(ni,Ds),r[0]=Ds.x,r[4]=Dh.x,r[8]=ni.x,r[1]=Ds.y,r[5]=Dh.y,r[9]=ni.y,r[2]=Ds.z,r[6]=Dh.z,r[10]=ni.z,this}multiply(t){return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,n){let i=t.elements,r=n.elements,s=this.elements,o=i[0],a=i[4],l=i[8],c=i[12],u=i[1],h=i[5],f=i[9],d=i[13],m=i[2],y=i[6],p=i[10],g=i[14],x=i[3],M=i[7],v=i[11],w=i[15],b=r[0],_=r[4],S=r[8],A=r[12],C=r[1],R=r[5],D=r[9],B=r[13],P=r[2],L=r[6],k=r[10],U=r[14],Z=r[3],F=r[7],V=r[11],q=r[15];return s[0]=o*b+a*C+l*P+c*Z,s[4]=o*_+a*R+l*L+c*F,s[8]=o*S+a*D+l*k+c*V,s[12]=o*A+a*B+l*U+c*q,s[1]=u*b+h*C+f*P+d*Z,s[5]=u*_+h*R+f*L+d*F,s[9]=u*S+h*D+f*k+d*V,s[13]=u*A+h*B+f*U+d*q,s[2]=m*b+y*C+p*P+g*Z,s[6]=m*_+y*R+p*L+g*F,s[10]=m*S+y*D+p*k+g*V,s[14]=m*A+y*B+p*U+g*q,s[3]=x*b+M*C+v*P+w*Z,s[7]=x*_+M*R+v*L+w*F,s[11]=x*S+M*D+v*k+w*V,s[15]=x*A+M*B+v*U+w*q,this}multiplyScalar(t){let n=this.elements;return n[0]*=t,n[4]*=t,n[8]*=t,n[12]*=t,n[1]*=t,n[5]*=t,n[9]*=t,n[13]*=t,n[2]*=t,n[6]*=t,n[10]*=t,n[14]*=t,n[3]*=t,n[7]*=t,n[11]*=t,n[15]*=t,this}determinant(){let t=this.elements,n=t[0],i=t[4],r=t[8],s=t[12],o=t[1],a=t[5],l=t[9],c=t[13],u=t[2],h=t[6],f=t[10],d=t[14],m=t[3],y=t[7],p=t[11],g=t[15],x=l*d-c*f,M=a*d-c*h,v=a*f-l*h,w=o*d-c*u,b=o*f-l*u,_=o*h-a*u;return n*(y*x-p*M+g*v)-i*(m*x-p*w+g*b)+r*(m*M-y*w+g*_)-s*(m*v-y*b+p*_)}determinantAffine(){let t=this.elements,n=t[0],i=t[4],r=t[8],s=t[1],o=t[5],a=t[9],l=t[2],c=t[6],u=t[10];return n*(o*u-a*c)-i*(s*u-a*l)+r*(s*c-o*l)}transpose(){let t=this.elements,n;return n=t[1],t[1]=t[4],t[4]=n,n=t[2],t[2]=t[8],t[8]=n,n=t[6],t[6]=t[9],t[9]=n,n=t[3],t[3]=t[12],t[12]=n,n=t[7],t[7]=t[13],t[13]=n,n=t[11],t[11]=t[14],t[14]=n,this}setPosition(t,n,i){let r=this.elements;return t.isVector3?(r[12]=t.x,r[13]=t.y,r[14]=t.z):(r[12]=t,r[13]=n,r[14]=i),this}invert(){let t=this.elements,n=t[0],i=t[1],r=t[2],s=t[3],o=t[4],a=t[5],l=t[6],c=t[7],u=t[8],h=t[9],f=t[10],d=t[11],m=t[12],y=t[13],p=t[14],g=t[15],x=n*a-i*o,M=n*l-r*o,v=n*c-s*o,w=i*l-r*a,b=i*c-s*a,_=r*c-s*l,S=u*y-h*m,A=u*p-f*m,C=u*g-d*m,R=h*p-f*y,D=h*g-d*y,B=f*g-d*p,P=x*B-M*D+v*R+w*C-b*A+_*S;if(P===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let L=1/P;return t[0]=(a*B-l*D+c*R)*L,t[1]=(r*D-i*B-s*R)*L,t[2]=(y*_-p*b+g*w)*L,t[3]=(f*b-h*_-d*w)*L,t[4]=(l*C-o*B-c*A)*L,t[5]=(n*B-r*C+s*A)*L,t[6]=(p*v-m*_-g*M)*L,t[7]=(u*_-f*v+d*M)*L,t[8]=(o*D-a*C+c*S)*L,t[9]=(i*C-n*D-s*S)*L,t[10]=(m*b-y*v+g*x)*L,t[11]=(h*v-u*b-d*x)*L,t[12]=(a*A-o*R-l*S)*L,t[13]=(n*R-i*A+r*S)*L,t[14]=(y*M-m*w-p*x)*L,t[15]=(u*w-h*M+f*x)*L,this}scale(t){let n=this.elements,i=t.x,r=t.y,s=t.z;return n[0]*=i,n[4]*=r,n[8]*=s,n[1]*=i,n[5]*=r,n[9]*=s,n[2]*=i,n[6]*=r,n[10]*=s,n[3]*=i,n[7]*=r,n[11]*=s,this}getMaxScaleOnAxis(){let t=this.elements,n=t[0]*t[0]+t[1]*t[1]+t[2]*t[2],i=t[4]*t[4]+t[5]*t[5]+t[6]*t[6],r=t[8]*t[8]+t[9]*t[9]+t[10]*t[10];return Math.sqrt(Math.max(n,i,r))}makeTranslation(t,n,i){return t.isVector3?this.set(1,0,0,t.x,0,1,0,t.y,0,0,1,t.z,0,0,0,1):this.set(1,0,0,t,0,1,0,n,0,0,1,i,0,0,0,1),this}makeRotationX(t){let n=Math.cos(t),i=Math.sin(t);return this.set(1,0,0,0,0,n,-i,0,0,i,n,0,0,0,0,1),this}makeRotationY(t){let n=Math.cos(t),i=Math.sin(t);return this.set(n,0,i,0,0,1,0,0,-i,0,n,0,0,0,0,1),this}makeRotationZ(t){let n=Math.cos(t),i=Math.sin(t);return this.set(n,-i,0,0,i,n,0,0,0,0,1,0,0,0,0,1),this}makeRotationAxis(t,n){let i=Math.cos(n),r=Math.sin(n),s=1-i,o=t.x,a=t.y,l=t.z,c=s*o,u=s*a;return this.set(c*o+i,c*a-r*l,c*l+r*a,0,c*a+r*l,u*a+i,u*l-r*o,0,c*l-r*a,u*l+r*o,s*l*l+i,0,0,0,0,1),this}makeScale(t,n,i){return this.set(t,0,0,0,0,n,0,0,0,0,i,0,0,0,0,1),this}makeShear(t,n,i,r,s,o){return this.set(1,i,s,0,t,1,o,0,n,r,1,0,0,0,0,1),this}compose(t,n,i){let r=this.elements,s=n._x,o=n._y,a=n._z,l=n._w,c=s+s,u=o+o,h=a+a,f=s*c,d=s*u,m=s*h,y=o*u,p=o*h,g=a*h,x=l*c,M=l*u,v=l*h,w=i.x,b=i.y,_=i.z;return r[0]=(1-(y+g))*w,r[1]=(d+v)*w,r[2]=(m-M)*w,r[3]=0,r[4]=(d-v)*b,r[5]=(1-(f+g))*b,r[6]=(p+x)*b,r[7]=0,r[8]=(m+M)*_,r[9]=(p-x)*_,r[10]=(1-(f+y))*_,r[11]=0,r[12]=t.x,r[13]=t.y,r[14]=t.z,r[15]=1,this}decompose(t,n,i){let r=this.elements;t.x=r[12],t.y=r[13],t.z=r[14];let s=this.determinantAffine();if(s===0)return i.set(1,1,1),n.identity(),this;let o=ja.set(r[0],r[1],r[2]).length(),a=ja.set(r[4],r[5],r[6]).length(),l=ja.set(r[8],r[9],r[10]).length();s<0&&(o=-o),Hi.copy(this);let c=1/o,u=1/a,h=1/l;return Hi.elements[0]*=c,Hi.elements[1]*=c,Hi.elements[2]*=c,Hi.elements[4]*=u,Hi.elements[5]*=u,Hi.elements[6]*=u,Hi.elements[8]*=h,Hi.elements[9]*=h,Hi.elements[10]*=h,n.setFromRotationMatrix(Hi),i.x=o,i.y=a,i.z=l,this}makePerspective(t,n,i,r,s,o,a=Ri,l=!1){let c=this.elements,u=2*s/(n-t),h=2*s/(i-r),f=(n+t)/(n-t),d=(i+r)/(i-r),m,y;if(l)m=s/(o-s),y=o*s/(o-s);else if(a===Ri)m=-(o+s)/(o-s),y=-2*o*s/(o-s);else if(a===ml)m=-o/(o-s),y=-o*s/(o-s);else throw new Error("THREE.Matrix4.makePerspective(): Invalid coordinate system: "+a);return c[0]=u,c[4]=0,c[8]=f,c[12]=0,c[1]=0,c[5]=h,c[9]=d,c[13]=0,c[2]=0,c[6]=0,c[10]=m,c[14]=y,c[3]=0,c[7]=0,c[11]=-1,c[15]=0,this}makeOrthographic(t,n,i,r,s,o,a=Ri,l=!1){let c=this.elements,u=2/(n-t),h=2/(i-r),f=-(n+t)/(n-t),d=-(i+r)/(i-r),m,y;if(l)m=1/(o-s),y=o/(o-s);else if(a===Ri)m=-2/(o-s),y=-(o+s)/(o-s);else if(a===ml)m=-1/(o-s),y=-s/(o-s);else throw new Error("THREE.Matrix4.makeOrthographic(): Invalid coordinate system: "+a);return c[0]=u,c[4]=0,c[8]=0,c[12]=f,c[1]=0,c[5]=h,c[9]=0,c[13]=d,c[2]=0,c[6]=0,c[10]=m,c[14]=y,c[3]=0,c[7]=0,c[11]=0,c[15]=1,this}equals(t){let n=this.elements,i=t.elements;for(let r=0;r<16;r++)if(n[r]!==i[r])return!1;return!0}fromArray(t,n=0){for(let i=0;i<16;i++)this.elements[i]=t[i+n];return this}toArray(t=[],n=0){let i=this.elements;return t[n]=i[0],t[n+1]=i[1],t[n+2]=i[2],t[n+3]=i[3],t[n+4]=i[4],t[n+5]=i[5],t[n+6]=i[6],t[n+7]=i[7],t[n+8]=i[8],t[n+9]=i[9],t[n+10]=i[10],t[n+11]=i[11],t[n+12]=i[12],t[n+13]=i[13],t[n+14]=i[14],t[n+15]=i[15],t}},ja=new z,Hi=new ve,wF=new z(0,0,0),TF=new z(1,1,1),Ds=new z,Dh=new z,ni=new z,wA=new ve,TA=new ai,ns=class e{constructor(t=0,n=0,i=0,r=e.DEFAULT_ORDER){this.isEuler=!0,this._x=t,this._y=n,this._z=i,this._order=r}get x(){return this._x}set x(t){this._x=t,this._onChangeCallback()}get y(){return this._y}set y(t){this._y=t,this._onChangeCallback()}get z(){return this._z}set z(t){this._z=t,this._onChangeCallback()}get order(){return this._order}set order(t){this._order=t,this._onChangeCallback()}set(t,n,i,r=this._order){return this._x=t,this._y=n,this._z=i,this._order=r,this._onChangeCallback(),this}clone(){return new this.constructor(this._x,this._y,this._z,this._order)}copy(t){return this._x=t._x,this._y=t._y,this._z=t._z,this._order=t._order,this._onChangeCallback(),this}setFromRotationMatrix(t,n=this._order,i=!0){let r=t.elements,s=r[0],o=r[4],a=r[8],l=r[1],c=r[5],u=r[9],h=r[2],f=r[6],d=r[10];switch(n){case"XYZ":this._y=Math.asin(Xt(a,-1,1)),Math.abs(a)<.9999999?(this._x=Math.atan2(-u,d),this._z=Math.atan2(-o,s)):(this._x=Math.atan2(f,c),this._z=0);break;case"YXZ":this._x=Math.asin(-Xt(u,-1,1)),Math.abs(u)<.9999999?(this._y=Math.atan2(a,d),this._z=Math.atan2(l,c)):(this._y=Math.atan2(-h,s),this._z=0);break;case"ZXY":this._x=Math.asin(Xt(f,-1,1)),Math.abs(f)<.9999999?(this._y=Math.atan2(-h,d),this._z=Math.atan2(-o,c)):(this._y=0,this._z=Math.atan2(l,s));break;case"ZYX":this._y=Math.asin(-Xt(h,-1,1)),Math.abs(h)<.9999999?(this._x=Math.atan2(f,d),this._z=Math.atan2(l,s)):(this._x=0,this._z=Math.atan2(-o,c));break;case"YZX":this._z=Math.asin(Xt(l,-1,1)),Math.abs(l)<.9999999?(this._x=Math.atan2(-u,c),this._y=Math.atan2(-h,s)):(this._x=0,this._y=Math.atan2(a,d));break;case"XZY":this._z=Math.asin(-Xt(o,-1,1)),Math.abs(o)<.9999999?(this._x=Math.atan2(f,c),this._y=Math.atan2(a,s)):(this._x=Math.atan2(-u,d),this._y=0);break;default:Ft("Euler: .setFromRotationMatrix() encountered an unknown order: "+n)}return this._order=n,i===!0&&this._onChangeCallback(),this}setFromQuaternion(t,n,i){return wA.makeRotationFromQuaternion(t),this.setFromRotationMatrix(wA,n,i)}setFromVector3(t,n=this._order){return this.set(t.x,t.y,t.z,n)}reorder(t){return TA.setFromEuler(this),this.setFromQuaternion(TA,t)}equals(t){return t._x===this._x&&t._y===this._y&&t._z===this._z&&t._order===this._order}fromArray(t){return this._x=t[0],this._y=t[1],this._z=t[2],t[3]!==void 0&&(this._order=t[3]),this._onChangeCallback(),this}toArray(t=[],n=0){return t[n]=this._x,t[n+1]=this._y,t[n+2]=this._z,t[n+3]=this._order,t}_onChange(t){return this._onChangeCallback=t,this}_onChangeCallback(){}*[Symbol.iterator](){yield this._x,yield this._y,yield this._z,yield this._order}};ns.DEFAULT_ORDER="XYZ";var Xc=class{constructor(){this.mask=1}set(t){this.mask=(1<<t|0)>>>0}enable(t){this.mask|=1<<t|0}enableAll(){this.mask=-1}toggle(t){this.mask^=1<<t|0}disable(t){this.mask&=~(1<<t|0)}disableAll(){this.mask=0}test(t){return(this.mask&t.mask)!==0}isEnabled(t){return(this.mask&(1<<t|0))!==0}},EF=0,EA=new z,Qa=new ai,Yr=new ve,Nh=new z,Dc=new z,AF=new z,CF=new ai,AA=new z(1,0,0),CA=new z(0,1,0),RA=new z(0,0,1),PA={type:"added"},RF={type:"removed"},tl={type:"childadded",child:null},I_={type:"childremoved",child:null},wn=class e extends Xi{constructor(){super(),this.isObject3D=!0,Object.defineProperty(this,"id",{value:EF++}),this.uuid=qs(),this.name="",this.type="Object3D",this.parent=null,this.children=[],this.up=e.DEFAULT_UP.clone();let t=new z,n=new ns,i=new ai,r=new z(1,1,1);function s(){i.setFromEuler(n,!1)}function o(){n.setFromQuaternion(i,void 0,!1)}n._onChange(s),i._onChange(o),Object.defineProperties(this,{position:{configurable:!0,enumerable:!0,value:t},rotation:{configurable:!0,enumerable:!0,value:n},quaternion:{configurable:!0,enumerable:!0,value:i},scale:{configurable:!0,enumerable:!0,value:r},modelViewMatrix:{value:new ve},normalMatrix:{value:new Vt}}),this.matrix=new ve,this.matrixWorld=new ve,this.matrixAutoUpdate=e.DEFAULT_MATRIX_AUTO_UPDATE,this.matrixWorldAutoUpdate=e.DEFAULT_MATRIX_WORLD_AUTO_UPDATE,this.matrixWorldNeedsUpdate=!1,this.layers=new Xc,this.visible=!0,this.castShadow=!1,this.receiveShadow=!1,this.frustumCulled=!0,this.renderOrder=0,this.animations=[],this.customDepthMaterial=void 0,this.customDistanceMaterial=void 0,this.static=!1,this.userData={},this.pivot=null}onBeforeShadow(){}onAfterShadow(){}onBeforeRender(){}onAfterRender(){}applyMatrix4(t){this.matrixAutoUpdate&&this.updateMatrix(),this.matrix.premultiply(t),this.matrix.decompose(this.position,this.quaternion,this.scale),this.pivot!==null&&this.position.copy(this.pivot).applyMatrix4(this.matrix).sub(this.pivot)}applyQuaternion(t){return this.quaternion.premultiply(t),this}setRotationFromAxisAngle(t,n){this.quaternion.setFromAxisAngle(t,n)}setRotationFromEuler(t){this.quaternion.setFromEuler(t,!0)}setRotationFromMatrix(t){this.quaternion.setFromRotationMatrix(t)}setRotationFromQuaternion(t){this.quaternion.copy(t)}rotateOnAxis(t,n){return Qa.setFromAxisAngle(t,n),this.quaternion.multiply(Qa),this}rotateOnWorldAxis(t,n){return Qa.setFromAxisAngle(t,n),this.quaternion.premultiply(Qa),this}rotateX(t){return this.rotateOnAxis(AA,t)}rotateY(t){return this.rotateOnAxis(CA,t)}rotateZ(t){return this.rotateOnAxis(RA,t)}translateOnAxis(t,n){return EA.copy(t).applyQuaternion(this.quaternion),this.position.add(EA.multiplyScalar(n)),this}translateX(t){return this.translateOnAxis(AA,t)}translateY(t){return this.translateOnAxis(CA,t)}translateZ(t){return this.translateOnAxis(RA,t)}localToWorld(t){return this.updateWorldMatrix(!0,!1),t.applyMatrix4(this.matrixWorld)}worldToLocal(t){return this.updateWorldMatrix(!0,!1),t.applyMatrix4(Yr.copy(this.matrixWorld).invert())}lookAt(t,n,i){t.isVector3?Nh.copy(t):Nh.set(t,n,i);let r=this.parent;this.updateWorldMatrix(!0,!1),Dc.setFromMatrixPosition(this.matrixWorld),this.isCamera||this.isLight?Yr.lookAt(Dc,Nh,this.up):Yr.lookAt(Nh,Dc,this.up),this.quaternion.setFromRotationMatrix(Yr),r&&(Yr.extractRotation(r.matrixWorld),Qa.setFromRotationMatrix(Yr),this.quaternion.premultiply(Qa.invert()))}add(t){if(arguments.length>1){for(let n=0;n<arguments.length;n++)this.add(arguments[n]);return this}return t===this?(Gt("Object3D.add: object can't be added as a child of itself.",t),this):(t&&t.isObject3D?(t.removeFromParent(),t.parent=this,this.children.push(t),t.dispatchEvent(PA),tl.child=t,this.dispatchEvent(tl),tl.child=null):Gt("Object3D.add: object not an instance of THREE.Object3D.",t),this)}remove(t){if(arguments.length>1){for(let i=0;i<arguments.length;i++)this.remove(arguments[i]);return this}let n=this.children.indexOf(t);return n!==-1&&(t.parent=null,this.children.splice(n,1),t.dispatchEvent(RF),I_.child=t,this.dispatchEvent(I_),I_.child=null),this}removeFromParent(){let t=this.parent;return t!==null&&t.remove(this),this}clear(){return this.remove(...this.children)}attach(t){return this.updateWorldMatrix(!0,!1),Yr.copy(this.matrixWorld).invert(),t.parent!==null&&(t.parent.updateWorldMatrix(!0,!1),Yr.multiply(t.parent.matrixWorld)),t.applyMatrix4(Yr),t.removeFromParent(),t.parent=this,this.children.push(t),t.updateWorldMatrix(!1,!0),t.dispatchEvent(PA),tl.child=t,this.dispatchEvent(tl),tl.child=null,this}getObjectById(t){return this.getObjectByProperty("id",t)}getObjectByName(t){return this.getObjectByProperty("name",t)}getObjectByProperty(t,n){if(this[t]===n)return this;for(let i=0,r=this.children.length;i<r;i++){let o=this.children[i].getObjectByProperty(t,n);if(o!==void 0)return o}}getObjectsByProperty(t,n,i=[]){this[t]===n&&i.push(this);let r=this.children;for(let s=0,o=r.length;s<o;s++)r[s].getObjectsByProperty(t,n,i);return i}getWorldPosition(t){return this.updateWorldMatrix(!0,!1),t.setFromMatrixPosition(this.matrixWorld)}getWorldQuaternion(t){return this.updateWorldMatrix(!0,!1),this.matrixWorld.decompose(Dc,t,AF),t}getWorldScale(t){return this.updateWorldMatrix(!0,!1),this.matrixWorld.decompose(Dc,CF,t),t}getWorldDirection(t){this.updateWorldMatrix(!0,!1);let n=this.matrixWorld.elements;return t.set(n[8],n[9],n[10]).normalize()}raycast(){}intersectsFrustum(){return!0}traverse(t){t(this);let n=this.children;for(let i=0,r=n.length;i<r;i++)n[i].traverse(t)}traverseVisible(t){if(this.visible===!1)return;t(this);let n=this.children;for(let i=0,r=n.length;i<r;i++)n[i].traverseVisible(t)}traverseAncestors(t){let n=this.parent;n!==null&&(t(n),n.traverseAncestors(t))}updateMatrix(){this.matrix.compose(this.position,this.quaternion,this.scale);let t=this.pivot;if(t!==null){let n=t.x,i=t.y,r=t.z,s=this.matrix.elements;s[12]+=n-s[0]*n-s[4]*i-s[8]*r,s[13]+=i-s[1]*n-s[5]*i-s[9]*r,s[14]+=r-s[2]*n-s[6]*i-s[10]*r}this.matrixWorldNeedsUpdate=!0}updateMatrixWorld(t){this.matrixAutoUpdate&&this.updateMatrix(),(this.matrixWorldNeedsUpdate||t)&&(this.matrixWorldAutoUpdate===!0&&(this.parent===null?this.matrixWorld.copy(this.matrix):this.matrixWorld.multiplyMatrices(this.parent.matrixWorld,this.matrix)),this.matrixWorldNeedsUpdate=!1,t=!0);let n=this.children;for(let i=0,r=n.length;i<r;i++)n[i].updateMatrixWorld(t)}updateWorldMatrix(t,n,i=!1){let r=this.parent;if(t===!0&&r!==null&&r.updateWorldMatrix(!0,!1),this.matrixAutoUpdate&&this.updateMatrix(),(this.matrixWorldNeedsUpdate||i)&&(this.matrixWorldAutoUpdate===!0&&(this.parent===null?this.matrixWorld.copy(this.matrix):this.matrixWorld.multiplyMatrices(this.parent.matrixWorld,this.matrix)),this.matrixWorldNeedsUpdate=!1,i=!0),n===!0){let s=this.children;for(let o=0,a=s.length;o<a;o++)s[o].updateWorldMatrix(!1,!0,i)}}toJSON(t){let n=t===void 0||typeof t=="string",i={};n&&(t={geometries:{},materials:{},textures:{},images:{},shapes:{},skeletons:{},animations:{},nodes:{}},i.metadata={version:4.7,type:"Object",generator:"Object3D.toJSON"});let r={};r.uuid=this.uuid,r.type=this.type,r.name=this.name,r.castShadow=this.castShadow,r.receiveShadow=this.receiveShadow,r.visible=this.visible,r.frustumCulled=this.frustumCulled,r.renderOrder=this.renderOrder,r.static=this.static,r.matrixAutoUpdate=this.matrixAutoUpdate,Object.keys(this.userData).length>0&&(r.userData=this.userData),r.layers=this.layers.mask,r.matrix=this.matrix.toArray(),r.up=this.up.toArray(),this.pivot!==null&&(r.pivot=this.pivot.toArray()),this.morphTargetDictionary!==void 0&&(r.morphTargetDictionary=Object.assign({},this.morphTargetDictionary)),this.morphTargetInfluences!==void 0&&(r.morphTargetInfluences=this.morphTargetInfluences.slice()),this.isInstancedMesh&&(r.type="InstancedMesh",r.count=this.count,r.instanceMatrix=this.instanceMatrix.toJSON(),this.instanceColor!==null&&(r.instanceColor=this.instanceColor.toJSON())),this.isBatchedMesh&&(r.type="BatchedMesh",r.perObjectFrustumCulled=this.perObjectFrustumCulled,r.sortObjects=this.sortObjects,r.drawRanges=this._drawRanges,r.reservedRanges=this._reservedRanges,r.geometryInfo=this._geometryInfo.map(a=>({...a,boundingBox:a.boundingBox?a.boundingBox.toJSON():void 0,boundingSphere:a.boundingSphere?a.boundingSphere.toJSON():void 0})),r.instanceInfo=this._instanceInfo.map(a=>({...a})),r.availableInstanceIds=this._availableInstanceIds.slice(),r.availableGeometryIds=this._availableGeometryIds.slice(),r.nextIndexStart=this._nextIndexStart,r.nextVertexStart=this._nextVertexStart,r.geometryCount=this._geometryCount,r.maxInstanceCount=this._maxInstanceCount,r.maxVertexCount=this._maxVertexCount,r.maxIndexCount=this._maxIndexCount,r.geometryInitialized=this._geometryInitialized,r.matricesTexture=this._matricesTexture.toJSON(t),r.indirectTexture=this._indirectTexture.toJSON(t),this._colorsTexture!==null&&(r.colorsTexture=this._colorsTexture.toJSON(t)),this.boundingSphere!==null&&(r.boundingSphere=this.boundingSphere.toJSON()),this.boundingBox!==null&&(r.boundingBox=this.boundingBox.toJSON()));function s(a,l){return a[l.uuid]===void 0&&(a[l.uuid]=l.toJSON(t)),l.uuid}if(this.isScene)this.background&&(this.background.isColor?r.background=this.background.toJSON():this.background.isTexture&&(r.background=this.background.toJSON(t).uuid)),this.environment&&this.environment.isTexture&&this.environment.isRenderTargetTexture!==!0&&(r.environment=this.environment.toJSON(t).uuid);else if(this.isMesh||this.isLine||this.isPoints){r.geometry=s(t.geometries,this.geometry);let a=this.geometry.parameters;if(a!==void 0&&a.shapes!==void 0){let l=a.shapes;if(Array.isArray(l))for(let c=0,u=l.length;c<u;c++){let h=l[c];s(t.shapes,h)}else s(t.shapes,l)}}if(this.isSkinnedMesh&&(r.bindMode=this.bindMode,r.bindMatrix=this.bindMatrix.toArray(),this.skeleton!==void 0&&(s(t.skeletons,this.skeleton),r.skeleton=this.skeleton.uuid)),this.material!==void 0)if(Array.isArray(this.material)){let a=[];for(let l=0,c=this.material.length;l<c;l++)a.push(s(t.materials,this.material[l]));r.material=a}else r.material=s(t.materials,this.material);if(this.children.length>0){r.children=[];for(let a=0;a<this.children.length;a++)r.children.push(this.children[a].toJSON(t).object)}if(this.animations.length>0){r.animations=[];for(let a=0;a<this.animations.length;a++){let l=this.animations[a];r.animations.push(s(t.animations,l))}}if(n){let a=o(t.geometries),l=o(t.materials),c=o(t.textures),u=o(t.images),h=o(t.shapes),f=o(t.skeletons),d=o(t.animations),m=o(t.nodes);a.length>0&&(i.geometries=a),l.length>0&&(i.materials=l),c.length>0&&(i.textures=c),u.length>0&&(i.images=u),h.length>0&&(i.shapes=h),f.length>0&&(i.skeletons=f),d.length>0&&(i.animations=d),m.length>0&&(i.nodes=m)}return i.object=r,i;function o(a){let l=[];for(let c in a){let u=a[c];delete u.metadata,l.push(u)}return l}}clone(t){return new this.constructor().copy(this,t)}copy(t,n=!0){if(this.name=t.name,this.up.copy(t.up),this.position.copy(t.position),this.rotation.order=t.rotation.order,this.quaternion.copy(t.quaternion),this.scale.copy(t.scale),this.pivot=t.pivot!==null?t.pivot.clone():null,this.matrix.copy(t.matrix),this.matrixWorld.copy(t.matrixWorld),this.matrixAutoUpdate=t.matrixAutoUpdate,this.matrixWorldAutoUpdate=t.matrixWorldAutoUpdate,this.matrixWorldNeedsUpdate=t.matrixWorldNeedsUpdate,this.layers.mask=t.layers.mask,this.visible=t.visible,this.castShadow=t.castShadow,this.receiveShadow=t.receiveShadow,this.frustumCulled=t.frustumCulled,this.renderOrder=t.renderOrder,this.static=t.static,this.animations=t.animations.slice(),this.userData=JSON.parse(JSON.stringify(t.userData)),n===!0)for(let i=0;i<t.children.length;i++){let r=t.children[i];this.add(r.clone())}return this}dispose(){this.dispatchEvent({type:"dispose"})}};wn.DEFAULT_UP=new z(0,1,0);wn.DEFAULT_MATRIX_AUTO_UPDATE=!0;wn.DEFAULT_MATRIX_WORLD_AUTO_UPDATE=!0;var zo=class extends wn{constructor(){super(),this.isGroup=!0,this.type="Group"}},PF={type:"move"},xl=class{constructor(){this._targetRay=null,this._grip=null,this._hand=null}getHandSpace(){return this._hand===null&&(this._hand=new zo,this._hand.matrixAutoUpdate=!1,this._hand.visible=!1,this._hand.joints={},this._hand.inputState={pinching:!1}),this._hand}getTargetRaySpace(){return this._targetRay===null&&(this._targetRay=new zo,this._targetRay.matrixAutoUpdate=!1,this._targetRay.visible=!1,this._targetRay.hasLinearVelocity=!1,this._targetRay.linearVelocity=new z,this._targetRay.hasAngularVelocity=!1,this._targetRay.angularVelocity=new z),this._targetRay}getGripSpace(){return this._grip===null&&(this._grip=new zo,this._grip.matrixAutoUpdate=!1,this._grip.visible=!1,this._grip.hasLinearVelocity=!1,this._grip.linearVelocity=new z,this._grip.hasAngularVelocity=!1,this._grip.angularVelocity=new z,this._grip.eventsEnabled=!1),this._grip}dispatchEvent(t){return this._targetRay!==null&&this._targetRay.dispatchEvent(t),this._grip!==null&&this._grip.dispatchEvent(t),this._hand!==null&&this._hand.dispatchEvent(t),this}connect(t){if(t&&t.hand){let n=this._hand;if(n)for(let i of t.hand.values())this._getHandJoint(n,i)}return this.dispatchEvent({type:"connected",data:t}),this}disconnect(t){return this.dispatchEvent({type:"disconnected",data:t}),this._targetRay!==null&&(this._targetRay.visible=!1),this._grip!==null&&(this._grip.visible=!1),this._hand!==null&&(this._hand.visible=!1),this}update(t,n,i){let r=null,s=null,o=null,a=this._targetRay,l=this._grip,c=this._hand;if(t&&n.session.visibilityState!=="visible-blurred"){if(c&&t.hand){o=!0;for(let y of t.hand.values()){let p=n.getJointPose(y,i),g=this._getHandJoint(c,y);p!==null&&(g.matrix.fromArray(p.transform.matrix),g.matrix.decompose(g.position,g.quaternion,g.scale),g.matrixWorldNeedsUpdate=!0,g.jointRadius=p.radius),g.visible=p!==null}let u=c.joints["index-finger-tip"],h=c.joints["thumb-tip"],f=u.position.distanceTo(h.position),d=.02,m=.005;c.inputState.pinching&&f>d+m?(c.inputState.pinching=!1,this.dispatchEvent({type:"pinchend",handedness:t.handedness,target:this})):!c.inputState.pinching&&f<=d-m&&(c.inputState.pinching=!0,this.dispatchEvent({type:"pinchstart",handedness:t.handedness,target:this}))}else l!==null&&t.gripSpace&&(s=n.getPose(t.gripSpace,i),s!==null&&(l.matrix.fromArray(s.transform.matrix),l.matrix.decompose(l.position,l.quaternion,l.scale),l.matrixWorldNeedsUpdate=!0,s.linearVelocity?(l.hasLinearVelocity=!0,l.linearVelocity.copy(s.linearVelocity)):l.hasLinearVelocity=!1,s.angularVelocity?(l.hasAngularVelocity=!0,l.angularVelocity.copy(s.angularVelocity)):l.hasAngularVelocity=!1,l.eventsEnabled&&l.dispatchEvent({type:"gripUpdated",data:t,target:this})));a!==null&&(r=n.getPose(t.targetRaySpace,i),r===null&&s!==null&&(r=s),r!==null&&(a.matrix.fromArray(r.transform.matrix),a.matrix.decompose(a.position,a.quaternion,a.scale),a.matrixWorldNeedsUpdate=!0,r.linearVelocity?(a.hasLinearVelocity=!0,a.linearVelocity.copy(r.linearVelocity)):a.hasLinearVelocity=!1,r.angularVelocity?(a.hasAngularVelocity=!0,a.angularVelocity.copy(r.angularVelocity)):a.hasAngularVelocity=!1,this.dispatchEvent(PF)))}return a!==null&&(a.visible=r!==null),l!==null&&(l.visible=s!==null),c!==null&&(c.visible=o!==null),this}_getHandJoint(t,n){if(t.joints[n.jointName]===void 0){let i=new zo;i.matrixAutoUpdate=!1,i.visible=!1,t.joints[n.jointName]=i,t.add(i)}return t.joints[n.jointName]}},L2={aliceblue:15792383,antiquewhite:16444375,aqua:65535,aquamarine:8388564,azure:15794175,beige:16119260,bisque:16770244,black:0,blanchedalmond:16772045,blue:255,blueviolet:9055202,brown:10824234,burlywood:14596231,cadetblue:6266528,chartreuse:8388352,chocolate:13789470,coral:16744272,cornflowerblue:6591981,cornsilk:16775388,crimson:14423100,cyan:65535,darkblue:139,darkcyan:35723,darkgoldenrod:12092939,darkgray:11119017,darkgreen:25600,darkgrey:11119017,darkkhaki:12433259,darkmagenta:9109643,darkolivegreen:5597999,darkorange:16747520,darkorchid:10040012,darkred:9109504,darksalmon:15308410,darkseagreen:9419919,darkslateblue:4734347,darkslategray:3100495,darkslategrey:3100495,darkturquoise:52945,darkviolet:9699539,deeppink:16716947,deepskyblue:49151,dimgray:6908265,dimgrey:6908265,dodgerblue:2003199,firebrick:11674146,floralwhite:16775920,forestgreen:2263842,fuchsia:16711935,gainsboro:14474460,ghostwhite:16316671,gold:16766720,goldenrod:14329120,gray:8421504,green:32768,greenyellow:11403055,grey:8421504,honeydew:15794160,hotpink:16738740,indianred:13458524,indigo:4915330,ivory:16777200,khaki:15787660,lavender:15132410,lavenderblush:16773365,lawngreen:8190976,lemonchiffon:16775885,lightblue:11393254,lightcoral:15761536,lightcyan:14745599,lightgoldenrodyellow:16448210,lightgray:13882323,lightgreen:9498256,lightgrey:13882323,lightpink:16758465,lightsalmon:16752762,lightseagreen:2142890,lightskyblue:8900346,lightslategray:7833753,lightslategrey:7833753,lightsteelblue:11584734,lightyellow:16777184,lime:65280,limegreen:3329330,linen:16445670,magenta:16711935,maroon:8388608,mediumaquamarine:6737322,mediumblue:205,mediumorchid:12211667,mediumpurple:9662683,mediumseagreen:3978097,mediumslateblue:8087790,mediumspringgreen:64154,mediumturquoise:4772300,mediumvioletred:13047173,midnightblue:1644912,mintcream:16121850,mistyrose:16770273,moccasin:16770229,navajowhite:16768685,navy:128,oldlace:16643558,olive:8421376,olivedrab:7048739,orange:16753920,orangered:16729344,orchid:14315734,palegoldenrod:15657130,palegreen:10025880,paleturquoise:11529966,palevioletred:14381203,papayawhip:16773077,peachpuff:16767673,peru:13468991,pink:16761035,plum:14524637,powderblue:11591910,purple:8388736,rebeccapurple:6697881,red:16711680,rosybrown:12357519,royalblue:4286945,saddlebrown:9127187,salmon:16416882,sandybrown:16032864,seagreen:3050327,seashell:16774638,sienna:10506797,silver:12632256,skyblue:8900331,slateblue:6970061,slategray:7372944,slategrey:7372944,snow:16775930,springgreen:65407,steelblue:4620980,tan:13808780,teal:32896,thistle:14204888,tomato:16737095,turquoise:4251856,violet:15631086,wheat:16113331,white:16777215,whitesmoke:16119285,yellow:16776960,yellowgreen:10145074},Ns={h:0,s:0,l:0},Uh={h:0,s:0,l:0};function L_(e,t,n){return n<0&&(n+=1),n>1&&(n-=1),n<1/6?e+(t-e)*6*n:n<1/2?t:n<2/3?e+(t-e)*6*(2/3-n):e}var kt=class{constructor(t,n,i){return this.isColor=!0,this.r=1,this.g=1,this.b=1,this.set(t,n,i)}set(t,n,i){if(n===void 0&&i===void 0){let r=t;r&&r.isColor?this.copy(r):typeof r=="number"?this.setHex(r):typeof r=="string"&&this.setStyle(r)}else this.setRGB(t,n,i);return this}setScalar(t){return this.r=t,this.g=t,this.b=t,this}setHex(t,n=ri){return t=Math.floor(t),this.r=(t>>16&255)/255,this.g=(t>>8&255)/255,this.b=(t&255)/255,ie.colorSpaceToWorking(this,n),this}setRGB(t,n,i,r=ie.workingColorSpace){return this.r=t,this.g=n,this.b=i,ie.colorSpaceToWorking(this,r),this}setHSL(t,n,i,r=ie.workingColorSpace){if(t=Rx(t,1),n=Xt(n,0,1),i=Xt(i,0,1),n===0)this.r=this.g=this.b=i;else{let s=i<=.5?i*(1+n):i+n-i*n,o=2*i-s;this.r=L_(o,s,t+1/3),this.g=L_(o,s,t),this.b=L_(o,s,t-1/3)}return ie.colorSpaceToWorking(this,r),this}setStyle(t,n=ri){function i(s){s!==void 0&&parseFloat(s)<1&&Ft("Color: Alpha component of "+t+" will be ignored.")}let r;if(r=/^(\w+)\(([^\)]*)\)/.exec(t)){let s,o=r[1],a=r[2];switch(o){case"rgb":case"rgba":if(s=/^\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*(?:,\s*(\d+(?:\.\d+)?|\.\d+)\s*)?$/.exec(a))return i(s[4]),this.setRGB(Math.min(255,parseInt(s[1],10))/255,Math.min(255,parseInt(s[2],10))/255,Math.min(255,parseInt(s[3],10))/255,n);if(s=/^\s*(\d+(?:\.\d+)?|\.\d+)\%\s*,\s*(\d+(?:\.\d+)?|\.\d+)\%\s*,\s*(\d+(?:\.\d+)?|\.\d+)\%\s*(?:,\s*(\d+(?:\.\d+)?|\.\d+)\s*)?$/.exec(a))return i(s[4]),this.setRGB(Math.min(100,parseFloat(s[1]))/100,Math.min(100,parseFloat(s[2]))/100,Math.min(100,parseFloat(s[3]))/100,n);break;case"hsl":case"hsla":if(s=/^\s*([+-]?(?:\d+(?:\.\d+)?|\.\d+))\s*,\s*(\d+(?:\.\d+)?|\.\d+)\%\s*,\s*(\d+(?:\.\d+)?|\.\d+)\%\s*(?:,\s*(\d+(?:\.\d+)?|\.\d+)\s*)?$/.exec(a))return i(s[4]),this.setHSL(parseFloat(s[1])/360,parseFloat(s[2])/100,parseFloat(s[3])/100,n);break;default:Ft("Color: Unknown color model "+t)}}else if(r=/^\#([A-Fa-f\d]+)$/.exec(t)){let s=r[1],o=s.length;if(o===3)return this.setRGB(parseInt(s.charAt(0),16)/15,parseInt(s.charAt(1),16)/15,parseInt(s.charAt(2),16)/15,n);if(o===6)return this.setHex(parseInt(s,16),n);Ft("Color: Invalid hex color "+t)}else if(t&&t.length>0)return this.setColorName(t,n);return this}setColorName(t,n=ri){let i=L2[t.toLowerCase()];return i!==void 0?this.setHex(i,n):Ft("Color: Unknown color "+t),this}clone(){return new this.constructor(this.r,this.g,this.b)}copy(t){return this.r=t.r,this.g=t.g,this.b=t.b,this}copySRGBToLinear(t){return this.r=ts(t.r),this.g=ts(t.g),this.b=ts(t.b),this}copyLinearToSRGB(t){return this.r=dl(t.r),this.g=dl(t.g),this.b=dl(t.b),this}convertSRGBToLinear(){return this.copySRGBToLinear(this),this}convertLinearToSRGB(){return this.copyLinearToSRGB(this),this}getHex(t=ri){return ie.workingToColorSpace(Sn.copy(this),t),Math.round(Xt(Sn.r*255,0,255))*65536+Math.round(Xt(Sn.g*255,0,255))*256+Math.round(Xt(Sn.b*255,0,255))}getHexString(t=ri){return("000000"+this.getHex(t).toString(16)).slice(-6)}getHSL(t,n=ie.workingColorSpace){ie.workingToColorSpace(Sn.copy(this),n);let i=Sn.r,r=Sn.g,s=Sn.b,o=Math.max(i,r,s),a=Math.min(i,r,s),l,c,u=(a+o)/2;if(a===o)l=0,c=0;else{let h=o-a;switch(c=u<=.5?h/(o+a):h/(2-o-a),o){case i:l=(r-s)/h+(r<s?6:0);break;case r:l=(s-i)/h+2;break;case s:l=(i-r)/h+4;break}l/=6}return t.h=l,t.s=c,t.l=u,t}getRGB(t,n=ie.workingColorSpace){return ie.workingToColorSpace(Sn.copy(this),n),t.r=Sn.r,t.g=Sn.g,t.b=Sn.b,t}getStyle(t=ri){ie.workingToColorSpace(Sn.copy(this),t);let n=Sn.r,i=Sn.g,r=Sn.b;return t!==ri?`color(${t} ${n.toFixed(3)} ${i.toFixed(3)} ${r.toFixed(3)})`:`rgb(${Math.round(n*255)},${Math.round(i*255)},${Math.round(r*255)})`}offsetHSL(t,n,i){return this.getHSL(Ns),this.setHSL(Ns.h+t,Ns.s+n,Ns.l+i)}add(t){return this.r+=t.r,this.g+=t.g,this.b+=t.b,this}addColors(t,n){return this.r=t.r+n.r,this.g=t.g+n.g,this.b=t.b+n.b,this}addScalar(t){return this.r+=t,this.g+=t,this.b+=t,this}sub(t){return this.r=Math.max(0,this.r-t.r),this.g=Math.max(0,this.g-t.g),this.b=Math.max(0,this.b-t.b),this}multiply(t){return this.r*=t.r,this.g*=t.g,this.b*=t.b,this}multiplyScalar(t){return this.r*=t,this.g*=t,this.b*=t,this}lerp(t,n){return this.r+=(t.r-this.r)*n,this.g+=(t.g-this.g)*n,this.b+=(t.b-this.b)*n,this}lerpColors(t,n,i){return this.r=t.r+(n.r-t.r)*i,this.g=t.g+(n.g-t.g)*i,this.b=t.b+(n.b-t.b)*i,this}lerpHSL(t,n){this.getHSL(Ns),t.getHSL(Uh);let i=kc(Ns.h,Uh.h,n),r=kc(Ns.s,Uh.s,n),s=kc(Ns.l,Uh.l,n);return this.setHSL(i,r,s),this}setFromVector3(t){return this.r=t.x,this.g=t.y,this.b=t.z,this}applyMatrix3(t){let n=this.r,i=this.g,r=this.b,s=t.elements;return this.r=s[0]*n+s[3]*i+s[6]*r,this.g=s[1]*n+s[4]*i+s[7]*r,this.b=s[2]*n+s[5]*i+s[8]*r,this}equals(t){return t.r===this.r&&t.g===this.g&&t.b===this.b}fromArray(t,n=0){return this.r=t[n],this.g=t[n+1],this.b=t[n+2],this}toArray(t=[],n=0){return t[n]=this.r,t[n+1]=this.g,t[n+2]=this.b,t}fromBufferAttribute(t,n){return this.r=t.getX(n),this.g=t.getY(n),this.b=t.getZ(n),this}toJSON(){return this.getHex()}*[Symbol.iterator](){yield this.r,yield this.g,yield this.b}},Sn=new kt;kt.NAMES=L2;var qc=class extends wn{constructor(){super(),this.isScene=!0,this.type="Scene",this.background=null,this.environment=null,this.fog=null,this.backgroundBlurriness=0,this.backgroundIntensity=1,this.backgroundRotation=new ns,this.environmentIntensity=1,this.environmentRotation=new ns,this.overrideMaterial=null,typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(new CustomEvent("observe",{detail:this}))}copy(t,n){return super.copy(t,n),this.background=t.background!==null?t.background.clone():null,this.environment=t.environment!==null?t.environment.clone():null,this.fog=t.fog!==null?t.fog.clone():null,this.backgroundBlurriness=t.backgroundBlurriness,this.backgroundIntensity=t.backgroundIntensity,this.backgroundRotation.copy(t.backgroundRotation),this.environmentIntensity=t.environmentIntensity,this.environmentRotation.copy(t.environmentRotation),this.overrideMaterial=t.overrideMaterial!==null?t.overrideMaterial.clone():null,this.matrixAutoUpdate=t.matrixAutoUpdate,this}toJSON(t){let n=super.toJSON(t);return this.fog!==null&&(n.object.fog=this.fog.toJSON()),n.object.backgroundBlurriness=this.backgroundBlurriness,n.object.backgroundIntensity=this.backgroundIntensity,n.object.backgroundRotation=this.backgroundRotation.toArray(),n.object.environmentIntensity=this.environmentIntensity,n.object.environmentRotation=this.environmentRotation.toArray(),n}},Wi=new z,Zr=new z,D_=new z,Jr=new z,el=new z,nl=new z,IA=new z,N_=new z,U_=new z,F_=new z,O_=new de,B_=new de,k_=new de,Qr=class e{constructor(t=new z,n=new z,i=new z){this.a=t,this.b=n,this.c=i}static getNormal(t,n,i,r){r.subVectors(i,n),Wi.subVectors(t,n),r.cross(Wi);let s=r.lengthSq();return s>0?r.multiplyScalar(1/Math.sqrt(s)):r.set(0,0,0)}static getBarycoord(t,n,i,r,s){Wi.subVectors(r,n),Zr.subVectors(i,n),D_.subVectors(t,n);let o=Wi.dot(Wi),a=Wi.dot(Zr),l=Wi.dot(D_),c=Zr.dot(Zr),u=Zr.dot(D_),h=o*c-a*a;if(h===0)return s.set(0,0,0),null;let f=1/h,d=(c*l-a*u)*f,m=(o*u-a*l)*f;return s.set(1-d-m,m,d)}static containsPoint(t,n,i,r){return this.getBarycoord(t,n,i,r,Jr)===null?!1:Jr.x>=0&&Jr.y>=0&&Jr.x+Jr.y<=1}static getInterpolation(t,n,i,r,s,o,a,l){return this.getBarycoord(t,n,i,r,Jr)===null?(l.x=0,l.y=0,"z"in l&&(l.z=0),"w"in l&&(l.w=0),null):(l.setScalar(0),l.addScaledVector(s,Jr.x),l.addScaledVector(o,Jr.y),l.addScaledVector(a,Jr.z),l)}static getInterpolatedAttribute(t,n,i,r,s,o){return O_.setScalar(0),B_.setScalar(0),k_.setScalar(0),O_.fromBufferAttribute(t,n),B_.fromBufferAttribute(t,i),k_.fromBufferAttribute(t,r),o.setScalar(0),o.addScaledVector(O_,s.x),o.addScaledVector(B_,s.y),o.addScaledVector(k_,s.z),o}static isFrontFacing(t,n,i,r){return Wi.subVectors(i,n),Zr.subVectors(t,n),Wi.cross(Zr).dot(r)<0}set(t,n,i){return this.a.copy(t),this.b.copy(n),this.c.copy(i),this}setFromPointsAndIndices(t,n,i,r){return this.a.copy(t[n]),this.b.copy(t[i]),this.c.copy(t[r]),this}setFromAttributeAndIndices(t,n,i,r){return this.a.fromBufferAttribute(t,n),this.b.fromBufferAttribute(t,i),this.c.fromBufferAttribute(t,r),this}clone(){return new this.constructor().copy(this)}copy(t){return this.a.copy(t.a),this.b.copy(t.b),this.c.copy(t.c),this}getArea(){return Wi.subVectors(this.c,this.b),Zr.subVectors(this.a,this.b),Wi.cross(Zr).length()*.5}getMidpoint(t){return t.addVectors(this.a,this.b).add(this.c).multiplyScalar(1/3)}getNormal(t){return e.getNormal(this.a,this.b,this.c,t)}getPlane(t){return t.setFromCoplanarPoints(this.a,this.b,this.c)}getBarycoord(t,n){return e.getBarycoord(t,this.a,this.b,this.c,n)}getInterpolation(t,n,i,r,s){return e.getInterpolation(t,this.a,this.b,this.c,n,i,r,s)}containsPoint(t){return e.containsPoint(t,this.a,this.b,this.c)}isFrontFacing(t){return e.isFrontFacing(this.a,this.b,this.c,t)}intersectsBox(t){return t.intersectsTriangle(this)}closestPointToPoint(t,n){let i=this.a,r=this.b,s=this.c,o,a;el.subVectors(r,i),nl.subVectors(s,i),N_.subVectors(t,i);let l=el.dot(N_),c=nl.dot(N_);if(l<=0&&c<=0)return n.copy(i);U_.subVectors(t,r);let u=el.dot(U_),h=nl.dot(U_);if(u>=0&&h<=u)return n.copy(r);let f=l*h-u*c;if(f<=0&&l>=0&&u<=0&&l-u>0)return o=l/(l-u),n.copy(i).addScaledVector(el,o);F_.subVectors(t,s);let d=el.dot(F_),m=nl.dot(F_);if(m>=0&&d<=m)return n.copy(s);let y=d*c-l*m;if(y<=0&&c>=0&&m<=0)return a=c/(c-m),n.copy(i).addScaledVector(nl,a);let p=u*m-d*h;if(p<=0&&h-u>=0&&d-m>=0)return IA.subVectors(s,r),a=(h-u)/(h-u+(d-m)),n.copy(r).addScaledVector(IA,a);let g=1/(p+y+f);return o=y*g,a=f*g,n.copy(i).addScaledVector(el,o).addScaledVector(nl,a)}equals(t){return t.a.equals(this.a)&&t.b.equals(this.b)&&t.c.equals(this.c)}},ci=class{constructor(t=new z(1/0,1/0,1/0),n=new z(-1/0,-1/0,-1/0)){this.isBox3=!0,this.min=t,this.max=n}set(t,n){return this.min.copy(t),this.max.copy(n),this}setFromArray(t){this.makeEmpty();for(let n=0,i=t.length;n<i;n+=3)this.expandByPoint($i.fromArray(t,n));return this}setFromBufferAttribute(t){this.makeEmpty();for(let n=0,i=t.count;n<i;n++)this.expandByPoint($i.fromBufferAttribute(t,n));return this}setFromPoints(t){this.makeEmpty();for(let n=0,i=t.length;n<i;n++)this.expandByPoint(t[n]);return this}setFromCenterAndSize(t,n){let i=$i.copy(n).multiplyScalar(.5);return this.min.copy(t).sub(i),this.max.copy(t).add(i),this}setFromObject(t,n=!1){return this.makeEmpty(),this.expandByObject(t,n)}clone(){return new this.constructor().copy(this)}copy(t){return this.min.copy(t.min),this.max.copy(t.max),this}makeEmpty(){return this.min.x=this.min.y=this.min.z=1/0,this.max.x=this.max.y=this.max.z=-1/0,this}isEmpty(){return this.max.x<this.min.x||this.max.y<this.min.y||this.max.z<this.min.z}getCenter(t){return this.isEmpty()?t.set(0,0,0):t.addVectors(this.min,this.max).multiplyScalar(.5)}getSize(t){return this.isEmpty()?t.set(0,0,0):t.subVectors(this.max,this.min)}expandByPoint(t){return this.min.min(t),this.max.max(t),this}expandByVector(t){return this.min.sub(t),this.max.add(t),this}expandByScalar(t){return this.min.addScalar(-t),this.max.addScalar(t),this}expandByObject(t,n=!1){t.updateWorldMatrix(!1,!1);let i=t.geometry;if(i!==void 0){let s=i.getAttribute("position");if(n===!0&&s!==void 0&&t.isInstancedMesh!==!0&&t.isBatchedMesh!==!0)for(let o=0,a=s.count;o<a;o++)t.isMesh===!0?t.getVertexPosition(o,$i):$i.fromBufferAttribute(s,o),$i.applyMatrix4(t.matrixWorld),this.expandByPoint($i);else t.boundingBox!==void 0?(t.boundingBox===null&&t.computeBoundingBox(),Fh.copy(t.boundingBox)):(i.boundingBox===null&&i.computeBoundingBox(),Fh.copy(i.boundingBox)),Fh.applyMatrix4(t.matrixWorld),this.union(Fh)}let r=t.children;for(let s=0,o=r.length;s<o;s++)this.expandByObject(r[s],n);return this}containsPoint(t){return t.x>=this.min.x&&t.x<=this.max.x&&t.y>=this.min.y&&t.y<=this.max.y&&t.z>=this.min.z&&t.z<=this.max.z}containsBox(t){return this.min.x<=t.min.x&&t.max.x<=this.max.x&&this.min.y<=t.min.y&&t.max.y<=this.max.y&&this.min.z<=t.min.z&&t.max.z<=this.max.z}getParameter(t,n){return n.set((t.x-this.min.x)/(this.max.x-this.min.x),(t.y-this.min.y)/(this.max.y-this.min.y),(t.z-this.min.z)/(this.max.z-this.min.z))}intersectsBox(t){return t.max.x>=this.min.x&&t.min.x<=this.max.x&&t.max.y>=this.min.y&&t.min.y<=this.max.y&&t.max.z>=this.min.z&&t.min.z<=this.max.z}intersectsSphere(t){return this.clampPoint(t.center,$i),$i.distanceToSquared(t.center)<=t.radius*t.radius}intersectsPlane(t){let n,i;return t.normal.x>0?(n=t.normal.x*this.min.x,i=t.normal.x*this.max.x):(n=t.normal.x*this.max.x,i=t.normal.x*this.min.x),t.normal.y>0?(n+=t.normal.y*this.min.y,i+=t.normal.y*this.max.y):(n+=t.normal.y*this.max.y,i+=t.normal.y*this.min.y),t.normal.z>0?(n+=t.normal.z*this.min.z,i+=t.normal.z*this.max.z):(n+=t.normal.z*this.max.z,i+=t.normal.z*this.min.z),n<=-t.constant&&i>=-t.constant}intersectsTriangle(t){if(this.isEmpty())return!1;this.getCenter(Nc),Oh.subVectors(this.max,Nc),il.subVectors(t.a,Nc),rl.subVectors(t.b,Nc),sl.subVectors(t.c,Nc),Us.subVectors(rl,il),Fs.subVectors(sl,rl),Fo.subVectors(il,sl);let n=[0,-Us.z,Us.y,0,-Fs.z,Fs.y,0,-Fo.z,Fo.y,Us.z,0,-Us.x,Fs.z,0,-Fs.x,Fo.z,0,-Fo.x,-Us.y,Us.x,0,-Fs.y,Fs.x,0,-Fo.y,Fo.x,0];return!z_(n,il,rl,sl,Oh)||(n=[1,0,0,0,1,0,0,0,1],!z_(n,il,rl,sl,Oh))?!1:(Bh.crossVectors(Us,Fs),n=[Bh.x,Bh.y,Bh.z],z_(n,il,rl,sl,Oh))}clampPoint(t,n){return n.copy(t).clamp(this.min,this.max)}distanceToPoint(t){return this.clampPoint(t,$i).distanceTo(t)}getBoundingSphere(t){return this.isEmpty()?t.makeEmpty():(this.getCenter(t.center),t.radius=this.getSize($i).length()*.5),t}intersect(t){return this.min.max(t.min),this.max.min(t.max),this.isEmpty()&&this.makeEmpty(),this}union(t){return this.min.min(t.min),this.max.max(t.max),this}applyMatrix4(t){return this.isEmpty()?this:(Kr[0].set(this.min.x,this.min.y,this.min.z).applyMatrix4(t),Kr[1].set(this.min.x,this.min.y,this.max.z).applyMatrix4(t),Kr[2].set(this.min.x,this.max.y,this.min.z).applyMatrix4(t),Kr[3].set(this.min.x,this.max.y,this.max.z).applyMatrix4(t),Kr[4].set(this.max.x,this.min.y,this.min.z).applyMatrix4(t),Kr[5].set(this.max.x,this.min.y,this.max.z).applyMatrix4(t),Kr[6].set(this.max.x,this.max.y,this.min.z).applyMatrix4(t),Kr[7].set(this.max.x,this.max.y,this.max.z).applyMatrix4(t),this.setFromPoints(Kr),this)}translate(t){return this.min.add(t),this.max.add(t),this}equals(t){return t.min.equals(this.min)&&t.max.equals(this.max)}toJSON(){return{min:this.min.toArray(),max:this.max.toArray()}}fromJSON(t){return this.min.fromArray(t.min),this.max.fromArray(t.max),this}},Kr=[new z,new z,new z,new z,new z,new z,new z,new z],$i=new z,Fh=new ci,il=new z,rl=new z,sl=new z,Us=new z,Fs=new z,Fo=new z,Nc=new z,Oh=new z,Bh=new z,Oo=new z;function z_(e,t,n,i,r){for(let s=0,o=e.length-3;s<=o;s+=3){Oo.fromArray(e,s);let a=r.x*Math.abs(Oo.x)+r.y*Math.abs(Oo.y)+r.z*Math.abs(Oo.z),l=t.dot(Oo),c=n.dot(Oo),u=i.dot(Oo);if(Math.max(-Math.max(l,c,u),Math.min(l,c,u))>a)return!1}return!0}var He=new z,kh=new Bt,IF=0,hn=class extends Xi{constructor(t,n,i=!1){if(super(),Array.isArray(t))throw new TypeError("THREE.BufferAttribute: array should be a Typed Array.");this.isBufferAttribute=!0,Object.defineProperty(this,"id",{value:IF++}),this.name="",this.array=t,this.itemSize=n,this.count=t!==void 0?t.length/n:0,this.normalized=i,this.usage=Ax,this.updateRanges=[],this.gpuType=Ki,this.version=0,this._normalizationScale=t!==void 0?Rp(t):void 0}onUploadCallback(){}set needsUpdate(t){t===!0&&this.version++}setUsage(t){return this.usage=t,this}addUpdateRange(t,n){this.updateRanges.push({start:t,count:n})}clearUpdateRanges(){this.updateRanges.length=0}copy(t){return this.name=t.name,this.array=new t.array.constructor(t.array),this.itemSize=t.itemSize,this.count=t.count,this.normalized=t.normalized,this.usage=t.usage,this.gpuType=t.gpuType,this._normalizationScale=t._normalizationScale,this}copyAt(t,n,i){t*=this.itemSize,i*=n.itemSize;for(let r=0,s=this.itemSize;r<s;r++)this.array[t+r]=n.array[i+r];return this}copyArray(t){return this.array.set(t),this}applyMatrix3(t){if(this.itemSize===2)for(let n=0,i=this.count;n<i;n++)kh.fromBufferAttribute(this,n),kh.applyMatrix3(t),this.setXY(n,kh.x,kh.y);else if(this.itemSize===3)for(let n=0,i=this.count;n<i;n++)He.fromBufferAttribute(this,n),He.applyMatrix3(t),this.setXYZ(n,He.x,He.y,He.z);return this}applyMatrix4(t){for(let n=0,i=this.count;n<i;n++)He.fromBufferAttribute(this,n),He.applyMatrix4(t),this.setXYZ(n,He.x,He.y,He.z);return this}applyNormalMatrix(t){for(let n=0,i=this.count;n<i;n++)He.fromBufferAttribute(this,n),He.applyNormalMatrix(t),this.setXYZ(n,He.x,He.y,He.z);return this}transformDirection(t){for(let n=0,i=this.count;n<i;n++)He.fromBufferAttribute(this,n),He.transformDirection(t),this.setXYZ(n,He.x,He.y,He.z);return this}set(t,n=0){return this.array.set(t,n),this}getComponent(t,n){let i=this.array[t*this.itemSize+n];return this.normalized&&(i=this._denormalize(i)),i}setComponent(t,n,i){return this.normalized&&(i=this._normalize(i)),this.array[t*this.itemSize+n]=i,this}getX(t){let n=this.array[t*this.itemSize];return this.normalized&&(n=this._denormalize(n)),n}setX(t,n){return this.normalized&&(n=this._normalize(n)),this.array[t*this.itemSize]=n,this}getY(t){let n=this.array[t*this.itemSize+1];return this.normalized&&(n=this._denormalize(n)),n}setY(t,n){return this.normalized&&(n=this._normalize(n)),this.array[t*this.itemSize+1]=n,this}getZ(t){let n=this.array[t*this.itemSize+2];return this.normalized&&(n=this._denormalize(n)),n}setZ(t,n){return this.normalized&&(n=this._normalize(n)),this.array[t*this.itemSize+2]=n,this}getW(t){let n=this.array[t*this.itemSize+3];return this.normalized&&(n=this._denormalize(n)),n}setW(t,n){return this.normalized&&(n=this._normalize(n)),this.array[t*this.itemSize+3]=n,this}setXY(t,n,i){return t*=this.itemSize,this.normalized&&(n=this._normalize(n),i=this._normalize(i)),this.array[t+0]=n,this.array[t+1]=i,this}setXYZ(t,n,i,r){return t*=this.itemSize,this.normalized&&(n=this._normalize(n),i=this._normalize(i),r=this._normalize(r)),this.array[t+0]=n,this.array[t+1]=i,this.array[t+2]=r,this}setXYZW(t,n,i,r,s){return t*=this.itemSize,this.normalized&&(n=this._normalize(n),i=this._normalize(i),r=this._normalize(r),s=this._normalize(s)),this.array[t+0]=n,this.array[t+1]=i,this.array[t+2]=r,this.array[t+3]=s,this}onUpload(t){return this.onUploadCallback=t,this}clone(){return new this.constructor(this.array,this.itemSize).copy(this)}toJSON(){let t={itemSize:this.itemSize,type:this.array.constructor.name,array:Array.from(this.array),normalized:this.normalized};return t.name=this.name,t.usage=this.usage,t.gpuType=this.gpuType,t}dispose(){this.dispatchEvent({type:"dispose"})}_denormalize(t){let n=this._normalizationScale;return n!==void 0?Math.max(t/n,-1):Ix(t,this.array)}_normalize(t){let n=this._normalizationScale;return n!==void 0?Math.round(t*n):Lx(t,this.array)}};var Yc=class extends hn{constructor(t,n,i){super(new Uint16Array(t),n,i)}};var Zc=class extends hn{constructor(t,n,i){super(new Uint32Array(t),n,i)}};var qe=class extends hn{constructor(t,n,i){super(new Float32Array(t),n,i)}},LF=new ci,Uc=new z,G_=new z,qi=class{constructor(t=new z,n=-1){this.isSphere=!0,this.center=t,this.radius=n}set(t,n){return this.center.copy(t),this.radius=n,this}setFromPoints(t,n){let i=this.center;n!==void 0?i.copy(n):LF.setFromPoints(t).getCenter(i);let r=0;for(let s=0,o=t.length;s<o;s++)r=Math.max(r,i.distanceToSquared(t[s]));return this.radius=Math.sqrt(r),this}copy(t){return this.center.copy(t.center),this.radius=t.radius,this}isEmpty(){return this.radius<0}makeEmpty(){return this.center.set(0,0,0),this.radius=-1,this}containsPoint(t){return t.distanceToSquared(this.center)<=this.radius*this.radius}distanceToPoint(t){return t.distanceTo(this.center)-this.radius}intersectsSphere(t){let n=this.radius+t.radius;return t.center.distanceToSquared(this.center)<=n*n}intersectsBox(t){return t.intersectsSphere(this)}intersectsPlane(t){return Math.abs(t.distanceToPoint(this.center))<=this.radius}clampPoint(t,n){let i=this.center.distanceToSquared(t);return n.copy(t),i>this.radius*this.radius&&(n.sub(this.center).normalize(),n.multiplyScalar(this.radius).add(this.center)),n}getBoundingBox(t){return this.isEmpty()?(t.makeEmpty(),t):(t.set(this.center,this.center),t.expandByScalar(this.radius),t)}applyMatrix4(t){return this.center.applyMatrix4(t),this.radius=this.radius*t.getMaxScaleOnAxis(),this}translate(t){return this.center.add(t),this}expandByPoint(t){if(this.isEmpty())return this.center.copy(t),this.radius=0,this;Uc.subVectors(t,this.center);let n=Uc.lengthSq();if(n>this.radius*this.radius){let i=Math.sqrt(n),r=(i-this.radius)*.5;this.center.addScaledVector(Uc,r/i),this.radius+=r}return this}union(t){return t.isEmpty()?this:this.isEmpty()?(this.copy(t),this):(this.center.equals(t.center)===!0?this.radius=Math.max(this.radius,t.radius):(G_.subVectors(t.center,this.center).setLength(t.radius),this.expandByPoint(Uc.copy(t.center).add(G_)),this.expandByPoint(Uc.copy(t.center).sub(G_))),this)}equals(t){return t.center.equals(this.center)&&t.radius===this.radius}clone(){return new this.constructor().copy(this)}toJSON(){return{radius:this.radius,center:this.center.toArray()}}fromJSON(t){return this.radius=t.radius,this.center.fromArray(t.center),this}},DF=0,Ci=new ve,V_=new wn,ol=new z,ii=new ci,Fc=new ci,an=new z,dn=class e extends Xi{constructor(){super(),this.isBufferGeometry=!0,Object.defineProperty(this,"id",{value:DF++}),this.uuid=qs(),this.name="",this.type="BufferGeometry",this.index=null,this.indirect=null,this.indirectOffset=0,this.attributes={},this.morphAttributes={},this.morphTargetsRelative=!1,this.groups=[],this.boundingBox=null,this.boundingSphere=null,this.drawRange={start:0,count:1/0},this.userData={},this._transformed=!1}getIndex(){return this.index}setIndex(t){return Array.isArray(t)?this.index=new(rF(t)?Zc:Yc)(t,1):this.index=t,this}setIndirect(t,n=0){return this.indirect=t,this.indirectOffset=n,this}getIndirect(){return this.indirect}getAttribute(t){return this.attributes[t]}setAttribute(t,n){return this.attributes[t]=n,this}deleteAttribute(t){return delete this.attributes[t],this}hasAttribute(t){return this.attributes[t]!==void 0}addGroup(t,n,i=0){this.groups.push({start:t,count:n,materialIndex:i})}clearGroups(){this.groups=[]}setDrawRange(t,n){this.drawRange.start=t,this.drawRange.count=n}applyMatrix4(t){let n=this.attributes.position;n!==void 0&&(n.applyMatrix4(t),n.needsUpdate=!0);let i=this.attributes.normal;if(i!==void 0){let s=new Vt().getNormalMatrix(t);i.applyNormalMatrix(s),i.needsUpdate=!0}let r=this.attributes.tangent;return r!==void 0&&(r.transformDirection(t),r.needsUpdate=!0),this.boundingBox!==null&&this.computeBoundingBox(),this.boundingSphere!==null&&this.computeBoundingSphere(),this._transformed=!0,this}applyQuaternion(t){return Ci.makeRotationFromQuaternion(t),this.applyMatrix4(Ci),this}rotateX(t){return Ci.makeRotationX(t),this.applyMatrix4(Ci),this}rotateY(t){return Ci.makeRotationY(t),this.applyMatrix4(Ci),this}rotateZ(t){return Ci.makeRotationZ(t),this.applyMatrix4(Ci),this}translate(t,n,i){return Ci.makeTranslation(t,n,i),this.applyMatrix4(Ci),this}scale(t,n,i){return Ci.makeScale(t,n,i),this.applyMatrix4(Ci),this}lookAt(t){return V_.lookAt(t),V_.updateMatrix(),this.applyMatrix4(V_.matrix),this}center(){return this.computeBoundingBox(),this.boundingBox.getCenter(ol).negate(),this.translate(ol.x,ol.y,ol.z),this}setFromPoints(t){let n=this.getAttribute("position");if(n===void 0){let i=[];for(let r=0,s=t.length;r<s;r++){let o=t[r];i.push(o.x,o.y,o.z||0)}this.setAttribute("position",new qe(i,3))}else{let i=Math.min(t.length,n.count);for(let r=0;r<i;r++){let s=t[r];n.setXYZ(r,s.x,s.y,s.z||0)}t.length>n.count&&Ft("BufferGeometry: Buffer size too small for points data. Use .dispose() and create a new geometry."),n.needsUpdate=!0}return this}computeBoundingBox(){this.boundingBox===null&&(this.boundingBox=new ci);let t=this.attributes.position,n=this.morphAttributes.position;if(t&&t.isGLBufferAttribute){Gt("BufferGeometry.computeBoundingBox(): GLBufferAttribute requires a manual bounding box.",this),this.boundingBox.set(new z(-1/0,-1/0,-1/0),new z(1/0,1/0,1/0));return}if(t!==void 0){if(this.boundingBox.setFromBufferAttribute(t),n)for(let i=0,r=n.length;i<r;i++){let s=n[i];ii.setFromBufferAttribute(s),this.morphTargetsRelative?(an.addVectors(this.boundingBox.min,ii.min),this.boundingBox.expandByPoint(an),an.addVectors(this.boundingBox.max,ii.max),this.boundingBox.expandByPoint(an)):(this.boundingBox.expandByPoint(ii.min),this.boundingBox.expandByPoint(ii.max))}}else this.boundingBox.makeEmpty();(isNaN(this.boundingBox.min.x)||isNaN(this.boundingBox.min.y)||isNaN(this.boundingBox.min.z))&&Gt('BufferGeometry.computeBoundingBox(): Computed min/max have NaN values. The "position" attribute is likely to have NaN values.',this)}computeBoundingSphere(){this.boundingSphere===null&&(this.boundingSphere=new qi);let t=this.attributes.position,n=this.morphAttributes.position;if(t&&t.isGLBufferAttribute){Gt("BufferGeometry.computeBoundingSphere(): GLBufferAttribute requires a manual bounding sphere.",this),this.boundingSphere.set(new z,1/0);return}if(t){let i=this.boundingSphere.center;if(ii.setFromBufferAttribute(t),n)for(let s=0,o=n.length;s<o;s++){let a=n[s];Fc.setFromBufferAttribute(a),this.morphTargetsRelative?(an.addVectors(ii.min,Fc.min),ii.expandByPoint(an),an.addVectors(ii.max,Fc.max),ii.expandByPoint(an)):(ii.expandByPoint(Fc.min),ii.expandByPoint(Fc.max))}ii.getCenter(i);let r=0;for(let s=0,o=t.count;s<o;s++)an.fromBufferAttribute(t,s),r=Math.max(r,i.distanceToSquared(an));if(n)for(let s=0,o=n.length;s<o;s++){let a=n[s],l=this.morphTargetsRelative;for(let c=0,u=a.count;c<u;c++)an.fromBufferAttribute(a,c),l&&(ol.fromBufferAttribute(t,c),an.add(ol)),r=Math.max(r,i.distanceToSquared(an))}this.boundingSphere.radius=Math.sqrt(r),isNaN(this.boundingSphere.radius)&&Gt('BufferGeometry.computeBoundingSphere(): Computed radius is NaN. The "position" attribute is likely to have NaN values.',this)}}computeTangents(){let t=this.index,n=this.attributes;if(t===null||n.position===void 0||n.normal===void 0||n.uv===void 0){Gt("BufferGeometry: .computeTangents() failed. Missing required attributes (index, position, normal or uv)");return}let i=n.position,r=n.normal,s=n.uv,o=this.getAttribute("tangent");(o===void 0||o.count!==i.count)&&(o=new hn(new Float32Array(4*i.count),4),this.setAttribute("tangent",o));let a=[],l=[],c=new Uint8Array(i.count);for(let A=0;A<i.count;A++)a[A]=new z,l[A]=new z;let u=new z,h=new z,f=new z,d=new Bt,m=new Bt,y=new Bt,p=new z,g=new z;function x(A,C,R){c[A]=c[C]=c[R]=1,u.fromBufferAttribute(i,A),h.fromBufferAttribute(i,C),f.fromBufferAttribute(i,R),d.fromBufferAttribute(s,A),m.fromBufferAttribute(s,C),y.fromBufferAttribute(s,R),h.sub(u),f.sub(u),m.sub(d),y.sub(d);let D=1/(m.x*y.y-y.x*m.y);isFinite(D)&&(p.copy(h).multiplyScalar(y.y).addScaledVector(f,-m.y).multiplyScalar(D),g.copy(f).multiplyScalar(m.x).addScaledVector(h,-y.x).multiplyScalar(D),a[A].add(p),a[C].add(p),a[R].add(p),l[A].add(g),l[C].add(g),l[R].add(g))}let M=this.groups;M.length===0&&(M=[{start:0,count:t.count}]);for(let A=0,C=M.length;A<C;++A){let R=M[A],D=R.start,B=R.count;for(let P=D,L=D+B;P<L;P+=3)x(t.getX(P+0),t.getX(P+1),t.getX(P+2))}let v=new z,w=new z,b=new z,_=new z;function S(A){b.fromBufferAttribute(r,A),_.copy(b);let C=a[A];v.copy(C),v.sub(b.multiplyScalar(b.dot(C))).normalize(),w.crossVectors(_,C);let D=w.dot(l[A])<0?-1:1;o.setXYZW(A,v.x,v.y,v.z,D)}for(let A=0,C=i.count;A<C;++A)c[A]&&S(A);this._transformed=!0}computeVertexNormals(){let t=this.index,n=this.getAttribute("position");if(n!==void 0){let i=this.getAttribute("normal");if(i===void 0||i.count!==n.count)i=new hn(new Float32Array(n.count*3),3),this.setAttribute("normal",i);else for(let f=0,d=i.count;f<d;f++)i.setXYZ(f,0,0,0);let r=new z,s=new z,o=new z,a=new z,l=new z,c=new z,u=new z,h=new z;if(t)for(let f=0,d=t.count;f<d;f+=3){let m=t.getX(f+0),y=t.getX(f+1),p=t.getX(f+2);r.fromBufferAttribute(n,m),s.fromBufferAttribute(n,y),o.fromBufferAttribute(n,p),u.subVectors(o,s),h.subVectors(r,s),u.cross(h),a.fromBufferAttribute(i,m),l.fromBufferAttribute(i,y),c.fromBufferAttribute(i,p),a.add(u),l.add(u),c.add(u),i.setXYZ(m,a.x,a.y,a.z),i.setXYZ(y,l.x,l.y,l.z),i.setXYZ(p,c.x,c.y,c.z)}else for(let f=0,d=n.count;f<d;f+=3)r.fromBufferAttribute(n,f+0),s.fromBufferAttribute(n,f+1),o.fromBufferAttribute(n,f+2),u.subVectors(o,s),h.subVectors(r,s),u.cross(h),i.setXYZ(f+0,u.x,u.y,u.z),i.setXYZ(f+1,u.x,u.y,u.z),i.setXYZ(f+2,u.x,u.y,u.z);this.normalizeNormals(),i.needsUpdate=!0}}normalizeNormals(){let t=this.attributes.normal;for(let n=0,i=t.count;n<i;n++)an.fromBufferAttribute(t,n),an.normalize(),t.setXYZ(n,an.x,an.y,an.z)}toNonIndexed(){function t(a,l){let c=a.array,u=a.itemSize,h=a.normalized,f=new c.constructor(l.length*u),d=0,m=0;for(let y=0,p=l.length;y<p;y++){a.isInterleavedBufferAttribute?d=l[y]*a.data.stride+a.offset:d=l[y]*u;for(let g=0;g<u;g++)f[m++]=c[d++]}return new hn(f,u,h)}if(this.index===null)return Ft("BufferGeometry.toNonIndexed(): BufferGeometry is already non-indexed."),this;let n=new e,i=this.index.array,r=this.attributes;for(let a in r){let l=r[a],c=t(l,i);n.setAttribute(a,c)}let s=this.morphAttributes;for(let a in s){let l=[],c=s[a];for(let u=0,h=c.length;u<h;u++){let f=c[u],d=t(f,i);l.push(d)}n.morphAttributes[a]=l}n.morphTargetsRelative=this.morphTargetsRelative;let o=this.groups;for(let a=0,l=o.length;a<l;a++){let c=o[a];n.addGroup(c.start,c.count,c.materialIndex)}return n}toJSON(){let t={metadata:{version:4.7,type:"BufferGeometry",generator:"BufferGeometry.toJSON"}};if(t.uuid=this.uuid,t.type=this.parameters!==void 0&&this._transformed===!0?"BufferGeometry":this.type,t.name=this.name,Object.keys(this.userData).length>0&&(t.userData=this.userData),this.parameters!==void 0&&this._transformed!==!0){let l=this.parameters;for(let c in l)l[c]!==void 0&&(t[c]=l[c]);return t}t.data={attributes:{}};let n=this.index;n!==null&&(t.data.index={type:n.array.constructor.name,array:Array.prototype.slice.call(n.array)});let i=this.attributes;for(let l in i){let c=i[l];t.data.attributes[l]=c.toJSON(t.data)}let r={},s=!1;for(let l in this.morphAttributes){let c=this.morphAttributes[l],u=[];for(let h=0,f=c.length;h<f;h++){let d=c[h];u.push(d.toJSON(t.data))}u.length>0&&(r[l]=u,s=!0)}s&&(t.data.morphAttributes=r,t.data.morphTargetsRelative=this.morphTargetsRelative);let o=this.groups;o.length>0&&(t.data.groups=JSON.parse(JSON.stringify(o)));let a=this.boundingSphere;return a!==null&&(t.data.boundingSphere=a.toJSON()),t}clone(){return new this.constructor().copy(this)}copy(t){this.index=null,this.attributes={},this.morphAttributes={},this.groups=[],this.boundingBox=null,this.boundingSphere=null;let n={};this.name=t.name;let i=t.index;i!==null&&this.setIndex(i.clone());let r=t.attributes;for(let c in r){let u=r[c];this.setAttribute(c,u.clone(n))}let s=t.morphAttributes;for(let c in s){let u=[],h=s[c];for(let f=0,d=h.length;f<d;f++)u.push(h[f].clone(n));this.morphAttributes[c]=u}this.morphTargetsRelative=t.morphTargetsRelative;let o=t.groups;for(let c=0,u=o.length;c<u;c++){let h=o[c];this.addGroup(h.start,h.count,h.materialIndex)}let a=t.boundingBox;a!==null&&(this.boundingBox=a.clone());let l=t.boundingSphere;return l!==null&&(this.boundingSphere=l.clone()),this.drawRange.start=t.drawRange.start,this.drawRange.count=t.drawRange.count,this.userData=t.userData,this._transformed=t._transformed,this}dispose(){this.dispatchEvent({type:"dispose"})}},vd=class{constructor(t,n){this.isInterleavedBuffer=!0,this.array=t,this.stride=n,this.count=t!==void 0?t.length/n:0,this.usage=Ax,this.updateRanges=[],this.version=0,this.uuid=qs()}onUploadCallback(){}set needsUpdate(t){t===!0&&this.version++}setUsage(t){return this.usage=t,this}addUpdateRange(t,n){this.updateRanges.push({start:t,count:n})}clearUpdateRanges(){this.updateRanges.length=0}copy(t){return this.array=new t.array.constructor(t.array),this.count=t.count,this.stride=t.stride,this.usage=t.usage,this}copyAt(t,n,i){t*=this.stride,i*=n.stride;for(let r=0,s=this.stride;r<s;r++)this.array[t+r]=n.array[i+r];return this}set(t,n=0){return this.array.set(t,n),this}clone(t){t.arrayBuffers===void 0&&(t.arrayBuffers={});let n=LA(this.array);t.arrayBuffers[n]===void 0&&(t.arrayBuffers[n]=this.array.slice(0).buffer);let i=new this.array.constructor(t.arrayBuffers[n]),r=new this.constructor(i,this.stride);return r.setUsage(this.usage),r}onUpload(t){return this.onUploadCallback=t,this}toJSON(t){t.arrayBuffers===void 0&&(t.arrayBuffers={});let n=LA(this.array);t.arrayBuffers[n]===void 0&&(t.arrayBuffers[n]=Array.from(new Uint32Array(this.array.slice(0).buffer)));let i={uuid:this.uuid,buffer:n,type:this.array.constructor.name,stride:this.stride};return i.usage=this.usage,i}};function LA(e){return e.buffer._uuid===void 0&&(e.buffer._uuid=qs()),e.byteOffset===0&&e.byteLength===e.buffer.byteLength?e.buffer._uuid:e.buffer._uuid+":"+e.byteOffset+":"+e.byteLength}var Un=new z,Yi=class e{constructor(t,n,i,r=!1){this.isInterleavedBufferAttribute=!0,this.name="",this.data=t,this.itemSize=n,this.offset=i,this.normalized=r,this._normalizationScale=t!==void 0?Rp(t.array):void 0}get count(){return this.data.count}get array(){return this.data.array}set needsUpdate(t){this.data.needsUpdate=t}applyMatrix4(t){for(let n=0,i=this.data.count;n<i;n++)Un.fromBufferAttribute(this,n),Un.applyMatrix4(t),this.setXYZ(n,Un.x,Un.y,Un.z);return this}applyNormalMatrix(t){for(let n=0,i=this.count;n<i;n++)Un.fromBufferAttribute(this,n),Un.applyNormalMatrix(t),this.setXYZ(n,Un.x,Un.y,Un.z);return this}transformDirection(t){for(let n=0,i=this.count;n<i;n++)Un.fromBufferAttribute(this,n),Un.transformDirection(t),this.setXYZ(n,Un.x,Un.y,Un.z);return this}getComponent(t,n){let i=this.array[t*this.data.stride+this.offset+n];return this.normalized&&(i=this._denormalize(i)),i}setComponent(t,n,i){return this.normalized&&(i=this._normalize(i)),this.data.array[t*this.data.stride+this.offset+n]=i,this}setX(t,n){return this.normalized&&(n=this._normalize(n)),this.data.array[t*this.data.stride+this.offset]=n,this}setY(t,n){return this.normalized&&(n=this._normalize(n)),this.data.array[t*this.data.stride+this.offset+1]=n,this}setZ(t,n){return this.normalized&&(n=this._normalize(n)),this.data.array[t*this.data.stride+this.offset+2]=n,this}setW(t,n){return this.normalized&&(n=this._normalize(n)),this.data.array[t*this.data.stride+this.offset+3]=n,this}getX(t){let n=this.data.array[t*this.data.stride+this.offset];return this.normalized&&(n=this._denormalize(n)),n}getY(t){let n=this.data.array[t*this.data.stride+this.offset+1];return this.normalized&&(n=this._denormalize(n)),n}getZ(t){let n=this.data.array[t*this.data.stride+this.offset+2];return this.normalized&&(n=this._denormalize(n)),n}getW(t){let n=this.data.array[t*this.data.stride+this.offset+3];return this.normalized&&(n=this._denormalize(n)),n}setXY(t,n,i){return t=t*this.data.stride+this.offset,this.normalized&&(n=this._normalize(n),i=this._normalize(i)),this.data.array[t+0]=n,this.data.array[t+1]=i,this}setXYZ(t,n,i,r){return t=t*this.data.stride+this.offset,this.normalized&&(n=this._normalize(n),i=this._normalize(i),r=this._normalize(r)),this.data.array[t+0]=n,this.data.array[t+1]=i,this.data.array[t+2]=r,this}setXYZW(t,n,i,r,s){return t=t*this.data.stride+this.offset,this.normalized&&(n=this._normalize(n),i=this._normalize(i),r=this._normalize(r),s=this._normalize(s)),this.data.array[t+0]=n,this.data.array[t+1]=i,this.data.array[t+2]=r,this.data.array[t+3]=s,this}clone(t){if(t===void 0){Wc("InterleavedBufferAttribute.clone(): Cloning an interleaved buffer attribute will de-interleave buffer data.");let n=[];for(let i=0;i<this.count;i++){let r=i*this.data.stride+this.offset;for(let s=0;s<this.itemSize;s++)n.push(this.data.array[r+s])}return new hn(new this.array.constructor(n),this.itemSize,this.normalized)}else return t.interleavedBuffers===void 0&&(t.interleavedBuffers={}),t.interleavedBuffers[this.data.uuid]===void 0&&(t.interleavedBuffers[this.data.uuid]=this.data.clone(t)),new e(t.interleavedBuffers[this.data.uuid],this.itemSize,this.offset,this.normalized)}toJSON(t){if(t===void 0){Wc("InterleavedBufferAttribute.toJSON(): Serializing an interleaved buffer attribute will de-interleave buffer data.");let n=[];for(let i=0;i<this.count;i++){let r=i*this.data.stride+this.offset;for(let s=0;s<this.itemSize;s++)n.push(this.data.array[r+s])}return{itemSize:this.itemSize,type:this.array.constructor.name,array:n,normalized:this.normalized}}else return t.interleavedBuffers===void 0&&(t.interleavedBuffers={}),t.interleavedBuffers[this.data.uuid]===void 0&&(t.interleavedBuffers[this.data.uuid]=this.data.toJSON(t)),{isInterleavedBufferAttribute:!0,itemSize:this.itemSize,data:this.data.uuid,offset:this.offset,normalized:this.normalized}}_denormalize(t){let n=this._normalizationScale;return n!==void 0?Math.max(t/n,-1):Ix(t,this.data.array)}_normalize(t){let n=this._normalizationScale;return n!==void 0?Math.round(t*n):Lx(t,this.data.array)}},H_=new z,NF=new z,UF=new Vt,si=class{constructor(t=new z(1,0,0),n=0){this.isPlane=!0,this.normal=t,this.constant=n}set(t,n){return this.normal.copy(t),this.constant=n,this}setComponents(t,n,i,r){return this.normal.set(t,n,i),this.constant=r,this}setFromNormalAndCoplanarPoint(t,n){return this.normal.copy(t),this.constant=-n.dot(this.normal),this}setFromCoplanarPoints(t,n,i){let r=H_.subVectors(i,n).cross(NF.subVectors(t,n)).normalize();return this.setFromNormalAndCoplanarPoint(r,t),this}copy(t){return this.normal.copy(t.normal),this.constant=t.constant,this}normalize(){let t=1/this.normal.length();return this.normal.multiplyScalar(t),this.constant*=t,this}negate(){return this.constant*=-1,this.normal.negate(),this}distanceToPoint(t){return this.normal.dot(t)+this.constant}distanceToSphere(t){return this.distanceToPoint(t.center)-t.radius}projectPoint(t,n){return n.copy(t).addScaledVector(this.normal,-this.distanceToPoint(t))}intersectLine(t,n,i=!0){let r=t.delta(H_),s=this.normal.dot(r);if(s===0)return this.distanceToPoint(t.start)===0?n.copy(t.start):null;let o=-(t.start.dot(this.normal)+this.constant)/s;return i===!0&&(o<0||o>1)?null:n.copy(t.start).addScaledVector(r,o)}intersectsLine(t){let n=this.distanceToPoint(t.start),i=this.distanceToPoint(t.end);return n<0&&i>0||i<0&&n>0}intersectsBox(t){return t.intersectsPlane(this)}intersectsSphere(t){return t.intersectsPlane(this)}coplanarPoint(t){return t.copy(this.normal).multiplyScalar(-this.constant)}applyMatrix4(t,n){let i=n||UF.getNormalMatrix(t),r=this.coplanarPoint(H_).applyMatrix4(t),s=this.normal.applyMatrix3(i).normalize();return this.constant=-r.dot(s),this}translate(t){return this.constant-=t.dot(this.normal),this}equals(t){return t.normal.equals(this.normal)&&t.constant===this.constant}clone(){return new this.constructor().copy(this)}toJSON(){return{normal:this.normal.toArray(),constant:this.constant}}fromJSON(t){return this.normal.fromArray(t.normal),this.constant=t.constant,this}},FF=0,is=class extends Xi{constructor(){super(),this.isMaterial=!0,Object.defineProperty(this,"id",{value:FF++}),this.uuid=qs(),this.name="",this.type="Material",this.blending=El,this.side=$s,this.vertexColors=!1,this.opacity=1,this.transparent=!1,this.alphaHash=!1,this.blendSrc=ax,this.blendDst=lx,this.blendEquation=Wo,this.blendSrcAlpha=null,this.blendDstAlpha=null,this.blendEquationAlpha=null,this.blendColor=new kt(0,0,0),this.blendAlpha=0,this.depthFunc=pl,this.depthTest=!0,this.depthWrite=!0,this.stencilWriteMask=255,this.stencilFunc=M2,this.stencilRef=0,this.stencilFuncMask=255,this.stencilFail=od,this.stencilZFail=od,this.stencilZPass=od,this.stencilWrite=!1,this.clippingPlanes=null,this.clipIntersection=!1,this.clipShadows=!1,this.shadowSide=null,this.colorWrite=!0,this.precision=null,this.polygonOffset=!1,this.polygonOffsetFactor=0,this.polygonOffsetUnits=0,this.dithering=!1,this.alphaToCoverage=!1,this.premultipliedAlpha=!1,this.forceSinglePass=!1,this.allowOverride=!0,this.visible=!0,this.toneMapped=!0,this.userData={},this.version=0,this._alphaTest=0}get alphaTest(){return this._alphaTest}set alphaTest(t){this._alphaTest>0!=t>0&&this.version++,this._alphaTest=t}onBeforeRender(){}onBeforeCompile(){}customProgramCacheKey(){return this.onBeforeCompile.toString()}setValues(t){if(t!==void 0)for(let n in t){let i=t[n];if(i===void 0){Ft(`Material: parameter '${n}' has value of undefined.`);continue}let r=this[n];if(r===void 0){Ft(`Material: '${n}' is not a property of THREE.${this.type}.`);continue}r&&r.isColor?r.set(i):r&&r.isVector2&&i&&i.isVector2||r&&r.isEuler&&i&&i.isEuler||r&&r.isVector3&&i&&i.isVector3?r.copy(i):this[n]=i}}toJSON(t){let n=t===void 0||typeof t=="string";n&&(t={textures:{},images:{}});let i={metadata:{version:4.7,type:"Material",generator:"Material.toJSON"}};i.uuid=this.uuid,i.type=this.type,i.blending=this.blending,i.side=this.side,i.shadowSide=this.shadowSide,i.vertexColors=this.vertexColors,i.opacity=this.opacity,i.transparent=this.transparent,i.blendSrc=this.blendSrc,i.blendDst=this.blendDst,i.blendEquation=this.blendEquation,i.blendSrcAlpha=this.blendSrcAlpha,i.blendDstAlpha=this.blendDstAlpha,i.blendEquationAlpha=this.blendEquationAlpha,i.blendColor=this.blendColor.getHex(),i.blendAlpha=this.blendAlpha,i.depthFunc=this.depthFunc,i.depthTest=this.depthTest,i.depthWrite=this.depthWrite,i.colorWrite=this.colorWrite,i.clipIntersection=this.clipIntersection,i.clipShadows=this.clipShadows,i.stencilWriteMask=this.stencilWriteMask,i.stencilFunc=this.stencilFunc,i.stencilRef=this.stencilRef,i.stencilFuncMask=this.stencilFuncMask,i.stencilFail=this.stencilFail,i.stencilZFail=this.stencilZFail,i.stencilZPass=this.stencilZPass,i.stencilWrite=this.stencilWrite,i.polygonOffset=this.polygonOffset,i.polygonOffsetFactor=this.polygonOffsetFactor,i.polygonOffsetUnits=this.polygonOffsetUnits,i.dithering=this.dithering,i.alphaTest=this.alphaTest,i.alphaHash=this.alphaHash,i.alphaToCoverage=this.alphaToCoverage,i.premultipliedAlpha=this.premultipliedAlpha,i.forceSinglePass=this.forceSinglePass,i.allowOverride=this.allowOverride,i.visible=this.visible,i.toneMapped=this.toneMapped,i.name=this.name,this.color&&this.color.isColor&&(i.color=this.color.getHex()),this.roughness!==void 0&&(i.roughness=this.roughness),this.metalness!==void 0&&(i.metalness=this.metalness),this.sheen!==void 0&&(i.sheen=this.sheen),this.sheenColor&&this.sheenColor.isColor&&(i.sheenColor=this.sheenColor.getHex()),this.sheenRoughness!==void 0&&(i.sheenRoughness=this.sheenRoughness),this.emissive&&this.emissive.isColor&&(i.emissive=this.emissive.getHex()),this.emissiveIntensity!==void 0&&(i.emissiveIntensity=this.emissiveIntensity),this.specular&&this.specular.isColor&&(i.specular=this.specular.getHex()),this.specularIntensity!==void 0&&(i.specularIntensity=this.specularIntensity),this.specularColor&&this.specularColor.isColor&&(i.specularColor=this.specularColor.getHex()),this.shininess!==void 0&&(i.shininess=this.shininess),this.clearcoat!==void 0&&(i.clearcoat=this.clearcoat),this.clearcoatRoughness!==void 0&&(i.clearcoatRoughness=this.clearcoatRoughness),this.diffuseRoughness!==void 0&&(i.diffuseRoughness=this.diffuseRoughness),this.diffuseRoughnessMap&&this.diffuseRoughnessMap.isTexture&&(i.diffuseRoughnessMap=this.diffuseRoughnessMap.toJSON(t).uuid),this.clearcoatMap&&this.clearcoatMap.isTexture&&(i.clearcoatMap=this.clearcoatMap.toJSON(t).uuid),this.clearcoatRoughnessMap&&this.clearcoatRoughnessMap.isTexture&&(i.clearcoatRoughnessMap=this.clearcoatRoughnessMap.toJSON(t).uuid),this.clearcoatNormalMap&&this.clearcoatNormalMap.isTexture&&(i.clearcoatNormalMap=this.clearcoatNormalMap.toJSON(t).uuid,i.clearcoatNormalScale=this.clearcoatNormalScale.toArray()),this.sheenColorMap&&this.sheenColorMap.isTexture&&(i.sheenColorMap=this.sheenColorMap.toJSON(t).uuid),this.sheenRoughnessMap&&this.sheenRoughnessMap.isTexture&&(i.sheenRoughnessMap=this.sheenRoughnessMap.toJSON(t).uuid),this.dispersion!==void 0&&(i.dispersion=this.dispersion),this.retroreflectivity!==void 0&&(i.retroreflectivity=this.retroreflectivity),this.iridescence!==void 0&&(i.iridescence=this.iridescence),this.iridescenceIOR!==void 0&&(i.iridescenceIOR=this.iridescenceIOR),this.iridescenceThicknessMinimum!==void 0&&(i.iridescenceThicknessMinimum=this.iridescenceThicknessMinimum),this.iridescenceThicknessMaximum!==void 0&&(i.iridescenceThicknessMaximum=this.iridescenceThicknessMaximum),this.iridescenceMap&&this.iridescenceMap.isTexture&&(i.iridescenceMap=this.iridescenceMap.toJSON(t).uuid),this.iridescenceThicknessMap&&this.iridescenceThicknessMap.isTexture&&(i.iridescenceThicknessMap=this.iridescenceThicknessMap.toJSON(t).uuid),this.anisotropy!==void 0&&(i.anisotropy=this.anisotropy),this.anisotropyRotation!==void 0&&(i.anisotropyRotation=this.anisotropyRotation),this.anisotropyMap&&this.anisotropyMap.isTexture&&(i.anisotropyMap=this.anisotropyMap.toJSON(t).uuid),this.map&&this.map.isTexture&&(i.map=this.map.toJSON(t).uuid),this.matcap&&this.matcap.isTexture&&(i.matcap=this.matcap.toJSON(t).uuid),this.alphaMap&&this.alphaMap.isTexture&&(i.alphaMap=this.alphaMap.toJSON(t).uuid),this.lightMap&&this.lightMap.isTexture&&(i.lightMap=this.lightMap.toJSON(t).uuid,i.lightMapIntensity=this.lightMapIntensity),this.aoMap&&this.aoMap.isTexture&&(i.aoMap=this.aoMap.toJSON(t).uuid,i.aoMapIntensity=this.aoMapIntensity),this.bumpMap&&this.bumpMap.isTexture&&(i.bumpMap=this.bumpMap.toJSON(t).uuid,i.bumpScale=this.bumpScale),this.normalMap&&this.normalMap.isTexture&&(i.normalMap=this.normalMap.toJSON(t).uuid,i.normalMapType=this.normalMapType,i.normalScale=this.normalScale.toArray()),this.displacementMap&&this.displacementMap.isTexture&&(i.displacementMap=this.displacementMap.toJSON(t).uuid,i.displacementScale=this.displacementScale,i.displacementBias=this.displacementBias),this.roughnessMap&&this.roughnessMap.isTexture&&(i.roughnessMap=this.roughnessMap.toJSON(t).uuid),this.metalnessMap&&this.metalnessMap.isTexture&&(i.metalnessMap=this.metalnessMap.toJSON(t).uuid),this.emissiveMap&&this.emissiveMap.isTexture&&(i.emissiveMap=this.emissiveMap.toJSON(t).uuid),this.specularMap&&this.specularMap.isTexture&&(i.specularMap=this.specularMap.toJSON(t).uuid),this.specularIntensityMap&&this.specularIntensityMap.isTexture&&(i.specularIntensityMap=this.specularIntensityMap.toJSON(t).uuid),this.specularColorMap&&this.specularColorMap.isTexture&&(i.specularColorMap=this.specularColorMap.toJSON(t).uuid),this.envMap&&this.envMap.isTexture&&(i.envMap=this.envMap.toJSON(t).uuid,this.combine!==void 0&&(i.combine=this.combine)),this.envMapRotation!==void 0&&(i.envMapRotation=this.envMapRotation.toArray()),this.envMapIntensity!==void 0&&(i.envMapIntensity=this.envMapIntensity),this.reflectivity!==void 0&&(i.reflectivity=this.reflectivity),this.refractionRatio!==void 0&&(i.refractionRatio=this.refractionRatio),this.gradientMap&&this.gradientMap.isTexture&&(i.gradientMap=this.gradientMap.toJSON(t).uuid),this.transmission!==void 0&&(i.transmission=this.transmission),this.transmissionMap&&this.transmissionMap.isTexture&&(i.transmissionMap=this.transmissionMap.toJSON(t).uuid),this.thickness!==void 0&&(i.thickness=this.thickness),this.thicknessMap&&this.thicknessMap.isTexture&&(i.thicknessMap=this.thicknessMap.toJSON(t).uuid),this.attenuationDistance!==void 0&&(i.attenuationDistance=this.attenuationDistance),this.attenuationColor!==void 0&&(i.attenuationColor=this.attenuationColor.getHex()),this.size!==void 0&&(i.size=this.size),this.sizeAttenuation!==void 0&&(i.sizeAttenuation=this.sizeAttenuation),Array.isArray(this.clippingPlanes)&&this.clippingPlanes.length>0&&(i.clippingPlanes=this.clippingPlanes.map(s=>s.toJSON())),this.rotation!==void 0&&(i.rotation=this.rotation),this.depthPacking!==void 0&&(i.depthPacking=this.depthPacking),this.linewidth!==void 0&&(i.linewidth=this.linewidth),this.linecap!==void 0&&(i.linecap=this.linecap),this.linejoin!==void 0&&(i.linejoin=this.linejoin),this.dashSize!==void 0&&(i.dashSize=this.dashSize),this.gapSize!==void 0&&(i.gapSize=this.gapSize),this.scale!==void 0&&(i.scale=this.scale),this.wireframe!==void 0&&(i.wireframe=this.wireframe),this.wireframeLinewidth!==void 0&&(i.wireframeLinewidth=this.wireframeLinewidth),this.wireframeLinecap!==void 0&&(i.wireframeLinecap=this.wireframeLinecap),this.wireframeLinejoin!==void 0&&(i.wireframeLinejoin=this.wireframeLinejoin),this.flatShading!==void 0&&(i.flatShading=this.flatShading),this.fog!==void 0&&(i.fog=this.fog),Object.keys(this.userData).length>0&&(i.userData=this.userData);function r(s){let o=[];for(let a in s){let l=s[a];delete l.metadata,o.push(l)}return o}if(n){let s=r(t.textures),o=r(t.images);s.length>0&&(i.textures=s),o.length>0&&(i.images=o)}return i}fromJSON(t,n){if(t.uuid!==void 0&&(this.uuid=t.uuid),t.name!==void 0&&(this.name=t.name),t.color!==void 0&&this.color!==void 0&&this.color.setHex(t.color),t.roughness!==void 0&&(this.roughness=t.roughness),t.metalness!==void 0&&(this.metalness=t.metalness),t.sheen!==void 0&&(this.sheen=t.sheen),t.sheenColor!==void 0&&(this.sheenColor=new kt().setHex(t.sheenColor)),t.sheenRoughness!==void 0&&(this.sheenRoughness=t.sheenRoughness),t.emissive!==void 0&&this.emissive!==void 0&&this.emissive.setHex(t.emissive),t.specular!==void 0&&this.specular!==void 0&&this.specular.setHex(t.specular),t.specularIntensity!==void 0&&(this.specularIntensity=t.specularIntensity),t.specularColor!==void 0&&this.specularColor!==void 0&&this.specularColor.setHex(t.specularColor),t.shininess!==void 0&&(this.shininess=t.shininess),t.clearcoat!==void 0&&(this.clearcoat=t.clearcoat),t.clearcoatRoughness!==void 0&&(this.clearcoatRoughness=t.clearcoatRoughness),t.diffuseRoughness!==void 0&&(this.diffuseRoughness=t.diffuseRoughness),t.dispersion!==void 0&&(this.dispersion=t.dispersion),t.retroreflectivity!==void 0&&(this.retroreflectivity=t.retroreflectivity),t.iridescence!==void 0&&(this.iridescence=t.iridescence),t.iridescenceIOR!==void 0&&(this.iridescenceIOR=t.iridescenceIOR),t.iridescenceThicknessMinimum!==void 0&&(this.iridescenceThicknessMinimum=t.iridescenceThicknessMinimum),t.iridescenceThicknessMaximum!==void 0&&(this.iridescenceThicknessMaximum=t.iridescenceThicknessMaximum),t.iridescenceThicknessRange!==void 0&&(this.iridescenceThicknessMinimum=t.iridescenceThicknessRange[0],this.iridescenceThicknessMaximum=t.iridescenceThicknessRange[1]),t.transmission!==void 0&&(this.transmission=t.transmission),t.thickness!==void 0&&(this.thickness=t.thickness),t.attenuationDistance!==void 0&&(this.attenuationDistance=t.attenuationDistance),t.attenuationColor!==void 0&&this.attenuationColor!==void 0&&this.attenuationColor.setHex(t.attenuationColor),t.anisotropy!==void 0&&(this.anisotropy=t.anisotropy),t.anisotropyRotation!==void 0&&(this.anisotropyRotation=t.anisotropyRotation),t.fog!==void 0&&(this.fog=t.fog),t.flatShading!==void 0&&(this.flatShading=t.flatShading),t.blending!==void 0&&(this.blending=t.blending),t.combine!==void 0&&(this.combine=t.combine),t.side!==void 0&&(this.side=t.side),t.shadowSide!==void 0&&(this.shadowSide=t.shadowSide),t.opacity!==void 0&&(this.opacity=t.opacity),t.transparent!==void 0&&(this.transparent=t.transparent),t.alphaTest!==void 0&&(this.alphaTest=t.alphaTest),t.alphaHash!==void 0&&(this.alphaHash=t.alphaHash),t.depthFunc!==void 0&&(this.depthFunc=t.depthFunc),t.depthTest!==void 0&&(this.depthTest=t.depthTest),t.depthWrite!==void 0&&(this.depthWrite=t.depthWrite),t.colorWrite!==void 0&&(this.colorWrite=t.colorWrite),t.clippingPlanes!==void 0&&(this.clippingPlanes=t.clippingPlanes.map(i=>new si().fromJSON(i))),t.clipIntersection!==void 0&&(this.clipIntersection=t.clipIntersection),t.clipShadows!==void 0&&(this.clipShadows=t.clipShadows),t.depthPacking!==void 0&&(this.depthPacking=t.depthPacking),t.blendSrc!==void 0&&(this.blendSrc=t.blendSrc),t.blendDst!==void 0&&(this.blendDst=t.blendDst),t.blendEquation!==void 0&&(this.blendEquation=t.blendEquation),t.blendSrcAlpha!==void 0&&(this.blendSrcAlpha=t.blendSrcAlpha),t.blendDstAlpha!==void 0&&(this.blendDstAlpha=t.blendDstAlpha),t.blendEquationAlpha!==void 0&&(this.blendEquationAlpha=t.blendEquationAlpha),t.blendColor!==void 0&&this.blendColor!==void 0&&this.blendColor.setHex(t.blendColor),t.blendAlpha!==void 0&&(this.blendAlpha=t.blendAlpha),t.stencilWriteMask!==void 0&&(this.stencilWriteMask=t.stencilWriteMask),t.stencilFunc!==void 0&&(this.stencilFunc=t.stencilFunc),t.stencilRef!==void 0&&(this.stencilRef=t.stencilRef),t.stencilFuncMask!==void 0&&(this.stencilFuncMask=t.stencilFuncMask),t.stencilFail!==void 0&&(this.stencilFail=t.stencilFail),t.stencilZFail!==void 0&&(this.stencilZFail=t.stencilZFail),t.stencilZPass!==void 0&&(this.stencilZPass=t.stencilZPass),t.stencilWrite!==void 0&&(this.stencilWrite=t.stencilWrite),t.wireframe!==void 0&&(this.wireframe=t.wireframe),t.wireframeLinewidth!==void 0&&(this.wireframeLinewidth=t.wireframeLinewidth),t.wireframeLinecap!==void 0&&(this.wireframeLinecap=t.wireframeLinecap),t.wireframeLinejoin!==void 0&&(this.wireframeLinejoin=t.wireframeLinejoin),t.rotation!==void 0&&(this.rotation=t.rotation),t.linewidth!==void 0&&(this.linewidth=t.linewidth),t.linecap!==void 0&&(this.linecap=t.linecap),t.linejoin!==void 0&&(this.linejoin=t.linejoin),t.dashSize!==void 0&&(this.dashSize=t.dashSize),t.gapSize!==void 0&&(this.gapSize=t.gapSize),t.scale!==void 0&&(this.scale=t.scale),t.polygonOffset!==void 0&&(this.polygonOffset=t.polygonOffset),t.polygonOffsetFactor!==void 0&&(this.polygonOffsetFactor=t.polygonOffsetFactor),t.polygonOffsetUnits!==void 0&&(this.polygonOffsetUnits=t.polygonOffsetUnits),t.dithering!==void 0&&(this.dithering=t.dithering),t.alphaToCoverage!==void 0&&(this.alphaToCoverage=t.alphaToCoverage),t.premultipliedAlpha!==void 0&&(this.premultipliedAlpha=t.premultipliedAlpha),t.forceSinglePass!==void 0&&(this.forceSinglePass=t.forceSinglePass),t.allowOverride!==void 0&&(this.allowOverride=t.allowOverride),t.visible!==void 0&&(this.visible=t.visible),t.toneMapped!==void 0&&(this.toneMapped=t.toneMapped),t.userData!==void 0&&(this.userData=t.userData),t.vertexColors!==void 0&&(typeof t.vertexColors=="number"?this.vertexColors=t.vertexColors>0:this.vertexColors=t.vertexColors),t.size!==void 0&&(this.size=t.size),t.sizeAttenuation!==void 0&&(this.sizeAttenuation=t.sizeAttenuation),t.map!==void 0&&(this.map=n[t.map]||null),t.matcap!==void 0&&(this.matcap=n[t.matcap]||null),t.alphaMap!==void 0&&(this.alphaMap=n[t.alphaMap]||null),t.bumpMap!==void 0&&(this.bumpMap=n[t.bumpMap]||null),t.bumpScale!==void 0&&(this.bumpScale=t.bumpScale),t.normalMap!==void 0&&(this.normalMap=n[t.normalMap]||null),t.normalMapType!==void 0&&(this.normalMapType=t.normalMapType),t.normalScale!==void 0){let i=t.normalScale;Array.isArray(i)===!1&&(i=[i,i]),this.normalScale=new Bt().fromArray(i)}return t.displacementMap!==void 0&&(this.displacementMap=n[t.displacementMap]||null),t.displacementScale!==void 0&&(this.displacementScale=t.displacementScale),t.displacementBias!==void 0&&(this.displacementBias=t.displacementBias),t.roughnessMap!==void 0&&(this.roughnessMap=n[t.roughnessMap]||null),t.metalnessMap!==void 0&&(this.metalnessMap=n[t.metalnessMap]||null),t.emissiveMap!==void 0&&(this.emissiveMap=n[t.emissiveMap]||null),t.emissiveIntensity!==void 0&&(this.emissiveIntensity=t.emissiveIntensity),t.specularMap!==void 0&&(this.specularMap=n[t.specularMap]||null),t.specularIntensityMap!==void 0&&(this.specularIntensityMap=n[t.specularIntensityMap]||null),t.specularColorMap!==void 0&&(this.specularColorMap=n[t.specularColorMap]||null),t.envMap!==void 0&&(this.envMap=n[t.envMap]||null),t.envMapRotation!==void 0&&this.envMapRotation.fromArray(t.envMapRotation),t.envMapIntensity!==void 0&&(this.envMapIntensity=t.envMapIntensity),t.reflectivity!==void 0&&(this.reflectivity=t.reflectivity),t.refractionRatio!==void 0&&(this.refractionRatio=t.refractionRatio),t.lightMap!==void 0&&(this.lightMap=n[t.lightMap]||null),t.lightMapIntensity!==void 0&&(this.lightMapIntensity=t.lightMapIntensity),t.aoMap!==void 0&&(this.aoMap=n[t.aoMap]||null),t.aoMapIntensity!==void 0&&(this.aoMapIntensity=t.aoMapIntensity),t.gradientMap!==void 0&&(this.gradientMap=n[t.gradientMap]||null),t.clearcoatMap!==void 0&&(this.clearcoatMap=n[t.clearcoatMap]||null),t.clearcoatRoughnessMap!==void 0&&(this.clearcoatRoughnessMap=n[t.clearcoatRoughnessMap]||null),t.clearcoatNormalMap!==void 0&&(this.clearcoatNormalMap=n[t.clearcoatNormalMap]||null),t.clearcoatNormalScale!==void 0&&(this.clearcoatNormalScale=new Bt().fromArray(t.clearcoatNormalScale)),t.diffuseRoughnessMap!==void 0&&(this.diffuseRoughnessMap=n[t.diffuseRoughnessMap]||null),t.iridescenceMap!==void 0&&(this.iridescenceMap=n[t.iridescenceMap]||null),t.iridescenceThicknessMap!==void 0&&(this.iridescenceThicknessMap=n[t.iridescenceThicknessMap]||null),t.transmissionMap!==void 0&&(this.transmissionMap=n[t.transmissionMap]||null),t.thicknessMap!==void 0&&(this.thicknessMap=n[t.thicknessMap]||null),t.anisotropyMap!==void 0&&(this.anisotropyMap=n[t.anisotropyMap]||null),t.sheenColorMap!==void 0&&(this.sheenColorMap=n[t.sheenColorMap]||null),t.sheenRoughnessMap!==void 0&&(this.sheenRoughnessMap=n[t.sheenRoughnessMap]||null),this}clone(){return new this.constructor().copy(this)}copy(t){this.name=t.name,this.blending=t.blending,this.side=t.side,this.vertexColors=t.vertexColors,this.opacity=t.opacity,this.transparent=t.transparent,this.blendSrc=t.blendSrc,this.blendDst=t.blendDst,this.blendEquation=t.blendEquation,this.blendSrcAlpha=t.blendSrcAlpha,this.blendDstAlpha=t.blendDstAlpha,this.blendEquationAlpha=t.blendEquationAlpha,this.blendColor.copy(t.blendColor),this.blendAlpha=t.blendAlpha,this.depthFunc=t.depthFunc,this.depthTest=t.depthTest,this.depthWrite=t.depthWrite,this.stencilWriteMask=t.stencilWriteMask,this.stencilFunc=t.stencilFunc,this.stencilRef=t.stencilRef,this.stencilFuncMask=t.stencilFuncMask,this.stencilFail=t.stencilFail,this.stencilZFail=t.stencilZFail,this.stencilZPass=t.stencilZPass,this.stencilWrite=t.stencilWrite;let n=t.clippingPlanes,i=null;if(n!==null){let r=n.length;i=new Array(r);for(let s=0;s!==r;++s)i[s]=n[s].clone()}return this.clippingPlanes=i,this.clipIntersection=t.clipIntersection,this.clipShadows=t.clipShadows,this.shadowSide=t.shadowSide,this.colorWrite=t.colorWrite,this.precision=t.precision,this.polygonOffset=t.polygonOffset,this.polygonOffsetFactor=t.polygonOffsetFactor,this.polygonOffsetUnits=t.polygonOffsetUnits,this.dithering=t.dithering,this.alphaTest=t.alphaTest,this.alphaHash=t.alphaHash,this.alphaToCoverage=t.alphaToCoverage,this.premultipliedAlpha=t.premultipliedAlpha,this.forceSinglePass=t.forceSinglePass,this.allowOverride=t.allowOverride,this.visible=t.visible,this.toneMapped=t.toneMapped,this.userData=JSON.parse(JSON.stringify(t.userData)),this}dispose(){this.dispatchEvent({type:"dispose"})}set needsUpdate(t){t===!0&&this.version++}};var jr=new z,W_=new z,zh=new z,Gh=new z,Go=class{constructor(t=new z,n=new z(0,0,-1)){this.origin=t,this.direction=n}set(t,n){return this.origin.copy(t),this.direction.copy(n),this}copy(t){return this.origin.copy(t.origin),this.direction.copy(t.direction),this}at(t,n){return n.copy(this.origin).addScaledVector(this.direction,t)}lookAt(t){return this.direction.copy(t).sub(this.origin).normalize(),this}recast(t){return this.origin.copy(this.at(t,jr)),this}closestPointToPoint(t,n){n.subVectors(t,this.origin);let i=n.dot(this.direction);return i<0?n.copy(this.origin):n.copy(this.origin).addScaledVector(this.direction,i)}distanceToPoint(t){return Math.sqrt(this.distanceSqToPoint(t))}distanceSqToPoint(t){let n=jr.subVectors(t,this.origin).dot(this.direction);return n<0?this.origin.distanceToSquared(t):(jr.copy(this.origin).addScaledVector(this.direction,n),jr.distanceToSquared(t))}distanceSqToSegment(t,n,i,r){W_.copy(t).add(n).multiplyScalar(.5),zh.copy(n).sub(t).normalize(),Gh.copy(this.origin).sub(W_);let s=t.distanceTo(n)*.5,o=-this.direction.dot(zh),a=Gh.dot(this.direction),l=-Gh.dot(zh),c=Gh.lengthSq(),u=Math.abs(1-o*o),h,f,d,m;if(u>0)if(h=o*l-a,f=o*a-l,m=s*u,h>=0)if(f>=-m)if(f<=m){let y=1/u;h*=y,f*=y,d=h*(h+o*f+2*a)+f*(o*h+f+2*l)+c}else f=s,h=Math.max(0,-(o*f+a)),d=-h*h+f*(f+2*l)+c;else f=-s,h=Math.max(0,-(o*f+a)),d=-h*h+f*(f+2*l)+c;else f<=-m?(h=Math.max(0,-(-o*s+a)),f=h>0?-s:Math.min(Math.max(-s,-l),s),d=-h*h+f*(f+2*l)+c):f<=m?(h=0,f=Math.min(Math.max(-s,-l),s),d=f*(f+2*l)+c):(h=Math.max(0,-(o*s+a)),f=h>0?s:Math.min(Math.max(-s,-l),s),d=-h*h+f*(f+2*l)+c);else f=o>0?-s:s,h=Math.max(0,-(o*f+a)),d=-h*h+f*(f+2*l)+c;return i&&i.copy(this.origin).addScaledVector(this.direction,h),r&&r.copy(W_).addScaledVector(zh,f),d}intersectSphere(t,n){if(t.radius<0)return null;jr.subVectors(t.center,this.origin);let i=jr.dot(this.direction),r=jr.dot(jr)-i*i,s=t.radius*t.radius;if(r>s)return null;let o=Math.sqrt(s-r),a=i-o,l=i+o;return l<0?null:a<0?this.at(l,n):this.at(a,n)}intersectsSphere(t){return t.radius<0?!1:this.distanceSqToPoint(t.center)<=t.radius*t.radius}distanceToPlane(t){let n=t.normal.dot(this.direction);if(n===0)return t.distanceToPoint(this.origin)===0?0:null;let i=-(this.origin.dot(t.normal)+t.constant)/n;return i>=0?i:null}intersectPlane(t,n){let i=this.distanceToPlane(t);return i===null?null:this.at(i,n)}intersectsPlane(t){let n=t.distanceToPoint(this.origin);return n===0||t.normal.dot(this.direction)*n<0}intersectBox(t,n){let i,r,s,o,a,l,c=1/this.direction.x,u=1/this.direction.y,h=1/this.direction.z,f=this.origin;return c>=0?(i=(t.min.x-f.x)*c,r=(t.max.x-f.x)*c):(i=(t.max.x-f.x)*c,r=(t.min.x-f.x)*c),u>=0?(s=(t.min.y-f.y)*u,o=(t.max.y-f.y)*u):(s=(t.max.y-f.y)*u,o=(t.min.y-f.y)*u),i>o||s>r||((s>i||isNaN(i))&&(i=s),(o<r||isNaN(r))&&(r=o),h>=0?(a=(t.min.z-f.z)*h,l=(t.max.z-f.z)*h):(a=(t.max.z-f.z)*h,l=(t.min.z-f.z)*h),i>l||a>r)||((a>i||i!==i)&&(i=a),(l<r||r!==r)&&(r=l),r<0)?null:this.at(i>=0?i:r,n)}intersectsBox(t){return this.intersectBox(t,jr)!==null}intersectTriangle(t,n,i,r,s){let o=this.origin,a=this.direction,l=a.x,c=a.y,u=a.z,h=t.x-o.x,f=t.y-o.y,d=t.z-o.z,m=n.x-o.x,y=n.y-o.y,p=n.z-o.z,g=i.x-o.x,x=i.y-o.y,M=i.z-o.z,v=Math.abs(l),w=Math.abs(c),b=Math.abs(u),_,S,A,C,R,D,B,P,L,k,U,Z;if(v>=w&&v>=b?(A=l,D=h,L=m,Z=g,l>=0?(_=c,S=u,C=f,R=d,B=y,P=p,k=x,U=M):(_=u,S=c,C=d,R=f,B=p,P=y,k=M,U=x)):w>=b?(A=c,D=f,L=y,Z=x,c>=0?(_=u,S=l,C=d,R=h,B=p,P=m,k=M,U=g):(_=l,S=u,C=h,R=d,B=m,P=p,k=g,U=M)):(A=u,D=d,L=p,Z=M,u>=0?(_=l,S=c,C=h,R=f,B=m,P=y,k=g,U=x):(_=c,S=l,C=f,R=h,B=y,P=m,k=x,U=g)),A===0)return null;let F=_/A,V=S/A,q=1/A,st=C-F*D,lt=R-V*D,$=B-F*L,at=P-V*L,ft=k-F*Z,ot=U-V*Z,rt=ft*at-ot*$,J=st*ot-lt*ft,gt=$*lt-at*st;if(r){if(rt<0||J<0||gt<0)return null}else if((rt<0||J<0||gt<0)&&(rt>0||J>0||gt>0))return null;let ct=rt+J+gt;if(ct===0)return null;let K=q*(rt*D+J*L+gt*Z);return(ct>0?K<0:K>0)?null:this.at(K/ct,s)}applyMatrix4(t){return this.origin.applyMatrix4(t),this.direction.transformDirection(t),this}equals(t){return t.origin.equals(this.origin)&&t.direction.equals(this.direction)}clone(){return new this.constructor().copy(this)}},bd=class extends is{constructor(t){super(),this.isMeshBasicMaterial=!0,this.type="MeshBasicMaterial",this.color=new kt(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.specularMap=null,this.alphaMap=null,this.envMap=null,this.envMapRotation=new ns,this.combine=Vd,this.reflectivity=1,this.refractionRatio=.98,this.wireframe=!1,this.wireframeLinewidth=1,this.wireframeLinecap="round",this.wireframeLinejoin="round",this.fog=!0,this.setValues(t)}copy(t){return super.copy(t),this.color.copy(t.color),this.map=t.map,this.lightMap=t.lightMap,this.lightMapIntensity=t.lightMapIntensity,this.aoMap=t.aoMap,this.aoMapIntensity=t.aoMapIntensity,this.specularMap=t.specularMap,this.alphaMap=t.alphaMap,this.envMap=t.envMap,this.envMapRotation.copy(t.envMapRotation),this.combine=t.combine,this.reflectivity=t.reflectivity,this.refractionRatio=t.refractionRatio,this.wireframe=t.wireframe,this.wireframeLinewidth=t.wireframeLinewidth,this.wireframeLinecap=t.wireframeLinecap,this.wireframeLinejoin=t.wireframeLinejoin,this.fog=t.fog,this}},DA=new ve,Bo=new Go,Vh=new qi,NA=new z,Hh=new z,Wh=new z,$h=new z,$_=new z,Xh=new z,UA=new z,qh=new z,On=class extends wn{constructor(t=new dn,n=new bd){super(),this.isMesh=!0,this.type="Mesh",this.geometry=t,this.material=n,this.morphTargetDictionary=void 0,this.morphTargetInfluences=void 0,this.count=1,this.updateMorphTargets()}copy(t,n){return super.copy(t,n),t.morphTargetInfluences!==void 0?this.morphTargetInfluences=t.morphTargetInfluences.slice():this.morphTargetInfluences=void 0,t.morphTargetDictionary!==void 0?this.morphTargetDictionary=Object.assign({},t.morphTargetDictionary):this.morphTargetDictionary=void 0,this.material=Array.isArray(t.material)?t.material.slice():t.material,this.geometry=t.geometry,this}updateMorphTargets(){let n=this.geometry.morphAttributes,i=Object.keys(n);if(i.length>0){let r=n[i[0]];if(r!==void 0){this.morphTargetInfluences=[],this.morphTargetDictionary={};for(let s=0,o=r.length;s<o;s++){let a=r[s].name||String(s);this.morphTargetInfluences.push(0),this.morphTargetDictionary[a]=s}}}}getVertexPosition(t,n){let i=this.geometry,r=i.attributes.position,s=i.morphAttributes.position,o=i.morphTargetsRelative;n.fromBufferAttribute(r,t);let a=this.morphTargetInfluences;if(s&&a){Xh.set(0,0,0);for(let l=0,c=s.length;l<c;l++){let u=a[l],h=s[l];u!==0&&($_.fromBufferAttribute(h,t),o?Xh.addScaledVector($_,u):Xh.addScaledVector($_.sub(n),u))}n.add(Xh)}return n}intersectsFrustum(t){return t.intersectsObject(this)}raycast(t,n){let i=this.geometry,r=this.material,s=this.matrixWorld;r!==void 0&&(i.boundingSphere===null&&i.computeBoundingSphere(),Vh.copy(i.boundingSphere),Vh.applyMatrix4(s),Bo.copy(t.ray).recast(t.near),!(Vh.containsPoint(Bo.origin)===!1&&(Bo.intersectSphere(Vh,NA)===null||Bo.origin.distanceToSquared(NA)>(t.far-t.near)**2))&&(DA.copy(s).invert(),Bo.copy(t.ray).applyMatrix4(DA),!(i.boundingBox!==null&&Bo.intersectsBox(i.boundingBox)===!1)&&this._computeIntersections(t,n,Bo)))}_computeIntersections(t,n,i){let r,s=this.geometry,o=this.material,a=s.index,l=s.attributes.position,c=s.attributes.uv,u=s.attributes.uv1,h=s.attributes.normal,f=s.groups,d=s.drawRange;if(a!==null)if(Array.isArray(o))for(let m=0,y=f.length;m<y;m++){let p=f[m],g=o[p.materialIndex],x=Math.max(p.start,d.start),M=Math.min(a.count,Math.min(p.start+p.count,d.start+d.count));for(let v=x,w=M;v<w;v+=3){let b=a.getX(v),_=a.getX(v+1),S=a.getX(v+2);r=Yh(this,g,t,i,c,u,h,b,_,S),r&&(r.faceIndex=Math.floor(v/3),r.face.materialIndex=p.materialIndex,n.push(r))}}else{let m=Math.max(0,d.start),y=Math.min(a.count,d.start+d.count);for(let p=m,g=y;p<g;p+=3){let x=a.getX(p),M=a.getX(p+1),v=a.getX(p+2);r=Yh(this,o,t,i,c,u,h,x,M,v),r&&(r.faceIndex=Math.floor(p/3),n.push(r))}}else if(l!==void 0)if(Array.isArray(o))for(let m=0,y=f.length;m<y;m++){let p=f[m],g=o[p.materialIndex],x=Math.max(p.start,d.start),M=Math.min(l.count,Math.min(p.start+p.count,d.start+d.count));for(let v=x,w=M;v<w;v+=3){let b=v,_=v+1,S=v+2;r=Yh(this,g,t,i,c,u,h,b,_,S),r&&(r.faceIndex=Math.floor(v/3),r.face.materialIndex=p.materialIndex,n.push(r))}}else{let m=Math.max(0,d.start),y=Math.min(l.count,d.start+d.count);for(let p=m,g=y;p<g;p+=3){let x=p,M=p+1,v=p+2;r=Yh(this,o,t,i,c,u,h,x,M,v),r&&(r.faceIndex=Math.floor(p/3),n.push(r))}}}};function OF(e,t,n,i,r,s,o,a){let l;if(t.side===Bn?l=i.intersectTriangle(o,s,r,!0,a):l=i.intersectTriangle(r,s,o,t.side===$s,a),l===null)return null;qh.copy(a),qh.applyMatrix4(e.matrixWorld);let c=n.ray.origin.distanceTo(qh);return c<n.near||c>n.far?null:{distance:c,point:qh.clone(),object:e}}function Yh(e,t,n,i,r,s,o,a,l,c){e.getVertexPosition(a,Hh),e.getVertexPosition(l,Wh),e.getVertexPosition(c,$h);let u=OF(e,t,n,i,Hh,Wh,$h,UA);if(u){let h=new z;Qr.getBarycoord(UA,Hh,Wh,$h,h),r&&(u.uv=Qr.getInterpolatedAttribute(r,a,l,c,h,new Bt)),s&&(u.uv1=Qr.getInterpolatedAttribute(s,a,l,c,h,new Bt)),o&&(u.normal=Qr.getInterpolatedAttribute(o,a,l,c,h,new z),u.normal.dot(i.direction)>0&&u.normal.multiplyScalar(-1));let f={a,b:l,c,normal:new z,materialIndex:0};Qr.getNormal(Hh,Wh,$h,f.normal),u.face=f,u.barycoord=h}return u}var Md=class extends Zn{constructor(t=null,n=1,i=1,r,s,o,a,l,c=ln,u=ln,h,f){super(null,o,a,l,c,u,r,s,h,f),this.isDataTexture=!0,this.image={data:t,width:n,height:i},this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}};var ko=new qi,BF=new Bt(.5,.5),Zh=new z,Bs=class{constructor(t=new si,n=new si,i=new si,r=new si,s=new si,o=new si){this.planes=[t,n,i,r,s,o]}set(t,n,i,r,s,o){let a=this.planes;return a[0].copy(t),a[1].copy(n),a[2].copy(i),a[3].copy(r),a[4].copy(s),a[5].copy(o),this}copy(t){let n=this.planes;for(let i=0;i<6;i++)n[i].copy(t.planes[i]);return this}setFromProjectionMatrix(t,n=Ri,i=!1){let r=this.planes,s=t.elements,o=s[0],a=s[1],l=s[2],c=s[3],u=s[4],h=s[5],f=s[6],d=s[7],m=s[8],y=s[9],p=s[10],g=s[11],x=s[12],M=s[13],v=s[14],w=s[15];if(r[0].setComponents(c-o,d-u,g-m,w-x).normalize(),r[1].setComponents(c+o,d+u,g+m,w+x).normalize(),r[2].setComponents(c+a,d+h,g+y,w+M).normalize(),r[3].setComponents(c-a,d-h,g-y,w-M).normalize(),i)r[4].setComponents(l,f,p,v).normalize(),r[5].setComponents(c-l,d-f,g-p,w-v).normalize();else if(r[4].setComponents(c-l,d-f,g-p,w-v).normalize(),n===Ri)r[5].setComponents(c+l,d+f,g+p,w+v).normalize();else if(n===ml)r[5].setComponents(l,f,p,v).normalize();else throw new Error("THREE.Frustum.setFromProjectionMatrix(): Invalid coordinate system: "+n);return this}intersectsObject(t){if(t.boundingSphere!==void 0)t.boundingSphere===null&&t.computeBoundingSphere(),ko.copy(t.boundingSphere).applyMatrix4(t.matrixWorld);else{let n=t.geometry;n.boundingSphere===null&&n.computeBoundingSphere(),ko.copy(n.boundingSphere).applyMatrix4(t.matrixWorld)}return this.intersectsSphere(ko)}intersectsSprite(t){ko.center.set(0,0,0);let n=BF.distanceTo(t.center);return ko.radius=.7071067811865476+n,ko.applyMatrix4(t.matrixWorld),this.intersectsSphere(ko)}intersectsSphere(t){let n=this.planes,i=t.center,r=-t.radius;for(let s=0;s<6;s++)if(n[s].distanceToPoint(i)<r)return!1;return!0}intersectsBox(t){let n=this.planes;for(let i=0;i<6;i++){let r=n[i];if(Zh.x=r.normal.x>0?t.max.x:t.min.x,Zh.y=r.normal.y>0?t.max.y:t.min.y,Zh.z=r.normal.z>0?t.max.z:t.min.z,r.distanceToPoint(Zh)<0)return!1}return!0}containsPoint(t){let n=this.planes;for(let i=0;i<6;i++)if(n[i].distanceToPoint(t)<0)return!1;return!0}clone(){return new this.constructor().copy(this)}},FA=new ve,Sd=class e{constructor(){this.coordinateSystem=Ri,this._frustums=[],this._count=0}setFromArrayCamera(t){let n=t.cameras,i=this._frustums;for(let r=0;r<n.length;r++){let s=n[r];FA.multiplyMatrices(s.projectionMatrix,s.matrixWorldInverse),i[r]===void 0&&(i[r]=new Bs),i[r].setFromProjectionMatrix(FA,s.coordinateSystem,s.reversedDepth)}return this._count=n.length,this}getFrustum(t){return this._frustums[t]}intersectsObject(t){let n=this._frustums;for(let i=0;i<this._count;i++)if(n[i].intersectsObject(t))return!0;return!1}intersectsSprite(t){let n=this._frustums;for(let i=0;i<this._count;i++)if(n[i].intersectsSprite(t))return!0;return!1}intersectsSphere(t){let n=this._frustums;for(let i=0;i<this._count;i++)if(n[i].intersectsSphere(t))return!0;return!1}intersectsBox(t){let n=this._frustums;for(let i=0;i<this._count;i++)if(n[i].intersectsBox(t))return!0;return!1}containsPoint(t){let n=this._frustums;for(let i=0;i<this._count;i++)if(n[i].containsPoint(t))return!0;return!1}copy(t){this.coordinateSystem=t.coordinateSystem;let n=this._frustums,i=t._frustums;for(let r=0;r<t._count;r++)n[r]===void 0&&(n[r]=new Bs),n[r].copy(i[r]);return this._count=t._count,this}clone(){return new e().copy(this)}};var Zi=class extends is{constructor(t){super(),this.isLineBasicMaterial=!0,this.type="LineBasicMaterial",this.color=new kt(16777215),this.map=null,this.linewidth=1,this.linecap="round",this.linejoin="round",this.fog=!0,this.setValues(t)}copy(t){return super.copy(t),this.color.copy(t.color),this.map=t.map,this.linewidth=t.linewidth,this.linecap=t.linecap,this.linejoin=t.linejoin,this.fog=t.fog,this}},wd=new z,Td=new z,OA=new ve,Oc=new Go,Jh=new qi,X_=new z,BA=new z,Ed=class extends wn{constructor(t=new dn,n=new Zi){super(),this.isLine=!0,this.type="Line",this.geometry=t,this.material=n,this.morphTargetDictionary=void 0,this.morphTargetInfluences=void 0,this.updateMorphTargets()}copy(t,n){return super.copy(t,n),t.morphTargetInfluences!==void 0?this.morphTargetInfluences=t.morphTargetInfluences.slice():this.morphTargetInfluences=void 0,t.morphTargetDictionary!==void 0?this.morphTargetDictionary=Object.assign({},t.morphTargetDictionary):this.morphTargetDictionary=void 0,this.material=Array.isArray(t.material)?t.material.slice():t.material,this.geometry=t.geometry,this}computeLineDistances(){let t=this.geometry;if(t.index===null){let n=t.attributes.position,i=[0];for(let r=1,s=n.count;r<s;r++)wd.fromBufferAttribute(n,r-1),Td.fromBufferAttribute(n,r),i[r]=i[r-1],i[r]+=wd.distanceTo(Td);t.setAttribute("lineDistance",new qe(i,1))}else Ft("Line.computeLineDistances(): Computation only possible with non-indexed BufferGeometry.");return this}intersectsFrustum(t){return t.intersectsObject(this)}raycast(t,n){let i=this.geometry,r=this.matrixWorld,s=t.params.Line.threshold,o=i.drawRange;if(i.boundingSphere===null&&i.computeBoundingSphere(),Jh.copy(i.boundingSphere),Jh.applyMatrix4(r),Jh.radius+=s,t.ray.intersectsSphere(Jh)===!1)return;OA.copy(r).invert(),Oc.copy(t.ray).applyMatrix4(OA);let a=s/((this.scale.x+this.scale.y+this.scale.z)/3),l=a*a,c=this.isLineSegments?2:1,u=i.index,f=i.attributes.position;if(u!==null){let d=Math.max(0,o.start),m=Math.min(u.count,o.start+o.count);for(let y=d,p=m-1;y<p;y+=c){let g=u.getX(y),x=u.getX(y+1),M=Kh(this,t,Oc,l,g,x,y);M&&n.push(M)}if(this.isLineLoop){let y=u.getX(m-1),p=u.getX(d),g=Kh(this,t,Oc,l,y,p,m-1);g&&n.push(g)}}else{let d=Math.max(0,o.start),m=Math.min(f.count,o.start+o.count);for(let y=d,p=m-1;y<p;y+=c){let g=Kh(this,t,Oc,l,y,y+1,y);g&&n.push(g)}if(this.isLineLoop){let y=Kh(this,t,Oc,l,m-1,d,m-1);y&&n.push(y)}}}updateMorphTargets(){let n=this.geometry.morphAttributes,i=Object.keys(n);if(i.length>0){let r=n[i[0]];if(r!==void 0){this.morphTargetInfluences=[],this.morphTargetDictionary={};for(let s=0,o=r.length;s<o;s++){let a=r[s].name||String(s);this.morphTargetInfluences.push(0),this.morphTargetDictionary[a]=s}}}}};function Kh(e,t,n,i,r,s,o){let a=e.geometry.attributes.position;if(wd.fromBufferAttribute(a,r),Td.fromBufferAttribute(a,s),n.distanceSqToSegment(wd,Td,X_,BA)>i)return;X_.applyMatrix4(e.matrixWorld);let c=t.ray.origin.distanceTo(X_);if(!(c<t.near||c>t.far))return{distance:c,point:BA.clone().applyMatrix4(e.matrixWorld),index:o,face:null,faceIndex:null,barycoord:null,object:e}}var kA=new z,zA=new z,rs=class extends Ed{constructor(t,n){super(t,n),this.isLineSegments=!0,this.type="LineSegments"}computeLineDistances(){let t=this.geometry;if(t.index===null){let n=t.attributes.position,i=[];for(let r=0,s=n.count;r<s;r+=2)kA.fromBufferAttribute(n,r),zA.fromBufferAttribute(n,r+1),i[r]=r===0?0:i[r-1],i[r+1]=i[r]+kA.distanceTo(zA);t.setAttribute("lineDistance",new qe(i,1))}else Ft("LineSegments.computeLineDistances(): Computation only possible with non-indexed BufferGeometry.");return this}};var Jc=class extends Zn{constructor(t=[],n=$o,i,r,s,o,a,l,c,u){super(t,n,i,r,s,o,a,l,c,u),this.isCubeTexture=!0,this.flipY=!1}get images(){return this.image}set images(t){this.image=t}};var ss=class extends Zn{constructor(t,n,i=Ji,r,s,o,a=ln,l=ln,c,u=es,h=1){if(u!==es&&u!==ls)throw new Error("THREE.DepthTexture: format must be either THREE.DepthFormat or THREE.DepthStencilFormat");let f={width:t,height:n,depth:h};super(f,r,s,o,a,l,u,i,c),this.isDepthTexture=!0,this.flipY=!1,this.generateMipmaps=!1,this.compareFunction=null}copy(t){return super.copy(t),this.source=new _l(Object.assign({},t.image)),this.compareFunction=t.compareFunction,this}toJSON(t){let n=super.toJSON(t);return n.compareFunction=this.compareFunction,n}},Kc=class extends ss{constructor(t,n=Ji,i=$o,r,s,o=ln,a=ln,l,c=es){let u={width:t,height:t,depth:1},h=[u,u,u,u,u,u];super(t,t,n,i,r,s,o,a,l,c),this.image=h,this.isCubeDepthTexture=!0,this.isCubeTexture=!0}get images(){return this.image}set images(t){this.image=t}},jc=class extends Zn{constructor(t=null){super(),this.sourceTexture=t,this.isExternalTexture=!0}copy(t){return super.copy(t),this.sourceTexture=t.sourceTexture,this}},os=class e extends dn{constructor(t=1,n=1,i=1,r=1,s=1,o=1){super(),this.type="BoxGeometry",this.parameters={width:t,height:n,depth:i,widthSegments:r,heightSegments:s,depthSegments:o};let a=this;r=Math.floor(r),s=Math.floor(s),o=Math.floor(o);let l=[],c=[],u=[],h=[],f=0,d=0;m("z","y","x",-1,-1,i,n,t,o,s,0),m("z","y","x",1,-1,i,n,-t,o,s,1),m("x","z","y",1,1,t,i,n,r,o,2),m("x","z","y",1,-1,t,i,-n,r,o,3),m("x","y","z",1,-1,t,n,i,r,s,4),m("x","y","z",-1,-1,t,n,-i,r,s,5),this.setIndex(l),this.setAttribute("position",new qe(c,3)),this.setAttribute("normal",new qe(u,3)),this.setAttribute("uv",new qe(h,2));function m(y,p,g,x,M,v,w,b,_,S,A){let C=v/_,R=w/S,D=v/2,B=w/2,P=b/2,L=_+1,k=S+1,U=0,Z=0,F=new z;for(let V=0;V<k;V++){let q=V*R-B;for(let st=0;st<L;st++){let lt=st*C-D;F[y]=lt*x,F[p]=q*M,F[g]=P,c.push(F.x,F.y,F.z),F[y]=0,F[p]=0,F[g]=b>0?1:-1,u.push(F.x,F.y,F.z),h.push(st/_),h.push(1-V/S),U+=1}}for(let V=0;V<S;V++)for(let q=0;q<_;q++){let st=f+q+L*V,lt=f+q+L*(V+1),$=f+(q+1)+L*(V+1),at=f+(q+1)+L*V;l.push(st,lt,at),l.push(lt,$,at),Z+=6}a.addGroup(d,Z,A),d+=Z,f+=U}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){return new e(t.width,t.height,t.depth,t.widthSegments,t.heightSegments,t.depthSegments)}};var jh=new z,Qh=new z,q_=new z,td=new Qr,vl=class extends dn{constructor(t=null,n=1){if(super(),this.type="EdgesGeometry",this.parameters={geometry:t,thresholdAngle:n},t!==null){let r=Math.pow(10,4),s=Math.cos(hl*n),o=t.getIndex(),a=t.getAttribute("position"),l=o?o.count:a.count,c=[0,0,0],u=["a","b","c"],h=new Array(3),f=new Map,d=[];for(let m=0;m<l;m+=3){o?(c[0]=o.getX(m),c[1]=o.getX(m+1),c[2]=o.getX(m+2)):(c[0]=m,c[1]=m+1,c[2]=m+2);let{a:y,b:p,c:g}=td;if(y.fromBufferAttribute(a,c[0]),p.fromBufferAttribute(a,c[1]),g.fromBufferAttribute(a,c[2]),td.getNormal(q_),h[0]=`${Math.round(y.x*r)},${Math.round(y.y*r)},${Math.round(y.z*r)}`,h[1]=`${Math.round(p.x*r)},${Math.round(p.y*r)},${Math.round(p.z*r)}`,h[2]=`${Math.round(g.x*r)},${Math.round(g.y*r)},${Math.round(g.z*r)}`,!(h[0]===h[1]||h[1]===h[2]||h[2]===h[0]))for(let x=0;x<3;x++){let M=(x+1)%3,v=h[x],w=h[M],b=td[u[x]],_=td[u[M]],S=`${v}_${w}`,A=`${w}_${v}`,C=f.get(A);C?(q_.dot(C.normal)<=s&&(d.push(b.x,b.y,b.z),d.push(_.x,_.y,_.z)),f.set(A,null)):f.has(S)||f.set(S,{index0:c[x],index1:c[M],normal:q_.clone()})}}for(let m of f.values())if(m){let{index0:y,index1:p}=m;jh.fromBufferAttribute(a,y),Qh.fromBufferAttribute(a,p),d.push(jh.x,jh.y,jh.z),d.push(Qh.x,Qh.y,Qh.z)}this.setAttribute("position",new qe(d,3))}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}};var Qc=class e extends dn{constructor(t=1,n=1,i=1,r=1){super(),this.type="PlaneGeometry",this.parameters={width:t,height:n,widthSegments:i,heightSegments:r};let s=t/2,o=n/2,a=Math.floor(i),l=Math.floor(r),c=a+1,u=l+1,h=t/a,f=n/l,d=[],m=[],y=[],p=[];for(let g=0;g<u;g++){let x=g*f-o;for(let M=0;M<c;M++){let v=M*h-s;m.push(v,-x,0),y.push(0,0,1),p.push(M/a),p.push(1-g/l)}}for(let g=0;g<l;g++)for(let x=0;x<a;x++){let M=x+c*g,v=x+c*(g+1),w=x+1+c*(g+1),b=x+1+c*g;d.push(M,v,b),d.push(v,w,b)}this.setIndex(d),this.setAttribute("position",new qe(m,3)),this.setAttribute("normal",new qe(y,3)),this.setAttribute("uv",new qe(p,2))}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){return new e(t.width,t.height,t.widthSegments,t.heightSegments)}};var tu=class extends dn{constructor(t=null){if(super(),this.type="WireframeGeometry",this.parameters={geometry:t},t!==null){let n=[],i=new Set,r=new z,s=new z;if(t.index!==null){let o=t.attributes.position,a=t.index,l=t.groups;l.length===0&&(l=[{start:0,count:a.count,materialIndex:0}]);for(let c=0,u=l.length;c<u;++c){let h=l[c],f=h.start,d=h.count;for(let m=f,y=f+d;m<y;m+=3)for(let p=0;p<3;p++){let g=a.getX(m+p),x=a.getX(m+(p+1)%3);r.fromBufferAttribute(o,g),s.fromBufferAttribute(o,x),GA(r,s,i)===!0&&(n.push(r.x,r.y,r.z),n.push(s.x,s.y,s.z))}}}else{let o=t.attributes.position;for(let a=0,l=o.count/3;a<l;a++)for(let c=0;c<3;c++){let u=3*a+c,h=3*a+(c+1)%3;r.fromBufferAttribute(o,u),s.fromBufferAttribute(o,h),GA(r,s,i)===!0&&(n.push(r.x,r.y,r.z),n.push(s.x,s.y,s.z))}}this.setAttribute("position",new qe(n,3))}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}};function GA(e,t,n){let i=`${e.x},${e.y},${e.z}-${t.x},${t.y},${t.z}`,r=`${t.x},${t.y},${t.z}-${e.x},${e.y},${e.z}`;return n.has(i)===!0||n.has(r)===!0?!1:(n.add(i),n.add(r),!0)}function qo(e){let t={};for(let n in e){t[n]={};for(let i in e[n]){let r=e[n][i];if(VA(r))r.isRenderTargetTexture?(Ft("UniformsUtils: Textures of render targets cannot be cloned via cloneUniforms() or mergeUniforms()."),t[n][i]=null):t[n][i]=r.clone();else if(Array.isArray(r))if(VA(r[0])){let s=[];for(let o=0,a=r.length;o<a;o++)s[o]=r[o].clone();t[n][i]=s}else t[n][i]=r.slice();else t[n][i]=r}}return t}function Tn(e){let t={};for(let n=0;n<e.length;n++){let i=qo(e[n]);for(let r in i)t[r]=i[r]}return t}function VA(e){return e&&(e.isColor||e.isMatrix3||e.isMatrix4||e.isVector2||e.isVector3||e.isVector4||e.isTexture||e.isQuaternion)}function kF(e){let t=[];for(let n=0;n<e.length;n++)t.push(e[n].clone());return t}function Dx(e){let t=e.getRenderTarget();return t===null?e.outputColorSpace:t.isXRRenderTarget===!0?t.texture.colorSpace:ie.workingColorSpace}var _u={clone:qo,merge:Tn},zF=`void main() {
+	gl_Position = projectionMatrix * modelViewMatrix * vec4( position, 1.0 );
+}`,GF=`void main() {
+	gl_FragColor = vec4( 1.0, 0.0, 0.0, 1.0 );
+}`,Pi=class extends is{constructor(t){super(),this.isShaderMaterial=!0,this.type="ShaderMaterial",this.defines={},this.uniforms={},this.uniformsGroups=[],this.vertexShader=zF,this.fragmentShader=GF,this.linewidth=1,this.wireframe=!1,this.wireframeLinewidth=1,this.fog=!1,this.lights=!1,this.clipping=!1,this.forceSinglePass=!0,this.extensions={clipCullDistance:!1,multiDraw:!1},this.defaultAttributeValues={color:[1,1,1],uv:[0,0],uv1:[0,0]},this.index0AttributeName=void 0,this.uniformsNeedUpdate=!1,this.glslVersion=null,t!==void 0&&this.setValues(t)}copy(t){return super.copy(t),this.fragmentShader=t.fragmentShader,this.vertexShader=t.vertexShader,this.uniforms=qo(t.uniforms),this.uniformsGroups=kF(t.uniformsGroups),this.defines=Object.assign({},t.defines),this.wireframe=t.wireframe,this.wireframeLinewidth=t.wireframeLinewidth,this.fog=t.fog,this.lights=t.lights,this.clipping=t.clipping,this.extensions=Object.assign({},t.extensions),this.glslVersion=t.glslVersion,this.defaultAttributeValues=Object.assign({},t.defaultAttributeValues),this.index0AttributeName=t.index0AttributeName,this.uniformsNeedUpdate=t.uniformsNeedUpdate,this}toJSON(t){let n=super.toJSON(t);n.glslVersion=this.glslVersion,n.uniforms={};for(let r in this.uniforms){let o=this.uniforms[r].value;o&&o.isTexture?n.uniforms[r]={type:"t",value:o.toJSON(t).uuid}:o&&o.isColor?n.uniforms[r]={type:"c",value:o.getHex()}:o&&o.isVector2?n.uniforms[r]={type:"v2",value:o.toArray()}:o&&o.isVector3?n.uniforms[r]={type:"v3",value:o.toArray()}:o&&o.isVector4?n.uniforms[r]={type:"v4",value:o.toArray()}:o&&o.isMatrix3?n.uniforms[r]={type:"m3",value:o.toArray()}:o&&o.isMatrix4?n.uniforms[r]={type:"m4",value:o.toArray()}:n.uniforms[r]={value:o}}Object.keys(this.defines).length>0&&(n.defines=this.defines),n.vertexShader=this.vertexShader,n.fragmentShader=this.fragmentShader,n.lights=this.lights,n.clipping=this.clipping;let i={};for(let r in this.extensions)this.extensions[r]===!0&&(i[r]=!0);return Object.keys(i).length>0&&(n.extensions=i),n}fromJSON(t,n){if(super.fromJSON(t,n),t.uniforms!==void 0)for(let i in t.uniforms){let r=t.uniforms[i];switch(this.uniforms[i]={},r.type){case"t":this.uniforms[i].value=n[r.value]||null;break;case"c":this.uniforms[i].value=new kt().setHex(r.value);break;case"v2":this.uniforms[i].value=new Bt().fromArray(r.value);break;case"v3":this.uniforms[i].value=new z().fromArray(r.value);break;case"v4":this.uniforms[i].value=new de().fromArray(r.value);break;case"m3":this.uniforms[i].value=new Vt().fromArray(r.value);break;case"m4":this.uniforms[i].value=new ve().fromArray(r.value);break;default:this.uniforms[i].value=r.value}}if(t.defines!==void 0&&(this.defines=t.defines),t.vertexShader!==void 0&&(this.vertexShader=t.vertexShader),t.fragmentShader!==void 0&&(this.fragmentShader=t.fragmentShader),t.glslVersion!==void 0&&(this.glslVersion=t.glslVersion),t.extensions!==void 0)for(let i in t.extensions)this.extensions[i]=t.extensions[i];return t.lights!==void 0&&(this.lights=t.lights),t.clipping!==void 0&&(this.clipping=t.clipping),this}},Ad=class extends Pi{constructor(t){super(t),this.isRawShaderMaterial=!0,this.type="RawShaderMaterial"}};var bl=class extends is{constructor(t){super(),this.isMeshLambertMaterial=!0,this.type="MeshLambertMaterial",this.color=new kt(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.emissive=new kt(0),this.emissiveIntensity=1,this.emissiveMap=null,this.bumpMap=null,this.bumpScale=1,this.normalMap=null,this.normalMapType=Cp,this.normalScale=new Bt(1,1),this.displacementMap=null,this.displacementScale=1,this.displacementBias=0,this.specularMap=null,this.alphaMap=null,this.envMap=null,this.envMapRotation=new ns,this.combine=Vd,this.reflectivity=1,this.envMapIntensity=1,this.refractionRatio=.98,this.wireframe=!1,this.wireframeLinewidth=1,this.wireframeLinecap="round",this.wireframeLinejoin="round",this.flatShading=!1,this.fog=!0,this.setValues(t)}copy(t){return super.copy(t),this.color.copy(t.color),this.map=t.map,this.lightMap=t.lightMap,this.lightMapIntensity=t.lightMapIntensity,this.aoMap=t.aoMap,this.aoMapIntensity=t.aoMapIntensity,this.emissive.copy(t.emissive),this.emissiveMap=t.emissiveMap,this.emissiveIntensity=t.emissiveIntensity,this.bumpMap=t.bumpMap,this.bumpScale=t.bumpScale,this.normalMap=t.normalMap,this.normalMapType=t.normalMapType,this.normalScale.copy(t.normalScale),this.displacementMap=t.displacementMap,this.displacementScale=t.displacementScale,this.displacementBias=t.displacementBias,this.specularMap=t.specularMap,this.alphaMap=t.alphaMap,this.envMap=t.envMap,this.envMapRotation.copy(t.envMapRotation),this.combine=t.combine,this.reflectivity=t.reflectivity,this.envMapIntensity=t.envMapIntensity,this.refractionRatio=t.refractionRatio,this.wireframe=t.wireframe,this.wireframeLinewidth=t.wireframeLinewidth,this.wireframeLinecap=t.wireframeLinecap,this.wireframeLinejoin=t.wireframeLinejoin,this.flatShading=t.flatShading,this.fog=t.fog,this}},Cd=class extends is{constructor(t){super(),this.isMeshDepthMaterial=!0,this.type="MeshDepthMaterial",this.depthPacking=v2,this.map=null,this.alphaMap=null,this.displacementMap=null,this.displacementScale=1,this.displacementBias=0,this.wireframe=!1,this.wireframeLinewidth=1,this.setValues(t)}copy(t){return super.copy(t),this.depthPacking=t.depthPacking,this.map=t.map,this.alphaMap=t.alphaMap,this.displacementMap=t.displacementMap,this.displacementScale=t.displacementScale,this.displacementBias=t.displacementBias,this.wireframe=t.wireframe,this.wireframeLinewidth=t.wireframeLinewidth,this}},Rd=class extends is{constructor(t){super(),this.isMeshDistanceMaterial=!0,this.type="MeshDistanceMaterial",this.map=null,this.alphaMap=null,this.displacementMap=null,this.displacementScale=1,this.displacementBias=0,this.setValues(t)}copy(t){return super.copy(t),this.map=t.map,this.alphaMap=t.alphaMap,this.displacementMap=t.displacementMap,this.displacementScale=t.displacementScale,this.displacementBias=t.displacementBias,this}};var Ml=class extends Zi{constructor(t){super(),this.isLineDashedMaterial=!0,this.type="LineDashedMaterial",this.scale=1,this.dashSize=3,this.gapSize=1,this.setValues(t)}copy(t){return super.copy(t),this.scale=t.scale,this.dashSize=t.dashSize,this.gapSize=t.gapSize,this}};function al(e,t){return!e||e.constructor===t?e:typeof t.BYTES_PER_ELEMENT=="number"?new t(e):Array.prototype.slice.call(e)}function ed(e){return e!==void 0&&e.inTangents!==void 0&&e.outTangents!==void 0}var ks=class{constructor(t,n,i,r){this.parameterPositions=t,this._cachedIndex=0,this.resultBuffer=r!==void 0?r:new n.constructor(i),this.sampleValues=n,this.valueSize=i,this.settings=null,this.DefaultSettings_={}}evaluate(t){let n=this.parameterPositions,i=this._cachedIndex,r=n[i],s=n[i-1];t:{e:{let o;n:{i:if(!(t<r)){for(let a=i+2;;){if(r===void 0){if(t<s)break i;return i=n.length,this._cachedIndex=i,this.copySampleValue_(i-1)}if(i===a)break;if(s=r,r=n[++i],t<r)break e}o=n.length;break n}if(!(t>=s)){let a=n[1];t<a&&(i=2,s=a);for(let l=i-2;;){if(s===void 0)return this._cachedIndex=0,this.copySampleValue_(0);if(i===l)break;if(r=s,s=n[--i-1],t>=s)break e}o=i,i=0;break n}break t}for(;i<o;){let a=i+o>>>1;t<n[a]?o=a:i=a+1}if(r=n[i],s=n[i-1],s===void 0)return this._cachedIndex=0,this.copySampleValue_(0);if(r===void 0)return i=n.length,this._cachedIndex=i,this.copySampleValue_(i-1)}this._cachedIndex=i,this.intervalChanged_(i,s,r)}return this.interpolate_(i,s,t,r)}getSettings_(){return this.settings||this.DefaultSettings_}copySampleValue_(t){let n=this.resultBuffer,i=this.sampleValues,r=this.valueSize,s=t*r;for(let o=0;o!==r;++o)n[o]=i[s+o];return n}interpolate_(){throw new Error("THREE.Interpolant: Call to abstract method.")}intervalChanged_(){}},Pd=class extends ks{constructor(t,n,i,r){super(t,n,i,r),this._weightPrev=-0,this._offsetPrev=-0,this._weightNext=-0,this._offsetNext=-0,this.DefaultSettings_={endingStart:K_,endingEnd:K_}}intervalChanged_(t,n,i){let r=this.parameterPositions,s=t-2,o=t+1,a=r[s],l=r[o];if(a===void 0)switch(this.getSettings_().endingStart){case j_:s=t,a=2*n-i;break;case Q_:s=r.length-2,a=n+r[s]-r[s+1];break;default:s=t,a=i}if(l===void 0)switch(this.getSettings_().endingEnd){case j_:o=t,l=2*i-n;break;case Q_:o=1,l=i+r[1]-r[0];break;default:o=t-1,l=n}let c=(i-n)*.5,u=this.valueSize;this._weightPrev=c/(n-a),this._weightNext=c/(l-i),this._offsetPrev=s*u,this._offsetNext=o*u}interpolate_(t,n,i,r){let s=this.resultBuffer,o=this.sampleValues,a=this.valueSize,l=t*a,c=l-a,u=this._offsetPrev,h=this._offsetNext,f=this._weightPrev,d=this._weightNext,m=(i-n)/(r-n),y=m*m,p=y*m,g=-f*p+2*f*y-f*m,x=(1+f)*p+(-1.5-2*f)*y+(-.5+f)*m+1,M=(-1-d)*p+(1.5+d)*y+.5*m,v=d*p-d*y;for(let w=0;w!==a;++w)s[w]=g*o[u+w]+x*o[c+w]+M*o[l+w]+v*o[h+w];return s}},Id=class extends ks{constructor(t,n,i,r){super(t,n,i,r)}interpolate_(t,n,i,r){let s=this.resultBuffer,o=this.sampleValues,a=this.valueSize,l=t*a,c=l-a,u=(i-n)/(r-n),h=1-u;for(let f=0;f!==a;++f)s[f]=o[c+f]*h+o[l+f]*u;return s}},Ld=class extends ks{constructor(t,n,i,r){super(t,n,i,r)}interpolate_(t){return this.copySampleValue_(t-1)}},Dd=class extends ks{interpolate_(t,n,i,r){let s=this.resultBuffer,o=this.sampleValues,a=this.valueSize,l=t*a,c=l-a,u=this.inTangents,h=this.outTangents;if(!u||!h){let m=(i-n)/(r-n),y=1-m;for(let p=0;p!==a;++p)s[p]=o[c+p]*y+o[l+p]*m;return s}let f=a*2,d=t-1;for(let m=0;m!==a;++m){let y=o[c+m],p=o[l+m],g=d*f+m*2,x=h[g],M=h[g+1],v=t*f+m*2,w=u[v],b=u[v+1],_=HF(i,n,x,w,r);s[m]=D2(_,y,M,b,p)}return s}};function D2(e,t,n,i,r){let s=1-e;return s*s*s*t+3*s*s*e*n+3*s*e*e*i+e*e*e*r}function VF(e,t,n,i,r){let s=1-e;return 3*s*s*(n-t)+6*s*e*(i-n)+3*e*e*(r-i)}function HF(e,t,n,i,r){let s=(e-t)/(r-t);for(let o=0;o<8;o++){let a=D2(s,t,n,i,r)-e;if(Math.abs(a)<1e-10)break;let l=VF(s,t,n,i,r);if(Math.abs(l)<1e-10)break;s=Math.max(0,Math.min(1,s-a/l))}return s}var ui=class{constructor(t,n,i,r){if(t===void 0)throw new Error("THREE.KeyframeTrack: track name is undefined");if(n===void 0||n.length===0)throw new Error("THREE.KeyframeTrack: no keyframes in track named "+t);this.name=t,this.times=al(n,this.TimeBufferType),this.values=al(i,this.ValueBufferType),this.setInterpolation(r||this.DefaultInterpolation)}static toJSON(t){let n=t.constructor,i;if(n.toJSON!==this.toJSON)i=n.toJSON(t);else{i={name:t.name,times:al(t.times,Array),values:al(t.values,Array)};let r=t.getInterpolation();r!==t.DefaultInterpolation&&(i.interpolation=r),ed(t.settings)&&(i.settings={inTangents:al(t.settings.inTangents,Array),outTangents:al(t.settings.outTangents,Array)})}return i.type=t.ValueTypeName,i}InterpolantFactoryMethodDiscrete(t){return new Ld(this.times,this.values,this.getValueSize(),t)}InterpolantFactoryMethodLinear(t){return new Id(this.times,this.values,this.getValueSize(),t)}InterpolantFactoryMethodSmooth(t){return new Pd(this.times,this.values,this.getValueSize(),t)}InterpolantFactoryMethodBezier(t){let n=new Dd(this.times,this.values,this.getValueSize(),t);return this.settings&&(n.inTangents=this.settings.inTangents,n.outTangents=this.settings.outTangents),n}setInterpolation(t){let n;switch(t){case zc:n=this.InterpolantFactoryMethodDiscrete;break;case gd:n=this.InterpolantFactoryMethodLinear;break;case sd:n=this.InterpolantFactoryMethodSmooth;break;case J_:n=this.InterpolantFactoryMethodBezier;break}if(n===void 0){let i="unsupported interpolation for "+this.ValueTypeName+" keyframe track named "+this.name;if(this.createInterpolant===void 0)if(t!==this.DefaultInterpolation)this.setInterpolation(this.DefaultInterpolation);else throw new Error(i);return Ft("KeyframeTrack:",i),this}return this.createInterpolant=n,this}getInterpolation(){switch(this.createInterpolant){case this.InterpolantFactoryMethodDiscrete:return zc;case this.InterpolantFactoryMethodLinear:return gd;case this.InterpolantFactoryMethodSmooth:return sd;case this.InterpolantFactoryMethodBezier:return J_}}getValueSize(){return this.values.length/this.times.length}shift(t){if(t!==0){let n=this.times;for(let i=0,r=n.length;i!==r;++i)n[i]+=t;ed(this.settings)&&(HA(this.settings.inTangents,t),HA(this.settings.outTangents,t))}return this}scale(t){if(t!==1){let n=this.times;for(let i=0,r=n.length;i!==r;++i)n[i]*=t;ed(this.settings)&&(WA(this.settings.inTangents,t),WA(this.settings.outTangents,t))}return this}trim(t,n){let i=this.times,r=i.length,s=0,o=r-1;for(;s!==r&&i[s]<t;)++s;for(;o!==-1&&i[o]>n;)--o;if(++o,s!==0||o!==r){s>=o&&(o=Math.max(o,1),s=o-1);let a=this.getValueSize();this.times=i.slice(s,o),this.values=this.values.slice(s*a,o*a)}return this}validate(){let t=!0,n=this.getValueSize();n-Math.floor(n)!==0&&(Gt("KeyframeTrack: Invalid value size in track.",this),t=!1);let i=this.times,r=this.values,s=i.length;s===0&&(Gt("KeyframeTrack: Track is empty.",this),t=!1);let o=null;for(let a=0;a!==s;a++){let l=i[a];if(typeof l=="number"&&isNaN(l)){Gt("KeyframeTrack: Time is not a valid number.",this,a,l),t=!1;break}if(o!==null&&o>l){Gt("KeyframeTrack: Out of order keys.",this,a,l,o),t=!1;break}o=l}if(r!==void 0&&sF(r))for(let a=0,l=r.length;a!==l;++a){let c=r[a];if(isNaN(c)){Gt("KeyframeTrack: Value is not a valid number.",this,a,c),t=!1;break}}return t}optimize(){let t=this.times.slice(),n=this.values.slice(),i=this.getValueSize(),r=this.getInterpolation()===sd,s=t.length-1,o=1;for(let a=1;a<s;++a){let l=!1,c=t[a],u=t[a+1];if(c!==u&&(a!==1||c!==t[0]))if(r)l=!0;else{let h=a*i,f=h-i,d=h+i;for(let m=0;m!==i;++m){let y=n[h+m];if(y!==n[f+m]||y!==n[d+m]){l=!0;break}}}if(l){if(a!==o){t[o]=t[a];let h=a*i,f=o*i;for(let d=0;d!==i;++d)n[f+d]=n[h+d]}++o}}if(s>0){t[o]=t[s];for(let a=s*i,l=o*i,c=0;c!==i;++c)n[l+c]=n[a+c];++o}return o!==t.length?(this.times=t.slice(0,o),this.values=n.slice(0,o*i)):(this.times=t,this.values=n),this}clone(){let t=this.times.slice(),n=this.values.slice(),i=this.constructor,r=new i(this.name,t,n);return r.createInterpolant=this.createInterpolant,ed(this.settings)&&(r.settings={inTangents:this.settings.inTangents.slice(),outTangents:this.settings.outTangents.slice()}),r}};function HA(e,t){for(let n=0,i=e.length;n!==i;n+=2)e[n]+=t}function WA(e,t){for(let n=0,i=e.length;n!==i;n+=2)e[n]*=t}ui.prototype.ValueTypeName="";ui.prototype.TimeBufferType=Float32Array;ui.prototype.ValueBufferType=Float32Array;ui.prototype.DefaultInterpolation=gd;var zs=class extends ui{constructor(t,n,i){super(t,n,i)}};zs.prototype.ValueTypeName="bool";zs.prototype.ValueBufferType=Array;zs.prototype.DefaultInterpolation=zc;zs.prototype.InterpolantFactoryMethodLinear=void 0;zs.prototype.InterpolantFactoryMethodSmooth=void 0;var Nd=class extends ui{constructor(t,n,i,r){super(t,n,i,r)}};Nd.prototype.ValueTypeName="color";var Ud=class extends ui{constructor(t,n,i,r){super(t,n,i,r)}};Ud.prototype.ValueTypeName="number";var Fd=class extends ks{constructor(t,n,i,r){super(t,n,i,r)}interpolate_(t,n,i,r){let s=this.resultBuffer,o=this.sampleValues,a=this.valueSize,l=(i-n)/(r-n),c=t*a;for(let u=c+a;c!==u;c+=4)ai.slerpFlat(s,0,o,c-a,o,c,l);return s}},eu=class extends ui{constructor(t,n,i,r){super(t,n,i,r)}InterpolantFactoryMethodLinear(t){return new Fd(this.times,this.values,this.getValueSize(),t)}};eu.prototype.ValueTypeName="quaternion";eu.prototype.InterpolantFactoryMethodSmooth=void 0;var Gs=class extends ui{constructor(t,n,i){super(t,n,i)}};Gs.prototype.ValueTypeName="string";Gs.prototype.ValueBufferType=Array;Gs.prototype.DefaultInterpolation=zc;Gs.prototype.InterpolantFactoryMethodLinear=void 0;Gs.prototype.InterpolantFactoryMethodSmooth=void 0;var Od=class extends ui{constructor(t,n,i,r){super(t,n,i,r)}};Od.prototype.ValueTypeName="vector";var Bd=class{constructor(t,n,i){let r=this,s=!1,o=0,a=0,l,c=[];this.onStart=void 0,this.onLoad=t,this.onProgress=n,this.onError=i,this._abortController=null,this.itemStart=function(u){a++,s===!1&&r.onStart!==void 0&&r.onStart(u,o,a),s=!0},this.itemEnd=function(u){o++,r.onProgress!==void 0&&r.onProgress(u,o,a),o===a&&(s=!1,r.onLoad!==void 0&&r.onLoad())},this.itemError=function(u){r.onError!==void 0&&r.onError(u)},this.resolveURL=function(u){return u=u.normalize("NFC"),l?l(u):u},this.setURLModifier=function(u){return l=u,this},this.addHandler=function(u,h){return c.push(u,h),this},this.removeHandler=function(u){let h=c.indexOf(u);return h!==-1&&c.splice(h,2),this},this.getHandler=function(u){for(let h=0,f=c.length;h<f;h+=2){let d=c[h],m=c[h+1];if(d.global&&(d.lastIndex=0),d.test(u))return m}return null},this.abort=function(){return this.abortController.abort(),this._abortController=null,this}}get abortController(){return this._abortController||(this._abortController=new AbortController),this._abortController}},N2=new Bd,kd=class{constructor(t){this.manager=t!==void 0?t:N2,this.crossOrigin="anonymous",this.withCredentials=!1,this.path="",this.resourcePath="",this.requestHeader={},this.priority="auto",this.cache="default",typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(new CustomEvent("observe",{detail:this}))}load(){}loadAsync(t,n){let i=this;return new Promise(function(r,s){i.load(t,r,n,s)})}parse(){}setCrossOrigin(t){return this.crossOrigin=t,this}setWithCredentials(t){return this.withCredentials=t,this}setPath(t){return this.path=t,this}setResourcePath(t){return this.resourcePath=t,this}setRequestHeader(t){return this.requestHeader=t,this}setPriority(t){return this.priority=t,this}setCache(t){return this.cache=t,this}abort(){return this}};kd.DEFAULT_MATERIAL_NAME="__DEFAULT";var nu=class extends wn{static registerNode(t){this.prototype._lightNode=t}constructor(t,n=1){super(),this.isLight=!0,this.type="Light",this.color=new kt(t),this.intensity=n}copy(t,n){return super.copy(t,n),this.color.copy(t.color),this.intensity=t.intensity,this}toJSON(t){let n=super.toJSON(t);return n.object.color=this.color.getHex(),n.object.intensity=this.intensity,n}};var Y_=new ve,$A=new z,XA=new z,zd=class{constructor(t){this.camera=t,this.intensity=1,this.bias=0,this.biasNode=null,this.normalBias=0,this.radius=1,this.blurSamples=8,this.mapSize=new Bt(512,512),this.mapType=Jn,this.map=null,this.mapPass=null,this.matrix=new ve,this.autoUpdate=!0,this.needsUpdate=!1,this._frustum=new Bs,this._frameExtents=new Bt(1,1),this._viewportCount=1,this._viewports=[new de(0,0,1,1)]}getViewportCount(){return this._viewportCount}getCamera(){return this.camera}getFrustum(){return this._frustum}updateMatrices(t){let n=this.camera;$A.setFromMatrixPosition(t.matrixWorld),n.position.copy($A),XA.setFromMatrixPosition(t.target.matrixWorld),n.lookAt(XA),n.updateMatrixWorld(),this._updateMatrix(n,this.matrix,this._frustum)}_updateMatrix(t,n,i,r){Y_.multiplyMatrices(t.projectionMatrix,t.matrixWorldInverse),i.setFromProjectionMatrix(Y_,t.coordinateSystem,t.reversedDepth);let s=this._frameExtents,o=r?r.z/s.x:1,a=r?r.w/s.y:1,l=r?r.x/s.x:0,c=r?r.y/s.y:0;t.coordinateSystem===ml||t.reversedDepth?n.set(.5*o,0,0,.5*o+l,0,.5*a,0,.5*a+c,0,0,1,0,0,0,0,1):n.set(.5*o,0,0,.5*o+l,0,.5*a,0,.5*a+c,0,0,.5,.5,0,0,0,1),n.multiply(Y_)}getViewport(t){return this._viewports[t]}getFrameExtents(){return this._frameExtents}dispose(){this.map&&this.map.dispose(),this.mapPass&&this.mapPass.dispose()}copy(t){return this.camera=t.camera.clone(),this.intensity=t.intensity,this.bias=t.bias,this.radius=t.radius,this.autoUpdate=t.autoUpdate,this.needsUpdate=t.needsUpdate,this.normalBias=t.normalBias,this.blurSamples=t.blurSamples,this.mapSize.copy(t.mapSize),this.mapType=t.mapType,this.biasNode=t.biasNode,this}clone(){return new this.constructor().copy(this)}toJSON(){let t={};return t.intensity=this.intensity,t.bias=this.bias,t.normalBias=this.normalBias,t.radius=this.radius,t.blurSamples=this.blurSamples,t.mapSize=this.mapSize.toArray(),t.mapType=this.mapType,t.camera=this.camera.toJSON(!1).object,delete t.camera.matrix,t}},nd=new z,id=new ai,xr=new z,iu=class extends wn{constructor(){super(),this.isCamera=!0,this.type="Camera",this.matrixWorldInverse=new ve,this.projectionMatrix=new ve,this.projectionMatrixInverse=new ve,this.coordinateSystem=Ri,this._reversedDepth=!1}get reversedDepth(){return this._reversedDepth}copy(t,n){return super.copy(t,n),this.matrixWorldInverse.copy(t.matrixWorldInverse),this.projectionMatrix.copy(t.projectionMatrix),this.projectionMatrixInverse.copy(t.projectionMatrixInverse),this.coordinateSystem=t.coordinateSystem,this}getWorldDirection(t){return super.getWorldDirection(t).negate()}updateMatrixWorld(t){super.updateMatrixWorld(t),this.matrixWorld.decompose(nd,id,xr),xr.x===1&&xr.y===1&&xr.z===1?this.matrixWorldInverse.copy(this.matrixWorld).invert():this.matrixWorldInverse.compose(nd,id,xr.set(1,1,1)).invert()}updateWorldMatrix(t,n,i=!1){super.updateWorldMatrix(t,n,i),this.matrixWorld.decompose(nd,id,xr),xr.x===1&&xr.y===1&&xr.z===1?this.matrixWorldInverse.copy(this.matrixWorld).invert():this.matrixWorldInverse.compose(nd,id,xr.set(1,1,1)).invert()}clone(){return new this.constructor().copy(this)}},Os=new z,qA=new Bt,YA=new Bt,oi=class extends iu{constructor(t=50,n=1,i=.1,r=2e3){super(),this.isPerspectiveCamera=!0,this.type="PerspectiveCamera",this.fov=t,this.zoom=1,this.near=i,this.far=r,this.focus=10,this.aspect=n,this.view=null,this.filmGauge=35,this.filmOffset=0,this.updateProjectionMatrix()}copy(t,n){return super.copy(t,n),this.fov=t.fov,this.zoom=t.zoom,this.near=t.near,this.far=t.far,this.focus=t.focus,this.aspect=t.aspect,this.view=t.view===null?null:Object.assign({},t.view),this.filmGauge=t.filmGauge,this.filmOffset=t.filmOffset,this}setFocalLength(t){let n=.5*this.getFilmHeight()/t;this.fov=yl*2*Math.atan(n),this.updateProjectionMatrix()}getFocalLength(){let t=Math.tan(hl*.5*this.fov);return .5*this.getFilmHeight()/t}getEffectiveFOV(){return yl*2*Math.atan(Math.tan(hl*.5*this.fov)/this.zoom)}getFilmWidth(){return this.filmGauge*Math.min(this.aspect,1)}getFilmHeight(){return this.filmGauge/Math.max(this.aspect,1)}getViewBounds(t,n,i){Os.set(-1,-1,.5).applyMatrix4(this.projectionMatrixInverse),n.set(Os.x,Os.y).multiplyScalar(-t/Os.z),Os.set(1,1,.5).applyMatrix4(this.projectionMatrixInverse),i.set(Os.x,Os.y).multiplyScalar(-t/Os.z)}getViewSize(t,n){return this.getViewBounds(t,qA,YA),n.subVectors(YA,qA)}setViewOffset(t,n,i,r,s,o){this.aspect=t/n,this.view===null&&(this.view={enabled:!0,fullWidth:1,fullHeight:1,offsetX:0,offsetY:0,width:1,height:1}),this.view.enabled=!0,this.view.fullWidth=t,this.view.fullHeight=n,this.view.offsetX=i,this.view.offsetY=r,this.view.width=s,this.view.height=o,this.updateProjectionMatrix()}clearViewOffset(){this.view!==null&&(this.view.enabled=!1),this.updateProjectionMatrix()}updateProjectionMatrix(){let t=this.near,n=t*Math.tan(hl*.5*this.fov)/this.zoom,i=2*n,r=this.aspect*i,s=-.5*r,o=this.view;if(this.view!==null&&this.view.enabled){let l=o.fullWidth,c=o.fullHeight;s+=o.offsetX*r/l,n-=o.offsetY*i/c,r*=o.width/l,i*=o.height/c}let a=this.filmOffset;a!==0&&(s+=t*a/this.getFilmWidth()),this.projectionMatrix.makePerspective(s,s+r,n,n-i,t,this.far,this.coordinateSystem,this.reversedDepth),this.projectionMatrixInverse.copy(this.projectionMatrix).invert()}toJSON(t){let n=super.toJSON(t);return n.object.fov=this.fov,n.object.zoom=this.zoom,n.object.near=this.near,n.object.far=this.far,n.object.focus=this.focus,n.object.aspect=this.aspect,this.view!==null&&(n.object.view=Object.assign({},this.view)),n.object.filmGauge=this.filmGauge,n.object.filmOffset=this.filmOffset,n}};var Vo=class extends iu{constructor(t=-1,n=1,i=1,r=-1,s=.1,o=2e3){super(),this.isOrthographicCamera=!0,this.type="OrthographicCamera",this.zoom=1,this.view=null,this.left=t,this.right=n,this.top=i,this.bottom=r,this.near=s,this.far=o,this.updateProjectionMatrix()}copy(t,n){return super.copy(t,n),this.left=t.left,this.right=t.right,this.top=t.top,this.bottom=t.bottom,this.near=t.near,this.far=t.far,this.zoom=t.zoom,this.view=t.view===null?null:Object.assign({},t.view),this}setViewOffset(t,n,i,r,s,o){this.view===null&&(this.view={enabled:!0,fullWidth:1,fullHeight:1,offsetX:0,offsetY:0,width:1,height:1}),this.view.enabled=!0,this.view.fullWidth=t,this.view.fullHeight=n,this.view.offsetX=i,this.view.offsetY=r,this.view.width=s,this.view.height=o,this.updateProjectionMatrix()}clearViewOffset(){this.view!==null&&(this.view.enabled=!1),this.updateProjectionMatrix()}updateProjectionMatrix(){let t=(this.right-this.left)/(2*this.zoom),n=(this.top-this.bottom)/(2*this.zoom),i=(this.right+this.left)/2,r=(this.top+this.bottom)/2,s=i-t,o=i+t,a=r+n,l=r-n;if(this.view!==null&&this.view.enabled){let c=(this.right-this.left)/this.view.fullWidth/this.zoom,u=(this.top-this.bottom)/this.view.fullHeight/this.zoom;s+=c*this.view.offsetX,o=s+c*this.view.width,a-=u*this.view.offsetY,l=a-u*this.view.height}this.projectionMatrix.makeOrthographic(s,o,a,l,this.near,this.far,this.coordinateSystem,this.reversedDepth),this.projectionMatrixInverse.copy(this.projectionMatrix).invert()}toJSON(t){let n=super.toJSON(t);return n.object.zoom=this.zoom,n.object.left=this.left,n.object.right=this.right,n.object.top=this.top,n.object.bottom=this.bottom,n.object.near=this.near,n.object.far=this.far,this.view!==null&&(n.object.view=Object.assign({},this.view)),n}},tx=class extends zd{constructor(){super(new Vo(-5,5,5,-5,.5,500)),this.isDirectionalLightShadow=!0}},ru=class extends nu{constructor(t,n){super(t,n),this.isDirectionalLight=!0,this.type="DirectionalLight",this.position.copy(wn.DEFAULT_UP),this.updateMatrix(),this.target=new wn,this.shadow=new tx}dispose(){super.dispose(),this.shadow.dispose()}copy(t){return super.copy(t),this.target=t.target.clone(),this.shadow=t.shadow.clone(),this}toJSON(t){let n=super.toJSON(t);return n.object.shadow=this.shadow.toJSON(),n.object.target=this.target.uuid,n}},su=class extends nu{constructor(t,n){super(t,n),this.isAmbientLight=!0,this.type="AmbientLight"}};var ou=class extends dn{constructor(){super(),this.isInstancedBufferGeometry=!0,this.type="InstancedBufferGeometry",this.instanceCount=1/0}copy(t){return super.copy(t),this.instanceCount=t.instanceCount,this}toJSON(){let t=super.toJSON();return t.instanceCount=this.instanceCount,t.isInstancedBufferGeometry=!0,t}};var ll=-90,cl=1,Sl=class extends wn{constructor(t,n,i){super(),this.type="CubeCamera",this.renderTarget=i,this.coordinateSystem=null,this.activeMipmapLevel=0;let r=new oi(ll,cl,t,n);r.layers=this.layers,this.add(r);let s=new oi(ll,cl,t,n);s.layers=this.layers,this.add(s);let o=new oi(ll,cl,t,n);o.layers=this.layers,this.add(o);let a=new oi(ll,cl,t,n);a.layers=this.layers,this.add(a);let l=new oi(ll,cl,t,n);l.layers=this.layers,this.add(l);let c=new oi(ll,cl,t,n);c.layers=this.layers,this.add(c)}updateCoordinateSystem(){let t=this.coordinateSystem,n=this.children.concat(),[i,r,s,o,a,l]=n;for(let c of n)this.remove(c);if(t===Ri)i.up.set(0,1,0),i.lookAt(1,0,0),r.up.set(0,1,0),r.lookAt(-1,0,0),s.up.set(0,0,-1),s.lookAt(0,1,0),o.up.set(0,0,1),o.lookAt(0,-1,0),a.up.set(0,1,0),a.lookAt(0,0,1),l.up.set(0,1,0),l.lookAt(0,0,-1);else if(t===ml)i.up.set(0,-1,0),i.lookAt(-1,0,0),r.up.set(0,-1,0),r.lookAt(1,0,0),s.up.set(0,0,1),s.lookAt(0,1,0),o.up.set(0,0,-1),o.lookAt(0,-1,0),a.up.set(0,-1,0),a.lookAt(0,0,1),l.up.set(0,-1,0),l.lookAt(0,0,-1);else throw new Error("THREE.CubeCamera.updateCoordinateSystem(): Invalid coordinate system: "+t);for(let c of n)this.add(c),c.updateMatrixWorld()}update(t,n){this.parent===null&&this.updateMatrixWorld();let{renderTarget:i,activeMipmapLevel:r}=this;this.coordinateSystem!==t.coordinateSystem&&(this.coordinateSystem=t.coordinateSystem,this.updateCoordinateSystem());let[s,o,a,l,c,u]=this.children,h=t.getRenderTarget(),f=t.getActiveCubeFace(),d=t.getActiveMipmapLevel(),m=t.xr.enabled;t.xr.enabled=!1;let y=i.texture.mipmapsAutoUpdate;i.texture.mipmapsAutoUpdate=!1;let p=!1;t.isWebGLRenderer===!0?p=t.state.buffers.depth.getReversed():p=t.reversedDepthBuffer,t.setRenderTarget(i,0,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,s),t.setRenderTarget(i,1,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,o),t.setRenderTarget(i,2,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,a),t.setRenderTarget(i,3,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,l),t.setRenderTarget(i,4,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,c),i.texture.mipmapsAutoUpdate=y,t.setRenderTarget(i,5,r),p&&t.autoClear===!1&&t.clearDepth(),t.render(n,u),t.setRenderTarget(h,f,d),t.xr.enabled=m,i.texture.needsPMREMUpdate=!0}},Gd=class extends oi{constructor(t=[]){super(),this.isArrayCamera=!0,this.isMultiViewCamera=!1,this.cameras=t,this.perCameraFrustumCulled=!1}};var Nx="\\[\\]\\.:\\/",WF=new RegExp("["+Nx+"]","g"),Ux="[^"+Nx+"]",$F="[^"+Nx.replace("\\.","")+"]",XF=/((?:WC+[\/:])*)/.source.replace("WC",Ux),qF=/(WCOD+)?/.source.replace("WCOD",$F),YF=/(?:\.(WC+)(?:\[(.+)\])?)?/.source.replace("WC",Ux),ZF=/\.(WC+)(?:\[(.+)\])?/.source.replace("WC",Ux),JF=new RegExp("^"+XF+qF+YF+ZF+"$"),KF=["material","materials","bones","map"],ex=class{constructor(t,n,i){let r=i||Te.parseTrackName(n);this._targetGroup=t,this._bindings=t.subscribe_(n,r)}getValue(t,n){this.bind();let i=this._targetGroup.nCachedObjects_,r=this._bindings[i];r!==void 0&&r.getValue(t,n)}setValue(t,n){let i=this._bindings;for(let r=this._targetGroup.nCachedObjects_,s=i.length;r!==s;++r)i[r].setValue(t,n)}bind(){let t=this._bindings;for(let n=this._targetGroup.nCachedObjects_,i=t.length;n!==i;++n)t[n].bind()}unbind(){let t=this._bindings;for(let n=this._targetGroup.nCachedObjects_,i=t.length;n!==i;++n)t[n].unbind()}},Te=class e{constructor(t,n,i){this.path=n,this.parsedPath=i||e.parseTrackName(n),this.node=e.findNode(t,this.parsedPath.nodeName),this.rootNode=t,this.getValue=this._getValue_unbound,this.setValue=this._setValue_unbound}static create(t,n,i){return t&&t.isAnimationObjectGroup?new e.Composite(t,n,i):new e(t,n,i)}static sanitizeNodeName(t){return t.replace(/\s/g,"_").replace(WF,"")}static parseTrackName(t){let n=JF.exec(t);if(n===null)throw new Error("THREE.PropertyBinding: Cannot parse trackName: "+t);let i={nodeName:n[2],objectName:n[3],objectIndex:n[4],propertyName:n[5],propertyIndex:n[6]},r=i.nodeName&&i.nodeName.lastIndexOf(".");if(r!==void 0&&r!==-1){let s=i.nodeName.substring(r+1);KF.indexOf(s)!==-1&&(i.nodeName=i.nodeName.substring(0,r),i.objectName=s)}if(i.propertyName===null||i.propertyName.length===0)throw new Error("THREE.PropertyBinding: can not parse propertyName from trackName: "+t);return i}static findNode(t,n){if(n===void 0||n===""||n==="."||n===-1||n===t.name||n===t.uuid)return t;if(t.skeleton){let i=t.skeleton.getBoneByName(n);if(i!==void 0)return i}if(t.children){let i=function(s){for(let o=0;o<s.length;o++){let a=s[o];if(a.name===n||a.uuid===n)return a;let l=i(a.children);if(l)return l}return null},r=i(t.children);if(r)return r}return null}_getValue_unavailable(){}_setValue_unavailable(){}_getValue_direct(t,n){t[n]=this.targetObject[this.propertyName]}_getValue_array(t,n){let i=this.resolvedProperty;for(let r=0,s=i.length;r!==s;++r)t[n++]=i[r]}_getValue_arrayElement(t,n){t[n]=this.resolvedProperty[this.propertyIndex]}_getValue_toArray(t,n){this.resolvedProperty.toArray(t,n)}_setValue_direct(t,n){this.targetObject[this.propertyName]=t[n]}_setValue_direct_setNeedsUpdate(t,n){this.targetObject[this.propertyName]=t[n],this.targetObject.needsUpdate=!0}_setValue_direct_setMatrixWorldNeedsUpdate(t,n){this.targetObject[this.propertyName]=t[n],this.targetObject.matrixWorldNeedsUpdate=!0}_setValue_array(t,n){let i=this.resolvedProperty;for(let r=0,s=i.length;r!==s;++r)i[r]=t[n++]}_setValue_array_setNeedsUpdate(t,n){let i=this.resolvedProperty;for(let r=0,s=i.length;r!==s;++r)i[r]=t[n++];this.targetObject.needsUpdate=!0}_setValue_array_setMatrixWorldNeedsUpdate(t,n){let i=this.resolvedProperty;for(let r=0,s=i.length;r!==s;++r)i[r]=t[n++];this.targetObject.matrixWorldNeedsUpdate=!0}_setValue_arrayElement(t,n){this.resolvedProperty[this.propertyIndex]=t[n]}_setValue_arrayElement_setNeedsUpdate(t,n){this.resolvedProperty[this.propertyIndex]=t[n],this.targetObject.needsUpdate=!0}_setValue_arrayElement_setMatrixWorldNeedsUpdate(t,n){this.resolvedProperty[this.propertyIndex]=t[n],this.targetObject.matrixWorldNeedsUpdate=!0}_setValue_fromArray(t,n){this.resolvedProperty.fromArray(t,n)}_setValue_fromArray_setNeedsUpdate(t,n){this.resolvedProperty.fromArray(t,n),this.targetObject.needsUpdate=!0}_setValue_fromArray_setMatrixWorldNeedsUpdate(t,n){this.resolvedProperty.fromArray(t,n),this.targetObject.matrixWorldNeedsUpdate=!0}_getValue_unbound(t,n){this.bind(),this.getValue(t,n)}_setValue_unbound(t,n){this.bind(),this.setValue(t,n)}bind(){let t=this.node,n=this.parsedPath,i=n.objectName,r=n.propertyName,s=n.propertyIndex;if(t||(t=e.findNode(this.rootNode,n.nodeName),this.node=t),this.getValue=this._getValue_unavailable,this.setValue=this._setValue_unavailable,!t){Ft("PropertyBinding: No target node found for track: "+this.path+".");return}if(i){let c=n.objectIndex;switch(i){case"materials":if(!t.material){Gt("PropertyBinding: Can not bind to material as node does not have a material.",this);return}if(!t.material.materials){Gt("PropertyBinding: Can not bind to material.materials as node.material does not have a materials array.",this);return}t=t.material.materials;break;case"bones":if(!t.skeleton){Gt("PropertyBinding: Can not bind to bones as node does not have a skeleton.",this);return}t=t.skeleton.bones;for(let u=0;u<t.length;u++)if(t[u].name===c){c=u;break}break;case"map":if("map"in t){t=t.map;break}if(!t.material){Gt("PropertyBinding: Can not bind to material as node does not have a material.",this);return}if(!t.material.map){Gt("PropertyBinding: Can not bind to material.map as node.material does not have a map.",this);return}t=t.material.map;break;default:if(t[i]===void 0){Gt("PropertyBinding: Can not bind to objectName of node undefined.",this);return}t=t[i]}if(c!==void 0){if(t[c]===void 0){Gt("PropertyBinding: Trying to bind to objectIndex of objectName, but is undefined.",this,t);return}t=t[c]}}let o=t[r];if(o===void 0){let c=n.nodeName;Gt("PropertyBinding: Trying to update property for track: "+c+"."+r+" but it wasn't found.",t);return}let a=this.Versioning.None;this.targetObject=t,t.isMaterial===!0?a=this.Versioning.NeedsUpdate:t.isObject3D===!0&&(a=this.Versioning.MatrixWorldNeedsUpdate);let l=this.BindingType.Direct;if(s!==void 0){if(r==="morphTargetInfluences"){if(!t.geometry){Gt("PropertyBinding: Can not bind to morphTargetInfluences because node does not have a geometry.",this);return}if(!t.geometry.morphAttributes){Gt("PropertyBinding: Can not bind to morphTargetInfluences because node does not have a geometry.morphAttributes.",this);return}t.morphTargetDictionary[s]!==void 0&&(s=t.morphTargetDictionary[s])}l=this.BindingType.ArrayElement,this.resolvedProperty=o,this.propertyIndex=s}else o.fromArray!==void 0&&o.toArray!==void 0?(l=this.BindingType.HasFromToArray,this.resolvedProperty=o):Array.isArray(o)?(l=this.BindingType.EntireArray,this.resolvedProperty=o):this.propertyName=r;this.getValue=this.GetterByBindingType[l],this.setValue=this.SetterByBindingTypeAndVersioning[l][a]}unbind(){this.node=null,this.getValue=this._getValue_unbound,this.setValue=this._setValue_unbound}};Te.Composite=ex;Te.prototype.BindingType={Direct:0,EntireArray:1,ArrayElement:2,HasFromToArray:3};Te.prototype.Versioning={None:0,NeedsUpdate:1,MatrixWorldNeedsUpdate:2};Te.prototype.GetterByBindingType=[Te.prototype._getValue_direct,Te.prototype._getValue_array,Te.prototype._getValue_arrayElement,Te.prototype._getValue_toArray];Te.prototype.SetterByBindingTypeAndVersioning=[[Te.prototype._setValue_direct,Te.prototype._setValue_direct_setNeedsUpdate,Te.prototype._setValue_direct_setMatrixWorldNeedsUpdate],[Te.prototype._setValue_array,Te.prototype._setValue_array_setNeedsUpdate,Te.prototype._setValue_array_setMatrixWorldNeedsUpdate],[Te.prototype._setValue_arrayElement,Te.prototype._setValue_arrayElement_setNeedsUpdate,Te.prototype._setValue_arrayElement_setMatrixWorldNeedsUpdate],[Te.prototype._setValue_fromArray,Te.prototype._setValue_fromArray_setNeedsUpdate,Te.prototype._setValue_fromArray_setMatrixWorldNeedsUpdate]];var JH=new Float32Array(1);var Vs=class extends vd{constructor(t,n,i=1){super(t,n),this.isInstancedInterleavedBuffer=!0,this.meshPerAttribute=i}copy(t){return super.copy(t),this.meshPerAttribute=t.meshPerAttribute,this}clone(t){let n=super.clone(t);return n.meshPerAttribute=this.meshPerAttribute,n}toJSON(t){let n=super.toJSON(t);return n.isInstancedInterleavedBuffer=!0,n.meshPerAttribute=this.meshPerAttribute,n}};var wl=class{constructor(t=1,n=0,i=0){this.radius=t,this.phi=n,this.theta=i}set(t,n,i){return this.radius=t,this.phi=n,this.theta=i,this}copy(t){return this.radius=t.radius,this.phi=t.phi,this.theta=t.theta,this}makeSafe(){return this.phi=Xt(this.phi,1e-6,Math.PI-1e-6),this}setFromVector3(t){return this.setFromCartesianCoords(t.x,t.y,t.z)}setFromCartesianCoords(t,n,i){return this.radius=Math.sqrt(t*t+n*n+i*i),this.radius===0?(this.theta=0,this.phi=0):(this.theta=Math.atan2(t,i),this.phi=Math.acos(Xt(n/this.radius,-1,1))),this}clone(){return new this.constructor().copy(this)}};var nx=class{static{this.prototype.isMatrix2=!0}constructor(t,n,i,r){this.elements=[1,0,0,1],t!==void 0&&this.set(t,n,i,r)}identity(){return this.set(1,0,0,1),this}fromArray(t,n=0){for(let i=0;i<4;i++)this.elements[i]=t[i+n];return this}set(t,n,i,r){let s=this.elements;return s[0]=t,s[2]=n,s[1]=i,s[3]=r,this}};var ZA=new z,rd=new z,ul=new z,fl=new z,Z_=new z,jF=new z,QF=new z,au=class{constructor(t=new z,n=new z){this.start=t,this.end=n}set(t,n){return this.start.copy(t),this.end.copy(n),this}copy(t){return this.start.copy(t.start),this.end.copy(t.end),this}getCenter(t){return t.addVectors(this.start,this.end).multiplyScalar(.5)}delta(t){return t.subVectors(this.end,this.start)}distanceSq(){return this.start.distanceToSquared(this.end)}distance(){return this.start.distanceTo(this.end)}at(t,n){return this.delta(n).multiplyScalar(t).add(this.start)}closestPointToPointParameter(t,n){ZA.subVectors(t,this.start),rd.subVectors(this.end,this.start);let i=rd.dot(rd);if(i===0)return 0;let s=rd.dot(ZA)/i;return n&&(s=Xt(s,0,1)),s}closestPointToPoint(t,n,i){let r=this.closestPointToPointParameter(t,n);return this.delta(i).multiplyScalar(r).add(this.start)}distanceSqToLine3(t,n=jF,i=QF){let r=10000000000000001e-32,s,o,a=this.start,l=t.start,c=this.end,u=t.end;ul.subVectors(c,a),fl.subVectors(u,l),Z_.subVectors(a,l);let h=ul.dot(ul),f=fl.dot(fl),d=fl.dot(Z_);if(h<=r&&f<=r)return n.copy(a),i.copy(l),n.distanceToSquared(i);if(h<=r)s=0,o=d/f,o=Xt(o,0,1);else{let m=ul.dot(Z_);if(f<=r)o=0,s=Xt(-m/h,0,1);else{let y=ul.dot(fl),p=h*f-y*y;p!==0?s=Xt((y*d-m*f)/p,0,1):s=0,o=(y*s+d)/f,o<0?(o=0,s=Xt(-m/h,0,1)):o>1&&(o=1,s=Xt((y-m)/h,0,1))}}return n.copy(a).addScaledVector(ul,s),i.copy(l).addScaledVector(fl,o),n.distanceToSquared(i)}applyMatrix4(t){return this.start.applyMatrix4(t),this.end.applyMatrix4(t),this}equals(t){return t.start.equals(this.start)&&t.end.equals(this.end)}clone(){return new this.constructor().copy(this)}};var lu=class extends Xi{constructor(t,n=null){super(),this.object=t,this.domElement=n,this.enabled=!0,this.state=-1,this.keys={},this.mouseButtons={LEFT:null,MIDDLE:null,RIGHT:null},this.touches={ONE:null,TWO:null}}connect(t){this.domElement!==null&&this.disconnect(),this.domElement=t}disconnect(){}dispose(){}update(){}};function Fx(e,t,n,i){let r=tO(i);switch(n){case bx:return e*t;case Sx:return e*t/r.components*r.byteLength;case Zd:return e*t/r.components*r.byteLength;case Xs:return e*t*2/r.components*r.byteLength;case Jd:return e*t*2/r.components*r.byteLength;case Mx:return e*t*3/r.components*r.byteLength;case Qi:return e*t*4/r.components*r.byteLength;case Kd:return e*t*4/r.components*r.byteLength;case fu:case hu:return Math.floor((e+3)/4)*Math.floor((t+3)/4)*8;case du:case pu:return Math.floor((e+3)/4)*Math.floor((t+3)/4)*16;case Qd:case ep:return Math.max(e,16)*Math.max(t,8)/4;case jd:case tp:return Math.max(e,8)*Math.max(t,8)/2;case np:case ip:case sp:case op:return Math.floor((e+3)/4)*Math.floor((t+3)/4)*8;case rp:case mu:case ap:return Math.floor((e+3)/4)*Math.floor((t+3)/4)*16;case lp:return Math.floor((e+3)/4)*Math.floor((t+3)/4)*16;case cp:return Math.floor((e+4)/5)*Math.floor((t+3)/4)*16;case up:return Math.floor((e+4)/5)*Math.floor((t+4)/5)*16;case fp:return Math.floor((e+5)/6)*Math.floor((t+4)/5)*16;case hp:return Math.floor((e+5)/6)*Math.floor((t+5)/6)*16;case dp:return Math.floor((e+7)/8)*Math.floor((t+4)/5)*16;case pp:return Math.floor((e+7)/8)*Math.floor((t+5)/6)*16;case mp:return Math.floor((e+7)/8)*Math.floor((t+7)/8)*16;case gp:return Math.floor((e+9)/10)*Math.floor((t+4)/5)*16;case yp:return Math.floor((e+9)/10)*Math.floor((t+5)/6)*16;case _p:return Math.floor((e+9)/10)*Math.floor((t+7)/8)*16;case xp:return Math.floor((e+9)/10)*Math.floor((t+9)/10)*16;case vp:return Math.floor((e+11)/12)*Math.floor((t+9)/10)*16;case bp:return Math.floor((e+11)/12)*Math.floor((t+11)/12)*16;case Mp:case Sp:case wp:return Math.ceil(e/4)*Math.ceil(t/4)*16;case Tp:case Ep:return Math.ceil(e/4)*Math.ceil(t/4)*8;case gu:case Ap:return Math.ceil(e/4)*Math.ceil(t/4)*16}throw new Error(`Unable to determine texture byte length for ${n} format.`)}function tO(e){switch(e){case Jn:case yx:return{byteLength:1,components:1};case Cl:case _x:case ji:return{byteLength:2,components:1};case qd:case Yd:return{byteLength:2,components:4};case Ji:case Xd:case Ki:return{byteLength:4,components:1};case xx:case vx:return{byteLength:4,components:3}}throw new Error(`THREE.TextureUtils: Unknown texture type ${e}.`)}typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(new CustomEvent("register",{detail:{revision:"187"}}));typeof window<"u"&&(window.__THREE__?Ft("WARNING: Multiple instances of Three.js being imported."):window.__THREE__="187");function n3(){let e=null,t=!1,n=null,i=null;function r(s,o){i=e.requestAnimationFrame(r),n(s,o)}return{start:function(){t!==!0&&n!==null&&e!==null&&(i=e.requestAnimationFrame(r),t=!0)},stop:function(){e!==null&&e.cancelAnimationFrame(i),t=!1},setAnimationLoop:function(s){n=s},setContext:function(s){e=s}}}function nO(e){let t=new WeakMap;function n(a,l){let c=a.array,u=a.usage,h=c.byteLength,f=e.createBuffer();e.bindBuffer(l,f),e.bufferData(l,c,u),a.onUploadCallback();let d;if(c instanceof Float32Array)d=e.FLOAT;else if(typeof Float16Array<"u"&&c instanceof Float16Array)d=e.HALF_FLOAT;else if(c instanceof Uint16Array)a.isFloat16BufferAttribute?d=e.HALF_FLOAT:d=e.UNSIGNED_SHORT;else if(c instanceof Int16Array)d=e.SHORT;else if(c instanceof Uint32Array)d=e.UNSIGNED_INT;else if(c instanceof Int32Array)d=e.INT;else if(c instanceof Int8Array)d=e.BYTE;else if(c instanceof Uint8Array)d=e.UNSIGNED_BYTE;else if(c instanceof Uint8ClampedArray)d=e.UNSIGNED_BYTE;else throw new Error("THREE.WebGLAttributes: Unsupported buffer data format: "+c);return{buffer:f,type:d,bytesPerElement:c.BYTES_PER_ELEMENT,version:a.version,size:h}}function i(a,l,c){let u=l.array,h=l.updateRanges;if(e.bindBuffer(c,a),h.length===0)e.bufferSubData(c,0,u);else{h.sort((d,m)=>d.start-m.start);let f=0;for(let d=1;d<h.length;d++){let m=h[f],y=h[d];y.start<=m.start+m.count+1?m.count=Math.max(m.count,y.start+y.count-m.start):(++f,h[f]=y)}h.length=f+1;for(let d=0,m=h.length;d<m;d++){let y=h[d];e.bufferSubData(c,y.start*u.BYTES_PER_ELEMENT,u,y.start,y.count)}l.clearUpdateRanges()}l.onUploadCallback()}function r(a){return a.isInterleavedBufferAttribute&&(a=a.data),t.get(a)}function s(a){a.isInterleavedBufferAttribute&&(a=a.data);let l=t.get(a);l&&(e.deleteBuffer(l.buffer),t.delete(a))}function o(a,l){if(a.isInterleavedBufferAttribute&&(a=a.data),a.isGLBufferAttribute){let u=t.get(a);(!u||u.version<a.version)&&t.set(a,{buffer:a.buffer,type:a.type,bytesPerElement:a.elementSize,version:a.version});return}let c=t.get(a);if(c===void 0)t.set(a,n(a,l));else if(c.version<a.version){if(c.size!==a.array.byteLength)throw new Error("THREE.WebGLAttributes: The size of the buffer attribute's array buffer does not match the original size. Resizing buffer attributes is not supported.");i(c.buffer,a,l),c.version=a.version}}return{get:r,remove:s,update:o}}var iO=`#ifdef USE_ALPHAHASH
+	if ( diffuseColor.a < getAlphaHashThreshold( vPosition ) ) discard;
+#endif`,rO=`#ifdef USE_ALPHAHASH
+	const float ALPHA_HASH_SCALE = 0.05;
+	float hash2D( vec2 value ) {
+		return fract( 1.0e4 * sin( 17.0 * value.x + 0.1 * value.y ) * ( 0.1 + abs( sin( 13.0 * value.y + value.x ) ) ) );
+	}
+	float hash3D( vec3 value ) {
+		return hash2D( vec2( hash2D( value.xy ), value.z ) );
+	}
+	float getAlphaHashThreshold( vec3 position ) {
+		float maxDeriv = max(
+			length( dFdx( position.xyz ) ),
+			length( dFdy( position.xyz ) )
+		);
+		float pixScale = 1.0 / ( ALPHA_HASH_SCALE * maxDeriv );
+		vec2 pixScales = vec2(
+			exp2( floor( log2( pixScale ) ) ),
+			exp2( ceil( log2( pixScale ) ) )
+		);
+		vec2 alpha = vec2(
+			hash3D( floor( pixScales.x * position.xyz ) ),
+			hash3D( floor( pixScales.y * position.xyz ) )
+		);
+		float lerpFactor = fract( log2( pixScale ) );
+		float x = ( 1.0 - lerpFactor ) * alpha.x + lerpFactor * alpha.y;
+		float a = min( lerpFactor, 1.0 - lerpFactor );
+		vec3 cases = vec3(
+			x * x / ( 2.0 * a * ( 1.0 - a ) ),
+			( x - 0.5 * a ) / ( 1.0 - a ),
+			1.0 - ( ( 1.0 - x ) * ( 1.0 - x ) / ( 2.0 * a * ( 1.0 - a ) ) )
+		);
+		float threshold = ( x < ( 1.0 - a ) )
+			? ( ( x < a ) ? cases.x : cases.y )
+			: cases.z;
+		return clamp( threshold , 1.0e-6, 1.0 );
+	}
+#endif`,sO=`#ifdef USE_ALPHAMAP
+	diffuseColor.a *= texture2D( alphaMap, vAlphaMapUv ).g;
+#endif`,oO=`#ifdef USE_ALPHAMAP
+	uniform sampler2D alphaMap;
+#endif`,aO=`#ifdef USE_ALPHATEST
+	#ifdef ALPHA_TO_COVERAGE
+	diffuseColor.a = smoothstep( alphaTest, alphaTest + fwidth( diffuseColor.a ), diffuseColor.a );
+	if ( diffuseColor.a == 0.0 ) discard;
+	#else
+	if ( diffuseColor.a < alphaTest ) discard;
+	#endif
+#endif`,lO=`#ifdef USE_ALPHATEST
+	uniform float alphaTest;
+#endif`,cO=`#ifdef USE_AOMAP
+	float ambientOcclusion = ( texture2D( aoMap, vAoMapUv ).r - 1.0 ) * aoMapIntensity + 1.0;
+	reflectedLight.indirectDiffuse *= ambientOcclusion;
+	#if defined( USE_CLEARCOAT ) 
+		clearcoatSpecularIndirect *= ambientOcclusion;
+	#endif
+	#if defined( USE_SHEEN ) 
+		sheenSpecularIndirect *= ambientOcclusion;
+	#endif
+	#if defined( USE_ENVMAP ) && defined( STANDARD )
+		float dotNV = saturate( dot( geometryNormal, geometryViewDir ) );
+		reflectedLight.indirectSpecular *= computeSpecularOcclusion( dotNV, ambientOcclusion, material.roughness );
+	#endif
+#endif`,uO=`#ifdef USE_AOMAP
+	uniform sampler2D aoMap;
+	uniform float aoMapIntensity;
+#endif`,fO=`#ifdef USE_BATCHING
+	#if ! defined( GL_ANGLE_multi_draw )
+	#define gl_DrawID _gl_DrawID
+	uniform int _gl_DrawID;
+	#endif
+	uniform highp sampler2D batchingTexture;
+	uniform highp usampler2D batchingIdTexture;
+	mat4 getBatchingMatrix( const in float i ) {
+		int size = textureSize( batchingTexture, 0 ).x;
+		int j = int( i ) * 4;
+		int x = j % size;
+		int y = j / size;
+		vec4 v1 = texelFetch( batchingTexture, ivec2( x, y ), 0 );
+		vec4 v2 = texelFetch( batchingTexture, ivec2( x + 1, y ), 0 );
+		vec4 v3 = texelFetch( batchingTexture, ivec2( x + 2, y ), 0 );
+		vec4 v4 = texelFetch( batchingTexture, ivec2( x + 3, y ), 0 );
+		return mat4( v1, v2, v3, v4 );
+	}
+	float getIndirectIndex( const in int i ) {
+		int size = textureSize( batchingIdTexture, 0 ).x;
+		int x = i % size;
+		int y = i / size;
+		return float( texelFetch( batchingIdTexture, ivec2( x, y ), 0 ).r );
+	}
+#endif
+#ifdef USE_BATCHING_COLOR
+	uniform sampler2D batchingColorTexture;
+	vec4 getBatchingColor( const in float i ) {
+		int size = textureSize( batchingColorTexture, 0 ).x;
+		int j = int( i );
+		int x = j % size;
+		int y = j / size;
+		return texelFetch( batchingColorTexture, ivec2( x, y ), 0 );
+	}
+#endif`,hO=`#ifdef USE_BATCHING
+	mat4 batchingMatrix = getBatchingMatrix( getIndirectIndex( gl_DrawID ) );
+#endif`,dO=`vec3 transformed = vec3( position );
+#ifdef USE_ALPHAHASH
+	vPosition = vec3( position );
+#endif`,pO=`vec3 objectNormal = vec3( normal );
+#ifdef USE_TANGENT
+	vec3 objectTangent = vec3( tangent.xyz );
+#endif`,mO=`float G_BlinnPhong_Implicit( ) {
+	return 0.25;
+}
+float D_BlinnPhong( const in float shininess, const in float dotNH ) {
+	return RECIPROCAL_PI * ( shininess * 0.5 + 1.0 ) * pow( dotNH, shininess );
+}
+vec3 BRDF_BlinnPhong( const in vec3 lightDir, const in vec3 viewDir, const in vec3 normal, const in vec3 specularColor, const in float shininess ) {
+	vec3 halfDir = normalize( lightDir + viewDir );
+	float dotNH = saturate( dot( normal, halfDir ) );
+	float dotVH = saturate( dot( viewDir, halfDir ) );
+	vec3 F = F_Schlick( specularColor, 1.0, dotVH );
+	float G = G_BlinnPhong_Implicit( );
+	float D = D_BlinnPhong( shininess, dotNH );
+	return F * ( G * D );
+} // validated`,gO=`#ifdef USE_IRIDESCENCE
+	const mat3 XYZ_TO_REC709 = mat3(
+		 3.2404542, -0.9692660,  0.0556434,
+		-1.5371385,  1.8760108, -0.2040259,
+		-0.4985314,  0.0415560,  1.0572252
+	);
+	vec3 Fresnel0ToIor( vec3 fresnel0 ) {
+		vec3 sqrtF0 = sqrt( fresnel0 );
+		return ( vec3( 1.0 ) + sqrtF0 ) / ( vec3( 1.0 ) - sqrtF0 );
+	}
+	vec3 IorToFresnel0( vec3 transmittedIor, float incidentIor ) {
+		return pow2( ( transmittedIor - vec3( incidentIor ) ) / ( transmittedIor + vec3( incidentIor ) ) );
+	}
+	float IorToFresnel0( float transmittedIor, float incidentIor ) {
+		return pow2( ( transmittedIor - incidentIor ) / ( transmittedIor + incidentIor ));
+	}
+	vec3 evalSensitivity( float OPD, vec3 shift ) {
+		float phase = 2.0 * PI * OPD * 1.0e-9;
+		vec3 val = vec3( 5.4856e-13, 4.4201e-13, 5.2481e-13 );
+		vec3 pos = vec3( 1.6810e+06, 1.7953e+06, 2.2084e+06 );
+		vec3 var = vec3( 4.3278e+09, 9.3046e+09, 6.6121e+09 );
+		vec3 xyz = val * sqrt( 2.0 * PI * var ) * cos( pos * phase + shift ) * exp( - pow2( phase ) * var );
+		xyz.x += 9.7470e-14 * sqrt( 2.0 * PI * 4.5282e+09 ) * cos( 2.2399e+06 * phase + shift[ 0 ] ) * exp( - 4.5282e+09 * pow2( phase ) );
+		xyz /= 1.0685e-7;
+		vec3 rgb = XYZ_TO_REC709 * xyz;
+		return rgb;
+	}
+	vec3 evalIridescence( float outsideIOR, float eta2, float cosTheta1, float thinFilmThickness, vec3 baseF0 ) {
+		vec3 I;
+		float iridescenceIOR = mix( outsideIOR, eta2, smoothstep( 0.0, 0.03, thinFilmThickness ) );
+		float sinTheta2Sq = pow2( outsideIOR / iridescenceIOR ) * ( 1.0 - pow2( cosTheta1 ) );
+		float cosTheta2Sq = 1.0 - sinTheta2Sq;
+		if ( cosTheta2Sq < 0.0 ) {
+			return vec3( 1.0 );
+		}
+		float cosTheta2 = sqrt( cosTheta2Sq );
+		float R0 = IorToFresnel0( iridescenceIOR, outsideIOR );
+		float R12 = F_Schlick( R0, 1.0, cosTheta1 );
+		float T121 = 1.0 - R12;
+		float phi12 = 0.0;
+		if ( iridescenceIOR < outsideIOR ) phi12 = PI;
+		float phi21 = PI - phi12;
+		vec3 baseIOR = Fresnel0ToIor( clamp( baseF0, 0.0, 0.9999 ) );		vec3 R1 = IorToFresnel0( baseIOR, iridescenceIOR );
+		vec3 R23 = F_Schlick( R1, 1.0, cosTheta2 );
+		vec3 phi23 = vec3( 0.0 );
+		if ( baseIOR[ 0 ] < iridescenceIOR ) phi23[ 0 ] = PI;
+		if ( baseIOR[ 1 ] < iridescenceIOR ) phi23[ 1 ] = PI;
+		if ( baseIOR[ 2 ] < iridescenceIOR ) phi23[ 2 ] = PI;
+		float OPD = 2.0 * iridescenceIOR * thinFilmThickness * cosTheta2;
+		vec3 phi = vec3( phi21 ) + phi23;
+		vec3 R123 = clamp( R12 * R23, 1e-5, 0.9999 );
+		vec3 r123 = sqrt( R123 );
+		vec3 Rs = pow2( T121 ) * R23 / ( vec3( 1.0 ) - R123 );
+		vec3 C0 = R12 + Rs;
+		I = C0;
+		vec3 Cm = Rs - T121;
+		for ( int m = 1; m <= 2; ++ m ) {
+			Cm *= r123;
+			vec3 Sm = 2.0 * evalSensitivity( float( m ) * OPD, float( m ) * phi );
+			I += Cm * Sm;
+		}
+		return max( I, vec3( 0.0 ) );
+	}
+#endif`,yO=`#ifdef USE_BUMPMAP
+	uniform sampler2D bumpMap;
+	uniform float bumpScale;
+	vec2 dHdxy_fwd() {
+		vec2 dSTdx = dFdx( vBumpMapUv );
+		vec2 dSTdy = dFdy( vBumpMapUv );
+		float Hll = bumpScale * texture2D( bumpMap, vBumpMapUv ).x;
+		float dBx = bumpScale * texture2D( bumpMap, vBumpMapUv + dSTdx ).x - Hll;
+		float dBy = bumpScale * texture2D( bumpMap, vBumpMapUv + dSTdy ).x - Hll;
+		return vec2( dBx, dBy );
+	}
+	vec3 perturbNormalArb( vec3 surf_pos, vec3 surf_norm, vec2 dHdxy, float faceDirection ) {
+		vec3 vSigmaX = normalize( dFdx( surf_pos.xyz ) );
+		vec3 vSigmaY = normalize( dFdy( surf_pos.xyz ) );
+		vec3 vN = surf_norm;
+		vec3 R1 = cross( vSigmaY, vN );
+		vec3 R2 = cross( vN, vSigmaX );
+		float fDet = dot( vSigmaX, R1 ) * faceDirection;
+		vec3 vGrad = sign( fDet ) * ( dHdxy.x * R1 + dHdxy.y * R2 );
+		return normalize( abs( fDet ) * surf_norm - vGrad );
+	}
+#endif`,_O=`#if NUM_CLIPPING_PLANES > 0
+	vec4 plane;
+	#ifdef ALPHA_TO_COVERAGE
+		float distanceToPlane, distanceGradient;
+		float clipOpacity = 1.0;
+		#pragma unroll_loop_start
+		for ( int i = 0; i < UNION_CLIPPING_PLANES; i ++ ) {
+			plane = clippingPlanes[ i ];
+			distanceToPlane = - dot( vClipPosition, plane.xyz ) + plane.w;
+			distanceGradient = fwidth( distanceToPlane ) / 2.0;
+			clipOpacity *= smoothstep( - distanceGradient, distanceGradient, distanceToPlane );
+			if ( clipOpacity == 0.0 ) discard;
+		}
+		#pragma unroll_loop_end
+		#if UNION_CLIPPING_PLANES < NUM_CLIPPING_PLANES
+			float unionClipOpacity = 1.0;
+			#pragma unroll_loop_start
+			for ( int i = UNION_CLIPPING_PLANES; i < NUM_CLIPPING_PLANES; i ++ ) {
+				plane = clippingPlanes[ i ];
+				distanceToPlane = - dot( vClipPosition, plane.xyz ) + plane.w;
+				distanceGradient = fwidth( distanceToPlane ) / 2.0;
+				unionClipOpacity *= 1.0 - smoothstep( - distanceGradient, distanceGradient, distanceToPlane );
+			}
+			#pragma unroll_loop_end
+			clipOpacity *= 1.0 - unionClipOpacity;
+		#endif
+		diffuseColor.a *= clipOpacity;
+		if ( diffuseColor.a == 0.0 ) discard;
+	#else
+		#pragma unroll_loop_start
+		for ( int i = 0; i < UNION_CLIPPING_PLANES; i ++ ) {
+			plane = clippingPlanes[ i ];
+			if ( dot( vClipPosition, plane.xyz ) > plane.w ) discard;
+		}
+		#pragma unroll_loop_end
+		#if UNION_CLIPPING_PLANES < NUM_CLIPPING_PLANES
+			bool clipped = true;
+			#pragma unroll_loop_start
+			for ( int i = UNION_CLIPPING_PLANES; i < NUM_CLIPPING_PLANES; i ++ ) {
+				plane = clippingPlanes[ i ];
+				clipped = ( dot( vClipPosition, plane.xyz ) > plane.w ) && clipped;
+			}
+			#pragma unroll_loop_end
+			if ( clipped ) discard;
+		#endif
+	#endif
+#endif`,xO=`#if NUM_CLIPPING_PLANES > 0
+	varying vec3 vClipPosition;
+	uniform vec4 clippingPlanes[ NUM_CLIPPING_PLANES ];
+#endif`,vO=`#if NUM_CLIPPING_PLANES > 0
+	varying vec3 vClipPosition;
+#endif`,bO=`#if NUM_CLIPPING_PLANES > 0
+	vClipPosition = - mvPosition.xyz;
+#endif`,MO=`#if defined( USE_COLOR ) || defined( USE_COLOR_ALPHA )
+	diffuseColor *= vColor;
+#endif`,SO=`#if defined( USE_COLOR ) || defined( USE_COLOR_ALPHA )
+	varying vec4 vColor;
+#endif`,wO=`#if defined( USE_COLOR ) || defined( USE_COLOR_ALPHA ) || defined( USE_INSTANCING_COLOR ) || defined( USE_BATCHING_COLOR )
+	varying vec4 vColor;
+#endif`,TO=`#if defined( USE_COLOR ) || defined( USE_COLOR_ALPHA ) || defined( USE_INSTANCING_COLOR ) || defined( USE_BATCHING_COLOR )
+	vColor = vec4( 1.0 );
+#endif
+#ifdef USE_COLOR_ALPHA
+	vColor *= color;
+#elif defined( USE_COLOR )
+	vColor.rgb *= color;
+#endif
+#ifdef USE_INSTANCING_COLOR
+	vColor.rgb *= instanceColor.rgb;
+#endif
+#ifdef USE_BATCHING_COLOR
+	vColor *= getBatchingColor( getIndirectIndex( gl_DrawID ) );
+#endif`,EO=`#define PI 3.141592653589793
+#define PI2 6.283185307179586
+#define PI_HALF 1.5707963267948966
+#define RECIPROCAL_PI 0.3183098861837907
+#define RECIPROCAL_PI2 0.15915494309189535
+#define EPSILON 1e-6
+#ifndef saturate
+#define saturate( a ) clamp( a, 0.0, 1.0 )
+#endif
+#define whiteComplement( a ) ( 1.0 - saturate( a ) )
+float pow2( const in float x ) { return x*x; }
+vec3 pow2( const in vec3 x ) { return x*x; }
+float pow3( const in float x ) { return x*x*x; }
+float pow4( const in float x ) { float x2 = x*x; return x2*x2; }
+float max3( const in vec3 v ) { return max( max( v.x, v.y ), v.z ); }
+float average( const in vec3 v ) { return dot( v, vec3( 0.3333333 ) ); }
+highp float rand( const in vec2 uv ) {
+	const highp float a = 12.9898, b = 78.233, c = 43758.5453;
+	highp float dt = dot( uv.xy, vec2( a,b ) ), sn = mod( dt, PI );
+	return fract( sin( sn ) * c );
+}
+#ifdef HIGH_PRECISION
+	float precisionSafeLength( vec3 v ) { return length( v ); }
+#else
+	float precisionSafeLength( vec3 v ) {
+		float maxComponent = max3( abs( v ) );
+		return length( v / maxComponent ) * maxComponent;
+	}
+#endif
+struct IncidentLight {
+	vec3 color;
+	vec3 direction;
+	bool visible;
+};
+struct ReflectedLight {
+	vec3 directDiffuse;
+	vec3 directSpecular;
+	vec3 indirectDiffuse;
+	vec3 indirectSpecular;
+};
+#ifdef USE_ALPHAHASH
+	varying vec3 vPosition;
+#endif
+vec3 transformDirection( in vec3 dir, in mat4 matrix ) {
+	return normalize( ( matrix * vec4( dir, 0.0 ) ).xyz );
+}
+#define inverseTransformDirection transformDirectionByInverseViewMatrix
+vec3 transformNormalByInverseViewMatrix( in vec3 normal, in mat4 viewMatrix ) {
+	return normalize( ( vec4( normal, 0.0 ) * viewMatrix ).xyz );
+}
+vec3 transformDirectionByInverseViewMatrix( in vec3 dir, in mat4 viewMatrix ) {
+	return normalize( ( vec4( dir, 0.0 ) * viewMatrix ).xyz );
+}
+bool isPerspectiveMatrix( mat4 m ) {
+	return m[ 2 ][ 3 ] == - 1.0;
+}
+vec2 equirectUv( in vec3 dir ) {
+	float u = atan( dir.z, dir.x ) * RECIPROCAL_PI2 + 0.5;
+	float v = asin( clamp( dir.y, - 1.0, 1.0 ) ) * RECIPROCAL_PI + 0.5;
+	return vec2( u, v );
+}
+vec3 BRDF_Lambert( const in vec3 diffuseColor ) {
+	return RECIPROCAL_PI * diffuseColor;
+}
+vec3 F_Schlick( const in vec3 f0, const in float f90, const in float dotVH ) {
+	float fresnel = exp2( ( - 5.55473 * dotVH - 6.98316 ) * dotVH );
+	return f0 * ( 1.0 - fresnel ) + ( f90 * fresnel );
+}
+float F_Schlick( const in float f0, const in float f90, const in float dotVH ) {
+	float fresnel = exp2( ( - 5.55473 * dotVH - 6.98316 ) * dotVH );
+	return f0 * ( 1.0 - fresnel ) + ( f90 * fresnel );
+} // validated`,AO=`vec3 transformedNormal = objectNormal;
+#ifdef USE_TANGENT
+	vec3 transformedTangent = objectTangent;
+#endif
+#ifdef USE_BATCHING
+	mat3 bm = mat3( batchingMatrix );
+	transformedNormal /= vec3( dot( bm[ 0 ], bm[ 0 ] ), dot( bm[ 1 ], bm[ 1 ] ), dot( bm[ 2 ], bm[ 2 ] ) );
+	transformedNormal = bm * transformedNormal;
+	#ifdef USE_TANGENT
+		transformedTangent = bm * transformedTangent;
+	#endif
+#endif
+#ifdef USE_INSTANCING
+	mat3 im = mat3( instanceMatrix );
+	transformedNormal /= vec3( dot( im[ 0 ], im[ 0 ] ), dot( im[ 1 ], im[ 1 ] ), dot( im[ 2 ], im[ 2 ] ) );
+	transformedNormal = im * transformedNormal;
+	#ifdef USE_TANGENT
+		transformedTangent = im * transformedTangent;
+	#endif
+#endif
+transformedNormal = normalMatrix * transformedNormal;
+#ifdef FLIP_SIDED
+	transformedNormal = - transformedNormal;
+#endif
+#ifdef USE_TANGENT
+	transformedTangent = ( modelViewMatrix * vec4( transformedTangent, 0.0 ) ).xyz;
+#endif`,CO=`#ifdef USE_DISPLACEMENTMAP
+	uniform sampler2D displacementMap;
+	uniform float displacementScale;
+	uniform float displacementBias;
+#endif`,RO=`#ifdef USE_DISPLACEMENTMAP
+	transformed += normalize( objectNormal ) * ( texture2D( displacementMap, vDisplacementMapUv ).x * displacementScale + displacementBias );
+#endif`,PO=`#ifdef USE_EMISSIVEMAP
+	vec4 emissiveColor = texture2D( emissiveMap, vEmissiveMapUv );
+	#ifdef DECODE_VIDEO_TEXTURE_EMISSIVE
+		emissiveColor = sRGBTransferEOTF( emissiveColor );
+	#endif
+	totalEmissiveRadiance *= emissiveColor.rgb;
+#endif`,IO=`#ifdef USE_EMISSIVEMAP
+	uniform sampler2D emissiveMap;
+#endif`,LO="gl_FragColor = linearToOutputTexel( gl_FragColor );",DO=`vec4 LinearTransferOETF( in vec4 value ) {
+	return value;
+}
+vec4 sRGBTransferEOTF( in vec4 value ) {
+	return vec4( mix( pow( value.rgb * 0.9478672986 + vec3( 0.0521327014 ), vec3( 2.4 ) ), value.rgb * 0.0773993808, vec3( lessThanEqual( value.rgb, vec3( 0.04045 ) ) ) ), value.a );
+}
+vec4 sRGBTransferOETF( in vec4 value ) {
+	return vec4( mix( pow( value.rgb, vec3( 0.41666 ) ) * 1.055 - vec3( 0.055 ), value.rgb * 12.92, vec3( lessThanEqual( value.rgb, vec3( 0.0031308 ) ) ) ), value.a );
+}`,NO=`#ifdef USE_ENVMAP
+	#ifdef ENV_WORLDPOS
+		vec3 cameraToFrag;
+		if ( isOrthographic ) {
+			cameraToFrag = normalize( vec3( - viewMatrix[ 0 ][ 2 ], - viewMatrix[ 1 ][ 2 ], - viewMatrix[ 2 ][ 2 ] ) );
+		} else {
+			cameraToFrag = normalize( vWorldPosition - cameraPosition );
+		}
+		vec3 worldNormal = transformNormalByInverseViewMatrix( normal, viewMatrix );
+		#ifdef ENVMAP_MODE_REFLECTION
+			vec3 reflectVec = reflect( cameraToFrag, worldNormal );
+		#else
+			vec3 reflectVec = refract( cameraToFrag, worldNormal, refractionRatio );
+		#endif
+	#else
+		vec3 reflectVec = vReflect;
+	#endif
+	#ifdef ENVMAP_TYPE_CUBE
+		vec4 envColor = textureCube( envMap, envMapRotation * reflectVec );
+		#ifdef ENVMAP_BLENDING_MULTIPLY
+			outgoingLight = mix( outgoingLight, outgoingLight * envColor.xyz, specularStrength * reflectivity );
+		#elif defined( ENVMAP_BLENDING_MIX )
+			outgoingLight = mix( outgoingLight, envColor.xyz, specularStrength * reflectivity );
+		#elif defined( ENVMAP_BLENDING_ADD )
+			outgoingLight += envColor.xyz * specularStrength * reflectivity;
+		#endif
+	#endif
+#endif`,UO=`#ifdef USE_ENVMAP
+	uniform float envMapIntensity;
+	uniform mat3 envMapRotation;
+	uniform samplerCube envMap;
+	#ifdef ENVMAP_TYPE_PMREM
+		float roughnessToMip( const in float roughness ) {
+			float r = clamp( roughness, 0.0, 1.0 );
+			return ENVMAP_MAX_LOD * r * ( 2.0 - r );
+		}
+	#endif
+#endif`,FO=`#ifdef USE_ENVMAP
+	uniform float reflectivity;
+	#if defined( USE_BUMPMAP ) || defined( USE_NORMALMAP ) || defined( PHONG ) || defined( LAMBERT )
+		#define ENV_WORLDPOS
+	#endif
+	#ifdef ENV_WORLDPOS
+		varying vec3 vWorldPosition;
+		uniform float refractionRatio;
+	#else
+		varying vec3 vReflect;
+	#endif
+#endif`,OO=`#ifdef USE_ENVMAP
+	#if defined( USE_BUMPMAP ) || defined( USE_NORMALMAP ) || defined( PHONG ) || defined( LAMBERT )
+		#define ENV_WORLDPOS
+	#endif
+	#ifdef ENV_WORLDPOS
+		
+		varying vec3 vWorldPosition;
+	#else
+		varying vec3 vReflect;
+		uniform float refractionRatio;
+	#endif
+#endif`,BO=`#ifdef USE_ENVMAP
+	#ifdef ENV_WORLDPOS
+		vWorldPosition = worldPosition.xyz;
+	#else
+		vec3 cameraToVertex;
+		if ( isOrthographic ) {
+			cameraToVertex = normalize( vec3( - viewMatrix[ 0 ][ 2 ], - viewMatrix[ 1 ][ 2 ], - viewMatrix[ 2 ][ 2 ] ) );
+		} else {
+			cameraToVertex = normalize( worldPosition.xyz - cameraPosition );
+		}
+		vec3 worldNormal = transformNormalByInverseViewMatrix( transformedNormal, viewMatrix );
+		#ifdef ENVMAP_MODE_REFLECTION
+			vReflect = reflect( cameraToVertex, worldNormal );
+		#else
+			vReflect = refract( cameraToVertex, worldNormal, refractionRatio );
+		#endif
+	#endif
+#endif`,kO=`#ifdef USE_FOG
+	vFogDepth = - mvPosition.z;
+#endif`,zO=`#ifdef USE_FOG
+	varying float vFogDepth;
+#endif`,GO=`#ifdef USE_FOG
+	#ifdef FOG_EXP2
+		float fogFactor = 1.0 - exp( - fogDensity * fogDensity * vFogDepth * vFogDepth );
+	#else
+		float fogFactor = smoothstep( fogNear, fogFar, vFogDepth );
+	#endif
+	gl_FragColor.rgb = mix( gl_FragColor.rgb, fogColor, fogFactor );
+#endif`,VO=`#ifdef USE_FOG
+	uniform vec3 fogColor;
+	varying float vFogDepth;
+	#ifdef FOG_EXP2
+		uniform float fogDensity;
+	#else
+		uniform float fogNear;
+		uniform float fogFar;
+	#endif
+#endif`,HO=`#ifdef USE_GRADIENTMAP
+	uniform sampler2D gradientMap;
+#endif
+vec3 getGradientIrradiance( vec3 normal, vec3 lightDirection ) {
+	float dotNL = dot( normal, lightDirection );
+	vec2 coord = vec2( dotNL * 0.5 + 0.5, 0.0 );
+	#ifdef USE_GRADIENTMAP
+		return vec3( texture2D( gradientMap, coord ).r );
+	#else
+		vec2 fw = fwidth( coord ) * 0.5;
+		return mix( vec3( 0.7 ), vec3( 1.0 ), smoothstep( 0.7 - fw.x, 0.7 + fw.x, coord.x ) );
+	#endif
+}`,WO=`#ifdef USE_LIGHTMAP
+	uniform sampler2D lightMap;
+	uniform float lightMapIntensity;
+#endif`,$O=`LambertMaterial material;
+material.diffuseColor = diffuseColor.rgb;
+material.specularStrength = specularStrength;`,XO=`varying vec3 vViewPosition;
+struct LambertMaterial {
+	vec3 diffuseColor;
+	float specularStrength;
+};
+void RE_Direct_Lambert( const in IncidentLight directLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in LambertMaterial material, inout ReflectedLight reflectedLight ) {
+	float dotNL = saturate( dot( geometryNormal, directLight.direction ) );
+	vec3 irradiance = dotNL * directLight.color;
+	reflectedLight.directDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+}
+void RE_IndirectDiffuse_Lambert( const in vec3 irradiance, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in LambertMaterial material, inout ReflectedLight reflectedLight ) {
+	reflectedLight.indirectDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+}
+#define RE_Direct				RE_Direct_Lambert
+#define RE_IndirectDiffuse		RE_IndirectDiffuse_Lambert`,qO=`uniform bool receiveShadow;
+uniform vec3 ambientLightColor;
+#if defined( USE_LIGHT_PROBES )
+	uniform vec3 lightProbe[ 9 ];
+#endif
+vec3 shGetIrradianceAt( in vec3 normal, in vec3 shCoefficients[ 9 ] ) {
+	float x = normal.x, y = normal.y, z = normal.z;
+	vec3 result = shCoefficients[ 0 ] * 0.886227;
+	result += shCoefficients[ 1 ] * 2.0 * 0.511664 * y;
+	result += shCoefficients[ 2 ] * 2.0 * 0.511664 * z;
+	result += shCoefficients[ 3 ] * 2.0 * 0.511664 * x;
+	result += shCoefficients[ 4 ] * 2.0 * 0.429043 * x * y;
+	result += shCoefficients[ 5 ] * 2.0 * 0.429043 * y * z;
+	result += shCoefficients[ 6 ] * ( 0.743125 * z * z - 0.247708 );
+	result += shCoefficients[ 7 ] * 2.0 * 0.429043 * x * z;
+	result += shCoefficients[ 8 ] * 0.429043 * ( x * x - y * y );
+	return result;
+}
+vec3 getLightProbeIrradiance( const in vec3 lightProbe[ 9 ], const in vec3 normal ) {
+	vec3 worldNormal = transformNormalByInverseViewMatrix( normal, viewMatrix );
+	vec3 irradiance = shGetIrradianceAt( worldNormal, lightProbe );
+	return irradiance;
+}
+vec3 getAmbientLightIrradiance( const in vec3 ambientLightColor ) {
+	vec3 irradiance = ambientLightColor;
+	return irradiance;
+}
+float getDistanceAttenuation( const in float lightDistance, const in float cutoffDistance, const in float decayExponent ) {
+	float distanceFalloff = 1.0 / max( pow( lightDistance, decayExponent ), 0.01 );
+	if ( cutoffDistance > 0.0 ) {
+		distanceFalloff *= pow2( saturate( 1.0 - pow4( lightDistance / cutoffDistance ) ) );
+	}
+	return distanceFalloff;
+}
+float getSpotAttenuation( const in float coneCosine, const in float penumbraCosine, const in float angleCosine ) {
+	return smoothstep( coneCosine, penumbraCosine, angleCosine );
+}
+#if NUM_SUN_LIGHTS > 0
+	struct SunLight {
+		vec3 direction;
+		vec3 color;
+	};
+	uniform SunLight sunLights[ NUM_SUN_LIGHTS ];
+	void getSunLightInfo( const in SunLight sunLight, out IncidentLight light ) {
+		light.color = sunLight.color;
+		light.direction = sunLight.direction;
+		light.visible = true;
+	}
+#endif
+#if NUM_DIR_LIGHTS > 0
+	struct DirectionalLight {
+		vec3 direction;
+		vec3 color;
+	};
+	uniform DirectionalLight directionalLights[ NUM_DIR_LIGHTS ];
+	void getDirectionalLightInfo( const in DirectionalLight directionalLight, out IncidentLight light ) {
+		light.color = directionalLight.color;
+		light.direction = directionalLight.direction;
+		light.visible = true;
+	}
+#endif
+#if NUM_POINT_LIGHTS > 0
+	struct PointLight {
+		vec3 position;
+		vec3 color;
+		float distance;
+		float decay;
+	};
+	uniform PointLight pointLights[ NUM_POINT_LIGHTS ];
+	void getPointLightInfo( const in PointLight pointLight, const in vec3 geometryPosition, out IncidentLight light ) {
+		vec3 lVector = pointLight.position - geometryPosition;
+		light.direction = normalize( lVector );
+		float lightDistance = length( lVector );
+		light.color = pointLight.color;
+		light.color *= getDistanceAttenuation( lightDistance, pointLight.distance, pointLight.decay );
+		light.visible = ( light.color != vec3( 0.0 ) );
+	}
+#endif
+#if NUM_SPOT_LIGHTS > 0
+	struct SpotLight {
+		vec3 position;
+		vec3 direction;
+		vec3 color;
+		float distance;
+		float decay;
+		float coneCos;
+		float penumbraCos;
+	};
+	uniform SpotLight spotLights[ NUM_SPOT_LIGHTS ];
+	void getSpotLightInfo( const in SpotLight spotLight, const in vec3 geometryPosition, out IncidentLight light ) {
+		vec3 lVector = spotLight.position - geometryPosition;
+		light.direction = normalize( lVector );
+		float angleCos = dot( light.direction, spotLight.direction );
+		float spotAttenuation = getSpotAttenuation( spotLight.coneCos, spotLight.penumbraCos, angleCos );
+		if ( spotAttenuation > 0.0 ) {
+			float lightDistance = length( lVector );
+			light.color = spotLight.color * spotAttenuation;
+			light.color *= getDistanceAttenuation( lightDistance, spotLight.distance, spotLight.decay );
+			light.visible = ( light.color != vec3( 0.0 ) );
+		} else {
+			light.color = vec3( 0.0 );
+			light.visible = false;
+		}
+	}
+#endif
+#if NUM_RECT_AREA_LIGHTS > 0
+	struct RectAreaLight {
+		vec3 color;
+		vec3 position;
+		vec3 halfWidth;
+		vec3 halfHeight;
+	};
+	uniform sampler2D ltc_1;	uniform sampler2D ltc_2;
+	uniform RectAreaLight rectAreaLights[ NUM_RECT_AREA_LIGHTS ];
+#endif
+#if NUM_HEMI_LIGHTS > 0
+	struct HemisphereLight {
+		vec3 direction;
+		vec3 skyColor;
+		vec3 groundColor;
+	};
+	uniform HemisphereLight hemisphereLights[ NUM_HEMI_LIGHTS ];
+	vec3 getHemisphereLightIrradiance( const in HemisphereLight hemiLight, const in vec3 normal ) {
+		float dotNL = dot( normal, hemiLight.direction );
+		float hemiDiffuseWeight = 0.5 * dotNL + 0.5;
+		vec3 irradiance = mix( hemiLight.groundColor, hemiLight.skyColor, hemiDiffuseWeight );
+		return irradiance;
+	}
+#endif
+#include <lightprobes_pars_fragment>`,YO=`#ifdef USE_ENVMAP
+	vec3 getIBLIrradiance( const in vec3 normal ) {
+		#ifdef ENVMAP_TYPE_PMREM
+			vec3 worldNormal = transformNormalByInverseViewMatrix( normal, viewMatrix );
+			vec4 envMapColor = textureLod( envMap, envMapRotation * worldNormal, ENVMAP_MAX_LOD );
+			return PI * envMapColor.rgb * envMapIntensity;
+		#else
+			return vec3( 0.0 );
+		#endif
+	}
+	vec3 getIBLRadiance( const in vec3 viewDir, const in vec3 normal, const in float roughness ) {
+		#ifdef ENVMAP_TYPE_PMREM
+			vec3 reflectVec = reflect( - viewDir, normal );
+			reflectVec = normalize( mix( reflectVec, normal, pow4( roughness ) ) );
+			reflectVec = transformDirectionByInverseViewMatrix( reflectVec, viewMatrix );
+			vec4 envMapColor = textureLod( envMap, envMapRotation * reflectVec, roughnessToMip( roughness ) );
+			return envMapColor.rgb * envMapIntensity;
+		#else
+			return vec3( 0.0 );
+		#endif
+	}
+	#ifdef USE_RETROREFLECTION
+		vec3 getIBLRetroRadiance( const in vec3 viewDir, const in vec3 normal, const in float roughness ) {
+			#ifdef ENVMAP_TYPE_PMREM
+				vec3 retroVec = normalize( mix( viewDir, normal, pow4( roughness ) ) );
+				retroVec = transformDirectionByInverseViewMatrix( retroVec, viewMatrix );
+				vec4 envMapColor = textureLod( envMap, envMapRotation * retroVec, roughnessToMip( roughness ) );
+				return envMapColor.rgb * envMapIntensity;
+			#else
+				return vec3( 0.0 );
+			#endif
+		}
+	#endif
+	#ifdef USE_ANISOTROPY
+		vec3 getIBLAnisotropyRadiance( const in vec3 viewDir, const in vec3 normal, const in float roughness, const in vec3 bitangent, const in float anisotropy ) {
+			#ifdef ENVMAP_TYPE_PMREM
+				vec3 bentNormal = cross( bitangent, viewDir );
+				bentNormal = normalize( cross( bentNormal, bitangent ) );
+				bentNormal = normalize( mix( bentNormal, normal, pow2( pow2( 1.0 - anisotropy * ( 1.0 - roughness ) ) ) ) );
+				return getIBLRadiance( viewDir, bentNormal, roughness );
+			#else
+				return vec3( 0.0 );
+			#endif
+		}
+		#ifdef USE_RETROREFLECTION
+			vec3 getIBLAnisotropyRetroRadiance( const in vec3 viewDir, const in vec3 normal, const in float roughness, const in vec3 bitangent, const in float anisotropy ) {
+				#ifdef ENVMAP_TYPE_PMREM
+					vec3 bentNormal = cross( bitangent, viewDir );
+					bentNormal = normalize( cross( bentNormal, bitangent ) );
+					bentNormal = normalize( mix( bentNormal, normal, pow2( pow2( 1.0 - anisotropy * ( 1.0 - roughness ) ) ) ) );
+					return getIBLRetroRadiance( viewDir, bentNormal, roughness );
+				#else
+					return vec3( 0.0 );
+				#endif
+			}
+		#endif
+	#endif
+#endif`,ZO=`ToonMaterial material;
+material.diffuseColor = diffuseColor.rgb;`,JO=`varying vec3 vViewPosition;
+struct ToonMaterial {
+	vec3 diffuseColor;
+};
+void RE_Direct_Toon( const in IncidentLight directLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in ToonMaterial material, inout ReflectedLight reflectedLight ) {
+	vec3 irradiance = getGradientIrradiance( geometryNormal, directLight.direction ) * directLight.color;
+	reflectedLight.directDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+}
+void RE_IndirectDiffuse_Toon( const in vec3 irradiance, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in ToonMaterial material, inout ReflectedLight reflectedLight ) {
+	reflectedLight.indirectDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+}
+#define RE_Direct				RE_Direct_Toon
+#define RE_IndirectDiffuse		RE_IndirectDiffuse_Toon`,KO=`BlinnPhongMaterial material;
+material.diffuseColor = diffuseColor.rgb;
+material.specularColor = specular;
+material.specularShininess = shininess;
+material.specularStrength = specularStrength;`,jO=`varying vec3 vViewPosition;
+struct BlinnPhongMaterial {
+	vec3 diffuseColor;
+	vec3 specularColor;
+	float specularShininess;
+	float specularStrength;
+};
+void RE_Direct_BlinnPhong( const in IncidentLight directLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in BlinnPhongMaterial material, inout ReflectedLight reflectedLight ) {
+	float dotNL = saturate( dot( geometryNormal, directLight.direction ) );
+	vec3 irradiance = dotNL * directLight.color;
+	reflectedLight.directDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+	reflectedLight.directSpecular += irradiance * BRDF_BlinnPhong( directLight.direction, geometryViewDir, geometryNormal, material.specularColor, material.specularShininess ) * material.specularStrength;
+}
+void RE_IndirectDiffuse_BlinnPhong( const in vec3 irradiance, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in BlinnPhongMaterial material, inout ReflectedLight reflectedLight ) {
+	reflectedLight.indirectDiffuse += irradiance * BRDF_Lambert( material.diffuseColor );
+}
+#define RE_Direct				RE_Direct_BlinnPhong
+#define RE_IndirectDiffuse		RE_IndirectDiffuse_BlinnPhong`,QO=`PhysicalMaterial material;
+material.diffuseColor = diffuseColor.rgb;
+material.diffuseContribution = diffuseColor.rgb * ( 1.0 - metalnessFactor );
+material.metalness = metalnessFactor;
+vec3 dxy = max( abs( dFdx( nonPerturbedNormal ) ), abs( dFdy( nonPerturbedNormal ) ) );
+float geometryRoughness = max( max( dxy.x, dxy.y ), dxy.z );
+material.roughness = max( roughnessFactor, 0.045 );
+material.roughness += geometryRoughness;
+material.roughness = min( material.roughness, 1.0 );
+#ifdef USE_DIFFUSE_ROUGHNESS
+	float diffuseRoughnessFactor = diffuseRoughness;
+	#ifdef USE_DIFFUSE_ROUGHNESSMAP
+		diffuseRoughnessFactor *= texture2D( diffuseRoughnessMap, vDiffuseRoughnessMapUv ).r;
+	#endif
+	material.diffuseRoughness = saturate( diffuseRoughnessFactor );
+#endif
+#ifdef IOR
+	material.ior = ior;
+	#ifdef USE_SPECULAR
+		float specularIntensityFactor = specularIntensity;
+		vec3 specularColorFactor = specularColor;
+		#ifdef USE_SPECULAR_COLORMAP
+			specularColorFactor *= texture2D( specularColorMap, vSpecularColorMapUv ).rgb;
+		#endif
+		#ifdef USE_SPECULAR_INTENSITYMAP
+			specularIntensityFactor *= texture2D( specularIntensityMap, vSpecularIntensityMapUv ).a;
+		#endif
+		material.specularF90 = mix( specularIntensityFactor, 1.0, metalnessFactor );
+	#else
+		float specularIntensityFactor = 1.0;
+		vec3 specularColorFactor = vec3( 1.0 );
+		material.specularF90 = 1.0;
+	#endif
+	material.specularColor = min( pow2( ( material.ior - 1.0 ) / ( material.ior + 1.0 ) ) * specularColorFactor, vec3( 1.0 ) ) * specularIntensityFactor;
+	material.specularColorBlended = mix( material.specularColor, diffuseColor.rgb, metalnessFactor );
+#else
+	material.specularColor = vec3( 0.04 );
+	material.specularColorBlended = mix( material.specularColor, diffuseColor.rgb, metalnessFactor );
+	material.specularF90 = 1.0;
+#endif
+#ifdef USE_CLEARCOAT
+	material.clearcoat = clearcoat;
+	material.clearcoatRoughness = clearcoatRoughness;
+	material.clearcoatF0 = vec3( 0.04 );
+	material.clearcoatF90 = 1.0;
+	#ifdef USE_CLEARCOATMAP
+		material.clearcoat *= texture2D( clearcoatMap, vClearcoatMapUv ).x;
+	#endif
+	#ifdef USE_CLEARCOAT_ROUGHNESSMAP
+		material.clearcoatRoughness *= texture2D( clearcoatRoughnessMap, vClearcoatRoughnessMapUv ).y;
+	#endif
+	material.clearcoat = saturate( material.clearcoat );	material.clearcoatRoughness = max( material.clearcoatRoughness, 0.045 );
+	material.clearcoatRoughness += geometryRoughness;
+	material.clearcoatRoughness = min( material.clearcoatRoughness, 1.0 );
+#endif
+#ifdef USE_DISPERSION
+	material.dispersion = dispersion;
+#endif
+#ifdef USE_RETROREFLECTION
+	material.retroreflectivity = retroreflectivity;
+#endif
+#ifdef USE_IRIDESCENCE
+	material.iridescence = iridescence;
+	material.iridescenceIOR = iridescenceIOR;
+	#ifdef USE_IRIDESCENCEMAP
+		material.iridescence *= texture2D( iridescenceMap, vIridescenceMapUv ).r;
+	#endif
+	#ifdef USE_IRIDESCENCE_THICKNESSMAP
+		material.iridescenceThickness = (iridescenceThicknessMaximum - iridescenceThicknessMinimum) * texture2D( iridescenceThicknessMap, vIridescenceThicknessMapUv ).g + iridescenceThicknessMinimum;
+	#else
+		material.iridescenceThickness = iridescenceThicknessMaximum;
+	#endif
+#endif
+#ifdef USE_SHEEN
+	material.sheenColor = sheenColor;
+	#ifdef USE_SHEEN_COLORMAP
+		material.sheenColor *= texture2D( sheenColorMap, vSheenColorMapUv ).rgb;
+	#endif
+	material.sheenRoughness = clamp( sheenRoughness, 0.0001, 1.0 );
+	#ifdef USE_SHEEN_ROUGHNESSMAP
+		material.sheenRoughness *= texture2D( sheenRoughnessMap, vSheenRoughnessMapUv ).a;
+	#endif
+#endif
+#ifdef USE_ANISOTROPY
+	#ifdef USE_ANISOTROPYMAP
+		mat2 anisotropyMat = mat2( anisotropyVector.x, anisotropyVector.y, - anisotropyVector.y, anisotropyVector.x );
+		vec3 anisotropyPolar = texture2D( anisotropyMap, vAnisotropyMapUv ).rgb;
+		vec2 anisotropyV = anisotropyMat * normalize( 2.0 * anisotropyPolar.rg - vec2( 1.0 ) ) * anisotropyPolar.b;
+	#else
+		vec2 anisotropyV = anisotropyVector;
+	#endif
+	material.anisotropy = length( anisotropyV );
+	if( material.anisotropy == 0.0 ) {
+		anisotropyV = vec2( 1.0, 0.0 );
+	} else {
+		anisotropyV /= material.anisotropy;
+		material.anisotropy = saturate( material.anisotropy );
+	}
+	material.alphaT = mix( pow2( material.roughness ), 1.0, pow2( material.anisotropy ) );
+	material.anisotropyT = tbn[ 0 ] * anisotropyV.x + tbn[ 1 ] * anisotropyV.y;
+	material.anisotropyB = tbn[ 1 ] * anisotropyV.x - tbn[ 0 ] * anisotropyV.y;
+#endif`,t4=`uniform sampler2D dfgLUT;
+struct PhysicalMaterial {
+	vec3 diffuseColor;
+	vec3 diffuseContribution;
+	vec3 specularColor;
+	vec3 specularColorBlended;
+	float roughness;
+	float metalness;
+	float specularF90;
+	float dispersion;
+	vec2 dfg;
+	vec3 multiScatteringCompensation;
+	#ifdef USE_DIFFUSE_ROUGHNESS
+		float diffuseRoughness;
+	#endif
+	#ifdef USE_RETROREFLECTION
+		float retroreflectivity;
+	#endif
+	#ifdef USE_CLEARCOAT
+		float clearcoat;
+		float clearcoatRoughness;
+		vec3 clearcoatF0;
+		float clearcoatF90;
+	#endif
+	#ifdef USE_IRIDESCENCE
+		float iridescence;
+		float iridescenceIOR;
+		float iridescenceThickness;
+		vec3 iridescenceFresnel;
+		vec3 iridescenceF0Dielectric;
+		vec3 iridescenceF0Metallic;
+	#endif
+	#ifdef USE_SHEEN
+		vec3 sheenColor;
+		float sheenRoughness;
+	#endif
+	#ifdef IOR
+		float ior;
+	#endif
+	#ifdef USE_TRANSMISSION
+		float transmission;
+		float transmissionAlpha;
+		float thickness;
+		float attenuationDistance;
+		vec3 attenuationColor;
+	#endif
+	#ifdef USE_ANISOTROPY
+		float anisotropy;
+		float alphaT;
+		vec3 anisotropyT;
+		vec3 anisotropyB;
+	#endif
+};
+vec3 clearcoatSpecularDirect = vec3( 0.0 );
+vec3 clearcoatSpecularIndirect = vec3( 0.0 );
+vec3 sheenSpecularDirect = vec3( 0.0 );
+vec3 sheenSpecularIndirect = vec3(0.0 );
+vec3 Schlick_to_F0( const in vec3 f, const in float f90, const in float dotVH ) {
+    float x = clamp( 1.0 - dotVH, 0.0, 1.0 );
+    float x2 = x * x;
+    float x5 = clamp( x * x2 * x2, 0.0, 0.9999 );
+    return ( f - vec3( f90 ) * x5 ) / ( 1.0 - x5 );
+}
+#ifdef USE_DIFFUSE_ROUGHNESS
+	const float EON_EPSILON = 1e-7;
+	float FON_DirectionalAlbedo( const in float mu, const in float roughness, const in float A ) {
+		float muComp = 1.0 - mu;
+		float gOverPi = muComp * ( 0.0571085289 + muComp * ( 0.491881867 + muComp * ( - 0.332181442 + muComp * 0.0714429953 ) ) );
+		return A * ( 1.0 + roughness * gOverPi );
+	}
+	vec3 BRDF_EON( const in vec3 lightDir, const in vec3 viewDir, const in vec3 normal, const in vec3 diffuseColor, const in float roughness ) {
+		vec3 rho = saturate( diffuseColor );
+		if ( roughness <= EON_EPSILON ) return BRDF_Lambert( rho );
+		float dotNL = saturate( dot( normal, lightDir ) );
+		float dotNV = saturate( dot( normal, viewDir ) );
+		float s = dot( lightDir, viewDir ) - dotNL * dotNV;
+		float sOverT = ( s > 0.0 ) ? s / max( max( dotNL, dotNV ), EON_EPSILON ) : s;
+		float A = 1.0 / ( 1.0 + ( 0.5 - 2.0 / ( 3.0 * PI ) ) * roughness );
+		vec3 singleScatter = rho * RECIPROCAL_PI * A * ( 1.0 + roughness * sOverT );
+		float averageAlbedo = A * ( 1.0 + ( 2.0 / 3.0 - 28.0 / ( 15.0 * PI ) ) * roughness );
+		float albedoV = FON_DirectionalAlbedo( dotNV, roughness, A );
+		float albedoL = FON_DirectionalAlbedo( dotNL, roughness, A );
+		vec3 rhoMultiScatter = rho * rho * averageAlbedo / max( vec3( EON_EPSILON ), vec3( 1.0 ) - rho * ( 1.0 - averageAlbedo ) );
+		vec3 multiScatter = rhoMultiScatter * RECIPROCAL_PI
+			* max( EON_EPSILON, 1.0 - albedoV )
+			* max( EON_EPSILON, 1.0 - albedoL )
+			/ max( EON_EPSILON, 1.0 - averageAlbedo );
+		return singleScatter + multiScatter;
+	}
+	vec3 EON_DirectionalAlbedo( const in vec3 diffuseColor, const in float roughness, const in float dotNV ) {
+		vec3 rho = saturate( diffuseColor );
+		if ( roughness <= EON_EPSILON ) return rho;
+		float A = 1.0 / ( 1.0 + ( 0.5 - 2.0 / ( 3.0 * PI ) ) * roughness );
+		float directionalAlbedo = FON_DirectionalAlbedo( dotNV, roughness, A );
+		float averageAlbedo = A * ( 1.0 + ( 2.0 / 3.0 - 28.0 / ( 15.0 * PI ) ) * roughness );
+		vec3 rhoMultiScatter = rho * rho * averageAlbedo / max( vec3( EON_EPSILON ), vec3( 1.0 ) - rho * ( 1.0 - averageAlbedo ) );
+		return rho * directionalAlbedo + rhoMultiScatter * ( 1.0 - directionalAlbedo );
+	}
+#endif
+float V_GGX_SmithCorrelated( const in float alpha, const in float dotNL, const in float dotNV ) {
+	float a2 = pow2( alpha );
+	float gv = dotNL * sqrt( a2 + ( 1.0 - a2 ) * pow2( dotNV ) );
+	float gl = dotNV * sqrt( a2 + ( 1.0 - a2 ) * pow2( dotNL ) );
+	return 0.5 / max( gv + gl, EPSILON );
+}
+float D_GGX( const in float alpha, const in float dotNH ) {
+	float a2 = pow2( alpha );
+	float denom = pow2( dotNH ) * ( a2 - 1.0 ) + 1.0;
+	return RECIPROCAL_PI * a2 / pow2( denom );
+}
+#ifdef USE_ANISOTROPY
+	float V_GGX_SmithCorrelated_Anisotropic( const in float alphaT, const in float alphaB, const in float dotTV, const in float dotBV, const in float dotTL, const in float dotBL, const in float dotNV, const in float dotNL ) {
+		float gv = dotNL * length( vec3( alphaT * dotTV, alphaB * dotBV, dotNV ) );
+		float gl = dotNV * length( vec3( alphaT * dotTL, alphaB * dotBL, dotNL ) );
+		return 0.5 / max( gv + gl, EPSILON );
+	}
+	float D_GGX_Anisotropic( const in float alphaT, const in float alphaB, const in float dotNH, const in float dotTH, const in float dotBH ) {
+		float a2 = alphaT * alphaB;
+		highp vec3 v = vec3( alphaB * dotTH, alphaT * dotBH, a2 * dotNH );
+		highp float v2 = dot( v, v );
+		float w2 = a2 / v2;
+		return RECIPROCAL_PI * a2 * pow2 ( w2 );
+	}
+#endif
+#ifdef USE_CLEARCOAT
+	vec3 BRDF_GGX_Clearcoat( const in vec3 lightDir, const in vec3 viewDir, const in vec3 normal, const in PhysicalMaterial material) {
+		vec3 f0 = material.clearcoatF0;
+		float f90 = material.clearcoatF90;
+		float roughness = max( material.clearcoatRoughness, 0.045 );
+		float alpha = pow2( roughness );
+		vec3 halfDir = normalize( lightDir + viewDir );
+		float dotNL = saturate( dot( normal, lightDir ) );
+		float dotNV = saturate( dot( normal, viewDir ) );
+		float dotNH = saturate( dot( normal, halfDir ) );
+		float dotVH = saturate( dot( viewDir, halfDir ) );
+		vec3 F = F_Schlick( f0, f90, dotVH );
+		float V = V_GGX_SmithCorrelated( alpha, dotNL, dotNV );
+		float D = D_GGX( alpha, dotNH );
+		return F * ( V * D );
+	}
+#endif
+vec3 BRDF_GGX( const in vec3 lightDir, const in vec3 viewDir, const in vec3 normal, const in PhysicalMaterial material ) {
+	vec3 f0 = material.specularColorBlended;
+	float f90 = material.specularF90;
+	float roughness = max( material.roughness, 0.045 );
+	float alpha = pow2( roughness );
+	vec3 halfDir = normalize( lightDir + viewDir );
+	float dotNL = saturate( dot( normal, lightDir ) );
+	float dotNV = saturate( dot( normal, viewDir ) );
+	float dotNH = saturate( dot( normal, halfDir ) );
+	float dotVH = saturate( dot( viewDir, halfDir ) );
+	vec3 F = F_Schlick( f0, f90, dotVH );
+	#ifdef USE_IRIDESCENCE
+		F = mix( F, material.iridescenceFresnel, material.iridescence );
+	#endif
+	#ifdef USE_ANISOTROPY
+		float dotTL = dot( material.anisotropyT, lightDir );
+		float dotTV = dot( material.anisotropyT, viewDir );
+		float dotTH = dot( material.anisotropyT, halfDir );
+		float dotBL = dot( material.anisotropyB, lightDir );
+		float dotBV = dot( material.anisotropyB, viewDir );
+		float dotBH = dot( material.anisotropyB, halfDir );
+		float alphaT = max( material.alphaT, alpha );
+		float V = V_GGX_SmithCorrelated_Anisotropic( alphaT, alpha, dotTV, dotBV, dotTL, dotBL, dotNV, dotNL );
+		float D = D_GGX_Anisotropic( alphaT, alpha, dotNH, dotTH, dotBH );
+	#else
+		float V = V_GGX_SmithCorrelated( alpha, dotNL, dotNV );
+		float D = D_GGX( alpha, dotNH );
+	#endif
+	return F * ( V * D );
+}
+vec2 LTC_Uv( const in vec3 N, const in vec3 V, const in float roughness ) {
+	const float LUT_SIZE = 64.0;
+	const float LUT_SCALE = ( LUT_SIZE - 1.0 ) / LUT_SIZE;
+	const float LUT_BIAS = 0.5 / LUT_SIZE;
+	float dotNV = saturate( dot( N, V ) );
+	vec2 uv = vec2( roughness, sqrt( 1.0 - dotNV ) );
+	uv = uv * LUT_SCALE + LUT_BIAS;
+	return uv;
+}
+float LTC_ClippedSphereFormFactor( const in vec3 f ) {
+	float l = length( f );
+	return max( ( l * l + f.z ) / ( l + 1.0 ), 0.0 );
+}
+vec3 LTC_EdgeVectorFormFactor( const in vec3 v1, const in vec3 v2 ) {
+	float x = dot( v1, v2 );
+	float y = abs( x );
+	float a = 0.8543985 + ( 0.4965155 + 0.0145206 * y ) * y;
+	float b = 3.4175940 + ( 4.1616724 + y ) * y;
+	float v = a / b;
+	float theta_sintheta = ( x > 0.0 ) ? v : 0.5 * inversesqrt( max( 1.0 - x * x, 1e-7 ) ) - v;
+	return cross( v1, v2 ) * theta_sintheta;
+}
+vec3 LTC_Evaluate( const in vec3 N, const in vec3 V, const in vec3 P, const in mat3 mInv, const in vec3 rectCoords[ 4 ] ) {
+	vec3 v1 = rectCoords[ 1 ] - rectCoords[ 0 ];
+	vec3 v2 = rectCoords[ 3 ] - rectCoords[ 0 ];
+	vec3 lightNormal = cross( v1, v2 );
+	if( dot( lightNormal, P - rectCoords[ 0 ] ) < 0.0 ) return vec3( 0.0 );
+	vec3 T1, T2;
+	T1 = normalize( V - N * dot( V, N ) );
+	T2 = - cross( N, T1 );
+	mat3 mat = mInv * transpose( mat3( T1, T2, N ) );
+	vec3 coords[ 4 ];
+	coords[ 0 ] = mat * ( rectCoords[ 0 ] - P );
+	coords[ 1 ] = mat * ( rectCoords[ 1 ] - P );
+	coords[ 2 ] = mat * ( rectCoords[ 2 ] - P );
+	coords[ 3 ] = mat * ( rectCoords[ 3 ] - P );
+	coords[ 0 ] = normalize( coords[ 0 ] );
+	coords[ 1 ] = normalize( coords[ 1 ] );
+	coords[ 2 ] = normalize( coords[ 2 ] );
+	coords[ 3 ] = normalize( coords[ 3 ] );
+	vec3 vectorFormFactor = vec3( 0.0 );
+	vectorFormFactor += LTC_EdgeVectorFormFactor( coords[ 0 ], coords[ 1 ] );
+	vectorFormFactor += LTC_EdgeVectorFormFactor( coords[ 1 ], coords[ 2 ] );
+	vectorFormFactor += LTC_EdgeVectorFormFactor( coords[ 2 ], coords[ 3 ] );
+	vectorFormFactor += LTC_EdgeVectorFormFactor( coords[ 3 ], coords[ 0 ] );
+	float result = LTC_ClippedSphereFormFactor( vectorFormFactor );
+	return vec3( result );
+}
+#if defined( USE_SHEEN )
+float D_Charlie( float roughness, float dotNH ) {
+	float alpha = pow2( roughness );
+	float invAlpha = 1.0 / alpha;
+	float cos2h = dotNH * dotNH;
+	float sin2h = max( 1.0 - cos2h, 0.0078125 );
+	return ( 2.0 + invAlpha ) * pow( sin2h, invAlpha * 0.5 ) / ( 2.0 * PI );
+}
+float V_Neubelt( float dotNV, float dotNL ) {
+	return saturate( 1.0 / ( 4.0 * ( dotNL + dotNV - dotNL * dotNV ) ) );
+}
+vec3 BRDF_Sheen( const in vec3 lightDir, const in vec3 viewDir, const in vec3 normal, vec3 sheenColor, const in float sheenRoughness ) {
+	vec3 halfDir = normalize( lightDir + viewDir );
+	float dotNL = saturate( dot( normal, lightDir ) );
+	float dotNV = saturate( dot( normal, viewDir ) );
+	float dotNH = saturate( dot( normal, halfDir ) );
+	float D = D_Charlie( sheenRoughness, dotNH );
+	float V = V_Neubelt( dotNV, dotNL );
+	return sheenColor * ( D * V );
+}
+#endif
+float IBLSheenBRDF( const in vec3 normal, const in vec3 viewDir, const in float roughness ) {
+	float dotNV = saturate( dot( normal, viewDir ) );
+	float r2 = roughness * roughness;
+	float rInv = 1.0 / ( roughness + 0.1 );
+	float a = -1.9362 + 1.0678 * roughness + 0.4573 * r2 - 0.8469 * rInv;
+	float b = -0.6014 + 0.5538 * roughness - 0.4670 * r2 - 0.1255 * rInv;
+	float DG = exp( a * dotNV + b );
+	return saturate( DG );
+}
+vec3 EnvironmentBRDF( const in vec3 normal, const in vec3 viewDir, const in vec3 specularColor, const in float specularF90, const in float roughness ) {
+	float dotNV = saturate( dot( normal, viewDir ) );
+	vec2 fab = texture2D( dfgLUT, vec2( roughness, dotNV ) ).rg;
+	return specularColor * fab.x + specularF90 * fab.y;
+}
+#ifdef USE_IRIDESCENCE
+void computeMultiscatteringIridescence( const in vec2 fab, const in vec3 specularColor, const in float specularF90, const in float iridescence, const in vec3 iridescenceF0, inout vec3 singleScatter, inout vec3 multiScatter ) {
+#else
+void computeMultiscattering( const in vec2 fab, const in vec3 specularColor, const in float specularF90, inout vec3 singleScatter, inout vec3 multiScatter ) {
+#endif
+	#ifdef USE_IRIDESCENCE
+		vec3 Fr = mix( specularColor, iridescenceF0, iridescence );
+	#else
+		vec3 Fr = specularColor;
+	#endif
+	vec3 FssEss = Fr * fab.x + specularF90 * fab.y;
+	float Ess = fab.x + fab.y;
+	float Ems = 1.0 - Ess;
+	vec3 Favg = Fr + ( 1.0 - Fr ) * 0.047619;	vec3 Fms = FssEss * Favg / ( 1.0 - Ems * Favg );
+	singleScatter += FssEss;
+	multiScatter += Fms * Ems;
+}
+#if NUM_RECT_AREA_LIGHTS > 0
+	void RE_Direct_RectArea_Physical( const in RectAreaLight rectAreaLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in PhysicalMaterial material, inout ReflectedLight reflectedLight ) {
+		vec3 normal = geometryNormal;
+		vec3 viewDir = geometryViewDir;
+		vec3 position = geometryPosition;
+		vec3 lightPos = rectAreaLight.position;
+		vec3 halfWidth = rectAreaLight.halfWidth;
+		vec3 halfHeight = rectAreaLight.halfHeight;
+		vec3 lightColor = rectAreaLight.color;
+		float roughness = material.roughness;
+		vec3 rectCoords[ 4 ];
+		rectCoords[ 0 ] = lightPos + halfWidth - halfHeight;		rectCoords[ 1 ] = lightPos - halfWidth - halfHeight;
+		rectCoords[ 2 ] = lightPos - halfWidth + halfHeight;
+		rectCoords[ 3 ] = lightPos + halfWidth + halfHeight;
+		vec2 uv = LTC_Uv( normal, viewDir, roughness );
+		vec4 t1 = texture2D( ltc_1, uv );
+		vec4 t2 = texture2D( ltc_2, uv );
+		mat3 mInv = mat3(
+			vec3( t1.x, 0, t1.y ),
+			vec3(    0, 1,    0 ),
+			vec3( t1.z, 0, t1.w )
+		);
+		vec3 fresnel = ( material.specularColorBlended * t2.x + ( material.specularF90 - material.specularColorBlended ) * t2.y );
+		reflectedLight.directSpecular += lightColor * fresnel * LTC_Evaluate( normal, viewDir, position, mInv, rectCoords );
+		reflectedLight.directDiffuse += lightColor * material.diffuseContribution * LTC_Evaluate( normal, viewDir, position, mat3( 1.0 ), rectCoords );
+		#ifdef USE_CLEARCOAT
+			vec3 Ncc = geometryClearcoatNormal;
+			vec2 uvClearcoat = LTC_Uv( Ncc, viewDir, material.clearcoatRoughness );
+			vec4 t1Clearcoat = texture2D( ltc_1, uvClearcoat );
+			vec4 t2Clearcoat = texture2D( ltc_2, uvClearcoat );
+			mat3 mInvClearcoat = mat3(
+				vec3( t1Clearcoat.x, 0, t1Clearcoat.y ),
+				vec3(             0, 1,             0 ),
+				vec3( t1Clearcoat.z, 0, t1Clearcoat.w )
+			);
+			vec3 fresnelClearcoat = material.clearcoatF0 * t2Clearcoat.x + ( material.clearcoatF90 - material.clearcoatF0 ) * t2Clearcoat.y;
+			clearcoatSpecularDirect += lightColor * fresnelClearcoat * LTC_Evaluate( Ncc, viewDir, position, mInvClearcoat, rectCoords );
+		#endif
+	}
+#endif
+void RE_Direct_Physical( const in IncidentLight directLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in PhysicalMaterial material, inout ReflectedLight reflectedLight ) {
+	float dotNL = saturate( dot( geometryNormal, directLight.direction ) );
+	vec3 irradiance = dotNL * directLight.color;
+	#ifdef USE_CLEARCOAT
+		float dotNLcc = saturate( dot( geometryClearcoatNormal, directLight.direction ) );
+		vec3 ccIrradiance = dotNLcc * directLight.color;
+		clearcoatSpecularDirect += ccIrradiance * BRDF_GGX_Clearcoat( directLight.direction, geometryViewDir, geometryClearcoatNormal, material );
+	#endif
+	#ifdef USE_SHEEN
+ 
+ 		sheenSpecularDirect += irradiance * BRDF_Sheen( directLight.direction, geometryViewDir, geometryNormal, material.sheenColor, material.sheenRoughness );
+ 
+ 		float sheenAlbedoV = IBLSheenBRDF( geometryNormal, geometryViewDir, material.sheenRoughness );
+ 		float sheenAlbedoL = IBLSheenBRDF( geometryNormal, directLight.direction, material.sheenRoughness );
+ 
+ 		float sheenEnergyComp = 1.0 - max3( material.sheenColor ) * max( sheenAlbedoV, sheenAlbedoL );
+ 
+ 		irradiance *= sheenEnergyComp;
+ 
+ 	#endif
+	vec3 specularBRDF = BRDF_GGX( directLight.direction, geometryViewDir, geometryNormal, material );
+	#ifdef USE_RETROREFLECTION
+		vec3 retroViewDir = reflect( - geometryViewDir, geometryNormal );
+		vec3 retroSpecularBRDF = BRDF_GGX( directLight.direction, retroViewDir, geometryNormal, material );
+		specularBRDF = mix( specularBRDF, retroSpecularBRDF, saturate( material.retroreflectivity ) );
+	#endif
+	reflectedLight.directSpecular += irradiance * specularBRDF * material.multiScatteringCompensation;
+	vec3 halfDir = normalize( directLight.direction + geometryViewDir );
+	float dotVH = saturate( dot( geometryViewDir, halfDir ) );
+	vec3 F = F_Schlick( material.specularColor, material.specularF90, dotVH );
+	#ifdef USE_RETROREFLECTION
+		vec3 retroHalfDir = normalize( directLight.direction + retroViewDir );
+		float dotRetroVH = saturate( dot( retroViewDir, retroHalfDir ) );
+		vec3 retroF = F_Schlick( material.specularColor, material.specularF90, dotRetroVH );
+		F = mix( F, retroF, saturate( material.retroreflectivity ) );
+	#endif
+	#ifdef USE_DIFFUSE_ROUGHNESS
+		vec3 diffuseBRDF = BRDF_EON( directLight.direction, geometryViewDir, geometryNormal, material.diffuseColor, material.diffuseRoughness ) * ( 1.0 - material.metalness );
+	#else
+		vec3 diffuseBRDF = BRDF_Lambert( material.diffuseContribution );
+	#endif
+	reflectedLight.directDiffuse += irradiance * diffuseBRDF * ( 1.0 - F );
+}
+void RE_IndirectDiffuse_Physical( const in vec3 irradiance, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in PhysicalMaterial material, inout ReflectedLight reflectedLight ) {
+	vec3 singleScattering = vec3( 0.0 );
+	vec3 multiScattering = vec3( 0.0 );
+	#ifdef USE_IRIDESCENCE
+		computeMultiscatteringIridescence( material.dfg, material.specularColor, material.specularF90, material.iridescence, material.iridescenceF0Dielectric, singleScattering, multiScattering );
+	#else
+		computeMultiscattering( material.dfg, material.specularColor, material.specularF90, singleScattering, multiScattering );
+	#endif
+	#ifdef USE_DIFFUSE_ROUGHNESS
+		float dotNV = saturate( dot( geometryNormal, geometryViewDir ) );
+		vec3 diffuseAlbedo = EON_DirectionalAlbedo( material.diffuseColor, material.diffuseRoughness, dotNV ) * ( 1.0 - material.metalness );
+		vec3 diffuse = irradiance * RECIPROCAL_PI * diffuseAlbedo * ( 1.0 - singleScattering - multiScattering );
+	#else
+		vec3 diffuse = irradiance * BRDF_Lambert( material.diffuseContribution ) * ( 1.0 - singleScattering - multiScattering );
+	#endif
+	#ifdef USE_SHEEN
+		float sheenAlbedo = IBLSheenBRDF( geometryNormal, geometryViewDir, material.sheenRoughness );
+		sheenSpecularIndirect += irradiance * material.sheenColor * sheenAlbedo * RECIPROCAL_PI;
+		float sheenEnergyComp = 1.0 - max3( material.sheenColor ) * sheenAlbedo;
+		diffuse *= sheenEnergyComp;
+	#endif
+	reflectedLight.indirectDiffuse += diffuse;
+}
+void RE_IndirectSpecular_Physical( const in vec3 radiance, const in vec3 irradiance, const in vec3 clearcoatRadiance, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in PhysicalMaterial material, inout ReflectedLight reflectedLight) {
+	#ifdef USE_CLEARCOAT
+		clearcoatSpecularIndirect += clearcoatRadiance * EnvironmentBRDF( geometryClearcoatNormal, geometryViewDir, material.clearcoatF0, material.clearcoatF90, material.clearcoatRoughness );
+	#endif
+	#ifdef USE_SHEEN
+		sheenSpecularIndirect += irradiance * material.sheenColor * IBLSheenBRDF( geometryNormal, geometryViewDir, material.sheenRoughness ) * RECIPROCAL_PI;
+ 	#endif
+	vec3 singleScatteringDielectric = vec3( 0.0 );
+	vec3 multiScatteringDielectric = vec3( 0.0 );
+	vec3 singleScatteringMetallic = vec3( 0.0 );
+	vec3 multiScatteringMetallic = vec3( 0.0 );
+	#ifdef USE_IRIDESCENCE
+		computeMultiscatteringIridescence( material.dfg, material.specularColor, material.specularF90, material.iridescence, material.iridescenceF0Dielectric, singleScatteringDielectric, multiScatteringDielectric );
+		computeMultiscatteringIridescence( material.dfg, material.diffuseColor, material.specularF90, material.iridescence, material.iridescenceF0Metallic, singleScatteringMetallic, multiScatteringMetallic );
+	#else
+		computeMultiscattering( material.dfg, material.specularColor, material.specularF90, singleScatteringDielectric, multiScatteringDielectric );
+		computeMultiscattering( material.dfg, material.diffuseColor, material.specularF90, singleScatteringMetallic, multiScatteringMetallic );
+	#endif
+	vec3 singleScattering = mix( singleScatteringDielectric, singleScatteringMetallic, material.metalness );
+	vec3 multiScattering = mix( multiScatteringDielectric, multiScatteringMetallic, material.metalness );
+	vec3 totalScatteringDielectric = singleScatteringDielectric + multiScatteringDielectric;
+	#ifdef USE_DIFFUSE_ROUGHNESS
+		float dotNV = saturate( dot( geometryNormal, geometryViewDir ) );
+		vec3 diffuse = EON_DirectionalAlbedo( material.diffuseColor, material.diffuseRoughness, dotNV ) * ( 1.0 - material.metalness ) * ( 1.0 - totalScatteringDielectric );
+	#else
+		vec3 diffuse = material.diffuseContribution * ( 1.0 - totalScatteringDielectric );
+	#endif
+	vec3 cosineWeightedIrradiance = irradiance * RECIPROCAL_PI;
+	vec3 indirectSpecular = radiance * singleScattering;
+	indirectSpecular += multiScattering * cosineWeightedIrradiance;
+	vec3 indirectDiffuse = diffuse * cosineWeightedIrradiance;
+	#ifdef USE_SHEEN
+		float sheenAlbedo = IBLSheenBRDF( geometryNormal, geometryViewDir, material.sheenRoughness );
+		float sheenEnergyComp = 1.0 - max3( material.sheenColor ) * sheenAlbedo;
+		indirectSpecular *= sheenEnergyComp;
+		indirectDiffuse *= sheenEnergyComp;
+	#endif
+	reflectedLight.indirectSpecular += indirectSpecular;
+	reflectedLight.indirectDiffuse += indirectDiffuse;
+}
+#define RE_Direct				RE_Direct_Physical
+#define RE_Direct_RectArea		RE_Direct_RectArea_Physical
+#define RE_IndirectDiffuse		RE_IndirectDiffuse_Physical
+#define RE_IndirectSpecular		RE_IndirectSpecular_Physical
+float computeSpecularOcclusion( const in float dotNV, const in float ambientOcclusion, const in float roughness ) {
+	return saturate( pow( dotNV + ambientOcclusion, exp2( - 16.0 * roughness - 1.0 ) ) - 1.0 + ambientOcclusion );
+}`,e4=`
+vec3 geometryPosition = - vViewPosition;
+vec3 geometryNormal = normal;
+vec3 geometryViewDir = ( isOrthographic ) ? vec3( 0, 0, 1 ) : normalize( vViewPosition );
+vec3 geometryClearcoatNormal = vec3( 0.0 );
+#ifdef USE_CLEARCOAT
+	geometryClearcoatNormal = clearcoatNormal;
+#endif
+#ifdef USE_IRIDESCENCE
+	float dotNVi = saturate( dot( normal, geometryViewDir ) );
+	if ( material.iridescenceThickness == 0.0 ) {
+		material.iridescence = 0.0;
+	} else {
+		material.iridescence = saturate( material.iridescence );
+	}
+	if ( material.iridescence > 0.0 ) {
+		vec3 iridescenceFresnelDielectric = evalIridescence( 1.0, material.iridescenceIOR, dotNVi, material.iridescenceThickness, material.specularColor );
+		vec3 iridescenceFresnelMetallic = evalIridescence( 1.0, material.iridescenceIOR, dotNVi, material.iridescenceThickness, material.diffuseColor );
+		material.iridescenceFresnel = mix( iridescenceFresnelDielectric, iridescenceFresnelMetallic, material.metalness );
+		material.iridescenceF0Dielectric = Schlick_to_F0( iridescenceFresnelDielectric, 1.0, dotNVi );
+		material.iridescenceF0Metallic = Schlick_to_F0( iridescenceFresnelMetallic, 1.0, dotNVi );
+	}
+#endif
+#ifdef STANDARD
+	float dotNVms = saturate( dot( geometryNormal, geometryViewDir ) );
+	material.dfg = texture2D( dfgLUT, vec2( material.roughness, dotNVms ) ).rg;
+	#if ( NUM_SUN_LIGHTS > 0 || NUM_DIR_LIGHTS > 0 || NUM_POINT_LIGHTS > 0 || NUM_SPOT_LIGHTS > 0 )
+		float EssMs = material.dfg.x + material.dfg.y;
+		material.multiScatteringCompensation = 1.0 + material.specularColorBlended * ( 1.0 / EssMs - 1.0 );
+	#endif
+#endif
+IncidentLight directLight;
+#if ( NUM_POINT_LIGHTS > 0 ) && defined( RE_Direct )
+	PointLight pointLight;
+	#if defined( USE_SHADOWMAP ) && NUM_POINT_LIGHT_SHADOWS > 0
+	PointLightShadow pointLightShadow;
+	#endif
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_POINT_LIGHTS; i ++ ) {
+		pointLight = pointLights[ i ];
+		getPointLightInfo( pointLight, geometryPosition, directLight );
+		#if defined( USE_SHADOWMAP ) && ( UNROLLED_LOOP_INDEX < NUM_POINT_LIGHT_SHADOWS ) && ( defined( SHADOWMAP_TYPE_PCF ) || defined( SHADOWMAP_TYPE_BASIC ) )
+		pointLightShadow = pointLightShadows[ i ];
+		directLight.color *= ( directLight.visible && receiveShadow ) ? getPointShadow( pointShadowMap[ i ], pointLightShadow.shadowMapSize, pointLightShadow.shadowIntensity, pointLightShadow.shadowBias, pointLightShadow.shadowRadius, vPointShadowCoord[ i ], pointLightShadow.shadowCameraNear, pointLightShadow.shadowCameraFar ) : 1.0;
+		#endif
+		RE_Direct( directLight, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+	}
+	#pragma unroll_loop_end
+#endif
+#if ( NUM_SPOT_LIGHTS > 0 ) && defined( RE_Direct )
+	SpotLight spotLight;
+	vec4 spotColor;
+	vec3 spotLightCoord;
+	bool inSpotLightMap;
+	#if defined( USE_SHADOWMAP ) && NUM_SPOT_LIGHT_SHADOWS > 0
+	SpotLightShadow spotLightShadow;
+	#endif
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_SPOT_LIGHTS; i ++ ) {
+		spotLight = spotLights[ i ];
+		getSpotLightInfo( spotLight, geometryPosition, directLight );
+		#if ( UNROLLED_LOOP_INDEX < NUM_SPOT_LIGHT_SHADOWS_WITH_MAPS )
+		#define SPOT_LIGHT_MAP_INDEX UNROLLED_LOOP_INDEX
+		#elif ( UNROLLED_LOOP_INDEX < NUM_SPOT_LIGHT_SHADOWS )
+		#define SPOT_LIGHT_MAP_INDEX NUM_SPOT_LIGHT_MAPS
+		#else
+		#define SPOT_LIGHT_MAP_INDEX ( UNROLLED_LOOP_INDEX - NUM_SPOT_LIGHT_SHADOWS + NUM_SPOT_LIGHT_SHADOWS_WITH_MAPS )
+		#endif
+		#if ( SPOT_LIGHT_MAP_INDEX < NUM_SPOT_LIGHT_MAPS )
+			spotLightCoord = vSpotLightCoord[ i ].xyz / vSpotLightCoord[ i ].w;
+			inSpotLightMap = all( lessThan( abs( spotLightCoord * 2. - 1. ), vec3( 1.0 ) ) );
+			spotColor = texture2D( spotLightMap[ SPOT_LIGHT_MAP_INDEX ], spotLightCoord.xy );
+			directLight.color = inSpotLightMap ? directLight.color * spotColor.rgb : directLight.color;
+		#endif
+		#undef SPOT_LIGHT_MAP_INDEX
+		#if defined( USE_SHADOWMAP ) && ( UNROLLED_LOOP_INDEX < NUM_SPOT_LIGHT_SHADOWS )
+		spotLightShadow = spotLightShadows[ i ];
+		directLight.color *= ( directLight.visible && receiveShadow ) ? getShadow( spotShadowMap[ i ], spotLightShadow.shadowMapSize, spotLightShadow.shadowIntensity, spotLightShadow.shadowBias, spotLightShadow.shadowRadius, vSpotLightCoord[ i ] ) : 1.0;
+		#endif
+		RE_Direct( directLight, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+	}
+	#pragma unroll_loop_end
+#endif
+#if ( NUM_SUN_LIGHTS > 0 ) && defined( RE_Direct )
+	SunLight sunLight;
+	#if defined( USE_SHADOWMAP ) && NUM_SUN_LIGHT_SHADOWS > 0
+	SunLightShadow sunLightShadow;
+	#endif
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_SUN_LIGHTS; i ++ ) {
+		sunLight = sunLights[ i ];
+		getSunLightInfo( sunLight, directLight );
+		#if defined( USE_SHADOWMAP ) && ( UNROLLED_LOOP_INDEX < NUM_SUN_LIGHT_SHADOWS )
+		sunLightShadow = sunLightShadows[ i ];
+		directLight.color *= ( directLight.visible && receiveShadow ) ? getSunShadow( sunShadowMap[ i ], sunLightShadow, UNROLLED_LOOP_INDEX ) : 1.0;
+		#endif
+		RE_Direct( directLight, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+	}
+	#pragma unroll_loop_end
+#endif
+#if ( NUM_DIR_LIGHTS > 0 ) && defined( RE_Direct )
+	DirectionalLight directionalLight;
+	#if defined( USE_SHADOWMAP ) && NUM_DIR_LIGHT_SHADOWS > 0
+	DirectionalLightShadow directionalLightShadow;
+	#endif
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_DIR_LIGHTS; i ++ ) {
+		directionalLight = directionalLights[ i ];
+		getDirectionalLightInfo( directionalLight, directLight );
+		#if defined( USE_SHADOWMAP ) && ( UNROLLED_LOOP_INDEX < NUM_DIR_LIGHT_SHADOWS )
+		directionalLightShadow = directionalLightShadows[ i ];
+		directLight.color *= ( directLight.visible && receiveShadow ) ? getShadow( directionalShadowMap[ i ], directionalLightShadow.shadowMapSize, directionalLightShadow.shadowIntensity, directionalLightShadow.shadowBias, directionalLightShadow.shadowRadius, vDirectionalShadowCoord[ i ] ) : 1.0;
+		#endif
+		RE_Direct( directLight, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+	}
+	#pragma unroll_loop_end
+#endif
+#if ( NUM_RECT_AREA_LIGHTS > 0 ) && defined( RE_Direct_RectArea )
+	RectAreaLight rectAreaLight;
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_RECT_AREA_LIGHTS; i ++ ) {
+		rectAreaLight = rectAreaLights[ i ];
+		RE_Direct_RectArea( rectAreaLight, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+	}
+	#pragma unroll_loop_end
+#endif
+#if defined( RE_IndirectDiffuse )
+	vec3 iblIrradiance = vec3( 0.0 );
+	vec3 irradiance = getAmbientLightIrradiance( ambientLightColor );
+	#if defined( USE_LIGHT_PROBES )
+		irradiance += getLightProbeIrradiance( lightProbe, geometryNormal );
+	#endif
+	#if ( NUM_HEMI_LIGHTS > 0 )
+		#pragma unroll_loop_start
+		for ( int i = 0; i < NUM_HEMI_LIGHTS; i ++ ) {
+			irradiance += getHemisphereLightIrradiance( hemisphereLights[ i ], geometryNormal );
+		}
+		#pragma unroll_loop_end
+	#endif
+	#if NUM_LIGHT_PROBE_GRIDS > 0
+		vec3 probeWorldPos = ( ( vec4( geometryPosition, 1.0 ) - viewMatrix[ 3 ] ) * viewMatrix ).xyz;
+		vec3 probeWorldNormal = transformNormalByInverseViewMatrix( geometryNormal, viewMatrix );
+		int probeGrid = - 1;
+		#pragma unroll_loop_start
+		for ( int i = 0; i < NUM_LIGHT_PROBE_GRIDS; i ++ ) {
+			if ( isInsideLightProbeGrid( probeWorldPos, probeWorldNormal, probesMin[ i ], probesMax[ i ], probesResolution[ i ] ) ) probeGrid = UNROLLED_LOOP_INDEX;
+		}
+		#pragma unroll_loop_end
+		#pragma unroll_loop_start
+		for ( int i = 0; i < NUM_LIGHT_PROBE_GRIDS; i ++ ) {
+			if ( probeGrid == UNROLLED_LOOP_INDEX ) irradiance += getLightProbeGridIrradiance( probesSH[ i ], probesMin[ i ], probesMax[ i ], probesResolution[ i ], probeWorldPos, probeWorldNormal );
+		}
+		#pragma unroll_loop_end
+	#endif
+#endif
+#if defined( RE_IndirectSpecular )
+	vec3 radiance = vec3( 0.0 );
+	vec3 clearcoatRadiance = vec3( 0.0 );
+#endif`,n4=`#if defined( RE_IndirectDiffuse )
+	#ifdef USE_LIGHTMAP
+		vec4 lightMapTexel = texture2D( lightMap, vLightMapUv );
+		vec3 lightMapIrradiance = lightMapTexel.rgb * lightMapIntensity;
+		irradiance += lightMapIrradiance;
+	#endif
+	#if defined( USE_ENVMAP ) && defined( ENVMAP_TYPE_PMREM )
+		#if defined( STANDARD ) || defined( LAMBERT ) || defined( PHONG )
+			iblIrradiance += getIBLIrradiance( geometryNormal );
+		#endif
+	#endif
+#endif
+#if defined( USE_ENVMAP ) && defined( RE_IndirectSpecular )
+	#ifdef USE_ANISOTROPY
+		vec3 iblRadiance = getIBLAnisotropyRadiance( geometryViewDir, geometryNormal, material.roughness, material.anisotropyB, material.anisotropy );
+	#else
+		vec3 iblRadiance = getIBLRadiance( geometryViewDir, geometryNormal, material.roughness );
+	#endif
+	#ifdef USE_RETROREFLECTION
+		#ifdef USE_ANISOTROPY
+			vec3 retroIBLRadiance = getIBLAnisotropyRetroRadiance( geometryViewDir, geometryNormal, material.roughness, material.anisotropyB, material.anisotropy );
+		#else
+			vec3 retroIBLRadiance = getIBLRetroRadiance( geometryViewDir, geometryNormal, material.roughness );
+		#endif
+		iblRadiance = mix( iblRadiance, retroIBLRadiance, saturate( material.retroreflectivity ) );
+	#endif
+	radiance += iblRadiance;
+	#ifdef USE_CLEARCOAT
+		clearcoatRadiance += getIBLRadiance( geometryViewDir, geometryClearcoatNormal, material.clearcoatRoughness );
+	#endif
+#endif`,i4=`#if defined( RE_IndirectDiffuse )
+	#if defined( LAMBERT ) || defined( PHONG )
+		irradiance += iblIrradiance;
+	#endif
+	RE_IndirectDiffuse( irradiance, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+#endif
+#if defined( RE_IndirectSpecular )
+	RE_IndirectSpecular( radiance, iblIrradiance, clearcoatRadiance, geometryPosition, geometryNormal, geometryViewDir, geometryClearcoatNormal, material, reflectedLight );
+#endif`,r4=`#if NUM_LIGHT_PROBE_GRIDS > 0
+uniform highp sampler3D probesSH[ NUM_LIGHT_PROBE_GRIDS ];
+uniform vec3 probesMin[ NUM_LIGHT_PROBE_GRIDS ];
+uniform vec3 probesMax[ NUM_LIGHT_PROBE_GRIDS ];
+uniform vec3 probesResolution[ NUM_LIGHT_PROBE_GRIDS ];
+bool isInsideLightProbeGrid( vec3 worldPos, vec3 worldNormal, vec3 probesMin, vec3 probesMax, vec3 probesResolution ) {
+	vec3 spacing = ( probesMax - probesMin ) / probesResolution;
+	vec3 samplePos = worldPos + worldNormal * spacing * 0.5;
+	vec3 margin = spacing * 0.01;
+	return all( greaterThanEqual( samplePos, probesMin - margin ) ) && all( lessThanEqual( samplePos, probesMax + margin ) );
+}
+vec3 getLightProbeGridIrradiance( highp sampler3D probesSH, vec3 probesMin, vec3 probesMax, vec3 probesResolution, vec3 worldPos, vec3 worldNormal ) {
+	vec3 res = probesResolution;
+	vec3 gridRange = probesMax - probesMin;
+	vec3 probeSpacing = gridRange / res;
+	vec3 samplePos = worldPos + worldNormal * probeSpacing * 0.5;
+	vec3 uvw = clamp( ( samplePos - probesMin ) / gridRange, 0.5 / res, 1.0 - 0.5 / res );
+	float nz          = res.z;
+	float paddedSlices = nz + 2.0;
+	float atlasDepth  = 7.0 * paddedSlices;
+	float uvZBase     = uvw.z * nz + 1.0;
+	vec4 s0 = texture( probesSH, vec3( uvw.xy, ( uvZBase                       ) / atlasDepth ) );
+	vec4 s1 = texture( probesSH, vec3( uvw.xy, ( uvZBase +       paddedSlices   ) / atlasDepth ) );
+	vec4 s2 = texture( probesSH, vec3( uvw.xy, ( uvZBase + 2.0 * paddedSlices   ) / atlasDepth ) );
+	vec4 s3 = texture( probesSH, vec3( uvw.xy, ( uvZBase + 3.0 * paddedSlices   ) / atlasDepth ) );
+	vec4 s4 = texture( probesSH, vec3( uvw.xy, ( uvZBase + 4.0 * paddedSlices   ) / atlasDepth ) );
+	vec4 s5 = texture( probesSH, vec3( uvw.xy, ( uvZBase + 5.0 * paddedSlices   ) / atlasDepth ) );
+	vec4 s6 = texture( probesSH, vec3( uvw.xy, ( uvZBase + 6.0 * paddedSlices   ) / atlasDepth ) );
+	vec3 c0 = s0.xyz;
+	vec3 c1 = vec3( s0.w, s1.xy );
+	vec3 c2 = vec3( s1.zw, s2.x );
+	vec3 c3 = s2.yzw;
+	vec3 c4 = s3.xyz;
+	vec3 c5 = vec3( s3.w, s4.xy );
+	vec3 c6 = vec3( s4.zw, s5.x );
+	vec3 c7 = s5.yzw;
+	vec3 c8 = s6.xyz;
+	float x = worldNormal.x, y = worldNormal.y, z = worldNormal.z;
+	vec3 result = c0 * 0.886227;
+	result += c1 * 2.0 * 0.511664 * y;
+	result += c2 * 2.0 * 0.511664 * z;
+	result += c3 * 2.0 * 0.511664 * x;
+	result += c4 * 2.0 * 0.429043 * x * y;
+	result += c5 * 2.0 * 0.429043 * y * z;
+	result += c6 * ( 0.743125 * z * z - 0.247708 );
+	result += c7 * 2.0 * 0.429043 * x * z;
+	result += c8 * 0.429043 * ( x * x - y * y );
+	return max( result, vec3( 0.0 ) );
+}
+#endif`,s4=`#if defined( USE_LOGARITHMIC_DEPTH_BUFFER )
+	gl_FragDepth = vIsPerspective == 0.0 ? gl_FragCoord.z : log2( vFragDepth ) * logDepthBufFC * 0.5;
+#endif`,o4=`#if defined( USE_LOGARITHMIC_DEPTH_BUFFER )
+	uniform float logDepthBufFC;
+	varying float vFragDepth;
+	varying float vIsPerspective;
+#endif`,a4=`#ifdef USE_LOGARITHMIC_DEPTH_BUFFER
+	varying float vFragDepth;
+	varying float vIsPerspective;
+#endif`,l4=`#ifdef USE_LOGARITHMIC_DEPTH_BUFFER
+	vFragDepth = 1.0 + gl_Position.w;
+	vIsPerspective = float( isPerspectiveMatrix( projectionMatrix ) );
+#endif`,c4=`#ifdef USE_MAP
+	vec4 sampledDiffuseColor = texture2D( map, vMapUv );
+	#ifdef DECODE_VIDEO_TEXTURE
+		sampledDiffuseColor = sRGBTransferEOTF( sampledDiffuseColor );
+	#endif
+	diffuseColor *= sampledDiffuseColor;
+#endif`,u4=`#ifdef USE_MAP
+	uniform sampler2D map;
+#endif`,f4=`#if defined( USE_MAP ) || defined( USE_ALPHAMAP )
+	#if defined( USE_POINTS_UV )
+		vec2 uv = vUv;
+	#else
+		vec2 uv = ( uvTransform * vec3( gl_PointCoord.x, 1.0 - gl_PointCoord.y, 1 ) ).xy;
+	#endif
+#endif
+#ifdef USE_MAP
+	diffuseColor *= texture2D( map, uv );
+#endif
+#ifdef USE_ALPHAMAP
+	diffuseColor.a *= texture2D( alphaMap, uv ).g;
+#endif`,h4=`#if defined( USE_POINTS_UV )
+	varying vec2 vUv;
+#else
+	#if defined( USE_MAP ) || defined( USE_ALPHAMAP )
+		uniform mat3 uvTransform;
+	#endif
+#endif
+#ifdef USE_MAP
+	uniform sampler2D map;
+#endif
+#ifdef USE_ALPHAMAP
+	uniform sampler2D alphaMap;
+#endif`,d4=`float metalnessFactor = metalness;
+#ifdef USE_METALNESSMAP
+	vec4 texelMetalness = texture2D( metalnessMap, vMetalnessMapUv );
+	metalnessFactor *= texelMetalness.b;
+#endif`,p4=`#ifdef USE_METALNESSMAP
+	uniform sampler2D metalnessMap;
+#endif`,m4=`#ifdef USE_INSTANCING_MORPH
+	float morphTargetInfluences[ MORPHTARGETS_COUNT ];
+	float morphTargetBaseInfluence = texelFetch( morphTexture, ivec2( 0, gl_InstanceID ), 0 ).r;
+	for ( int i = 0; i < MORPHTARGETS_COUNT; i ++ ) {
+		morphTargetInfluences[i] =  texelFetch( morphTexture, ivec2( i + 1, gl_InstanceID ), 0 ).r;
+	}
+#endif`,g4=`#if defined( USE_MORPHCOLORS )
+	#if defined( USE_COLOR_ALPHA )
+		vColor *= morphTargetBaseInfluence;
+	#elif defined( USE_COLOR )
+		vColor.rgb *= morphTargetBaseInfluence;
+	#endif
+	for ( int i = 0; i < MORPHTARGETS_COUNT; i ++ ) {
+		#if defined( USE_COLOR_ALPHA )
+			if ( morphTargetInfluences[ i ] != 0.0 ) vColor += getMorph( gl_VertexID, i, 2 ) * morphTargetInfluences[ i ];
+		#elif defined( USE_COLOR )
+			if ( morphTargetInfluences[ i ] != 0.0 ) vColor.rgb += getMorph( gl_VertexID, i, 2 ).rgb * morphTargetInfluences[ i ];
+		#endif
+	}
+#endif`,y4=`#ifdef USE_MORPHNORMALS
+	objectNormal *= morphTargetBaseInfluence;
+	for ( int i = 0; i < MORPHTARGETS_COUNT; i ++ ) {
+		if ( morphTargetInfluences[ i ] != 0.0 ) objectNormal += getMorph( gl_VertexID, i, 1 ).xyz * morphTargetInfluences[ i ];
+	}
+#endif`,_4=`#ifdef USE_MORPHTARGETS
+	#ifndef USE_INSTANCING_MORPH
+		uniform float morphTargetBaseInfluence;
+		uniform float morphTargetInfluences[ MORPHTARGETS_COUNT ];
+	#endif
+	uniform sampler2DArray morphTargetsTexture;
+	uniform ivec2 morphTargetsTextureSize;
+	vec4 getMorph( const in int vertexIndex, const in int morphTargetIndex, const in int offset ) {
+		int texelIndex = vertexIndex * MORPHTARGETS_TEXTURE_STRIDE + offset;
+		int y = texelIndex / morphTargetsTextureSize.x;
+		int x = texelIndex - y * morphTargetsTextureSize.x;
+		ivec3 morphUV = ivec3( x, y, morphTargetIndex );
+		return texelFetch( morphTargetsTexture, morphUV, 0 );
+	}
+#endif`,x4=`#ifdef USE_MORPHTARGETS
+	transformed *= morphTargetBaseInfluence;
+	for ( int i = 0; i < MORPHTARGETS_COUNT; i ++ ) {
+		if ( morphTargetInfluences[ i ] != 0.0 ) transformed += getMorph( gl_VertexID, i, 0 ).xyz * morphTargetInfluences[ i ];
+	}
+#endif`,v4=`float faceDirection = gl_FrontFacing ? 1.0 : - 1.0;
+#ifdef FLAT_SHADED
+	vec3 fdx = dFdx( vViewPosition );
+	vec3 fdy = dFdy( vViewPosition );
+	vec3 normal = normalize( cross( fdx, fdy ) );
+#else
+	vec3 normal = normalize( vNormal );
+	#ifdef DOUBLE_SIDED
+		normal *= faceDirection;
+	#endif
+#endif
+#if defined( USE_NORMALMAP_TANGENTSPACE ) || defined( USE_CLEARCOAT_NORMALMAP ) || defined( USE_ANISOTROPY )
+	#ifdef USE_TANGENT
+		mat3 tbn = mat3( normalize( vTangent ), normalize( vBitangent ), normal );
+	#else
+		mat3 tbn = getTangentFrame( - vViewPosition, normal,
+		#if defined( USE_NORMALMAP )
+			vNormalMapUv
+		#elif defined( USE_CLEARCOAT_NORMALMAP )
+			vClearcoatNormalMapUv
+		#else
+			vUv
+		#endif
+		);
+	#endif
+	#ifdef DOUBLE_SIDED
+		tbn[0] *= faceDirection;
+		tbn[1] *= faceDirection;
+	#endif
+#endif
+#ifdef USE_CLEARCOAT_NORMALMAP
+	#ifdef USE_TANGENT
+		mat3 tbn2 = mat3( normalize( vTangent ), normalize( vBitangent ), normal );
+	#else
+		mat3 tbn2 = getTangentFrame( - vViewPosition, normal, vClearcoatNormalMapUv );
+	#endif
+	#ifdef DOUBLE_SIDED
+		tbn2[0] *= faceDirection;
+		tbn2[1] *= faceDirection;
+	#endif
+#endif
+vec3 nonPerturbedNormal = normal;`,b4=`#ifdef USE_NORMALMAP_OBJECTSPACE
+	normal = texture2D( normalMap, vNormalMapUv ).xyz * 2.0 - 1.0;
+	#ifdef FLIP_SIDED
+		normal = - normal;
+	#endif
+	#ifdef DOUBLE_SIDED
+		normal = normal * faceDirection;
+	#endif
+	normal = normalize( normalMatrix * normal );
+#elif defined( USE_NORMALMAP_TANGENTSPACE )
+	vec3 mapN = texture2D( normalMap, vNormalMapUv ).xyz * 2.0 - 1.0;
+	#if defined( USE_PACKED_NORMALMAP )
+		mapN = vec3( mapN.xy, sqrt( saturate( 1.0 - dot( mapN.xy, mapN.xy ) ) ) );
+	#endif
+	mapN.xy *= normalScale;
+	normal = normalize( tbn * mapN );
+#elif defined( USE_BUMPMAP )
+	normal = perturbNormalArb( - vViewPosition, normal, dHdxy_fwd(), faceDirection );
+#endif`,M4=`#ifndef FLAT_SHADED
+	varying vec3 vNormal;
+	#ifdef USE_TANGENT
+		varying vec3 vTangent;
+		varying vec3 vBitangent;
+	#endif
+#endif`,S4=`#ifndef FLAT_SHADED
+	varying vec3 vNormal;
+	#ifdef USE_TANGENT
+		varying vec3 vTangent;
+		varying vec3 vBitangent;
+	#endif
+#endif`,w4=`#ifndef FLAT_SHADED
+	vNormal = normalize( transformedNormal );
+	#ifdef USE_TANGENT
+		vTangent = normalize( transformedTangent );
+		vBitangent = normalize( cross( vNormal, vTangent ) * tangent.w );
+		#ifdef FLIP_SIDED
+			vBitangent = - vBitangent;
+		#endif
+	#endif
+#endif`,T4=`#ifdef USE_NORMALMAP
+	uniform sampler2D normalMap;
+	uniform vec2 normalScale;
+#endif
+#ifdef USE_NORMALMAP_OBJECTSPACE
+	uniform mat3 normalMatrix;
+#endif
+#if ! defined ( USE_TANGENT ) && ( defined ( USE_NORMALMAP_TANGENTSPACE ) || defined ( USE_CLEARCOAT_NORMALMAP ) || defined( USE_ANISOTROPY ) )
+	mat3 getTangentFrame( vec3 eye_pos, vec3 surf_norm, vec2 uv ) {
+		vec3 q0 = dFdx( eye_pos.xyz );
+		vec3 q1 = dFdy( eye_pos.xyz );
+		vec2 st0 = dFdx( uv.st );
+		vec2 st1 = dFdy( uv.st );
+		vec3 N = surf_norm;
+		vec3 q1perp = cross( q1, N );
+		vec3 q0perp = cross( N, q0 );
+		vec3 T = q1perp * st0.x + q0perp * st1.x;
+		vec3 B = q1perp * st0.y + q0perp * st1.y;
+		float det = max( dot( T, T ), dot( B, B ) );
+		float scale = ( det == 0.0 ) ? 0.0 : inversesqrt( det );
+		return mat3( T * scale, B * scale, N );
+	}
+#endif`,E4=`#ifdef USE_CLEARCOAT
+	vec3 clearcoatNormal = nonPerturbedNormal;
+#endif`,A4=`#ifdef USE_CLEARCOAT_NORMALMAP
+	vec3 clearcoatMapN = texture2D( clearcoatNormalMap, vClearcoatNormalMapUv ).xyz * 2.0 - 1.0;
+	clearcoatMapN.xy *= clearcoatNormalScale;
+	clearcoatNormal = normalize( tbn2 * clearcoatMapN );
+#endif`,C4=`#ifdef USE_CLEARCOATMAP
+	uniform sampler2D clearcoatMap;
+#endif
+#ifdef USE_CLEARCOAT_NORMALMAP
+	uniform sampler2D clearcoatNormalMap;
+	uniform vec2 clearcoatNormalScale;
+#endif
+#ifdef USE_CLEARCOAT_ROUGHNESSMAP
+	uniform sampler2D clearcoatRoughnessMap;
+#endif`,R4=`#ifdef USE_IRIDESCENCEMAP
+	uniform sampler2D iridescenceMap;
+#endif
+#ifdef USE_IRIDESCENCE_THICKNESSMAP
+	uniform sampler2D iridescenceThicknessMap;
+#endif`,P4=`#ifdef OPAQUE
+diffuseColor.a = 1.0;
+#endif
+#ifdef USE_TRANSMISSION
+diffuseColor.a *= material.transmissionAlpha;
+#endif
+gl_FragColor = vec4( outgoingLight, diffuseColor.a );`,I4=`vec3 packNormalToRGB( const in vec3 normal ) {
+	return normalize( normal ) * 0.5 + 0.5;
+}
+vec3 unpackRGBToNormal( const in vec3 rgb ) {
+	return 2.0 * rgb.xyz - 1.0;
+}
+const float PackUpscale = 256. / 255.;const float UnpackDownscale = 255. / 256.;const float ShiftRight8 = 1. / 256.;
+const float Inv255 = 1. / 255.;
+const vec4 PackFactors = vec4( 1.0, 256.0, 256.0 * 256.0, 256.0 * 256.0 * 256.0 );
+const vec2 UnpackFactors2 = vec2( UnpackDownscale, 1.0 / PackFactors.g );
+const vec3 UnpackFactors3 = vec3( UnpackDownscale / PackFactors.rg, 1.0 / PackFactors.b );
+const vec4 UnpackFactors4 = vec4( UnpackDownscale / PackFactors.rgb, 1.0 / PackFactors.a );
+vec4 packDepthToRGBA( const in float v ) {
+	if( v <= 0.0 )
+		return vec4( 0., 0., 0., 0. );
+	if( v >= 1.0 )
+		return vec4( 1., 1., 1., 1. );
+	float vuf;
+	float af = modf( v * PackFactors.a, vuf );
+	float bf = modf( vuf * ShiftRight8, vuf );
+	float gf = modf( vuf * ShiftRight8, vuf );
+	return vec4( vuf * Inv255, gf * PackUpscale, bf * PackUpscale, af );
+}
+vec3 packDepthToRGB( const in float v ) {
+	if( v <= 0.0 )
+		return vec3( 0., 0., 0. );
+	if( v >= 1.0 )
+		return vec3( 1., 1., 1. );
+	float vuf;
+	float bf = modf( v * PackFactors.b, vuf );
+	float gf = modf( vuf * ShiftRight8, vuf );
+	return vec3( vuf * Inv255, gf * PackUpscale, bf );
+}
+vec2 packDepthToRG( const in float v ) {
+	if( v <= 0.0 )
+		return vec2( 0., 0. );
+	if( v >= 1.0 )
+		return vec2( 1., 1. );
+	float vuf;
+	float gf = modf( v * 256., vuf );
+	return vec2( vuf * Inv255, gf );
+}
+float unpackRGBAToDepth( const in vec4 v ) {
+	return dot( v, UnpackFactors4 );
+}
+float unpackRGBToDepth( const in vec3 v ) {
+	return dot( v, UnpackFactors3 );
+}
+float unpackRGToDepth( const in vec2 v ) {
+	return v.r * UnpackFactors2.r + v.g * UnpackFactors2.g;
+}
+vec4 pack2HalfToRGBA( const in vec2 v ) {
+	vec4 r = vec4( v.x, fract( v.x * 255.0 ), v.y, fract( v.y * 255.0 ) );
+	return vec4( r.x - r.y / 255.0, r.y, r.z - r.w / 255.0, r.w );
+}
+vec2 unpackRGBATo2Half( const in vec4 v ) {
+	return vec2( v.x + ( v.y / 255.0 ), v.z + ( v.w / 255.0 ) );
+}
+float viewZToOrthographicDepth( const in float viewZ, const in float near, const in float far ) {
+	return ( viewZ + near ) / ( near - far );
+}
+float orthographicDepthToViewZ( const in float depth, const in float near, const in float far ) {
+	#ifdef USE_REVERSED_DEPTH_BUFFER
+	
+		return depth * ( far - near ) - far;
+	#else
+		return depth * ( near - far ) - near;
+	#endif
+}
+float viewZToPerspectiveDepth( const in float viewZ, const in float near, const in float far ) {
+	return ( ( near + viewZ ) * far ) / ( ( far - near ) * viewZ );
+}
+float perspectiveDepthToViewZ( const in float depth, const in float near, const in float far ) {
+	
+	#ifdef USE_REVERSED_DEPTH_BUFFER
+		return ( near * far ) / ( ( near - far ) * depth - near );
+	#else
+		return ( near * far ) / ( ( far - near ) * depth - far );
+	#endif
+}`,L4=`#ifdef PREMULTIPLIED_ALPHA
+	gl_FragColor.rgb *= gl_FragColor.a;
+#endif`,D4=`vec4 mvPosition = vec4( transformed, 1.0 );
+#ifdef USE_BATCHING
+	mvPosition = batchingMatrix * mvPosition;
+#endif
+#ifdef USE_INSTANCING
+	mvPosition = instanceMatrix * mvPosition;
+#endif
+mvPosition = modelViewMatrix * mvPosition;
+gl_Position = projectionMatrix * mvPosition;`,N4=`#ifdef DITHERING
+	gl_FragColor.rgb = dithering( gl_FragColor.rgb );
+#endif`,U4=`#ifdef DITHERING
+	vec3 dithering( vec3 color ) {
+		float grid_position = rand( gl_FragCoord.xy );
+		vec3 dither_shift_RGB = vec3( 0.25 / 255.0, -0.25 / 255.0, 0.25 / 255.0 );
+		dither_shift_RGB = mix( 2.0 * dither_shift_RGB, -2.0 * dither_shift_RGB, grid_position );
+		return color + dither_shift_RGB;
+	}
+#endif`,F4=`float roughnessFactor = roughness;
+#ifdef USE_ROUGHNESSMAP
+	vec4 texelRoughness = texture2D( roughnessMap, vRoughnessMapUv );
+	roughnessFactor *= texelRoughness.g;
+#endif`,O4=`#ifdef USE_ROUGHNESSMAP
+	uniform sampler2D roughnessMap;
+#endif`,B4=`#if NUM_SPOT_LIGHT_COORDS > 0
+	varying vec4 vSpotLightCoord[ NUM_SPOT_LIGHT_COORDS ];
+#endif
+#if NUM_SPOT_LIGHT_MAPS > 0
+	uniform sampler2D spotLightMap[ NUM_SPOT_LIGHT_MAPS ];
+#endif
+#ifdef USE_SHADOWMAP
+	#if NUM_SUN_LIGHT_SHADOWS > 0
+		#define SUN_LIGHT_CASCADES 2
+		#if defined( SHADOWMAP_TYPE_PCF )
+			uniform sampler2DShadow sunShadowMap[ NUM_SUN_LIGHT_SHADOWS ];
+		#else
+			uniform sampler2D sunShadowMap[ NUM_SUN_LIGHT_SHADOWS ];
+		#endif
+		uniform mat4 sunShadowMatrix[ NUM_SUN_LIGHT_SHADOWS * SUN_LIGHT_CASCADES ];
+		uniform vec4 sunShadowCascade[ NUM_SUN_LIGHT_SHADOWS * SUN_LIGHT_CASCADES ];
+		varying vec4 vSunShadowWorldPosition;
+		varying vec3 vSunShadowWorldNormal;
+		struct SunLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+		};
+		uniform SunLightShadow sunLightShadows[ NUM_SUN_LIGHT_SHADOWS ];
+	#endif
+	#if NUM_DIR_LIGHT_SHADOWS > 0
+		#if defined( SHADOWMAP_TYPE_PCF )
+			uniform sampler2DShadow directionalShadowMap[ NUM_DIR_LIGHT_SHADOWS ];
+		#else
+			uniform sampler2D directionalShadowMap[ NUM_DIR_LIGHT_SHADOWS ];
+		#endif
+		varying vec4 vDirectionalShadowCoord[ NUM_DIR_LIGHT_SHADOWS ];
+		struct DirectionalLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+		};
+		uniform DirectionalLightShadow directionalLightShadows[ NUM_DIR_LIGHT_SHADOWS ];
+	#endif
+	#if NUM_SPOT_LIGHT_SHADOWS > 0
+		#if defined( SHADOWMAP_TYPE_PCF )
+			uniform sampler2DShadow spotShadowMap[ NUM_SPOT_LIGHT_SHADOWS ];
+		#else
+			uniform sampler2D spotShadowMap[ NUM_SPOT_LIGHT_SHADOWS ];
+		#endif
+		struct SpotLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+		};
+		uniform SpotLightShadow spotLightShadows[ NUM_SPOT_LIGHT_SHADOWS ];
+	#endif
+	#if NUM_POINT_LIGHT_SHADOWS > 0
+		#if defined( SHADOWMAP_TYPE_PCF )
+			uniform samplerCubeShadow pointShadowMap[ NUM_POINT_LIGHT_SHADOWS ];
+		#elif defined( SHADOWMAP_TYPE_BASIC )
+			uniform samplerCube pointShadowMap[ NUM_POINT_LIGHT_SHADOWS ];
+		#endif
+		varying vec4 vPointShadowCoord[ NUM_POINT_LIGHT_SHADOWS ];
+		struct PointLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+			float shadowCameraNear;
+			float shadowCameraFar;
+		};
+		uniform PointLightShadow pointLightShadows[ NUM_POINT_LIGHT_SHADOWS ];
+	#endif
+	#if defined( SHADOWMAP_TYPE_PCF )
+		float interleavedGradientNoise( vec2 position ) {
+			return fract( 52.9829189 * fract( dot( position, vec2( 0.06711056, 0.00583715 ) ) ) );
+		}
+		vec2 vogelDiskSample( int sampleIndex, int samplesCount, float phi ) {
+			const float goldenAngle = 2.399963229728653;
+			float r = sqrt( ( float( sampleIndex ) + 0.5 ) / float( samplesCount ) );
+			float theta = float( sampleIndex ) * goldenAngle + phi;
+			return vec2( cos( theta ), sin( theta ) ) * r;
+		}
+	#endif
+	#if defined( SHADOWMAP_TYPE_PCF )
+		float getShadow( sampler2DShadow shadowMap, vec2 shadowMapSize, float shadowIntensity, float shadowBias, float shadowRadius, vec4 shadowCoord ) {
+			float shadow = 1.0;
+			shadowCoord.xyz /= shadowCoord.w;
+			#ifdef USE_REVERSED_DEPTH_BUFFER
+				shadowCoord.z -= shadowBias;
+			#else
+				shadowCoord.z += shadowBias;
+			#endif
+			bool inFrustum = shadowCoord.x >= 0.0 && shadowCoord.x <= 1.0 && shadowCoord.y >= 0.0 && shadowCoord.y <= 1.0;
+			bool frustumTest = inFrustum && shadowCoord.z <= 1.0;
+			if ( frustumTest ) {
+				vec2 texelSize = vec2( 1.0 ) / shadowMapSize;
+				vec2 radius = shadowRadius * texelSize;
+				float phi = interleavedGradientNoise( gl_FragCoord.xy ) * PI2;
+				shadow = (
+					texture( shadowMap, vec3( shadowCoord.xy + vogelDiskSample( 0, 5, phi ) * radius, shadowCoord.z ) ) +
+					texture( shadowMap, vec3( shadowCoord.xy + vogelDiskSample( 1, 5, phi ) * radius, shadowCoord.z ) ) +
+					texture( shadowMap, vec3( shadowCoord.xy + vogelDiskSample( 2, 5, phi ) * radius, shadowCoord.z ) ) +
+					texture( shadowMap, vec3( shadowCoord.xy + vogelDiskSample( 3, 5, phi ) * radius, shadowCoord.z ) ) +
+					texture( shadowMap, vec3( shadowCoord.xy + vogelDiskSample( 4, 5, phi ) * radius, shadowCoord.z ) )
+				) * 0.2;
+			}
+			return mix( 1.0, shadow, shadowIntensity );
+		}
+	#elif defined( SHADOWMAP_TYPE_VSM )
+		float getShadow( sampler2D shadowMap, vec2 shadowMapSize, float shadowIntensity, float shadowBias, float shadowRadius, vec4 shadowCoord ) {
+			float shadow = 1.0;
+			shadowCoord.xyz /= shadowCoord.w;
+			#ifdef USE_REVERSED_DEPTH_BUFFER
+				shadowCoord.z -= shadowBias;
+			#else
+				shadowCoord.z += shadowBias;
+			#endif
+			bool inFrustum = shadowCoord.x >= 0.0 && shadowCoord.x <= 1.0 && shadowCoord.y >= 0.0 && shadowCoord.y <= 1.0;
+			bool frustumTest = inFrustum && shadowCoord.z <= 1.0;
+			if ( frustumTest ) {
+				vec2 distribution = texture2D( shadowMap, shadowCoord.xy ).rg;
+				float mean = distribution.x;
+				float variance = distribution.y * distribution.y;
+				#ifdef USE_REVERSED_DEPTH_BUFFER
+					float hard_shadow = step( mean, shadowCoord.z );
+				#else
+					float hard_shadow = step( shadowCoord.z, mean );
+				#endif
+				
+				if ( hard_shadow == 1.0 ) {
+					shadow = 1.0;
+				} else {
+					variance = max( variance, 0.0000001 );
+					float d = shadowCoord.z - mean;
+					float p_max = variance / ( variance + d * d );
+					p_max = clamp( ( p_max - 0.3 ) / 0.65, 0.0, 1.0 );
+					shadow = max( hard_shadow, p_max );
+				}
+			}
+			return mix( 1.0, shadow, shadowIntensity );
+		}
+	#else
+		float getShadow( sampler2D shadowMap, vec2 shadowMapSize, float shadowIntensity, float shadowBias, float shadowRadius, vec4 shadowCoord ) {
+			float shadow = 1.0;
+			shadowCoord.xyz /= shadowCoord.w;
+			#ifdef USE_REVERSED_DEPTH_BUFFER
+				shadowCoord.z -= shadowBias;
+			#else
+				shadowCoord.z += shadowBias;
+			#endif
+			bool inFrustum = shadowCoord.x >= 0.0 && shadowCoord.x <= 1.0 && shadowCoord.y >= 0.0 && shadowCoord.y <= 1.0;
+			bool frustumTest = inFrustum && shadowCoord.z <= 1.0;
+			if ( frustumTest ) {
+				float depth = texture2D( shadowMap, shadowCoord.xy ).r;
+				#ifdef USE_REVERSED_DEPTH_BUFFER
+					shadow = step( depth, shadowCoord.z );
+				#else
+					shadow = step( shadowCoord.z, depth );
+				#endif
+			}
+			return mix( 1.0, shadow, shadowIntensity );
+		}
+	#endif
+	#if NUM_SUN_LIGHT_SHADOWS > 0
+		float getSunShadow(
+			#if defined( SHADOWMAP_TYPE_PCF )
+				sampler2DShadow shadowMap,
+			#else
+				sampler2D shadowMap,
+			#endif
+			SunLightShadow sunLightShadow,
+			int shadowIndex
+		) {
+			vec4 shadowWorldPosition = vec4( vSunShadowWorldPosition.xyz + vSunShadowWorldNormal * sunLightShadow.shadowNormalBias, 1.0 );
+			float viewDepth = vSunShadowWorldPosition.w;
+			int cascadeOffset = shadowIndex * SUN_LIGHT_CASCADES;
+			float shadow = 1.0;
+			for ( int i = SUN_LIGHT_CASCADES - 1; i >= 0; i -- ) {
+				vec4 cascade = sunShadowCascade[ cascadeOffset + i ];
+				if ( viewDepth >= cascade.x && viewDepth < cascade.y ) {
+					float cascadeShadow = getShadow(
+						shadowMap,
+						sunLightShadow.shadowMapSize,
+						sunLightShadow.shadowIntensity,
+						sunLightShadow.shadowBias,
+						sunLightShadow.shadowRadius,
+						sunShadowMatrix[ cascadeOffset + i ] * shadowWorldPosition
+					);
+					shadow = mix( cascadeShadow, shadow, smoothstep( cascade.z, cascade.y, viewDepth ) );
+				}
+			}
+			return shadow;
+		}
+	#endif
+	#if NUM_POINT_LIGHT_SHADOWS > 0
+	#if defined( SHADOWMAP_TYPE_PCF )
+	float getPointShadow( samplerCubeShadow shadowMap, vec2 shadowMapSize, float shadowIntensity, float shadowBias, float shadowRadius, vec4 shadowCoord, float shadowCameraNear, float shadowCameraFar ) {
+		float shadow = 1.0;
+		vec3 lightToPosition = shadowCoord.xyz;
+		vec3 bd3D = normalize( lightToPosition );
+		vec3 absVec = abs( lightToPosition );
+		float viewSpaceZ = max( max( absVec.x, absVec.y ), absVec.z );
+		if ( viewSpaceZ - shadowCameraFar <= 0.0 && viewSpaceZ - shadowCameraNear >= 0.0 ) {
+			float lightDistance = length( lightToPosition );
+			float depthRange = shadowCameraFar - shadowCameraNear;
+			#ifdef USE_REVERSED_DEPTH_BUFFER
+				float depthA = - shadowCameraNear / depthRange - shadowBias;
+				float depthB = shadowCameraNear * shadowCameraFar / ( depthRange * lightDistance );
+			#else
+				float depthA = shadowCameraFar / depthRange + shadowBias;
+				float depthB = - shadowCameraNear * shadowCameraFar / ( depthRange * lightDistance );
+			#endif
+			float texelSize = shadowRadius / shadowMapSize.x;
+			vec3 absDir = abs( bd3D );
+			vec3 tangent = absDir.x > absDir.z ? vec3( 0.0, 1.0, 0.0 ) : vec3( 1.0, 0.0, 0.0 );
+			tangent = normalize( cross( bd3D, tangent ) );
+			vec3 bitangent = cross( bd3D, tangent );
+			float phi = interleavedGradientNoise( gl_FragCoord.xy ) * PI2;
+			shadow = 0.0;
+			for ( int i = 0; i < 5; i ++ ) {
+				vec2 offset = vogelDiskSample( i, 5, phi );
+				vec3 direction = bd3D + ( tangent * offset.x + bitangent * offset.y ) * texelSize;
+				vec3 absDirection = abs( direction );
+				float dp = depthA + depthB / max( max( absDirection.x, absDirection.y ), absDirection.z );
+				shadow += texture( shadowMap, vec4( direction, dp ) );
+			}
+			shadow *= 0.2;
+		}
+		return mix( 1.0, shadow, shadowIntensity );
+	}
+	#elif defined( SHADOWMAP_TYPE_BASIC )
+	float getPointShadow( samplerCube shadowMap, vec2 shadowMapSize, float shadowIntensity, float shadowBias, float shadowRadius, vec4 shadowCoord, float shadowCameraNear, float shadowCameraFar ) {
+		float shadow = 1.0;
+		vec3 lightToPosition = shadowCoord.xyz;
+		vec3 absVec = abs( lightToPosition );
+		float viewSpaceZ = max( max( absVec.x, absVec.y ), absVec.z );
+		if ( viewSpaceZ - shadowCameraFar <= 0.0 && viewSpaceZ - shadowCameraNear >= 0.0 ) {
+			float dp = ( shadowCameraFar * ( viewSpaceZ - shadowCameraNear ) ) / ( viewSpaceZ * ( shadowCameraFar - shadowCameraNear ) );
+			dp += shadowBias;
+			vec3 bd3D = normalize( lightToPosition );
+			float depth = textureCube( shadowMap, bd3D ).r;
+			#ifdef USE_REVERSED_DEPTH_BUFFER
+				depth = 1.0 - depth;
+			#endif
+			shadow = step( dp, depth );
+		}
+		return mix( 1.0, shadow, shadowIntensity );
+	}
+	#endif
+	#endif
+#endif`,k4=`#if NUM_SPOT_LIGHT_COORDS > 0
+	uniform mat4 spotLightMatrix[ NUM_SPOT_LIGHT_COORDS ];
+	varying vec4 vSpotLightCoord[ NUM_SPOT_LIGHT_COORDS ];
+#endif
+#ifdef USE_SHADOWMAP
+	#if NUM_SUN_LIGHT_SHADOWS > 0
+		varying vec4 vSunShadowWorldPosition;
+		varying vec3 vSunShadowWorldNormal;
+	#endif
+	#if NUM_DIR_LIGHT_SHADOWS > 0
+		uniform mat4 directionalShadowMatrix[ NUM_DIR_LIGHT_SHADOWS ];
+		varying vec4 vDirectionalShadowCoord[ NUM_DIR_LIGHT_SHADOWS ];
+		struct DirectionalLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+		};
+		uniform DirectionalLightShadow directionalLightShadows[ NUM_DIR_LIGHT_SHADOWS ];
+	#endif
+	#if NUM_SPOT_LIGHT_SHADOWS > 0
+		struct SpotLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+		};
+		uniform SpotLightShadow spotLightShadows[ NUM_SPOT_LIGHT_SHADOWS ];
+	#endif
+	#if NUM_POINT_LIGHT_SHADOWS > 0
+		uniform mat4 pointShadowMatrix[ NUM_POINT_LIGHT_SHADOWS ];
+		varying vec4 vPointShadowCoord[ NUM_POINT_LIGHT_SHADOWS ];
+		struct PointLightShadow {
+			float shadowIntensity;
+			float shadowBias;
+			float shadowNormalBias;
+			float shadowRadius;
+			vec2 shadowMapSize;
+			float shadowCameraNear;
+			float shadowCameraFar;
+		};
+		uniform PointLightShadow pointLightShadows[ NUM_POINT_LIGHT_SHADOWS ];
+	#endif
+#endif`,z4=`#if ( defined( USE_SHADOWMAP ) && ( NUM_DIR_LIGHT_SHADOWS > 0 || NUM_SUN_LIGHT_SHADOWS > 0 || NUM_POINT_LIGHT_SHADOWS > 0 ) ) || ( NUM_SPOT_LIGHT_COORDS > 0 )
+	#ifdef HAS_NORMAL
+		vec3 shadowWorldNormal = transformNormalByInverseViewMatrix( transformedNormal, viewMatrix );
+	#else
+		vec3 shadowWorldNormal = vec3( 0.0 );
+	#endif
+	vec4 shadowWorldPosition;
+#endif
+#if defined( USE_SHADOWMAP )
+	#if NUM_SUN_LIGHT_SHADOWS > 0
+		vSunShadowWorldPosition = vec4( worldPosition.xyz, - mvPosition.z );
+		vSunShadowWorldNormal = shadowWorldNormal;
+	#endif
+	#if NUM_DIR_LIGHT_SHADOWS > 0
+		#pragma unroll_loop_start
+		for ( int i = 0; i < NUM_DIR_LIGHT_SHADOWS; i ++ ) {
+			shadowWorldPosition = worldPosition + vec4( shadowWorldNormal * directionalLightShadows[ i ].shadowNormalBias, 0 );
+			vDirectionalShadowCoord[ i ] = directionalShadowMatrix[ i ] * shadowWorldPosition;
+		}
+		#pragma unroll_loop_end
+	#endif
+	#if NUM_POINT_LIGHT_SHADOWS > 0
+		#pragma unroll_loop_start
+		for ( int i = 0; i < NUM_POINT_LIGHT_SHADOWS; i ++ ) {
+			shadowWorldPosition = worldPosition + vec4( shadowWorldNormal * pointLightShadows[ i ].shadowNormalBias, 0 );
+			vPointShadowCoord[ i ] = pointShadowMatrix[ i ] * shadowWorldPosition;
+		}
+		#pragma unroll_loop_end
+	#endif
+#endif
+#if NUM_SPOT_LIGHT_COORDS > 0
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_SPOT_LIGHT_COORDS; i ++ ) {
+		shadowWorldPosition = worldPosition;
+		#if ( defined( USE_SHADOWMAP ) && UNROLLED_LOOP_INDEX < NUM_SPOT_LIGHT_SHADOWS )
+			shadowWorldPosition.xyz += shadowWorldNormal * spotLightShadows[ i ].shadowNormalBias;
+		#endif
+		vSpotLightCoord[ i ] = spotLightMatrix[ i ] * shadowWorldPosition;
+	}
+	#pragma unroll_loop_end
+#endif`,G4=`float getShadowMask() {
+	float shadow = 1.0;
+	#ifdef USE_SHADOWMAP
+	#if NUM_SUN_LIGHT_SHADOWS > 0
+	SunLightShadow sunLight;
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_SUN_LIGHT_SHADOWS; i ++ ) {
+		sunLight = sunLightShadows[ i ];
+		shadow *= receiveShadow ? getSunShadow( sunShadowMap[ i ], sunLight, UNROLLED_LOOP_INDEX ) : 1.0;
+	}
+	#pragma unroll_loop_end
+	#endif
+	#if NUM_DIR_LIGHT_SHADOWS > 0
+	DirectionalLightShadow directionalLight;
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_DIR_LIGHT_SHADOWS; i ++ ) {
+		directionalLight = directionalLightShadows[ i ];
+		shadow *= receiveShadow ? getShadow( directionalShadowMap[ i ], directionalLight.shadowMapSize, directionalLight.shadowIntensity, directionalLight.shadowBias, directionalLight.shadowRadius, vDirectionalShadowCoord[ i ] ) : 1.0;
+	}
+	#pragma unroll_loop_end
+	#endif
+	#if NUM_SPOT_LIGHT_SHADOWS > 0
+	SpotLightShadow spotLight;
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_SPOT_LIGHT_SHADOWS; i ++ ) {
+		spotLight = spotLightShadows[ i ];
+		shadow *= receiveShadow ? getShadow( spotShadowMap[ i ], spotLight.shadowMapSize, spotLight.shadowIntensity, spotLight.shadowBias, spotLight.shadowRadius, vSpotLightCoord[ i ] ) : 1.0;
+	}
+	#pragma unroll_loop_end
+	#endif
+	#if NUM_POINT_LIGHT_SHADOWS > 0 && ( defined( SHADOWMAP_TYPE_PCF ) || defined( SHADOWMAP_TYPE_BASIC ) )
+	PointLightShadow pointLight;
+	#pragma unroll_loop_start
+	for ( int i = 0; i < NUM_POINT_LIGHT_SHADOWS; i ++ ) {
+		pointLight = pointLightShadows[ i ];
+		shadow *= receiveShadow ? getPointShadow( pointShadowMap[ i ], pointLight.shadowMapSize, pointLight.shadowIntensity, pointLight.shadowBias, pointLight.shadowRadius, vPointShadowCoord[ i ], pointLight.shadowCameraNear, pointLight.shadowCameraFar ) : 1.0;
+	}
+	#pragma unroll_loop_end
+	#endif
+	#endif
+	return shadow;
+}`,V4=`#ifdef USE_SKINNING
+	mat4 boneMatX = getBoneMatrix( skinIndex.x );
+	mat4 boneMatY = getBoneMatrix( skinIndex.y );
+	mat4 boneMatZ = getBoneMatrix( skinIndex.z );
+	mat4 boneMatW = getBoneMatrix( skinIndex.w );
+#endif`,H4=`#ifdef USE_SKINNING
+	uniform mat4 bindMatrix;
+	uniform mat4 bindMatrixInverse;
+	uniform highp sampler2D boneTexture;
+	mat4 getBoneMatrix( const in float i ) {
+		int size = textureSize( boneTexture, 0 ).x;
+		int j = int( i ) * 4;
+		int x = j % size;
+		int y = j / size;
+		vec4 v1 = texelFetch( boneTexture, ivec2( x, y ), 0 );
+		vec4 v2 = texelFetch( boneTexture, ivec2( x + 1, y ), 0 );
+		vec4 v3 = texelFetch( boneTexture, ivec2( x + 2, y ), 0 );
+		vec4 v4 = texelFetch( boneTexture, ivec2( x + 3, y ), 0 );
+		return mat4( v1, v2, v3, v4 );
+	}
+#endif`,W4=`#ifdef USE_SKINNING
+	vec4 skinVertex = bindMatrix * vec4( transformed, 1.0 );
+	vec4 skinned = vec4( 0.0 );
+	skinned += boneMatX * skinVertex * skinWeight.x;
+	skinned += boneMatY * skinVertex * skinWeight.y;
+	skinned += boneMatZ * skinVertex * skinWeight.z;
+	skinned += boneMatW * skinVertex * skinWeight.w;
+	transformed = ( bindMatrixInverse * skinned ).xyz;
+#endif`,$4=`#ifdef USE_SKINNING
+	mat4 skinMatrix = mat4( 0.0 );
+	skinMatrix += skinWeight.x * boneMatX;
+	skinMatrix += skinWeight.y * boneMatY;
+	skinMatrix += skinWeight.z * boneMatZ;
+	skinMatrix += skinWeight.w * boneMatW;
+	skinMatrix = bindMatrixInverse * skinMatrix * bindMatrix;
+	objectNormal = vec4( skinMatrix * vec4( objectNormal, 0.0 ) ).xyz;
+	#ifdef USE_TANGENT
+		objectTangent = vec4( skinMatrix * vec4( objectTangent, 0.0 ) ).xyz;
+	#endif
+#endif`,X4=`float specularStrength;
+#ifdef USE_SPECULARMAP
+	vec4 texelSpecular = texture2D( specularMap, vSpecularMapUv );
+	specularStrength = texelSpecular.r;
+#else
+	specularStrength = 1.0;
+#endif`,q4=`#ifdef USE_SPECULARMAP
+	uniform sampler2D specularMap;
+#endif`,Y4=`#if defined( TONE_MAPPING )
+	gl_FragColor.rgb = toneMapping( gl_FragColor.rgb );
+#endif`,Z4=`#ifndef saturate
+#define saturate( a ) clamp( a, 0.0, 1.0 )
+#endif
+uniform float toneMappingExposure;
+vec3 LinearToneMapping( vec3 color ) {
+	return saturate( toneMappingExposure * color );
+}
+vec3 ReinhardToneMapping( vec3 color ) {
+	color *= toneMappingExposure;
+	return saturate( color / ( vec3( 1.0 ) + color ) );
+}
+vec3 CineonToneMapping( vec3 color ) {
+	color *= toneMappingExposure;
+	color = max( vec3( 0.0 ), color - 0.004 );
+	return pow( ( color * ( 6.2 * color + 0.5 ) ) / ( color * ( 6.2 * color + 1.7 ) + 0.06 ), vec3( 2.2 ) );
+}
+vec3 RRTAndODTFit( vec3 v ) {
+	vec3 a = v * ( v + 0.0245786 ) - 0.000090537;
+	vec3 b = v * ( 0.983729 * v + 0.4329510 ) + 0.238081;
+	return a / b;
+}
+vec3 ACESFilmicToneMapping( vec3 color ) {
+	const mat3 ACESInputMat = mat3(
+		vec3( 0.59719, 0.07600, 0.02840 ),		vec3( 0.35458, 0.90834, 0.13383 ),
+		vec3( 0.04823, 0.01566, 0.83777 )
+	);
+	const mat3 ACESOutputMat = mat3(
+		vec3(  1.60475, -0.10208, -0.00327 ),		vec3( -0.53108,  1.10813, -0.07276 ),
+		vec3( -0.07367, -0.00605,  1.07602 )
+	);
+	color *= toneMappingExposure / 0.6;
+	color = ACESInputMat * color;
+	color = RRTAndODTFit( color );
+	color = ACESOutputMat * color;
+	return saturate( color );
+}
+const mat3 LINEAR_REC2020_TO_LINEAR_SRGB = mat3(
+	vec3( 1.6605, - 0.1246, - 0.0182 ),
+	vec3( - 0.5876, 1.1329, - 0.1006 ),
+	vec3( - 0.0728, - 0.0083, 1.1187 )
+);
+const mat3 LINEAR_SRGB_TO_LINEAR_REC2020 = mat3(
+	vec3( 0.6274, 0.0691, 0.0164 ),
+	vec3( 0.3293, 0.9195, 0.0880 ),
+	vec3( 0.0433, 0.0113, 0.8956 )
+);
+vec3 agxDefaultContrastApprox( vec3 x ) {
+	vec3 x2 = x * x;
+	vec3 x4 = x2 * x2;
+	return + 15.5 * x4 * x2
+		- 40.14 * x4 * x
+		+ 31.96 * x4
+		- 6.868 * x2 * x
+		+ 0.4298 * x2
+		+ 0.1191 * x
+		- 0.00232;
+}
+vec3 AgXToneMapping( vec3 color ) {
+	const mat3 AgXInsetMatrix = mat3(
+		vec3( 0.856627153315983, 0.137318972929847, 0.11189821299995 ),
+		vec3( 0.0951212405381588, 0.761241990602591, 0.0767994186031903 ),
+		vec3( 0.0482516061458583, 0.101439036467562, 0.811302368396859 )
+	);
+	const mat3 AgXOutsetMatrix = mat3(
+		vec3( 1.1271005818144368, - 0.1413297634984383, - 0.14132976349843826 ),
+		vec3( - 0.11060664309660323, 1.157823702216272, - 0.11060664309660294 ),
+		vec3( - 0.016493938717834573, - 0.016493938717834257, 1.2519364065950405 )
+	);
+	const float AgxMinEv = - 12.47393;	const float AgxMaxEv = 4.026069;
+	color *= toneMappingExposure;
+	color = LINEAR_SRGB_TO_LINEAR_REC2020 * color;
+	color = AgXInsetMatrix * color;
+	color = max( color, 1e-10 );	color = log2( color );
+	color = ( color - AgxMinEv ) / ( AgxMaxEv - AgxMinEv );
+	color = clamp( color, 0.0, 1.0 );
+	color = agxDefaultContrastApprox( color );
+	color = AgXOutsetMatrix * color;
+	color = pow( max( vec3( 0.0 ), color ), vec3( 2.2 ) );
+	color = LINEAR_REC2020_TO_LINEAR_SRGB * color;
+	color = clamp( color, 0.0, 1.0 );
+	return color;
+}
+vec3 NeutralToneMapping( vec3 color ) {
+	const float StartCompression = 0.8 - 0.04;
+	const float Desaturation = 0.15;
+	color *= toneMappingExposure;
+	float x = min( color.r, min( color.g, color.b ) );
+	float offset = x < 0.08 ? x - 6.25 * x * x : 0.04;
+	color -= offset;
+	float peak = max( color.r, max( color.g, color.b ) );
+	if ( peak < StartCompression ) return color;
+	float d = 1. - StartCompression;
+	float newPeak = 1. - d * d / ( peak + d - StartCompression );
+	color *= newPeak / peak;
+	float g = 1. - 1. / ( Desaturation * ( peak - newPeak ) + 1. );
+	return mix( color, vec3( newPeak ), g );
+}
+vec3 CustomToneMapping( vec3 color ) { return color; }`,J4=`#ifdef USE_TRANSMISSION
+	material.transmission = transmission;
+	material.transmissionAlpha = 1.0;
+	material.thickness = thickness;
+	material.attenuationDistance = attenuationDistance;
+	material.attenuationColor = attenuationColor;
+	#ifdef USE_TRANSMISSIONMAP
+		material.transmission *= texture2D( transmissionMap, vTransmissionMapUv ).r;
+	#endif
+	#ifdef USE_THICKNESSMAP
+		material.thickness *= texture2D( thicknessMap, vThicknessMapUv ).g;
+	#endif
+	vec3 pos = vWorldPosition;
+	vec3 v = normalize( cameraPosition - pos );
+	vec3 n = transformNormalByInverseViewMatrix( normal, viewMatrix );
+	vec4 transmitted = getIBLVolumeRefraction(
+		n, v, material.roughness, material.diffuseContribution, material.specularColorBlended, material.specularF90,
+		pos, modelMatrix, viewMatrix, projectionMatrix, material.dispersion, material.ior, material.thickness,
+		material.attenuationColor, material.attenuationDistance );
+	material.transmissionAlpha = mix( material.transmissionAlpha, transmitted.a, material.transmission );
+	totalDiffuse = mix( totalDiffuse, transmitted.rgb, material.transmission );
+#endif`,K4=`#ifdef USE_TRANSMISSION
+	uniform float transmission;
+	uniform float thickness;
+	uniform float attenuationDistance;
+	uniform vec3 attenuationColor;
+	#ifdef USE_TRANSMISSIONMAP
+		uniform sampler2D transmissionMap;
+	#endif
+	#ifdef USE_THICKNESSMAP
+		uniform sampler2D thicknessMap;
+	#endif
+	uniform vec2 transmissionSamplerSize;
+	uniform sampler2D transmissionSamplerMap;
+	uniform mat4 modelMatrix;
+	uniform mat4 projectionMatrix;
+	varying vec3 vWorldPosition;
+	float w0( float a ) {
+		return ( 1.0 / 6.0 ) * ( a * ( a * ( - a + 3.0 ) - 3.0 ) + 1.0 );
+	}
+	float w1( float a ) {
+		return ( 1.0 / 6.0 ) * ( a *  a * ( 3.0 * a - 6.0 ) + 4.0 );
+	}
+	float w2( float a ){
+		return ( 1.0 / 6.0 ) * ( a * ( a * ( - 3.0 * a + 3.0 ) + 3.0 ) + 1.0 );
+	}
+	float w3( float a ) {
+		return ( 1.0 / 6.0 ) * ( a * a * a );
+	}
+	float g0( float a ) {
+		return w0( a ) + w1( a );
+	}
+	float g1( float a ) {
+		return w2( a ) + w3( a );
+	}
+	float h0( float a ) {
+		return - 1.0 + w1( a ) / ( w0( a ) + w1( a ) );
+	}
+	float h1( float a ) {
+		return 1.0 + w3( a ) / ( w2( a ) + w3( a ) );
+	}
+	vec4 bicubic( sampler2D tex, vec2 uv, vec4 texelSize, float lod ) {
+		uv = uv * texelSize.zw + 0.5;
+		vec2 iuv = floor( uv );
+		vec2 fuv = fract( uv );
+		float g0x = g0( fuv.x );
+		float g1x = g1( fuv.x );
+		float h0x = h0( fuv.x );
+		float h1x = h1( fuv.x );
+		float h0y = h0( fuv.y );
+		float h1y = h1( fuv.y );
+		vec2 p0 = ( vec2( iuv.x + h0x, iuv.y + h0y ) - 0.5 ) * texelSize.xy;
+		vec2 p1 = ( vec2( iuv.x + h1x, iuv.y + h0y ) - 0.5 ) * texelSize.xy;
+		vec2 p2 = ( vec2( iuv.x + h0x, iuv.y + h1y ) - 0.5 ) * texelSize.xy;
+		vec2 p3 = ( vec2( iuv.x + h1x, iuv.y + h1y ) - 0.5 ) * texelSize.xy;
+		return g0( fuv.y ) * ( g0x * textureLod( tex, p0, lod ) + g1x * textureLod( tex, p1, lod ) ) +
+			g1( fuv.y ) * ( g0x * textureLod( tex, p2, lod ) + g1x * textureLod( tex, p3, lod ) );
+	}
+	vec4 textureBicubic( sampler2D sampler, vec2 uv, float lod ) {
+		vec2 fLodSize = vec2( textureSize( sampler, int( lod ) ) );
+		vec2 cLodSize = vec2( textureSize( sampler, int( lod + 1.0 ) ) );
+		vec2 fLodSizeInv = 1.0 / fLodSize;
+		vec2 cLodSizeInv = 1.0 / cLodSize;
+		vec4 fSample = bicubic( sampler, uv, vec4( fLodSizeInv, fLodSize ), floor( lod ) );
+		vec4 cSample = bicubic( sampler, uv, vec4( cLodSizeInv, cLodSize ), ceil( lod ) );
+		return mix( fSample, cSample, fract( lod ) );
+	}
+	vec3 getVolumeTransmissionRay( const in vec3 n, const in vec3 v, const in float thickness, const in float ior, const in mat4 modelMatrix ) {
+		vec3 refractionVector = refract( - v, normalize( n ), 1.0 / ior );
+		vec3 modelScale;
+		modelScale.x = length( vec3( modelMatrix[ 0 ].xyz ) );
+		modelScale.y = length( vec3( modelMatrix[ 1 ].xyz ) );
+		modelScale.z = length( vec3( modelMatrix[ 2 ].xyz ) );
+		return normalize( refractionVector ) * thickness * modelScale;
+	}
+	float applyIorToRoughness( const in float roughness, const in float ior ) {
+		return roughness * clamp( ior * 2.0 - 2.0, 0.0, 1.0 );
+	}
+	vec4 getTransmissionSample( const in vec2 fragCoord, const in float roughness, const in float ior ) {
+		float lod = log2( transmissionSamplerSize.x ) * applyIorToRoughness( roughness, ior );
+		return textureBicubic( transmissionSamplerMap, fragCoord.xy, lod );
+	}
+	vec3 volumeAttenuation( const in float transmissionDistance, const in vec3 attenuationColor, const in float attenuationDistance ) {
+		if ( isinf( attenuationDistance ) ) {
+			return vec3( 1.0 );
+		} else {
+			vec3 attenuationCoefficient = -log( attenuationColor ) / attenuationDistance;
+			vec3 transmittance = exp( - attenuationCoefficient * transmissionDistance );			return transmittance;
+		}
+	}
+	vec4 getIBLVolumeRefraction( const in vec3 n, const in vec3 v, const in float roughness, const in vec3 diffuseColor,
+		const in vec3 specularColor, const in float specularF90, const in vec3 position, const in mat4 modelMatrix,
+		const in mat4 viewMatrix, const in mat4 projMatrix, const in float dispersion, const in float ior, const in float thickness,
+		const in vec3 attenuationColor, const in float attenuationDistance ) {
+		vec4 transmittedLight;
+		vec3 transmittance;
+		#ifdef USE_DISPERSION
+			float halfSpread = ( ior - 1.0 ) * 0.025 * dispersion;
+			vec3 iors = vec3( ior - halfSpread, ior, ior + halfSpread );
+			for ( int i = 0; i < 3; i ++ ) {
+				vec3 transmissionRay = getVolumeTransmissionRay( n, v, thickness, iors[ i ], modelMatrix );
+				vec3 refractedRayExit = position + transmissionRay;
+				vec4 ndcPos = projMatrix * viewMatrix * vec4( refractedRayExit, 1.0 );
+				vec2 refractionCoords = ndcPos.xy / ndcPos.w;
+				refractionCoords += 1.0;
+				refractionCoords /= 2.0;
+				vec4 transmissionSample = getTransmissionSample( refractionCoords, roughness, iors[ i ] );
+				transmittedLight[ i ] = transmissionSample[ i ];
+				transmittedLight.a += transmissionSample.a;
+				transmittance[ i ] = diffuseColor[ i ] * volumeAttenuation( length( transmissionRay ), attenuationColor, attenuationDistance )[ i ];
+			}
+			transmittedLight.a /= 3.0;
+		#else
+			vec3 transmissionRay = getVolumeTransmissionRay( n, v, thickness, ior, modelMatrix );
+			vec3 refractedRayExit = position + transmissionRay;
+			vec4 ndcPos = projMatrix * viewMatrix * vec4( refractedRayExit, 1.0 );
+			vec2 refractionCoords = ndcPos.xy / ndcPos.w;
+			refractionCoords += 1.0;
+			refractionCoords /= 2.0;
+			transmittedLight = getTransmissionSample( refractionCoords, roughness, ior );
+			transmittance = diffuseColor * volumeAttenuation( length( transmissionRay ), attenuationColor, attenuationDistance );
+		#endif
+		vec3 attenuatedColor = transmittance * transmittedLight.rgb;
+		vec3 F = EnvironmentBRDF( n, v, specularColor, specularF90, roughness );
+		float transmittanceFactor = ( transmittance.r + transmittance.g + transmittance.b ) / 3.0;
+		return vec4( ( 1.0 - F ) * attenuatedColor, 1.0 - ( 1.0 - transmittedLight.a ) * transmittanceFactor );
+	}
+#endif`,j4=`#if defined( USE_UV ) || defined( USE_ANISOTROPY )
+	varying vec2 vUv;
+#endif
+#ifdef USE_MAP
+	varying vec2 vMapUv;
+#endif
+#ifdef USE_ALPHAMAP
+	varying vec2 vAlphaMapUv;
+#endif
+#ifdef USE_LIGHTMAP
+	varying vec2 vLightMapUv;
+#endif
+#ifdef USE_AOMAP
+	varying vec2 vAoMapUv;
+#endif
+#ifdef USE_BUMPMAP
+	varying vec2 vBumpMapUv;
+#endif
+#ifdef USE_NORMALMAP
+	varying vec2 vNormalMapUv;
+#endif
+#ifdef USE_EMISSIVEMAP
+	varying vec2 vEmissiveMapUv;
+#endif
+#ifdef USE_METALNESSMAP
+	varying vec2 vMetalnessMapUv;
+#endif
+#ifdef USE_ROUGHNESSMAP
+	varying vec2 vRoughnessMapUv;
+#endif
+#ifdef USE_DIFFUSE_ROUGHNESSMAP
+	varying vec2 vDiffuseRoughnessMapUv;
+#endif
+#ifdef USE_ANISOTROPYMAP
+	varying vec2 vAnisotropyMapUv;
+#endif
+#ifdef USE_CLEARCOATMAP
+	varying vec2 vClearcoatMapUv;
+#endif
+#ifdef USE_CLEARCOAT_NORMALMAP
+	varying vec2 vClearcoatNormalMapUv;
+#endif
+#ifdef USE_CLEARCOAT_ROUGHNESSMAP
+	varying vec2 vClearcoatRoughnessMapUv;
+#endif
+#ifdef USE_IRIDESCENCEMAP
+	varying vec2 vIridescenceMapUv;
+#endif
+#ifdef USE_IRIDESCENCE_THICKNESSMAP
+	varying vec2 vIridescenceThicknessMapUv;
+#endif
+#ifdef USE_SHEEN_COLORMAP
+	varying vec2 vSheenColorMapUv;
+#endif
+#ifdef USE_SHEEN_ROUGHNESSMAP
+	varying vec2 vSheenRoughnessMapUv;
+#endif
+#ifdef USE_SPECULARMAP
+	varying vec2 vSpecularMapUv;
+#endif
+#ifdef USE_SPECULAR_COLORMAP
+	varying vec2 vSpecularColorMapUv;
+#endif
+#ifdef USE_SPECULAR_INTENSITYMAP
+	varying vec2 vSpecularIntensityMapUv;
+#endif
+#ifdef USE_TRANSMISSIONMAP
+	uniform mat3 transmissionMapTransform;
+	varying vec2 vTransmissionMapUv;
+#endif
+#ifdef USE_THICKNESSMAP
+	uniform mat3 thicknessMapTransform;
+	varying vec2 vThicknessMapUv;
+#endif`,Q4=`#if defined( USE_UV ) || defined( USE_ANISOTROPY )
+	varying vec2 vUv;
+#endif
+#ifdef USE_MAP
+	uniform mat3 mapTransform;
+	varying vec2 vMapUv;
+#endif
+#ifdef USE_ALPHAMAP
+	uniform mat3 alphaMapTransform;
+	varying vec2 vAlphaMapUv;
+#endif
+#ifdef USE_LIGHTMAP
+	uniform mat3 lightMapTransform;
+	varying vec2 vLightMapUv;
+#endif
+#ifdef USE_AOMAP
+	uniform mat3 aoMapTransform;
+	varying vec2 vAoMapUv;
+#endif
+#ifdef USE_BUMPMAP
+	uniform mat3 bumpMapTransform;
+	varying vec2 vBumpMapUv;
+#endif
+#ifdef USE_NORMALMAP
+	uniform mat3 normalMapTransform;
+	varying vec2 vNormalMapUv;
+#endif
+#ifdef USE_DISPLACEMENTMAP
+	uniform mat3 displacementMapTransform;
+	varying vec2 vDisplacementMapUv;
+#endif
+#ifdef USE_EMISSIVEMAP
+	uniform mat3 emissiveMapTransform;
+	varying vec2 vEmissiveMapUv;
+#endif
+#ifdef USE_METALNESSMAP
+	uniform mat3 metalnessMapTransform;
+	varying vec2 vMetalnessMapUv;
+#endif
+#ifdef USE_ROUGHNESSMAP
+	uniform mat3 roughnessMapTransform;
+	varying vec2 vRoughnessMapUv;
+#endif
+#ifdef USE_DIFFUSE_ROUGHNESSMAP
+	uniform mat3 diffuseRoughnessMapTransform;
+	varying vec2 vDiffuseRoughnessMapUv;
+#endif
+#ifdef USE_ANISOTROPYMAP
+	uniform mat3 anisotropyMapTransform;
+	varying vec2 vAnisotropyMapUv;
+#endif
+#ifdef USE_CLEARCOATMAP
+	uniform mat3 clearcoatMapTransform;
+	varying vec2 vClearcoatMapUv;
+#endif
+#ifdef USE_CLEARCOAT_NORMALMAP
+	uniform mat3 clearcoatNormalMapTransform;
+	varying vec2 vClearcoatNormalMapUv;
+#endif
+#ifdef USE_CLEARCOAT_ROUGHNESSMAP
+	uniform mat3 clearcoatRoughnessMapTransform;
+	varying vec2 vClearcoatRoughnessMapUv;
+#endif
+#ifdef USE_SHEEN_COLORMAP
+	uniform mat3 sheenColorMapTransform;
+	varying vec2 vSheenColorMapUv;
+#endif
+#ifdef USE_SHEEN_ROUGHNESSMAP
+	uniform mat3 sheenRoughnessMapTransform;
+	varying vec2 vSheenRoughnessMapUv;
+#endif
+#ifdef USE_IRIDESCENCEMAP
+	uniform mat3 iridescenceMapTransform;
+	varying vec2 vIridescenceMapUv;
+#endif
+#ifdef USE_IRIDESCENCE_THICKNESSMAP
+	uniform mat3 iridescenceThicknessMapTransform;
+	varying vec2 vIridescenceThicknessMapUv;
+#endif
+#ifdef USE_SPECULARMAP
+	uniform mat3 specularMapTransform;
+	varying vec2 vSpecularMapUv;
+#endif
+#ifdef USE_SPECULAR_COLORMAP
+	uniform mat3 specularColorMapTransform;
+	varying vec2 vSpecularColorMapUv;
+#endif
+#ifdef USE_SPECULAR_INTENSITYMAP
+	uniform mat3 specularIntensityMapTransform;
+	varying vec2 vSpecularIntensityMapUv;
+#endif
+#ifdef USE_TRANSMISSIONMAP
+	uniform mat3 transmissionMapTransform;
+	varying vec2 vTransmissionMapUv;
+#endif
+#ifdef USE_THICKNESSMAP
+	uniform mat3 thicknessMapTransform;
+	varying vec2 vThicknessMapUv;
+#endif`,t5=`#if defined( USE_UV ) || defined( USE_ANISOTROPY )
+	vUv = vec3( uv, 1 ).xy;
+#endif
+#ifdef USE_MAP
+	vMapUv = ( mapTransform * vec3( MAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_ALPHAMAP
+	vAlphaMapUv = ( alphaMapTransform * vec3( ALPHAMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_LIGHTMAP
+	vLightMapUv = ( lightMapTransform * vec3( LIGHTMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_AOMAP
+	vAoMapUv = ( aoMapTransform * vec3( AOMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_BUMPMAP
+	vBumpMapUv = ( bumpMapTransform * vec3( BUMPMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_NORMALMAP
+	vNormalMapUv = ( normalMapTransform * vec3( NORMALMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_DISPLACEMENTMAP
+	vDisplacementMapUv = ( displacementMapTransform * vec3( DISPLACEMENTMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_EMISSIVEMAP
+	vEmissiveMapUv = ( emissiveMapTransform * vec3( EMISSIVEMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_METALNESSMAP
+	vMetalnessMapUv = ( metalnessMapTransform * vec3( METALNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_ROUGHNESSMAP
+	vRoughnessMapUv = ( roughnessMapTransform * vec3( ROUGHNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_DIFFUSE_ROUGHNESSMAP
+	vDiffuseRoughnessMapUv = ( diffuseRoughnessMapTransform * vec3( DIFFUSE_ROUGHNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_ANISOTROPYMAP
+	vAnisotropyMapUv = ( anisotropyMapTransform * vec3( ANISOTROPYMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_CLEARCOATMAP
+	vClearcoatMapUv = ( clearcoatMapTransform * vec3( CLEARCOATMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_CLEARCOAT_NORMALMAP
+	vClearcoatNormalMapUv = ( clearcoatNormalMapTransform * vec3( CLEARCOAT_NORMALMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_CLEARCOAT_ROUGHNESSMAP
+	vClearcoatRoughnessMapUv = ( clearcoatRoughnessMapTransform * vec3( CLEARCOAT_ROUGHNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_IRIDESCENCEMAP
+	vIridescenceMapUv = ( iridescenceMapTransform * vec3( IRIDESCENCEMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_IRIDESCENCE_THICKNESSMAP
+	vIridescenceThicknessMapUv = ( iridescenceThicknessMapTransform * vec3( IRIDESCENCE_THICKNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_SHEEN_COLORMAP
+	vSheenColorMapUv = ( sheenColorMapTransform * vec3( SHEEN_COLORMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_SHEEN_ROUGHNESSMAP
+	vSheenRoughnessMapUv = ( sheenRoughnessMapTransform * vec3( SHEEN_ROUGHNESSMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_SPECULARMAP
+	vSpecularMapUv = ( specularMapTransform * vec3( SPECULARMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_SPECULAR_COLORMAP
+	vSpecularColorMapUv = ( specularColorMapTransform * vec3( SPECULAR_COLORMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_SPECULAR_INTENSITYMAP
+	vSpecularIntensityMapUv = ( specularIntensityMapTransform * vec3( SPECULAR_INTENSITYMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_TRANSMISSIONMAP
+	vTransmissionMapUv = ( transmissionMapTransform * vec3( TRANSMISSIONMAP_UV, 1 ) ).xy;
+#endif
+#ifdef USE_THICKNESSMAP
+	vThicknessMapUv = ( thicknessMapTransform * vec3( THICKNESSMAP_UV, 1 ) ).xy;
+#endif`,e5=`#if defined( USE_ENVMAP ) || defined( DISTANCE ) || defined ( USE_SHADOWMAP ) || defined ( USE_TRANSMISSION ) || NUM_SPOT_LIGHT_COORDS > 0
+	vec4 worldPosition = vec4( transformed, 1.0 );
+	#ifdef USE_BATCHING
+		worldPosition = batchingMatrix * worldPosition;
+	#endif
+	#ifdef USE_INSTANCING
+		worldPosition = instanceMatrix * worldPosition;
+	#endif
+	worldPosition = modelMatrix * worldPosition;
+#endif`,n5=`varying vec2 vUv;
+uniform mat3 uvTransform;
+void main() {
+	vUv = ( uvTransform * vec3( uv, 1 ) ).xy;
+	gl_Position = vec4( position.xy, 1.0, 1.0 );
+}`,i5=`uniform sampler2D t2D;
+uniform float backgroundIntensity;
+varying vec2 vUv;
+void main() {
+	vec4 texColor = texture2D( t2D, vUv );
+	#ifdef DECODE_VIDEO_TEXTURE
+		texColor = vec4( mix( pow( texColor.rgb * 0.9478672986 + vec3( 0.0521327014 ), vec3( 2.4 ) ), texColor.rgb * 0.0773993808, vec3( lessThanEqual( texColor.rgb, vec3( 0.04045 ) ) ) ), texColor.w );
+	#endif
+	texColor.rgb *= backgroundIntensity;
+	gl_FragColor = texColor;
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+}`,r5=`varying vec3 vWorldDirection;
+#include <common>
+void main() {
+	vWorldDirection = transformDirection( position, modelMatrix );
+	#include <begin_vertex>
+	#include <project_vertex>
+	gl_Position.z = gl_Position.w;
+}`,s5=`uniform float backgroundBlurriness;
+uniform float backgroundIntensity;
+uniform mat3 backgroundRotation;
+varying vec3 vWorldDirection;
+#include <envmap_common_pars_fragment>
+void main() {
+	#ifdef ENVMAP_TYPE_PMREM
+		vec4 texColor = textureLod( envMap, backgroundRotation * vWorldDirection, roughnessToMip( backgroundBlurriness ) );
+	#else
+		vec4 texColor = textureCube( envMap, backgroundRotation * vWorldDirection );
+	#endif
+	texColor.rgb *= backgroundIntensity;
+	gl_FragColor = texColor;
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+}`,o5=`varying vec3 vWorldDirection;
+#include <common>
+void main() {
+	vWorldDirection = transformDirection( position, modelMatrix );
+	#include <begin_vertex>
+	#include <project_vertex>
+	gl_Position.z = gl_Position.w;
+}`,a5=`uniform samplerCube tCube;
+uniform float tFlip;
+uniform float opacity;
+varying vec3 vWorldDirection;
+void main() {
+	vec4 texColor = textureCube( tCube, vec3( tFlip * vWorldDirection.x, vWorldDirection.yz ) );
+	gl_FragColor = texColor;
+	gl_FragColor.a *= opacity;
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+}`,l5=`#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+varying vec2 vHighPrecisionZW;
+void main() {
+	#include <uv_vertex>
+	#include <batching_vertex>
+	#include <skinbase_vertex>
+	#include <morphinstance_vertex>
+	#ifdef USE_DISPLACEMENTMAP
+		#include <beginnormal_vertex>
+		#include <morphnormal_vertex>
+		#include <skinnormal_vertex>
+	#endif
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	vHighPrecisionZW = gl_Position.zw;
+}`,c5=`#if DEPTH_PACKING == 3200
+	uniform float opacity;
+#endif
+#include <common>
+#include <packing>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+varying vec2 vHighPrecisionZW;
+void main() {
+	vec4 diffuseColor = vec4( 1.0 );
+	#include <clipping_planes_fragment>
+	#if DEPTH_PACKING == 3200
+		diffuseColor.a = opacity;
+	#endif
+	#include <map_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <logdepthbuf_fragment>
+	#ifdef USE_REVERSED_DEPTH_BUFFER
+		float fragCoordZ = vHighPrecisionZW[ 0 ] / vHighPrecisionZW[ 1 ];
+	#else
+		float fragCoordZ = 0.5 * vHighPrecisionZW[ 0 ] / vHighPrecisionZW[ 1 ] + 0.5;
+	#endif
+	#if DEPTH_PACKING == 3200
+		gl_FragColor = vec4( vec3( 1.0 - fragCoordZ ), opacity );
+	#elif DEPTH_PACKING == 3201
+		gl_FragColor = packDepthToRGBA( fragCoordZ );
+	#elif DEPTH_PACKING == 3202
+		gl_FragColor = vec4( packDepthToRGB( fragCoordZ ), 1.0 );
+	#elif DEPTH_PACKING == 3203
+		gl_FragColor = vec4( packDepthToRG( fragCoordZ ), 0.0, 1.0 );
+	#endif
+}`,u5=`#define DISTANCE
+varying vec3 vWorldPosition;
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <batching_vertex>
+	#include <skinbase_vertex>
+	#include <morphinstance_vertex>
+	#ifdef USE_DISPLACEMENTMAP
+		#include <beginnormal_vertex>
+		#include <morphnormal_vertex>
+		#include <skinnormal_vertex>
+	#endif
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <worldpos_vertex>
+	#include <clipping_planes_vertex>
+	vWorldPosition = worldPosition.xyz;
+}`,f5=`#define DISTANCE
+uniform vec3 referencePosition;
+uniform float nearDistance;
+uniform float farDistance;
+varying vec3 vWorldPosition;
+#include <common>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( 1.0 );
+	#include <clipping_planes_fragment>
+	#include <map_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	float dist = length( vWorldPosition - referencePosition );
+	dist = ( dist - nearDistance ) / ( farDistance - nearDistance );
+	dist = saturate( dist );
+	gl_FragColor = vec4( dist, 0.0, 0.0, 1.0 );
+}`,h5=`varying vec3 vWorldDirection;
+#include <common>
+void main() {
+	vWorldDirection = transformDirection( position, modelMatrix );
+	#include <begin_vertex>
+	#include <project_vertex>
+}`,d5=`uniform sampler2D tEquirect;
+varying vec3 vWorldDirection;
+#include <common>
+void main() {
+	vec3 direction = normalize( vWorldDirection );
+	vec2 sampleUV = equirectUv( direction );
+	gl_FragColor = texture2D( tEquirect, sampleUV );
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+}`,p5=`uniform float scale;
+attribute float lineDistance;
+varying float vLineDistance;
+#include <common>
+#include <uv_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	vLineDistance = scale * lineDistance;
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	#include <fog_vertex>
+}`,m5=`uniform vec3 diffuse;
+uniform float opacity;
+uniform float dashSize;
+uniform float totalSize;
+varying float vLineDistance;
+#include <common>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <fog_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	if ( mod( vLineDistance, totalSize ) > dashSize ) {
+		discard;
+	}
+	vec3 outgoingLight = vec3( 0.0 );
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	outgoingLight = diffuseColor.rgb;
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+}`,g5=`#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <envmap_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#if defined ( USE_ENVMAP ) || defined ( USE_SKINNING )
+		#include <beginnormal_vertex>
+		#include <morphnormal_vertex>
+		#include <skinbase_vertex>
+		#include <skinnormal_vertex>
+		#include <defaultnormal_vertex>
+	#endif
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	#include <worldpos_vertex>
+	#include <envmap_vertex>
+	#include <fog_vertex>
+}`,y5=`uniform vec3 diffuse;
+uniform float opacity;
+#ifndef FLAT_SHADED
+	varying vec3 vNormal;
+#endif
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <aomap_pars_fragment>
+#include <lightmap_pars_fragment>
+#include <envmap_common_pars_fragment>
+#include <envmap_pars_fragment>
+#include <fog_pars_fragment>
+#include <specularmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <specularmap_fragment>
+	ReflectedLight reflectedLight = ReflectedLight( vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ) );
+	#ifdef USE_LIGHTMAP
+		vec4 lightMapTexel = texture2D( lightMap, vLightMapUv );
+		reflectedLight.indirectDiffuse += lightMapTexel.rgb * lightMapIntensity * RECIPROCAL_PI;
+	#else
+		reflectedLight.indirectDiffuse += vec3( 1.0 );
+	#endif
+	#include <aomap_fragment>
+	reflectedLight.indirectDiffuse *= diffuseColor.rgb;
+	vec3 outgoingLight = reflectedLight.indirectDiffuse;
+	#include <envmap_fragment>
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,_5=`#define LAMBERT
+varying vec3 vViewPosition;
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <envmap_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <shadowmap_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	vViewPosition = - mvPosition.xyz;
+	#include <worldpos_vertex>
+	#include <envmap_vertex>
+	#include <shadowmap_vertex>
+	#include <fog_vertex>
+}`,x5=`#define LAMBERT
+uniform vec3 diffuse;
+uniform vec3 emissive;
+uniform float opacity;
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <aomap_pars_fragment>
+#include <lightmap_pars_fragment>
+#include <emissivemap_pars_fragment>
+#include <envmap_common_pars_fragment>
+#include <envmap_pars_fragment>
+#include <envmap_physical_pars_fragment>
+#include <fog_pars_fragment>
+#include <bsdfs>
+#include <lights_pars_begin>
+#include <normal_pars_fragment>
+#include <lights_lambert_pars_fragment>
+#include <shadowmap_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <specularmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	ReflectedLight reflectedLight = ReflectedLight( vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ) );
+	vec3 totalEmissiveRadiance = emissive;
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <specularmap_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	#include <emissivemap_fragment>
+	#include <lights_lambert_fragment>
+	#include <lights_fragment_begin>
+	#include <lights_fragment_maps>
+	#include <lights_fragment_end>
+	#include <aomap_fragment>
+	vec3 outgoingLight = reflectedLight.directDiffuse + reflectedLight.indirectDiffuse + totalEmissiveRadiance;
+	#include <envmap_fragment>
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,v5=`#define MATCAP
+varying vec3 vViewPosition;
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <color_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <fog_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	#include <fog_vertex>
+	vViewPosition = - mvPosition.xyz;
+}`,b5=`#define MATCAP
+uniform vec3 diffuse;
+uniform float opacity;
+uniform sampler2D matcap;
+varying vec3 vViewPosition;
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <fog_pars_fragment>
+#include <normal_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	vec3 viewDir = normalize( vViewPosition );
+	vec3 x = normalize( vec3( viewDir.z, 0.0, - viewDir.x ) );
+	vec3 y = cross( viewDir, x );
+	vec2 uv = vec2( dot( x, normal ), dot( y, normal ) ) * 0.495 + 0.5;
+	#ifdef USE_MATCAP
+		vec4 matcapColor = texture2D( matcap, uv );
+	#else
+		vec4 matcapColor = vec4( vec3( mix( 0.2, 0.8, uv.y ) ), 1.0 );
+	#endif
+	vec3 outgoingLight = diffuseColor.rgb * matcapColor.rgb;
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,M5=`#define NORMAL
+#if defined( FLAT_SHADED ) || defined( USE_BUMPMAP ) || defined( USE_NORMALMAP_TANGENTSPACE )
+	varying vec3 vViewPosition;
+#endif
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphinstance_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+#if defined( FLAT_SHADED ) || defined( USE_BUMPMAP ) || defined( USE_NORMALMAP_TANGENTSPACE )
+	vViewPosition = - mvPosition.xyz;
+#endif
+}`,S5=`#define NORMAL
+uniform float opacity;
+#if defined( FLAT_SHADED ) || defined( USE_BUMPMAP ) || defined( USE_NORMALMAP_TANGENTSPACE )
+	varying vec3 vViewPosition;
+#endif
+#include <uv_pars_fragment>
+#include <normal_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( 0.0, 0.0, 0.0, opacity );
+	#include <clipping_planes_fragment>
+	#include <logdepthbuf_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	gl_FragColor = vec4( normalize( normal ) * 0.5 + 0.5, diffuseColor.a );
+	#ifdef OPAQUE
+		gl_FragColor.a = 1.0;
+	#endif
+}`,w5=`#define PHONG
+varying vec3 vViewPosition;
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <envmap_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <shadowmap_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphinstance_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	vViewPosition = - mvPosition.xyz;
+	#include <worldpos_vertex>
+	#include <envmap_vertex>
+	#include <shadowmap_vertex>
+	#include <fog_vertex>
+}`,T5=`#define PHONG
+uniform vec3 diffuse;
+uniform vec3 emissive;
+uniform vec3 specular;
+uniform float shininess;
+uniform float opacity;
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <aomap_pars_fragment>
+#include <lightmap_pars_fragment>
+#include <emissivemap_pars_fragment>
+#include <envmap_common_pars_fragment>
+#include <envmap_pars_fragment>
+#include <envmap_physical_pars_fragment>
+#include <fog_pars_fragment>
+#include <bsdfs>
+#include <lights_pars_begin>
+#include <normal_pars_fragment>
+#include <lights_phong_pars_fragment>
+#include <shadowmap_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <specularmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	ReflectedLight reflectedLight = ReflectedLight( vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ) );
+	vec3 totalEmissiveRadiance = emissive;
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <specularmap_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	#include <emissivemap_fragment>
+	#include <lights_phong_fragment>
+	#include <lights_fragment_begin>
+	#include <lights_fragment_maps>
+	#include <lights_fragment_end>
+	#include <aomap_fragment>
+	vec3 outgoingLight = reflectedLight.directDiffuse + reflectedLight.indirectDiffuse + reflectedLight.directSpecular + reflectedLight.indirectSpecular + totalEmissiveRadiance;
+	#include <envmap_fragment>
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,E5=`#define STANDARD
+varying vec3 vViewPosition;
+#ifdef USE_TRANSMISSION
+	varying vec3 vWorldPosition;
+#endif
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <shadowmap_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	vViewPosition = - mvPosition.xyz;
+	#include <worldpos_vertex>
+	#include <shadowmap_vertex>
+	#include <fog_vertex>
+#ifdef USE_TRANSMISSION
+	vWorldPosition = worldPosition.xyz;
+#endif
+}`,A5=`#define STANDARD
+#ifdef PHYSICAL
+	#define IOR
+	#define USE_SPECULAR
+#endif
+uniform vec3 diffuse;
+uniform vec3 emissive;
+uniform float roughness;
+uniform float metalness;
+uniform float opacity;
+#ifdef IOR
+	uniform float ior;
+#endif
+#ifdef USE_SPECULAR
+	uniform float specularIntensity;
+	uniform vec3 specularColor;
+	#ifdef USE_SPECULAR_COLORMAP
+		uniform sampler2D specularColorMap;
+	#endif
+	#ifdef USE_SPECULAR_INTENSITYMAP
+		uniform sampler2D specularIntensityMap;
+	#endif
+#endif
+#ifdef USE_CLEARCOAT
+	uniform float clearcoat;
+	uniform float clearcoatRoughness;
+#endif
+#ifdef USE_DIFFUSE_ROUGHNESS
+	uniform float diffuseRoughness;
+	#ifdef USE_DIFFUSE_ROUGHNESSMAP
+		uniform sampler2D diffuseRoughnessMap;
+	#endif
+#endif
+#ifdef USE_DISPERSION
+	uniform float dispersion;
+#endif
+#ifdef USE_RETROREFLECTION
+	uniform float retroreflectivity;
+#endif
+#ifdef USE_IRIDESCENCE
+	uniform float iridescence;
+	uniform float iridescenceIOR;
+	uniform float iridescenceThicknessMinimum;
+	uniform float iridescenceThicknessMaximum;
+#endif
+#ifdef USE_SHEEN
+	uniform vec3 sheenColor;
+	uniform float sheenRoughness;
+	#ifdef USE_SHEEN_COLORMAP
+		uniform sampler2D sheenColorMap;
+	#endif
+	#ifdef USE_SHEEN_ROUGHNESSMAP
+		uniform sampler2D sheenRoughnessMap;
+	#endif
+#endif
+#ifdef USE_ANISOTROPY
+	uniform vec2 anisotropyVector;
+	#ifdef USE_ANISOTROPYMAP
+		uniform sampler2D anisotropyMap;
+	#endif
+#endif
+varying vec3 vViewPosition;
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <aomap_pars_fragment>
+#include <lightmap_pars_fragment>
+#include <emissivemap_pars_fragment>
+#include <iridescence_fragment>
+#include <envmap_common_pars_fragment>
+#include <envmap_physical_pars_fragment>
+#include <fog_pars_fragment>
+#include <lights_pars_begin>
+#include <normal_pars_fragment>
+#include <lights_physical_pars_fragment>
+#include <transmission_pars_fragment>
+#include <shadowmap_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <clearcoat_pars_fragment>
+#include <iridescence_pars_fragment>
+#include <roughnessmap_pars_fragment>
+#include <metalnessmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	ReflectedLight reflectedLight = ReflectedLight( vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ) );
+	vec3 totalEmissiveRadiance = emissive;
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <roughnessmap_fragment>
+	#include <metalnessmap_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	#include <clearcoat_normal_fragment_begin>
+	#include <clearcoat_normal_fragment_maps>
+	#include <emissivemap_fragment>
+	#include <lights_physical_fragment>
+	#include <lights_fragment_begin>
+	#include <lights_fragment_maps>
+	#include <lights_fragment_end>
+	#include <aomap_fragment>
+	vec3 totalDiffuse = reflectedLight.directDiffuse + reflectedLight.indirectDiffuse;
+	vec3 totalSpecular = reflectedLight.directSpecular + reflectedLight.indirectSpecular;
+	#include <transmission_fragment>
+	vec3 outgoingLight = totalDiffuse + totalSpecular + totalEmissiveRadiance;
+	#ifdef USE_SHEEN
+ 
+		outgoingLight = outgoingLight + sheenSpecularDirect + sheenSpecularIndirect;
+ 
+ 	#endif
+	#ifdef USE_CLEARCOAT
+		float dotNVcc = saturate( dot( geometryClearcoatNormal, geometryViewDir ) );
+		vec3 Fcc = F_Schlick( material.clearcoatF0, material.clearcoatF90, dotNVcc );
+		outgoingLight = outgoingLight * ( 1.0 - material.clearcoat * Fcc ) + ( clearcoatSpecularDirect + clearcoatSpecularIndirect ) * material.clearcoat;
+	#endif
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,C5=`#define TOON
+varying vec3 vViewPosition;
+#include <common>
+#include <batching_pars_vertex>
+#include <uv_pars_vertex>
+#include <displacementmap_pars_vertex>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <normal_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <shadowmap_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <normal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <displacementmap_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	vViewPosition = - mvPosition.xyz;
+	#include <worldpos_vertex>
+	#include <shadowmap_vertex>
+	#include <fog_vertex>
+}`,R5=`#define TOON
+uniform vec3 diffuse;
+uniform vec3 emissive;
+uniform float opacity;
+#include <common>
+#include <dithering_pars_fragment>
+#include <color_pars_fragment>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <aomap_pars_fragment>
+#include <lightmap_pars_fragment>
+#include <emissivemap_pars_fragment>
+#include <gradientmap_pars_fragment>
+#include <fog_pars_fragment>
+#include <bsdfs>
+#include <lights_pars_begin>
+#include <normal_pars_fragment>
+#include <lights_toon_pars_fragment>
+#include <shadowmap_pars_fragment>
+#include <bumpmap_pars_fragment>
+#include <normalmap_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	ReflectedLight reflectedLight = ReflectedLight( vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ), vec3( 0.0 ) );
+	vec3 totalEmissiveRadiance = emissive;
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <color_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	#include <normal_fragment_begin>
+	#include <normal_fragment_maps>
+	#include <emissivemap_fragment>
+	#include <lights_toon_fragment>
+	#include <lights_fragment_begin>
+	#include <lights_fragment_maps>
+	#include <lights_fragment_end>
+	#include <aomap_fragment>
+	vec3 outgoingLight = reflectedLight.directDiffuse + reflectedLight.indirectDiffuse + totalEmissiveRadiance;
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+	#include <dithering_fragment>
+}`,P5=`uniform float size;
+uniform float scale;
+#include <common>
+#include <color_pars_vertex>
+#include <fog_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+#ifdef USE_POINTS_UV
+	varying vec2 vUv;
+	uniform mat3 uvTransform;
+#endif
+void main() {
+	#ifdef USE_POINTS_UV
+		vUv = ( uvTransform * vec3( uv, 1 ) ).xy;
+	#endif
+	#include <color_vertex>
+	#include <morphinstance_vertex>
+	#include <morphcolor_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <project_vertex>
+	gl_PointSize = size;
+	#ifdef USE_SIZEATTENUATION
+		bool isPerspective = isPerspectiveMatrix( projectionMatrix );
+		if ( isPerspective ) gl_PointSize *= ( scale / - mvPosition.z );
+	#endif
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	#include <worldpos_vertex>
+	#include <fog_vertex>
+}`,I5=`uniform vec3 diffuse;
+uniform float opacity;
+#include <common>
+#include <color_pars_fragment>
+#include <map_particle_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <fog_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	vec3 outgoingLight = vec3( 0.0 );
+	#include <logdepthbuf_fragment>
+	#include <map_particle_fragment>
+	#include <color_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	outgoingLight = diffuseColor.rgb;
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+}`,L5=`#include <common>
+#include <batching_pars_vertex>
+#include <fog_pars_vertex>
+#include <morphtarget_pars_vertex>
+#include <skinning_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <shadowmap_pars_vertex>
+void main() {
+	#include <batching_vertex>
+	#include <beginnormal_vertex>
+	#include <morphinstance_vertex>
+	#include <morphnormal_vertex>
+	#include <skinbase_vertex>
+	#include <skinnormal_vertex>
+	#include <defaultnormal_vertex>
+	#include <begin_vertex>
+	#include <morphtarget_vertex>
+	#include <skinning_vertex>
+	#include <project_vertex>
+	#include <logdepthbuf_vertex>
+	#include <worldpos_vertex>
+	#include <shadowmap_vertex>
+	#include <fog_vertex>
+}`,D5=`uniform vec3 color;
+uniform float opacity;
+#include <common>
+#include <fog_pars_fragment>
+#include <bsdfs>
+#include <lights_pars_begin>
+#include <logdepthbuf_pars_fragment>
+#include <shadowmap_pars_fragment>
+#include <shadowmask_pars_fragment>
+void main() {
+	#include <logdepthbuf_fragment>
+	gl_FragColor = vec4( color, opacity * ( 1.0 - getShadowMask() ) );
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+	#include <premultiplied_alpha_fragment>
+}`,N5=`uniform float rotation;
+uniform vec2 center;
+#include <common>
+#include <uv_pars_vertex>
+#include <fog_pars_vertex>
+#include <logdepthbuf_pars_vertex>
+#include <clipping_planes_pars_vertex>
+void main() {
+	#include <uv_vertex>
+	vec4 mvPosition = modelViewMatrix[ 3 ];
+	vec2 scale = vec2( length( modelMatrix[ 0 ].xyz ), length( modelMatrix[ 1 ].xyz ) );
+	#ifndef USE_SIZEATTENUATION
+		bool isPerspective = isPerspectiveMatrix( projectionMatrix );
+		if ( isPerspective ) scale *= - mvPosition.z;
+	#endif
+	vec2 alignedPosition = ( position.xy - ( center - vec2( 0.5 ) ) ) * scale;
+	vec2 rotatedPosition;
+	rotatedPosition.x = cos( rotation ) * alignedPosition.x - sin( rotation ) * alignedPosition.y;
+	rotatedPosition.y = sin( rotation ) * alignedPosition.x + cos( rotation ) * alignedPosition.y;
+	mvPosition.xy += rotatedPosition;
+	gl_Position = projectionMatrix * mvPosition;
+	#include <logdepthbuf_vertex>
+	#include <clipping_planes_vertex>
+	#include <fog_vertex>
+}`,U5=`uniform vec3 diffuse;
+uniform float opacity;
+#include <common>
+#include <uv_pars_fragment>
+#include <map_pars_fragment>
+#include <alphamap_pars_fragment>
+#include <alphatest_pars_fragment>
+#include <alphahash_pars_fragment>
+#include <fog_pars_fragment>
+#include <logdepthbuf_pars_fragment>
+#include <clipping_planes_pars_fragment>
+void main() {
+	vec4 diffuseColor = vec4( diffuse, opacity );
+	#include <clipping_planes_fragment>
+	vec3 outgoingLight = vec3( 0.0 );
+	#include <logdepthbuf_fragment>
+	#include <map_fragment>
+	#include <alphamap_fragment>
+	#include <alphatest_fragment>
+	#include <alphahash_fragment>
+	outgoingLight = diffuseColor.rgb;
+	#include <opaque_fragment>
+	#include <tonemapping_fragment>
+	#include <colorspace_fragment>
+	#include <fog_fragment>
+}`,jt={alphahash_fragment:iO,alphahash_pars_fragment:rO,alphamap_fragment:sO,alphamap_pars_fragment:oO,alphatest_fragment:aO,alphatest_pars_fragment:lO,aomap_fragment:cO,aomap_pars_fragment:uO,batching_pars_vertex:fO,batching_vertex:hO,begin_vertex:dO,beginnormal_vertex:pO,bsdfs:mO,iridescence_fragment:gO,bumpmap_pars_fragment:yO,clipping_planes_fragment:_O,clipping_planes_pars_fragment:xO,clipping_planes_pars_vertex:vO,clipping_planes_vertex:bO,color_fragment:MO,color_pars_fragment:SO,color_pars_vertex:wO,color_vertex:TO,common:EO,defaultnormal_vertex:AO,displacementmap_pars_vertex:CO,displacementmap_vertex:RO,emissivemap_fragment:PO,emissivemap_pars_fragment:IO,colorspace_fragment:LO,colorspace_pars_fragment:DO,envmap_fragment:NO,envmap_common_pars_fragment:UO,envmap_pars_fragment:FO,envmap_pars_vertex:OO,envmap_physical_pars_fragment:YO,envmap_vertex:BO,fog_vertex:kO,fog_pars_vertex:zO,fog_fragment:GO,fog_pars_fragment:VO,gradientmap_pars_fragment:HO,lightmap_pars_fragment:WO,lights_lambert_fragment:$O,lights_lambert_pars_fragment:XO,lights_pars_begin:qO,lights_toon_fragment:ZO,lights_toon_pars_fragment:JO,lights_phong_fragment:KO,lights_phong_pars_fragment:jO,lights_physical_fragment:QO,lights_physical_pars_fragment:t4,lights_fragment_begin:e4,lights_fragment_maps:n4,lights_fragment_end:i4,lightprobes_pars_fragment:r4,logdepthbuf_fragment:s4,logdepthbuf_pars_fragment:o4,logdepthbuf_pars_vertex:a4,logdepthbuf_vertex:l4,map_fragment:c4,map_pars_fragment:u4,map_particle_fragment:f4,map_particle_pars_fragment:h4,metalnessmap_fragment:d4,metalnessmap_pars_fragment:p4,morphinstance_vertex:m4,morphcolor_vertex:g4,morphnormal_vertex:y4,morphtarget_pars_vertex:_4,morphtarget_vertex:x4,normal_fragment_begin:v4,normal_fragment_maps:b4,normal_pars_fragment:M4,normal_pars_vertex:S4,normal_vertex:w4,normalmap_pars_fragment:T4,clearcoat_normal_fragment_begin:E4,clearcoat_normal_fragment_maps:A4,clearcoat_pars_fragment:C4,iridescence_pars_fragment:R4,opaque_fragment:P4,packing:I4,premultiplied_alpha_fragment:L4,project_vertex:D4,dithering_fragment:N4,dithering_pars_fragment:U4,roughnessmap_fragment:F4,roughnessmap_pars_fragment:O4,shadowmap_pars_fragment:B4,shadowmap_pars_vertex:k4,shadowmap_vertex:z4,shadowmask_pars_fragment:G4,skinbase_vertex:V4,skinning_pars_vertex:H4,skinning_vertex:W4,skinnormal_vertex:$4,specularmap_fragment:X4,specularmap_pars_fragment:q4,tonemapping_fragment:Y4,tonemapping_pars_fragment:Z4,transmission_fragment:J4,transmission_pars_fragment:K4,uv_pars_fragment:j4,uv_pars_vertex:Q4,uv_vertex:t5,worldpos_vertex:e5,background_vert:n5,background_frag:i5,backgroundCube_vert:r5,backgroundCube_frag:s5,cube_vert:o5,cube_frag:a5,depth_vert:l5,depth_frag:c5,distance_vert:u5,distance_frag:f5,equirect_vert:h5,equirect_frag:d5,linedashed_vert:p5,linedashed_frag:m5,meshbasic_vert:g5,meshbasic_frag:y5,meshlambert_vert:_5,meshlambert_frag:x5,meshmatcap_vert:v5,meshmatcap_frag:b5,meshnormal_vert:M5,meshnormal_frag:S5,meshphong_vert:w5,meshphong_frag:T5,meshphysical_vert:E5,meshphysical_frag:A5,meshtoon_vert:C5,meshtoon_frag:R5,points_vert:P5,points_frag:I5,shadow_vert:L5,shadow_frag:D5,sprite_vert:N5,sprite_frag:U5},wt={common:{diffuse:{value:new kt(16777215)},opacity:{value:1},map:{value:null},mapTransform:{value:new Vt},alphaMap:{value:null},alphaMapTransform:{value:new Vt},alphaTest:{value:0}},specularmap:{specularMap:{value:null},specularMapTransform:{value:new Vt}},envmap:{envMap:{value:null},envMapRotation:{value:new Vt},reflectivity:{value:1},ior:{value:1.5},refractionRatio:{value:.98},dfgLUT:{value:null}},aomap:{aoMap:{value:null},aoMapIntensity:{value:1},aoMapTransform:{value:new Vt}},lightmap:{lightMap:{value:null},lightMapIntensity:{value:1},lightMapTransform:{value:new Vt}},bumpmap:{bumpMap:{value:null},bumpMapTransform:{value:new Vt},bumpScale:{value:1}},normalmap:{normalMap:{value:null},normalMapTransform:{value:new Vt},normalScale:{value:new Bt(1,1)}},displacementmap:{displacementMap:{value:null},displacementMapTransform:{value:new Vt},displacementScale:{value:1},displacementBias:{value:0}},emissivemap:{emissiveMap:{value:null},emissiveMapTransform:{value:new Vt}},metalnessmap:{metalnessMap:{value:null},metalnessMapTransform:{value:new Vt}},roughnessmap:{roughnessMap:{value:null},roughnessMapTransform:{value:new Vt}},gradientmap:{gradientMap:{value:null}},fog:{fogDensity:{value:25e-5},fogNear:{value:1},fogFar:{value:2e3},fogColor:{value:new kt(16777215)}},lights:{ambientLightColor:{value:[]},lightProbe:{value:[]},sunLights:{value:[],properties:{direction:{},color:{}}},sunLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNormalBias:{},shadowRadius:{},shadowMapSize:{}}},sunShadowMatrix:{value:[]},sunShadowCascade:{value:[]},directionalLights:{value:[],properties:{direction:{},color:{}}},directionalLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNormalBias:{},shadowRadius:{},shadowMapSize:{}}},directionalShadowMatrix:{value:[]},spotLights:{value:[],properties:{color:{},position:{},direction:{},distance:{},coneCos:{},penumbraCos:{},decay:{}}},spotLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNormalBias:{},shadowRadius:{},shadowMapSize:{}}},spotLightMap:{value:[]},spotLightMatrix:{value:[]},pointLights:{value:[],properties:{color:{},position:{},decay:{},distance:{}}},pointLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNormalBias:{},shadowRadius:{},shadowMapSize:{},shadowCameraNear:{},shadowCameraFar:{}}},pointShadowMatrix:{value:[]},hemisphereLights:{value:[],properties:{direction:{},skyColor:{},groundColor:{}}},rectAreaLights:{value:[],properties:{color:{},position:{},width:{},height:{}}},ltc_1:{value:null},ltc_2:{value:null},probesSH:{value:[]},probesMin:{value:[]},probesMax:{value:[]},probesResolution:{value:[]}},points:{diffuse:{value:new kt(16777215)},opacity:{value:1},size:{value:1},scale:{value:1},map:{value:null},alphaMap:{value:null},alphaMapTransform:{value:new Vt},alphaTest:{value:0},uvTransform:{value:new Vt}},sprite:{diffuse:{value:new kt(16777215)},opacity:{value:1},center:{value:new Bt(.5,.5)},rotation:{value:0},map:{value:null},mapTransform:{value:new Vt},alphaMap:{value:null},alphaMapTransform:{value:new Vt},alphaTest:{value:0}}},kn={basic:{uniforms:Tn([wt.common,wt.specularmap,wt.envmap,wt.aomap,wt.lightmap,wt.fog]),vertexShader:jt.meshbasic_vert,fragmentShader:jt.meshbasic_frag},lambert:{uniforms:Tn([wt.common,wt.specularmap,wt.envmap,wt.aomap,wt.lightmap,wt.emissivemap,wt.bumpmap,wt.normalmap,wt.displacementmap,wt.fog,wt.lights,{emissive:{value:new kt(0)},envMapIntensity:{value:1}}]),vertexShader:jt.meshlambert_vert,fragmentShader:jt.meshlambert_frag},phong:{uniforms:Tn([wt.common,wt.specularmap,wt.envmap,wt.aomap,wt.lightmap,wt.emissivemap,wt.bumpmap,wt.normalmap,wt.displacementmap,wt.fog,wt.lights,{emissive:{value:new kt(0)},specular:{value:new kt(1118481)},shininess:{value:30},envMapIntensity:{value:1}}]),vertexShader:jt.meshphong_vert,fragmentShader:jt.meshphong_frag},standard:{uniforms:Tn([wt.common,wt.envmap,wt.aomap,wt.lightmap,wt.emissivemap,wt.bumpmap,wt.normalmap,wt.displacementmap,wt.roughnessmap,wt.metalnessmap,wt.fog,wt.lights,{emissive:{value:new kt(0)},roughness:{value:1},metalness:{value:0},envMapIntensity:{value:1}}]),vertexShader:jt.meshphysical_vert,fragmentShader:jt.meshphysical_frag},toon:{uniforms:Tn([wt.common,wt.aomap,wt.lightmap,wt.emissivemap,wt.bumpmap,wt.normalmap,wt.displacementmap,wt.gradientmap,wt.fog,wt.lights,{emissive:{value:new kt(0)}}]),vertexShader:jt.meshtoon_vert,fragmentShader:jt.meshtoon_frag},matcap:{uniforms:Tn([wt.common,wt.bumpmap,wt.normalmap,wt.displacementmap,wt.fog,{matcap:{value:null}}]),vertexShader:jt.meshmatcap_vert,fragmentShader:jt.meshmatcap_frag},points:{uniforms:Tn([wt.points,wt.fog]),vertexShader:jt.points_vert,fragmentShader:jt.points_frag},dashed:{uniforms:Tn([wt.common,wt.fog,{scale:{value:1},dashSize:{value:1},totalSize:{value:2}}]),vertexShader:jt.linedashed_vert,fragmentShader:jt.linedashed_frag},depth:{uniforms:Tn([wt.common,wt.displacementmap]),vertexShader:jt.depth_vert,fragmentShader:jt.depth_frag},normal:{uniforms:Tn([wt.common,wt.bumpmap,wt.normalmap,wt.displacementmap,{opacity:{value:1}}]),vertexShader:jt.meshnormal_vert,fragmentShader:jt.meshnormal_frag},sprite:{uniforms:Tn([wt.sprite,wt.fog]),vertexShader:jt.sprite_vert,fragmentShader:jt.sprite_frag},background:{uniforms:{uvTransform:{value:new Vt},t2D:{value:null},backgroundIntensity:{value:1}},vertexShader:jt.background_vert,fragmentShader:jt.background_frag},backgroundCube:{uniforms:{envMap:{value:null},backgroundBlurriness:{value:0},backgroundIntensity:{value:1},backgroundRotation:{value:new Vt}},vertexShader:jt.backgroundCube_vert,fragmentShader:jt.backgroundCube_frag},cube:{uniforms:{tCube:{value:null},tFlip:{value:-1},opacity:{value:1}},vertexShader:jt.cube_vert,fragmentShader:jt.cube_frag},equirect:{uniforms:{tEquirect:{value:null}},vertexShader:jt.equirect_vert,fragmentShader:jt.equirect_frag},distance:{uniforms:Tn([wt.common,wt.displacementmap,{referencePosition:{value:new z},nearDistance:{value:1},farDistance:{value:1e3}}]),vertexShader:jt.distance_vert,fragmentShader:jt.distance_frag},shadow:{uniforms:Tn([wt.lights,wt.fog,{color:{value:new kt(0)},opacity:{value:1}}]),vertexShader:jt.shadow_vert,fragmentShader:jt.shadow_frag}};kn.physical={uniforms:Tn([kn.standard.uniforms,{clearcoat:{value:0},clearcoatMap:{value:null},clearcoatMapTransform:{value:new Vt},clearcoatNormalMap:{value:null},clearcoatNormalMapTransform:{value:new Vt},clearcoatNormalScale:{value:new Bt(1,1)},clearcoatRoughness:{value:0},clearcoatRoughnessMap:{value:null},clearcoatRoughnessMapTransform:{value:new Vt},diffuseRoughness:{value:0},diffuseRoughnessMap:{value:null},diffuseRoughnessMapTransform:{value:new Vt},dispersion:{value:0},retroreflectivity:{value:0},iridescence:{value:0},iridescenceMap:{value:null},iridescenceMapTransform:{value:new Vt},iridescenceIOR:{value:1.3},iridescenceThicknessMinimum:{value:100},iridescenceThicknessMaximum:{value:400},iridescenceThicknessMap:{value:null},iridescenceThicknessMapTransform:{value:new Vt},sheen:{value:0},sheenColor:{value:new kt(0)},sheenColorMap:{value:null},sheenColorMapTransform:{value:new Vt},sheenRoughness:{value:1},sheenRoughnessMap:{value:null},sheenRoughnessMapTransform:{value:new Vt},transmission:{value:0},transmissionMap:{value:null},transmissionMapTransform:{value:new Vt},transmissionSamplerSize:{value:new Bt},transmissionSamplerMap:{value:null},thickness:{value:0},thicknessMap:{value:null},thicknessMapTransform:{value:new Vt},attenuationDistance:{value:0},attenuationColor:{value:new kt(0)},specularColor:{value:new kt(1,1,1)},specularColorMap:{value:null},specularColorMapTransform:{value:new Vt},specularIntensity:{value:1},specularIntensityMap:{value:null},specularIntensityMapTransform:{value:new Vt},anisotropyVector:{value:new Bt},anisotropyMap:{value:null},anisotropyMapTransform:{value:new Vt}}]),vertexShader:jt.meshphysical_vert,fragmentShader:jt.meshphysical_frag};var Pp={r:0,b:0,g:0},F5=new ve,i3=new Vt;i3.set(-1,0,0,0,1,0,0,0,1);function O5(e,t,n,i,r,s){let o=new kt(0),a=r===!0?0:1,l,c,u=null,h=0,f=null;function d(x){let M=x.isScene===!0?x.background:null;if(M&&M.isTexture){let v=x.backgroundBlurriness>0;M=t.get(M,v)}return M}function m(x){let M=!1,v=d(x);v===null?p(o,a):v&&v.isColor&&(p(v,1),M=!0);let w=e.xr.getEnvironmentBlendMode();w==="additive"?n.buffers.color.setClear(0,0,0,1,s):w==="alpha-blend"&&n.buffers.color.setClear(0,0,0,0,s),(e.autoClear||M)&&(n.buffers.depth.setTest(!0),n.buffers.depth.setMask(!0),n.buffers.color.setMask(!0),e.clear(e.autoClearColor,e.autoClearDepth,e.autoClearStencil))}function y(x,M){let v=d(M);v&&v.isCubeTexture?(c===void 0&&(c=new On(new os(1,1,1),new Pi({name:"BackgroundCubeMaterial",uniforms:qo(kn.backgroundCube.uniforms),vertexShader:kn.backgroundCube.vertexShader,fragmentShader:kn.backgroundCube.fragmentShader,side:Bn,depthTest:!1,depthWrite:!1,fog:!1,allowOverride:!1})),c.geometry.deleteAttribute("normal"),c.geometry.deleteAttribute("uv"),c.onBeforeRender=function(w,b,_){this.matrixWorld.copyPosition(_.matrixWorld)},Object.defineProperty(c.material,"envMap",{get:function(){return this.uniforms.envMap.value}}),i.update(c)),c.material.uniforms.envMap.value=v,c.material.uniforms.backgroundBlurriness.value=M.backgroundBlurriness,c.material.uniforms.backgroundIntensity.value=M.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(F5.makeRotationFromEuler(M.backgroundRotation)).transpose(),v.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.value.premultiply(i3),c.material.toneMapped=ie.getTransfer(v.colorSpace)!==he,(u!==v||h!==v.version||f!==e.toneMapping)&&(c.material.needsUpdate=!0,u=v,h=v.version,f=e.toneMapping),c.layers.enableAll(),x.unshift(c,c.geometry,c.material,0,0,null)):v&&v.isTexture&&(l===void 0&&(l=new On(new Qc(2,2),new Pi({name:"BackgroundMaterial",uniforms:qo(kn.background.uniforms),vertexShader:kn.background.vertexShader,fragmentShader:kn.background.fragmentShader,side:$s,depthTest:!1,depthWrite:!1,fog:!1,allowOverride:!1})),l.geometry.deleteAttribute("normal"),Object.defineProperty(l.material,"map",{get:function(){return this.uniforms.t2D.value}}),i.update(l)),l.material.uniforms.t2D.value=v,l.material.uniforms.backgroundIntensity.value=M.backgroundIntensity,l.material.toneMapped=ie.getTransfer(v.colorSpace)!==he,v.matrixAutoUpdate===!0&&v.updateMatrix(),l.material.uniforms.uvTransform.value.copy(v.matrix),(u!==v||h!==v.version||f!==e.toneMapping)&&(l.material.needsUpdate=!0,u=v,h=v.version,f=e.toneMapping),l.layers.enableAll(),x.unshift(l,l.geometry,l.material,0,0,null))}function p(x,M){x.getRGB(Pp,Dx(e)),n.buffers.color.setClear(Pp.r,Pp.g,Pp.b,M,s)}function g(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return o},setClearColor:function(x,M=1){o.set(x),a=M,p(o,a)},getClearAlpha:function(){return a},setClearAlpha:function(x){a=x,p(o,a)},render:m,addToRenderList:y,dispose:g}}function B5(e,t){let n=e.getParameter(e.MAX_VERTEX_ATTRIBS),i={},r=f(null),s=r,o=!1;function a(R,D,B,P,L){let k=!1,U=h(R,P,B,D);s!==U&&(s=U,c(s.object)),k=d(R,P,B,L),k&&m(R,P,B,L),L!==null&&t.update(L,e.ELEMENT_ARRAY_BUFFER),(k||o)&&(o=!1,v(R,D,B,P),L!==null&&e.bindBuffer(e.ELEMENT_ARRAY_BUFFER,t.get(L).buffer))}function l(){return e.createVertexArray()}function c(R){return e.bindVertexArray(R)}function u(R){return e.deleteVertexArray(R)}function h(R,D,B,P){let L=P.wireframe===!0,k=i[D.id];k===void 0&&(k={},i[D.id]=k);let U=R.isInstancedMesh===!0?R.id:0,Z=k[U];Z===void 0&&(Z={},k[U]=Z);let F=Z[B.id];F===void 0&&(F={},Z[B.id]=F);let V=F[L];return V===void 0&&(V=f(l()),F[L]=V),V}function f(R){let D=[],B=[],P=[];for(let L=0;L<n;L++)D[L]=0,B[L]=0,P[L]=0;return{geometry:null,program:null,wireframe:!1,newAttributes:D,enabledAttributes:B,attributeDivisors:P,object:R,attributes:{},index:null}}function d(R,D,B,P){let L=s.attributes,k=D.attributes,U=0,Z=B.getAttributes();for(let F in Z)if(Z[F].location>=0){let q=L[F],st=k[F];if(st===void 0&&(F==="instanceMatrix"&&R.instanceMatrix&&(st=R.instanceMatrix),F==="instanceColor"&&R.instanceColor&&(st=R.instanceColor)),q===void 0||q.attribute!==st||st&&q.data!==st.data)return!0;U++}return s.attributesNum!==U||s.index!==P}function m(R,D,B,P){let L={},k=D.attributes,U=0,Z=B.getAttributes();for(let F in Z)if(Z[F].location>=0){let q=k[F];q===void 0&&(F==="instanceMatrix"&&R.instanceMatrix&&(q=R.instanceMatrix),F==="instanceColor"&&R.instanceColor&&(q=R.instanceColor));let st={};st.attribute=q,q&&q.data&&(st.data=q.data),L[F]=st,U++}s.attributes=L,s.attributesNum=U,s.index=P}function y(){let R=s.newAttributes;for(let D=0,B=R.length;D<B;D++)R[D]=0}function p(R){g(R,0)}function g(R,D){let B=s.newAttributes,P=s.enabledAttributes,L=s.attributeDivisors;B[R]=1,P[R]===0&&(e.enableVertexAttribArray(R),P[R]=1),L[R]!==D&&(e.vertexAttribDivisor(R,D),L[R]=D)}function x(){let R=s.newAttributes,D=s.enabledAttributes;for(let B=0,P=D.length;B<P;B++)D[B]!==R[B]&&(e.disableVertexAttribArray(B),D[B]=0)}function M(R,D,B,P,L,k,U){U===!0?e.vertexAttribIPointer(R,D,B,L,k):e.vertexAttribPointer(R,D,B,P,L,k)}function v(R,D,B,P){y();let L=P.attributes,k=B.getAttributes(),U=D.defaultAttributeValues;for(let Z in k){let F=k[Z];if(F.location>=0){let V=L[Z];if(V===void 0&&(Z==="instanceMatrix"&&R.instanceMatrix&&(V=R.instanceMatrix),Z==="instanceColor"&&R.instanceColor&&(V=R.instanceColor)),V!==void 0){let q=V.normalized,st=V.itemSize,lt=t.get(V);if(lt===void 0)continue;let $=lt.buffer,at=lt.type,ft=lt.bytesPerElement,ot=at===e.INT||at===e.UNSIGNED_INT||V.gpuType===Xd;if(V.isInterleavedBufferAttribute){let rt=V.data,J=rt.isInterleavedBuffer===!0?rt.stride:rt.itemSize,gt=V.offset;if(rt.isInstancedInterleavedBuffer||rt.isInstancedBufferAttribute){for(let ct=0;ct<F.locationSize;ct++)g(F.location+ct,rt.meshPerAttribute);R.isInstancedMesh!==!0&&P._maxInstanceCount===void 0&&(P._maxInstanceCount=rt.meshPerAttribute*rt.count)}else for(let ct=0;ct<F.locationSize;ct++)p(F.location+ct);e.bindBuffer(e.ARRAY_BUFFER,$);for(let ct=0;ct<F.locationSize;ct++)M(F.location+ct,st/F.locationSize,at,q,J*ft,(gt+st/F.locationSize*ct)*ft,ot)}else{if(V.isInstancedBufferAttribute){for(let rt=0;rt<F.locationSize;rt++)g(F.location+rt,V.meshPerAttribute);R.isInstancedMesh!==!0&&P._maxInstanceCount===void 0&&(P._maxInstanceCount=V.meshPerAttribute*V.count)}else for(let rt=0;rt<F.locationSize;rt++)p(F.location+rt);e.bindBuffer(e.ARRAY_BUFFER,$);for(let rt=0;rt<F.locationSize;rt++)M(F.location+rt,st/F.locationSize,at,q,st*ft,st/F.locationSize*rt*ft,ot)}}else if(U!==void 0){let q=U[Z];if(q!==void 0)switch(q.length){case 2:e.vertexAttrib2fv(F.location,q);break;case 3:e.vertexAttrib3fv(F.location,q);break;case 4:e.vertexAttrib4fv(F.location,q);break;default:e.vertexAttrib1fv(F.location,q)}}}}x()}function w(){A();for(let R in i){let D=i[R];for(let B in D){let P=D[B];for(let L in P){let k=P[L];for(let U in k)u(k[U].object),delete k[U];delete P[L]}}delete i[R]}}function b(R){if(i[R.id]===void 0)return;let D=i[R.id];for(let B in D){let P=D[B];for(let L in P){let k=P[L];for(let U in k)u(k[U].object),delete k[U];delete P[L]}}delete i[R.id]}function _(R){for(let D in i){let B=i[D];for(let P in B){let L=B[P];if(L[R.id]===void 0)continue;let k=L[R.id];for(let U in k)u(k[U].object),delete k[U];delete L[R.id]}}}function S(R){for(let D in i){let B=i[D],P=R.isInstancedMesh===!0?R.id:0,L=B[P];if(L!==void 0){for(let k in L){let U=L[k];for(let Z in U)u(U[Z].object),delete U[Z];delete L[k]}delete B[P],Object.keys(B).length===0&&delete i[D]}}}function A(){C(),o=!0,s!==r&&(s=r,c(s.object))}function C(){r.geometry=null,r.program=null,r.wireframe=!1}return{setup:a,reset:A,resetDefaultState:C,dispose:w,releaseStatesOfGeometry:b,releaseStatesOfObject:S,releaseStatesOfProgram:_,initAttributes:y,enableAttribute:p,disableUnusedAttributes:x}}function k5(e,t,n){let i;function r(l){i=l}function s(l,c){e.drawArrays(i,l,c),n.update(c,i,1)}function o(l,c,u){u!==0&&(e.drawArraysInstanced(i,l,c,u),n.update(c,i,u))}function a(l,c,u){if(u===0)return;t.get("WEBGL_multi_draw").multiDrawArraysWEBGL(i,l,0,c,0,u);let f=0;for(let d=0;d<u;d++)f+=c[d];n.update(f,i,1)}this.setMode=r,this.render=s,this.renderInstances=o,this.renderMultiDraw=a}function z5(e,t,n,i){let r;function s(){if(r!==void 0)return r;if(t.has("EXT_texture_filter_anisotropic")===!0){let _=t.get("EXT_texture_filter_anisotropic");r=e.getParameter(_.MAX_TEXTURE_MAX_ANISOTROPY_EXT)}else r=0;return r}function o(_){return!(_!==Qi&&i.convert(_)!==e.getParameter(e.IMPLEMENTATION_COLOR_READ_FORMAT))}function a(_){let S=_===ji&&(t.has("EXT_color_buffer_half_float")||t.has("EXT_color_buffer_float"));return!(_!==Jn&&_!==Ki&&!S&&i.convert(_)!==e.getParameter(e.IMPLEMENTATION_COLOR_READ_TYPE))}function l(_){if(_==="highp"){if(e.getShaderPrecisionFormat(e.VERTEX_SHADER,e.HIGH_FLOAT).precision>0&&e.getShaderPrecisionFormat(e.FRAGMENT_SHADER,e.HIGH_FLOAT).precision>0)return"highp";_="mediump"}return _==="mediump"&&e.getShaderPrecisionFormat(e.VERTEX_SHADER,e.MEDIUM_FLOAT).precision>0&&e.getShaderPrecisionFormat(e.FRAGMENT_SHADER,e.MEDIUM_FLOAT).precision>0?"mediump":"lowp"}let c=n.precision!==void 0?n.precision:"highp",u=l(c);u!==c&&(Ft("WebGLRenderer:",c,"not supported, using",u,"instead."),c=u);let h=n.reversedDepthBuffer===!0&&t.has("EXT_clip_control"),f=n.logarithmicDepthBuffer===!0&&h===!1;n.reversedDepthBuffer===!0&&h===!1&&Ft("WebGLRenderer: Unable to use reversed depth buffer due to missing EXT_clip_control extension. Fallback to default depth buffer."),n.logarithmicDepthBuffer===!0&&h===!0&&Ft("WebGLRenderer: Logarithmic depth buffer is ignored when reversed depth buffer is enabled.");let d=e.getParameter(e.MAX_TEXTURE_IMAGE_UNITS),m=e.getParameter(e.MAX_VERTEX_TEXTURE_IMAGE_UNITS),y=e.getParameter(e.MAX_TEXTURE_SIZE),p=e.getParameter(e.MAX_CUBE_MAP_TEXTURE_SIZE),g=e.getParameter(e.MAX_VERTEX_ATTRIBS),x=e.getParameter(e.MAX_VERTEX_UNIFORM_VECTORS),M=e.getParameter(e.MAX_VARYING_VECTORS),v=e.getParameter(e.MAX_FRAGMENT_UNIFORM_VECTORS),w=e.getParameter(e.MAX_SAMPLES),b=e.getParameter(e.SAMPLES);return{isWebGL2:!0,getMaxAnisotropy:s,getMaxPrecision:l,textureFormatReadable:o,textureTypeReadable:a,precision:c,logarithmicDepthBuffer:f,reversedDepthBuffer:h,maxTextures:d,maxVertexTextures:m,maxTextureSize:y,maxCubemapSize:p,maxAttributes:g,maxVertexUniforms:x,maxVaryings:M,maxFragmentUniforms:v,maxSamples:w,samples:b}}function G5(e){let t=this,n=null,i=0,r=!1,s=!1,o=new si,a=new Vt,l={value:null,needsUpdate:!1};this.uniform=l,this.numPlanes=0,this.numIntersection=0,this.init=function(h,f){let d=h.length!==0||f||i!==0||r;return r=f,i=h.length,d},this.beginShadows=function(){s=!0,u(null)},this.endShadows=function(){s=!1},this.setGlobalState=function(h,f){n=u(h,f,0)},this.setState=function(h,f,d){let m=h.clippingPlanes,y=h.clipIntersection,p=h.clipShadows,g=e.get(h);if(!r||m===null||m.length===0||s&&!p)s?u(null):c();else{let x=s?0:i,M=x*4,v=g.clippingState||null;l.value=v,v=u(m,f,M,d);for(let w=0;w!==M;++w)v[w]=n[w];g.clippingState=v,this.numIntersection=y?this.numPlanes:0,this.numPlanes+=x}};function c(){l.value!==n&&(l.value=n,l.needsUpdate=i>0),t.numPlanes=i,t.numIntersection=0}function u(h,f,d,m){let y=h!==null?h.length:0,p=null;if(y!==0){if(p=l.value,m!==!0||p===null){let g=d+y*4,x=f.matrixWorldInverse;a.getNormalMatrix(x),(p===null||p.length<g)&&(p=new Float32Array(g));for(let M=0,v=d;M!==y;++M,v+=4)o.copy(h[M]).applyMatrix4(x,a),o.normal.toArray(p,v),p[v+3]=o.constant}l.value=p,l.needsUpdate=!0}return t.numPlanes=y,t.numIntersection=0,p}}var bu=class extends li{constructor(t=1,n={}){super(t,t,n),this.isWebGLCubeRenderTarget=!0;let i={width:t,height:t,depth:1},r=[i,i,i,i,i,i];this.texture=new Jc(r),this._setTextureOptions(n),this.texture.isRenderTargetTexture=!0}fromEquirectangularTexture(t,n){this.texture.type=n.type,this.texture.colorSpace=n.colorSpace,this.texture.generateMipmaps=n.generateMipmaps,this.texture.minFilter=n.minFilter,this.texture.magFilter=n.magFilter;let i={uniforms:{tEquirect:{value:null}},vertexShader:`
+
+				varying vec3 vWorldDirection;
+
+				vec3 transformDirection( in vec3 dir, in mat4 matrix ) {
+
+					return normalize( ( matrix * vec4( dir, 0.0 ) ).xyz );
+
+				}
+
+				void main() {
+
+					vWorldDirection = transformDirection( position, modelMatrix );
+
+					#include <begin_vertex>
+					#include <project_vertex>
+
+				}
+			`,fragmentShader:`
+
+				uniform sampler2D tEquirect;
+
+				varying vec3 vWorldDirection;
+
+				#include <common>
+
+				void main() {
+
+					vec3 direction = normalize( vWorldDirection );
+
+					vec2 sampleUV = equirectUv( direction );
+
+					gl_FragColor = texture2D( tEquirect, sampleUV );
+
+				}
+			`},r=new os(5,5,5),s=new Pi({name:"CubemapFromEquirect",uniforms:qo(i.uniforms),vertexShader:i.vertexShader,fragmentShader:i.fragmentShader,side:Bn,blending:Ho});s.uniforms.tEquirect.value=n;let o=new On(r,s),a=n.minFilter;return n.minFilter===as&&(n.minFilter=Fn),new Sl(1,10,this).update(t,o),n.minFilter=a,o.geometry.dispose(),o.material.dispose(),this}clear(t,n=!0,i=!0,r=!0){let s=t.getRenderTarget();for(let o=0;o<6;o++)t.setRenderTarget(this,o),t.clear(n,i,r);t.setRenderTarget(s)}},U2=256,V5=3,H5=20,r3=256,s3=16,W5=3,$5=new z,X5=new kt,Lp=class e{constructor(t){this._renderer=t,this._cubeSize=0,this._sourceTarget=null,this._cubeCamera=new Sl(1,10,null),this._boxMesh=new On(new os(5,5,5),null),this._cubemapMaterial=null,this._equirectMaterial=null,this._blurMaterial=null,this._ggxMaterial=null,this._integrationMaterial=null}fromScene(t,n=0,i=.1,r=100,s={}){let{size:o=256,position:a=$5}=s,l=this._renderer;this._setSize(o);let c=this._allocateTarget(),u=this._getSourceTarget(!0);n>0&&(u.texture.mipmapsAutoUpdate=!1);let h=l.autoClear,f=l.autoClearColor,d=l.autoClearDepth,m=l.autoClearStencil,y=t.background;l.autoClear=!0,l.autoClearColor=!0,l.autoClearDepth=!0,l.autoClearStencil=!0,y===null&&(t.background=l.getClearColor(X5));let p=new Sl(i,r,u);return p.position.copy(a),p.update(l,t),l.autoClear=h,l.autoClearColor=f,l.autoClearDepth=d,l.autoClearStencil=m,t.background=y,n>0&&(u.texture.mipmapsAutoUpdate=!0,this._blur(c,n)),this._applyPMREM(c),c}fromEquirectangular(t,n=null){return this._fromTexture(t,n)}fromCubemap(t,n=null){return this._fromTexture(t,n)}compileCubemapShader(){this._cubemapMaterial===null&&(this._cubemapMaterial=B2(),this._compileMaterial(this._cubemapMaterial))}compileEquirectangularShader(){this._equirectMaterial===null&&(this._equirectMaterial=O2(),this._compileMaterial(this._equirectMaterial))}dispose(){this._sourceTarget!==null&&this._sourceTarget.dispose(),this._cubemapMaterial!==null&&this._cubemapMaterial.dispose(),this._equirectMaterial!==null&&this._equirectMaterial.dispose(),this._blurMaterial!==null&&this._blurMaterial.dispose(),this._ggxMaterial!==null&&this._ggxMaterial.dispose(),this._integrationMaterial!==null&&this._integrationMaterial.dispose(),this._boxMesh.geometry.dispose()}static lodToRoughness(t,n){return n>0?1-Math.sqrt(1-t/n):0}_setSize(t){this._cubeSize=Math.max(U2,Px(t))}_fromTexture(t,n){t.mapping===$o||t.mapping===Al?this._setSize(t.image.length===0?U2:t.image[0].width||t.image[0].image.width):this._setSize(t.image.width/4);let i=n||this._allocateTarget();return this._textureToCubemap(t),this._applyPMREM(i),i}_allocateTarget(){let t=this._cubeSize,n=F2(t,!1,!1),i=Math.log2(t)-V5;for(let r=0;r<=i;r++)n.texture.mipmaps.push({width:t>>r,height:t>>r});return n.texture.name="PMREM",n.texture.isPMREMTexture=!0,n}_getSourceTarget(t=!1){let n=this._cubeSize,i=this._sourceTarget;return(i===null||i.width!==n||t&&i.depthBuffer===!1)&&(i!==null&&i.dispose(),this._sourceTarget=F2(n,!0,t)),this._sourceTarget}_compileMaterial(t){this._boxMesh.material=t,this._renderer.compile(this._boxMesh,this._cubeCamera.children[0])}_renderCube(t,n,i){let r=this._boxMesh,s=this._cubeCamera;r.material=i,s.renderTarget=t,s.activeMipmapLevel=n;let o=t.width>>n;t.viewport.set(0,0,o,o),s.update(this._renderer,r),t.viewport.set(0,0,t.width,t.height)}_textureToCubemap(t){let n;t.mapping===$o||t.mapping===Al?(this._cubemapMaterial===null&&(this._cubemapMaterial=B2()),n=this._cubemapMaterial,n.uniforms.flipEnvMap.value=t.isRenderTargetTexture===!1?-1:1):(this._equirectMaterial===null&&(this._equirectMaterial=O2()),n=this._equirectMaterial),n.uniforms.envMap.value=t,this._renderCube(this._getSourceTarget(),0,n)}_applyPMREM(t){this._ggxMaterial===null&&(this._ggxMaterial=q5(),this._integrationMaterial=Y5());let n=this._cubeSize,i=t.texture.mipmaps.length-1,r=this._ggxMaterial.uniforms;r.envMap.value=this._sourceTarget.texture;let s=this._integrationMaterial.uniforms;s.envMap.value=this._sourceTarget.texture,s.sourceLod.value=Math.log2(n/s3);for(let o=0;o<=i;o++){let a=e.lodToRoughness(o,i);if(o>i-W5)s.roughness.value=a,this._renderCube(t,o,this._integrationMaterial);else{let l=a>0?Math.log2(n)+.5*Math.log2(6/(r3*Math.pow(a,4)))+.5:0;r.roughness.value=a,r.lodBias.value=l,this._renderCube(t,o,this._ggxMaterial)}}}_blur(t,n){this._blurMaterial===null&&(this._blurMaterial=Z5());let i=this._blurMaterial,r=i.uniforms,s=this._sourceTarget;r.sigma.value=Math.min(n,Math.PI)/Math.SQRT2,r.envMap.value=s.texture,this._renderCube(t,0,i),r.envMap.value=t.texture,this._renderCube(s,0,i)}};function F2(e,t,n){return new bu(e,{minFilter:as,generateMipmaps:t,type:ji,colorSpace:Gc,depthBuffer:n})}function Mu(e,t,n){return new Pi({name:e,uniforms:t,vertexShader:jt.cube_vert,fragmentShader:n,side:Bn,blending:Ho,depthTest:!1,depthWrite:!1})}function q5(){return Mu("PMREMGGXConvolution",{envMap:{value:null},roughness:{value:0},lodBias:{value:0}},`
+
+		#define GGX_SAMPLES ${r3}u
+
+		varying vec3 vWorldDirection;
+
+		uniform samplerCube envMap;
+		uniform float roughness;
+		uniform float lodBias;
+
+		#include <common>
+
+		// Van der Corput radical inverse
+		float radicalInverse_VdC( uint bits ) {
+
+			bits = ( bits << 16u ) | ( bits >> 16u );
+			bits = ( ( bits & 0x55555555u ) << 1u ) | ( ( bits & 0xAAAAAAAAu ) >> 1u );
+			bits = ( ( bits & 0x33333333u ) << 2u ) | ( ( bits & 0xCCCCCCCCu ) >> 2u );
+			bits = ( ( bits & 0x0F0F0F0Fu ) << 4u ) | ( ( bits & 0xF0F0F0F0u ) >> 4u );
+			bits = ( ( bits & 0x00FF00FFu ) << 8u ) | ( ( bits & 0xFF00FF00u ) >> 8u );
+			return float( bits ) * 2.3283064365386963e-10; // / 0x100000000
+
+		}
+
+		// Hammersley sequence
+		vec2 hammersley( uint i, uint N ) {
+
+			return vec2( float( i ) / float( N ), radicalInverse_VdC( i ) );
+
+		}
+
+		void main() {
+
+			vec3 N = normalize( vWorldDirection );
+
+			// For very low roughness, just sample the environment directly
+			if ( roughness < 0.001 ) {
+
+				gl_FragColor = vec4( textureLod( envMap, N, 0.0 ).rgb, 1.0 );
+				return;
+
+			}
+
+			float alpha = roughness * roughness;
+			float alpha2 = alpha * alpha;
+
+			// Tangent space basis for VNDF sampling
+			vec3 up = abs( N.z ) < 0.999 ? vec3( 0.0, 0.0, 1.0 ) : vec3( 1.0, 0.0, 0.0 );
+			vec3 tangent = normalize( cross( up, N ) );
+			vec3 bitangent = cross( N, tangent );
+
+			vec3 prefilteredColor = vec3( 0.0 );
+			float totalWeight = 0.0;
+
+			for ( uint i = 0u; i < GGX_SAMPLES; i ++ ) {
+
+				vec2 Xi = hammersley( i, GGX_SAMPLES );
+
+				// With V = N, sample the reflected direction directly.
+				float invQ = 1.0 / ( 1.0 - Xi.x + alpha2 * Xi.x );
+				float NdotL = ( 1.0 - Xi.x - alpha2 * Xi.x ) * invQ;
+
+				if ( NdotL > 0.0 ) {
+
+					float phi = 2.0 * PI * Xi.y;
+					float sinTheta = 2.0 * alpha * sqrt( Xi.x * ( 1.0 - Xi.x ) ) * invQ;
+					vec3 L = N * NdotL + ( tangent * cos( phi ) + bitangent * sin( phi ) ) * sinTheta;
+
+					// Match the source mip to the sample's solid angle. The terms
+					// independent of the sample are precomputed in lodBias.
+					float d = alpha2 * invQ;
+					float lod = max( log2( d ) + lodBias, 0.0 );
+
+					// Weight by NdotL for the split-sum approximation
+					prefilteredColor += textureLod( envMap, L, lod ).rgb * NdotL;
+					totalWeight += NdotL;
+
+				}
+
+			}
+
+			gl_FragColor = vec4( prefilteredColor / totalWeight, 1.0 );
+
+		}
+	`)}function Y5(){return Mu("PMREMGGXIntegration",{envMap:{value:null},roughness:{value:0},sourceLod:{value:0},sourceSize:{value:s3}},`
+
+		varying vec3 vWorldDirection;
+
+		uniform samplerCube envMap;
+		uniform float roughness;
+		uniform float sourceLod;
+		uniform int sourceSize;
+
+		void main() {
+
+			vec3 N = normalize( vWorldDirection );
+
+			float alpha = roughness * roughness;
+			float alpha2 = alpha * alpha;
+
+			float texelSize = 2.0 / float( sourceSize );
+
+			vec3 prefilteredColor = vec3( 0.0 );
+			float totalWeight = 0.0;
+
+			// Pair opposite texels: only the one in N's hemisphere contributes.
+			for ( int face = 0; face < 3; face ++ ) {
+
+				for ( int y = 0; y < sourceSize; y ++ ) {
+
+					for ( int x = 0; x < sourceSize; x ++ ) {
+
+						vec2 uv = ( vec2( x, y ) + 0.5 ) * texelSize - 1.0;
+						vec3 texelDirection = face == 0 ? vec3( 1.0, uv ) : ( face == 1 ? vec3( uv.x, 1.0, uv.y ) : vec3( uv, 1.0 ) );
+
+						float invDistance = inversesqrt( 1.0 + dot( uv, uv ) );
+						float NdotL = dot( N, texelDirection );
+						texelDirection *= NdotL < 0.0 ? - 1.0 : 1.0;
+						NdotL = abs( NdotL ) * invDistance;
+
+						// With V = N, NdotH squared is ( 1 + NdotL ) / 2. Common factors
+						// in the GGX distribution and texel solid angle cancel when normalized.
+						float d = 1.0 + alpha2 + ( alpha2 - 1.0 ) * NdotL;
+						float weight = NdotL * invDistance * invDistance * invDistance / ( d * d );
+
+						prefilteredColor += textureLod( envMap, texelDirection, sourceLod ).rgb * weight;
+						totalWeight += weight;
+
+					}
+
+				}
+
+			}
+
+			gl_FragColor = vec4( prefilteredColor / totalWeight, 1.0 );
+
+		}
+	`)}function Z5(){return Mu("PMREMSphericalGaussianBlur",{envMap:{value:null},sigma:{value:0}},`
+
+		#define SAMPLES ${H5}
+		#define GOLDEN_ANGLE 2.39996322973
+
+		varying vec3 vWorldDirection;
+
+		uniform samplerCube envMap;
+		uniform float sigma;
+
+		#include <common>
+
+		void main() {
+
+			vec3 outputDirection = normalize( vWorldDirection );
+
+			vec3 up = abs( outputDirection.z ) < 0.999 ? vec3( 0.0, 0.0, 1.0 ) : vec3( 1.0, 0.0, 0.0 );
+			vec3 tangent = normalize( cross( up, outputDirection ) );
+			vec3 bitangent = cross( outputDirection, tangent );
+
+			// Truncate the kernel at three standard deviations or at the antipode.
+			float thetaMax = min( 3.0 * sigma, PI );
+			float truncation = 1.0 - exp( - 0.5 * thetaMax * thetaMax / ( sigma * sigma ) );
+
+			vec3 accumColor = vec3( 0.0 );
+			float accumWeight = 0.0;
+
+			for ( int i = 0; i < SAMPLES; i ++ ) {
+
+				// Stratified inverse-CDF sampling of the Gaussian, placed on a golden-angle spiral.
+				float stratum = ( float( i ) + 0.5 ) / float( SAMPLES );
+				float theta = sigma * sqrt( - 2.0 * log( 1.0 - stratum * truncation ) );
+				float phi = float( i ) * GOLDEN_ANGLE;
+
+				vec3 offset = cos( phi ) * tangent + sin( phi ) * bitangent;
+				vec3 sampleDirection = cos( theta ) * outputDirection + sin( theta ) * offset;
+
+				// Correct the planar sample density to solid angle.
+				float weight = sin( theta ) / theta;
+
+				accumColor += weight * textureLod( envMap, sampleDirection, 0.0 ).rgb;
+				accumWeight += weight;
+
+			}
+
+			gl_FragColor = vec4( accumColor / accumWeight, 1.0 );
+
+		}
+	`)}function O2(){return Mu("PMREMEquirectangularToCubemap",{envMap:{value:null}},`
+
+		varying vec3 vWorldDirection;
+
+		uniform sampler2D envMap;
+
+		#include <common>
+
+		void main() {
+
+			// Average four subpixel samples to preserve small, bright features.
+			vec3 direction = normalize( vWorldDirection );
+			vec3 dx = dFdx( direction ) * 0.25;
+			vec3 dy = dFdy( direction ) * 0.25;
+
+			vec3 color = textureLod( envMap, equirectUv( normalize( direction - dx - dy ) ), 0.0 ).rgb;
+			color += textureLod( envMap, equirectUv( normalize( direction + dx - dy ) ), 0.0 ).rgb;
+			color += textureLod( envMap, equirectUv( normalize( direction - dx + dy ) ), 0.0 ).rgb;
+			color += textureLod( envMap, equirectUv( normalize( direction + dx + dy ) ), 0.0 ).rgb;
+			gl_FragColor = vec4( color * 0.25, 1.0 );
+
+		}
+	`)}function B2(){return Mu("PMREMCubemapToCubemap",{envMap:{value:null},flipEnvMap:{value:-1}},`
+
+		varying vec3 vWorldDirection;
+
+		uniform samplerCube envMap;
+		uniform float flipEnvMap;
+
+		void main() {
+
+			gl_FragColor = vec4( textureCube( envMap, vec3( flipEnvMap * vWorldDirection.x, vWorldDirection.yz ) ).rgb, 1.0 );
+
+		}
+	`)}function J5(e){let t=new WeakMap,n=new WeakMap,i=null;function r(f,d=!1){return f==null?null:d?o(f):s(f)}function s(f){if(f&&f.isTexture){let d=f.mapping;if(d===Hd||d===Wd)if(t.has(f)){let m=t.get(f).texture;return a(m,f.mapping)}else{let m=f.image;if(m&&m.height>0){let y=new bu(m.height);return y.fromEquirectangularTexture(e,f),t.set(f,y),f.addEventListener("dispose",c),a(y.texture,f.mapping)}else return null}}return f}function o(f){if(f&&f.isTexture&&f.isPMREMTexture!==!0){let d=f.mapping,m=d===Hd||d===Wd,y=d===$o||d===Al;if(m||y){let p=n.get(f),g=p!==void 0?p.texture.pmremVersion:0;if(f.isRenderTargetTexture&&f.pmremVersion!==g)return i===null&&(i=new Lp(e)),p=m?i.fromEquirectangular(f,p):i.fromCubemap(f,p),p.texture.pmremVersion=f.pmremVersion,n.set(f,p),p.texture;if(p!==void 0)return p.texture;{let x=f.image;return m&&x&&x.height>0||y&&x&&l(x)?(i===null&&(i=new Lp(e)),p=m?i.fromEquirectangular(f):i.fromCubemap(f),p.texture.pmremVersion=f.pmremVersion,n.set(f,p),f.addEventListener("dispose",u),p.texture):null}}}return f}function a(f,d){return d===Hd?f.mapping=$o:d===Wd&&(f.mapping=Al),f}function l(f){let d=0,m=6;for(let y=0;y<m;y++)f[y]!==void 0&&d++;return d===m}function c(f){let d=f.target;d.removeEventListener("dispose",c);let m=t.get(d);m!==void 0&&(t.delete(d),m.dispose())}function u(f){let d=f.target;d.removeEventListener("dispose",u);let m=n.get(d);m!==void 0&&(n.delete(d),m.dispose())}function h(){t=new WeakMap,n=new WeakMap,i!==null&&(i.dispose(),i=null)}return{get:r,dispose:h}}function K5(e){let t={};function n(i){if(t[i]!==void 0)return t[i];let r=e.getExtension(i);return t[i]=r,r}return{has:function(i){return n(i)!==null},init:function(){n("EXT_color_buffer_float"),n("WEBGL_clip_cull_distance"),n("OES_texture_float_linear"),n("EXT_color_buffer_half_float"),n("WEBGL_multisampled_render_to_texture"),n("WEBGL_render_shared_exponent")},get:function(i){let r=n(i);return r===null&&Bc("WebGLRenderer: "+i+" extension not supported."),r}}}function j5(e,t,n,i){let r={},s=new WeakMap,o=new FinalizationRegistry(m=>delete r[m]);function a(m){l(m.target)}function l(m){m.index!==null&&t.remove(m.index);for(let p in m.attributes)t.remove(m.attributes[p]);m.removeEventListener("dispose",a),delete r[m.id],o.unregister(m);let y=s.get(m);y&&(t.remove(y),s.delete(m)),i.releaseStatesOfGeometry(m),m.isInstancedBufferGeometry===!0&&delete m._maxInstanceCount,n.memory.geometries--}function c(m,y){return r[y.id]!==void 0||(y.addEventListener("dispose",a),r[y.id]=new WeakRef(y),o.register(y,y.id,y),n.memory.geometries++),y}function u(m){let y=m.attributes;for(let p in y)t.update(y[p],e.ARRAY_BUFFER)}function h(m){let y=m.index,p=m.attributes.position,g=0;if(p===void 0)return;let x=y!==null?y.array.length:p.array.length/3-1,M=p.count>=65535?Zc:Yc,v=new M(Math.ceil(x/3)*6,1),w=v.array;if(y!==null){let _=y.array;g=y.version;for(let S=0,A=0;S<x;S+=3){let C=_[S+0],R=_[S+1],D=_[S+2];w[A++]=C,w[A++]=R,w[A++]=R,w[A++]=D,w[A++]=D,w[A++]=C}}else{g=p.version;for(let _=0,S=0;_<x;_+=3){let A=_+0,C=_+1,R=_+2;w[S++]=A,w[S++]=C,w[S++]=C,w[S++]=R,w[S++]=R,w[S++]=A}}v.version=g;let b=s.get(m);b&&t.remove(b),s.set(m,v)}function f(m){let y=s.get(m);if(y){let p=m.index;p!==null&&y.version<p.version&&h(m)}else h(m);return s.get(m)}function d(){for(let m in r){let y=r[m].deref();y!==void 0&&l(y)}}return{get:c,update:u,getWireframeAttribute:f,dispose:d}}function Q5(e,t,n){let i;function r(h){i=h}let s,o;function a(h){s=h.type,o=h.bytesPerElement}function l(h,f){e.drawElements(i,f,s,h*o),n.update(f,i,1)}function c(h,f,d){d!==0&&(e.drawElementsInstanced(i,f,s,h*o,d),n.update(f,i,d))}function u(h,f,d){if(d===0)return;t.get("WEBGL_multi_draw").multiDrawElementsWEBGL(i,f,0,s,h,0,d);let y=0;for(let p=0;p<d;p++)y+=f[p];n.update(y,i,1)}this.setMode=r,this.setIndex=a,this.render=l,this.renderInstances=c,this.renderMultiDraw=u}function tB(e){let t={geometries:0,textures:0},n={frame:0,calls:0,triangles:0,points:0,lines:0};function i(s,o,a){switch(n.calls++,o){case e.TRIANGLES:n.triangles+=a*(s/3);break;case e.LINES:n.lines+=a*(s/2);break;case e.LINE_STRIP:n.lines+=a*(s-1);break;case e.LINE_LOOP:n.lines+=a*s;break;case e.POINTS:n.points+=a*s;break;default:Gt("WebGLInfo: Unknown draw mode:",o);break}}function r(){n.calls=0,n.triangles=0,n.points=0,n.lines=0}return{memory:t,render:n,programs:null,autoReset:!0,reset:r,update:i}}function eB(e,t,n){let i=new WeakMap,r=new de;function s(o,a,l){let c=o.morphTargetInfluences,u=a.morphAttributes.position||a.morphAttributes.normal||a.morphAttributes.color,h=u!==void 0?u.length:0,f=i.get(a);if(f===void 0||f.count!==h){let A=function(){_.dispose(),i.delete(a),a.removeEventListener("dispose",A)};f!==void 0&&f.texture.dispose();let d=a.morphAttributes.position!==void 0,m=a.morphAttributes.normal!==void 0,y=a.morphAttributes.color!==void 0,p=a.morphAttributes.position||[],g=a.morphAttributes.normal||[],x=a.morphAttributes.color||[],M=0;d===!0&&(M=1),m===!0&&(M=2),y===!0&&(M=3);let v=a.attributes.position.count*M,w=1;v>t.maxTextureSize&&(w=Math.ceil(v/t.maxTextureSize),v=t.maxTextureSize);let b=new Float32Array(v*w*4*h),_=new $c(b,v,w,h);_.type=Ki,_.needsUpdate=!0;let S=M*4;for(let C=0;C<h;C++){let R=p[C],D=g[C],B=x[C],P=v*w*4*C;for(let L=0;L<R.count;L++){let k=L*S;d===!0&&(r.fromBufferAttribute(R,L),b[P+k+0]=r.x,b[P+k+1]=r.y,b[P+k+2]=r.z,b[P+k+3]=0),m===!0&&(r.fromBufferAttribute(D,L),b[P+k+4]=r.x,b[P+k+5]=r.y,b[P+k+6]=r.z,b[P+k+7]=0),y===!0&&(r.fromBufferAttribute(B,L),b[P+k+8]=r.x,b[P+k+9]=r.y,b[P+k+10]=r.z,b[P+k+11]=B.itemSize===4?r.w:1)}}f={count:h,texture:_,size:new Bt(v,w)},i.set(a,f),a.addEventListener("dispose",A)}if(o.isInstancedMesh===!0&&o.morphTexture!==null)l.getUniforms().setValue(e,"morphTexture",o.morphTexture,n);else{let d=0;for(let y=0;y<c.length;y++)d+=c[y];let m=a.morphTargetsRelative?1:1-d;l.getUniforms().setValue(e,"morphTargetBaseInfluence",m),l.getUniforms().setValue(e,"morphTargetInfluences",c)}l.getUniforms().setValue(e,"morphTargetsTexture",f.texture,n),l.getUniforms().setValue(e,"morphTargetsTextureSize",f.size)}return{update:s}}function nB(e,t,n,i,r){let s=new WeakMap;function o(c){let u=r.render.frame,h=c.geometry,f=t.get(c,h);if(s.get(f)!==u&&(t.update(f),s.set(f,u)),c.isInstancedMesh&&(c.hasEventListener("dispose",l)===!1&&c.addEventListener("dispose",l),s.get(c)!==u&&(n.update(c.instanceMatrix,e.ARRAY_BUFFER),c.instanceColor!==null&&n.update(c.instanceColor,e.ARRAY_BUFFER),s.set(c,u))),c.isSkinnedMesh){let d=c.skeleton;s.get(d)!==u&&(d.update(),s.set(d,u))}return f}function a(){s=new WeakMap}function l(c){let u=c.target;u.removeEventListener("dispose",l),i.releaseStatesOfObject(u),n.remove(u.instanceMatrix),u.instanceColor!==null&&n.remove(u.instanceColor)}return{update:o,dispose:a}}var iB={[cx]:"LINEAR_TONE_MAPPING",[ux]:"REINHARD_TONE_MAPPING",[fx]:"CINEON_TONE_MAPPING",[hx]:"ACES_FILMIC_TONE_MAPPING",[px]:"AGX_TONE_MAPPING",[mx]:"NEUTRAL_TONE_MAPPING",[dx]:"CUSTOM_TONE_MAPPING"};function rB(e,t,n,i,r,s){let o=new li(t,n,{type:e,depthBuffer:r,stencilBuffer:s,samples:i?4:0,storeMultisampledDepthBuffer:!1,storeMultisampledStencilBuffer:!1,resolveDepthBuffer:!1,resolveStencilBuffer:!1}),a=null,l=null,c=null,u=new dn;u.setAttribute("position",new qe([-1,3,0,-1,-1,0,3,-1,0],3)),u.setAttribute("uv",new qe([0,2,0,0,2,0],2));let h=new Ad({uniforms:{tDiffuse:{value:null}},vertexShader:`
+			precision highp float;
+
+			uniform mat4 modelViewMatrix;
+			uniform mat4 projectionMatrix;
+
+			attribute vec3 position;
+			attribute vec2 uv;
+
+			varying vec2 vUv;
+
+			void main() {
+				vUv = uv;
+				gl_Position = projectionMatrix * modelViewMatrix * vec4( position, 1.0 );
+			}`,fragmentShader:`
+			precision highp float;
+
+			uniform sampler2D tDiffuse;
+
+			varying vec2 vUv;
+
+			#include <tonemapping_pars_fragment>
+			#include <colorspace_pars_fragment>
+
+			void main() {
+				gl_FragColor = texture2D( tDiffuse, vUv );
+
+				#ifdef LINEAR_TONE_MAPPING
+					gl_FragColor.rgb = LinearToneMapping( gl_FragColor.rgb );
+				#elif defined( REINHARD_TONE_MAPPING )
+					gl_FragColor.rgb = ReinhardToneMapping( gl_FragColor.rgb );
+				#elif defined( CINEON_TONE_MAPPING )
+					gl_FragColor.rgb = CineonToneMapping( gl_FragColor.rgb );
+				#elif defined( ACES_FILMIC_TONE_MAPPING )
+					gl_FragColor.rgb = ACESFilmicToneMapping( gl_FragColor.rgb );
+				#elif defined( AGX_TONE_MAPPING )
+					gl_FragColor.rgb = AgXToneMapping( gl_FragColor.rgb );
+				#elif defined( NEUTRAL_TONE_MAPPING )
+					gl_FragColor.rgb = NeutralToneMapping( gl_FragColor.rgb );
+				#elif defined( CUSTOM_TONE_MAPPING )
+					gl_FragColor.rgb = CustomToneMapping( gl_FragColor.rgb );
+				#endif
+
+				#ifdef SRGB_TRANSFER
+					gl_FragColor = sRGBTransferOETF( gl_FragColor );
+				#endif
+			}`,depthTest:!1,depthWrite:!1}),f=new On(u,h),d=new Vo(-1,1,1,-1,0,1),m=null,y=null,p=!1,g,x=null,M=[],v=!1;this.setSize=function(w,b){o.setSize(w,b),a!==null&&a.setSize(w,b),l!==null&&l.setSize(w,b);for(let _=0;_<M.length;_++){let S=M[_];S.setSize&&S.setSize(w,b)}},this.setEffects=function(w){M=w,v=M.length>0&&M[0].isRenderPass===!0;let b=o.width,_=o.height;M.length>0&&a===null&&(a=new li(b,_,{type:ji,depthBuffer:!1,stencilBuffer:!1}),l=new li(b,_,{type:ji,depthBuffer:!1,stencilBuffer:!1}));let S=r===!0&&M.some(A=>A.needsDepthTexture===!0);S!==(o.depthTexture!==null)&&(S===!0&&c===null&&(c=new ss(b,_),s===!0&&(c.format=ls,c.type=Xo)),o.dispose(),o.depthTexture=S?c:null,o.resolveDepthBuffer=S,o.storeMultisampledDepthBuffer=S);for(let A=0;A<M.length;A++){let C=M[A];C.setSize&&C.setSize(b,_),S&&C.needsDepthTexture===!0&&C.setDepthTexture&&C.setDepthTexture(c)}},this.begin=function(w,b){if(p||w.toneMapping===br&&M.length===0)return!1;if(x=b,b!==null){let _=b.width,S=b.height;(o.width!==_||o.height!==S)&&this.setSize(_,S)}return v===!1&&w.setRenderTarget(o),g=w.toneMapping,w.toneMapping=br,!0},this.hasRenderPass=function(){return v},this.end=function(w,b){w.toneMapping=g,p=!0;let _=o,S=a;for(let A=0;A<M.length;A++){let C=M[A];C.enabled!==!1&&(C.render(w,S,_,b),C.needsSwap!==!1&&(_=S,S=S===a?l:a))}if(m!==w.outputColorSpace||y!==w.toneMapping){m=w.outputColorSpace,y=w.toneMapping,h.defines={},ie.getTransfer(m)===he&&(h.defines.SRGB_TRANSFER="");let A=iB[y];A&&(h.defines[A]=""),h.needsUpdate=!0}h.uniforms.tDiffuse.value=_.texture,w.setRenderTarget(x),w.render(f,d),x=null,p=!1},this.isCompositing=function(){return p},this.dispose=function(){o.dispose(),a!==null&&a.dispose(),l!==null&&l.dispose(),u.dispose(),h.dispose()}}var o3=new Zn,a3=new ss(1,1),l3=new Kc(1),c3=new $c,u3=new xd,f3=new Jc,k2=[],z2=[],G2=new Float32Array(16),V2=new Float32Array(9),H2=new Float32Array(4);function Pl(e,t,n){let i=e[0];if(i<=0||i>0)return e;let r=t*n,s=k2[r];if(s===void 0&&(s=new Float32Array(r),k2[r]=s),t!==0){i.toArray(s,0);for(let o=1,a=0;o!==t;++o)a+=n,e[o].toArray(s,a)}return s}function Ye(e,t){if(e.length!==t.length)return!1;for(let n=0,i=e.length;n<i;n++)if(e[n]!==t[n])return!1;return!0}function Ze(e,t){for(let n=0,i=t.length;n<i;n++)e[n]=t[n]}function Np(e,t){let n=z2[t];n===void 0&&(n=new Int32Array(t),z2[t]=n);for(let i=0;i!==t;++i)n[i]=e.allocateTextureUnit();return n}function sB(e,t){let n=this.cache;n[0]!==t&&(e.uniform1f(this.addr,t),n[0]=t)}function oB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y)&&(e.uniform2f(this.addr,t.x,t.y),n[0]=t.x,n[1]=t.y);else{if(Ye(n,t))return;e.uniform2fv(this.addr,t),Ze(n,t)}}function aB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z)&&(e.uniform3f(this.addr,t.x,t.y,t.z),n[0]=t.x,n[1]=t.y,n[2]=t.z);else if(t.r!==void 0)(n[0]!==t.r||n[1]!==t.g||n[2]!==t.b)&&(e.uniform3f(this.addr,t.r,t.g,t.b),n[0]=t.r,n[1]=t.g,n[2]=t.b);else{if(Ye(n,t))return;e.uniform3fv(this.addr,t),Ze(n,t)}}function lB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z||n[3]!==t.w)&&(e.uniform4f(this.addr,t.x,t.y,t.z,t.w),n[0]=t.x,n[1]=t.y,n[2]=t.z,n[3]=t.w);else{if(Ye(n,t))return;e.uniform4fv(this.addr,t),Ze(n,t)}}function cB(e,t){let n=this.cache,i=t.elements;if(i===void 0){if(Ye(n,t))return;e.uniformMatrix2fv(this.addr,!1,t),Ze(n,t)}else{if(Ye(n,i))return;H2.set(i),e.uniformMatrix2fv(this.addr,!1,H2),Ze(n,i)}}function uB(e,t){let n=this.cache,i=t.elements;if(i===void 0){if(Ye(n,t))return;e.uniformMatrix3fv(this.addr,!1,t),Ze(n,t)}else{if(Ye(n,i))return;V2.set(i),e.uniformMatrix3fv(this.addr,!1,V2),Ze(n,i)}}function fB(e,t){let n=this.cache,i=t.elements;if(i===void 0){if(Ye(n,t))return;e.uniformMatrix4fv(this.addr,!1,t),Ze(n,t)}else{if(Ye(n,i))return;G2.set(i),e.uniformMatrix4fv(this.addr,!1,G2),Ze(n,i)}}function hB(e,t){let n=this.cache;n[0]!==t&&(e.uniform1i(this.addr,t),n[0]=t)}function dB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y)&&(e.uniform2i(this.addr,t.x,t.y),n[0]=t.x,n[1]=t.y);else{if(Ye(n,t))return;e.uniform2iv(this.addr,t),Ze(n,t)}}function pB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z)&&(e.uniform3i(this.addr,t.x,t.y,t.z),n[0]=t.x,n[1]=t.y,n[2]=t.z);else{if(Ye(n,t))return;e.uniform3iv(this.addr,t),Ze(n,t)}}function mB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z||n[3]!==t.w)&&(e.uniform4i(this.addr,t.x,t.y,t.z,t.w),n[0]=t.x,n[1]=t.y,n[2]=t.z,n[3]=t.w);else{if(Ye(n,t))return;e.uniform4iv(this.addr,t),Ze(n,t)}}function gB(e,t){let n=this.cache;n[0]!==t&&(e.uniform1ui(this.addr,t),n[0]=t)}function yB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y)&&(e.uniform2ui(this.addr,t.x,t.y),n[0]=t.x,n[1]=t.y);else{if(Ye(n,t))return;e.uniform2uiv(this.addr,t),Ze(n,t)}}function _B(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z)&&(e.uniform3ui(this.addr,t.x,t.y,t.z),n[0]=t.x,n[1]=t.y,n[2]=t.z);else{if(Ye(n,t))return;e.uniform3uiv(this.addr,t),Ze(n,t)}}function xB(e,t){let n=this.cache;if(t.x!==void 0)(n[0]!==t.x||n[1]!==t.y||n[2]!==t.z||n[3]!==t.w)&&(e.uniform4ui(this.addr,t.x,t.y,t.z,t.w),n[0]=t.x,n[1]=t.y,n[2]=t.z,n[3]=t.w);else{if(Ye(n,t))return;e.uniform4uiv(this.addr,t),Ze(n,t)}}function Up(e){return e.version===0&&(e.compareFunction=Ex,e.needsUpdate=!0),e}function vB(e,t,n){let i=this.cache,r=n.allocateTextureUnit();i[0]!==r&&(e.uniform1i(this.addr,r),i[0]=r);let s;this.type===e.SAMPLER_2D_SHADOW?s=Up(a3):s=o3,n.setTexture2D(t||s,r)}function bB(e,t,n){let i=this.cache,r=n.allocateTextureUnit();i[0]!==r&&(e.uniform1i(this.addr,r),i[0]=r),n.setTexture3D(t||u3,r)}function MB(e,t,n){let i=this.cache,r=n.allocateTextureUnit();i[0]!==r&&(e.uniform1i(this.addr,r),i[0]=r);let s;this.type===e.SAMPLER_CUBE_SHADOW?s=Up(l3):s=f3,n.setTextureCube(t||s,r)}function SB(e,t,n){let i=this.cache,r=n.allocateTextureUnit();i[0]!==r&&(e.uniform1i(this.addr,r),i[0]=r),n.setTexture2DArray(t||c3,r)}function wB(e){switch(e){case 5126:return sB;case 35664:return oB;case 35665:return aB;case 35666:return lB;case 35674:return cB;case 35675:return uB;case 35676:return fB;case 5124:case 35670:return hB;case 35667:case 35671:return dB;case 35668:case 35672:return pB;case 35669:case 35673:return mB;case 5125:return gB;case 36294:return yB;case 36295:return _B;case 36296:return xB;case 35678:case 36198:case 36298:case 36306:case 35682:return vB;case 35679:case 36299:case 36307:return bB;case 35680:case 36300:case 36308:case 36293:return MB;case 36289:case 36303:case 36311:case 36292:return SB}}function TB(e,t){e.uniform1fv(this.addr,t)}function EB(e,t){let n=Pl(t,this.size,2);e.uniform2fv(this.addr,n)}function AB(e,t){let n=Pl(t,this.size,3);e.uniform3fv(this.addr,n)}function CB(e,t){let n=Pl(t,this.size,4);e.uniform4fv(this.addr,n)}function RB(e,t){let n=Pl(t,this.size,4);e.uniformMatrix2fv(this.addr,!1,n)}function PB(e,t){let n=Pl(t,this.size,9);e.uniformMatrix3fv(this.addr,!1,n)}function IB(e,t){let n=Pl(t,this.size,16);e.uniformMatrix4fv(this.addr,!1,n)}function LB(e,t){e.uniform1iv(this.addr,t)}function DB(e,t){e.uniform2iv(this.addr,t)}function NB(e,t){e.uniform3iv(this.addr,t)}function UB(e,t){e.uniform4iv(this.addr,t)}function FB(e,t){e.uniform1uiv(this.addr,t)}function OB(e,t){e.uniform2uiv(this.addr,t)}function BB(e,t){e.uniform3uiv(this.addr,t)}function kB(e,t){e.uniform4uiv(this.addr,t)}function zB(e,t,n){let i=this.cache,r=t.length,s=Np(n,r);Ye(i,s)||(e.uniform1iv(this.addr,s),Ze(i,s));let o;this.type===e.SAMPLER_2D_SHADOW?o=Up(a3):o=o3;for(let a=0;a!==r;++a)n.setTexture2D(t[a]||o,s[a])}function GB(e,t,n){let i=this.cache,r=t.length,s=Np(n,r);Ye(i,s)||(e.uniform1iv(this.addr,s),Ze(i,s));for(let o=0;o!==r;++o)n.setTexture3D(t[o]||u3,s[o])}function VB(e,t,n){let i=this.cache,r=t.length,s=Np(n,r);Ye(i,s)||(e.uniform1iv(this.addr,s),Ze(i,s));let o;this.type===e.SAMPLER_CUBE_SHADOW?o=Up(l3):o=f3;for(let a=0;a!==r;++a)n.setTextureCube(t[a]||o,s[a])}function HB(e,t,n){let i=this.cache,r=t.length,s=Np(n,r);Ye(i,s)||(e.uniform1iv(this.addr,s),Ze(i,s));for(let o=0;o!==r;++o)n.setTexture2DArray(t[o]||c3,s[o])}function WB(e){switch(e){case 5126:return TB;case 35664:return EB;case 35665:return AB;case 35666:return CB;case 35674:return RB;case 35675:return PB;case 35676:return IB;case 5124:case 35670:return LB;case 35667:case 35671:return DB;case 35668:case 35672:return NB;case 35669:case 35673:return UB;case 5125:return FB;case 36294:return OB;case 36295:return BB;case 36296:return kB;case 35678:case 36198:case 36298:case 36306:case 35682:return zB;case 35679:case 36299:case 36307:return GB;case 35680:case 36300:case 36308:case 36293:return VB;case 36289:case 36303:case 36311:case 36292:return HB}}var kx=class{constructor(t,n,i){this.id=t,this.addr=i,this.cache=[],this.type=n.type,this.setValue=wB(n.type)}},zx=class{constructor(t,n,i){this.id=t,this.addr=i,this.cache=[],this.type=n.type,this.size=n.size,this.setValue=WB(n.type)}},Gx=class{constructor(t){this.id=t,this.seq=[],this.map={}}setValue(t,n,i){let r=this.seq;for(let s=0,o=r.length;s!==o;++s){let a=r[s];a.setValue(t,n[a.id],i)}}},Ox=/(\w+)(\])?(\[|\.)?/g;function W2(e,t){e.seq.push(t),e.map[t.id]=t}function $B(e,t,n){let i=e.name,r=i.length;for(Ox.lastIndex=0;;){let s=Ox.exec(i),o=Ox.lastIndex,a=s[1],l=s[2]==="]",c=s[3];if(l&&(a=a|0),c===void 0||c==="["&&o+2===r){W2(n,c===void 0?new kx(a,e,t):new zx(a,e,t));break}else{let h=n.map[a];h===void 0&&(h=new Gx(a),W2(n,h)),n=h}}}var Rl=class{constructor(t,n){this.seq=[],this.map={};let i=t.getProgramParameter(n,t.ACTIVE_UNIFORMS);for(let o=0;o<i;++o){let a=t.getActiveUniform(n,o),l=t.getUniformLocation(n,a.name);$B(a,l,this)}let r=[],s=[];for(let o of this.seq)o.type===t.SAMPLER_2D_SHADOW||o.type===t.SAMPLER_CUBE_SHADOW||o.type===t.SAMPLER_2D_ARRAY_SHADOW?r.push(o):s.push(o);r.length>0&&(this.seq=r.concat(s))}setValue(t,n,i,r){let s=this.map[n];s!==void 0&&s.setValue(t,i,r)}setOptional(t,n,i){let r=n[i];r!==void 0&&this.setValue(t,i,r)}static upload(t,n,i,r){for(let s=0,o=n.length;s!==o;++s){let a=n[s],l=i[a.id];l.needsUpdate!==!1&&a.setValue(t,l.value,r)}}static seqWithValue(t,n){let i=[];for(let r=0,s=t.length;r!==s;++r){let o=t[r];o.id in n&&i.push(o)}return i}};function $2(e,t,n){let i=e.createShader(t);return e.shaderSource(i,n),e.compileShader(i),i}var XB=37297,qB=0;function YB(e,t){let n=e.split(`
+`),i=[],r=Math.max(t-6,0),s=Math.min(t+6,n.length);for(let o=r;o<s;o++){let a=o+1;i.push(`${a===t?">":" "} ${a}: ${n[o]}`)}return i.join(`
+`)}var X2=new Vt;function ZB(e){ie._getMatrix(X2,ie.workingColorSpace,e);let t=`mat3( ${X2.elements.map(n=>n.toFixed(4))} )`;switch(ie.getTransfer(e)){case Vc:return[t,"LinearTransferOETF"];case he:return[t,"sRGBTransferOETF"];default:return Ft("WebGLProgram: Unsupported color space: ",e),[t,"LinearTransferOETF"]}}function q2(e,t,n){let i=e.getShaderParameter(t,e.COMPILE_STATUS),s=(e.getShaderInfoLog(t)||"").trim();if(i&&s==="")return"";let o=/ERROR: 0:(\d+)/.exec(s);if(o){let a=parseInt(o[1]);return n.toUpperCase()+`
+
+`+s+`
+
+`+YB(e.getShaderSource(t),a)}else return s}function JB(e,t){let n=ZB(t);return[`vec4 ${e}( vec4 value ) {`,`	return ${n[1]}( vec4( ${n[0]} * value.rgb, value.a ) );`,"}"].join(`
+`)}var KB={[cx]:"Linear",[ux]:"Reinhard",[fx]:"Cineon",[hx]:"ACESFilmic",[px]:"AgX",[mx]:"Neutral",[dx]:"Custom"};function jB(e,t){let n=KB[t];return n===void 0?(Ft("WebGLProgram: Unsupported toneMapping:",t),"vec3 "+e+"( vec3 color ) { return LinearToneMapping( color ); }"):"vec3 "+e+"( vec3 color ) { return "+n+"ToneMapping( color ); }"}var Ip=new z;function QB(){ie.getLuminanceCoefficients(Ip);let e=Ip.x.toFixed(4),t=Ip.y.toFixed(4),n=Ip.z.toFixed(4);return["float luminance( const in vec3 rgb ) {",`	const vec3 weights = vec3( ${e}, ${t}, ${n} );`,"	return dot( weights, rgb );","}"].join(`
+`)}function t6(e){return[e.extensionClipCullDistance?"#extension GL_ANGLE_clip_cull_distance : require":"",e.extensionMultiDraw?"#extension GL_ANGLE_multi_draw : require":""].filter(vu).join(`
+`)}function e6(e){let t=[];for(let n in e){let i=e[n];i!==!1&&t.push("#define "+n+" "+i)}return t.join(`
+`)}function n6(e,t){let n={},i=e.getProgramParameter(t,e.ACTIVE_ATTRIBUTES);for(let r=0;r<i;r++){let s=e.getActiveAttrib(t,r),o=s.name,a=1;s.type===e.FLOAT_MAT2&&(a=2),s.type===e.FLOAT_MAT3&&(a=3),s.type===e.FLOAT_MAT4&&(a=4),n[o]={type:s.type,location:e.getAttribLocation(t,o),locationSize:a}}return n}function vu(e){return e!==""}function Y2(e,t){let n=t.numSpotLightShadows+t.numSpotLightMaps-t.numSpotLightShadowsWithMaps;return e.replace(/NUM_SUN_LIGHTS/g,t.numSunLights).replace(/NUM_DIR_LIGHTS/g,t.numDirLights).replace(/NUM_SPOT_LIGHTS/g,t.numSpotLights).replace(/NUM_SPOT_LIGHT_MAPS/g,t.numSpotLightMaps).replace(/NUM_SPOT_LIGHT_COORDS/g,n).replace(/NUM_RECT_AREA_LIGHTS/g,t.numRectAreaLights).replace(/NUM_POINT_LIGHTS/g,t.numPointLights).replace(/NUM_HEMI_LIGHTS/g,t.numHemiLights).replace(/NUM_SUN_LIGHT_SHADOWS/g,t.numSunLightShadows).replace(/NUM_DIR_LIGHT_SHADOWS/g,t.numDirLightShadows).replace(/NUM_SPOT_LIGHT_SHADOWS_WITH_MAPS/g,t.numSpotLightShadowsWithMaps).replace(/NUM_SPOT_LIGHT_SHADOWS/g,t.numSpotLightShadows).replace(/NUM_POINT_LIGHT_SHADOWS/g,t.numPointLightShadows).replace(/NUM_LIGHT_PROBE_GRIDS/g,t.numLightProbeGrids)}function Z2(e,t){return e.replace(/NUM_CLIPPING_PLANES/g,t.numClippingPlanes).replace(/UNION_CLIPPING_PLANES/g,t.numClippingPlanes-t.numClipIntersection)}var i6=/^[ \t]*#include +<([\w\d./]+)>/gm;function Vx(e){return e.replace(i6,r6)}function r6(e,t){let n=jt[t];if(n===void 0)throw new Error("THREE.WebGLProgram: Can not resolve #include <"+t+">");return Vx(n)}var s6=/#pragma unroll_loop_start\s+for\s*\(\s*int\s+i\s*=\s*(\d+)\s*;\s*i\s*<\s*(\d+)\s*;\s*i\s*\+\+\s*\)\s*{([\s\S]+?)}\s+#pragma unroll_loop_end/g;function J2(e){return e.replace(s6,o6)}function o6(e,t,n,i){let r="";for(let s=parseInt(t);s<parseInt(n);s++)r+=i.replace(/\[\s*i\s*\]/g,"[ "+s+" ]").replace(/UNROLLED_LOOP_INDEX/g,s);return r}function K2(e){let t=`precision ${e.precision} float;
+	precision ${e.precision} int;
+	precision ${e.precision} sampler2D;
+	precision ${e.precision} samplerCube;
+	precision ${e.precision} sampler3D;
+	precision ${e.precision} sampler2DArray;
+	precision ${e.precision} sampler2DShadow;
+	precision ${e.precision} samplerCubeShadow;
+	precision ${e.precision} sampler2DArrayShadow;
+	precision ${e.precision} isampler2D;
+	precision ${e.precision} isampler3D;
+	precision ${e.precision} isamplerCube;
+	precision ${e.precision} isampler2DArray;
+	precision ${e.precision} usampler2D;
+	precision ${e.precision} usampler3D;
+	precision ${e.precision} usamplerCube;
+	precision ${e.precision} usampler2DArray;
+	`;return e.precision==="highp"?t+=`
+#define HIGH_PRECISION`:e.precision==="mediump"?t+=`
+#define MEDIUM_PRECISION`:e.precision==="lowp"&&(t+=`
+#define LOW_PRECISION`),t}var a6={[cu]:"SHADOWMAP_TYPE_PCF",[Tl]:"SHADOWMAP_TYPE_VSM"};function l6(e){return a6[e.shadowMapType]||"SHADOWMAP_TYPE_BASIC"}var c6={[Al]:"ENVMAP_MODE_REFRACTION"};function u6(e){return e.envMap===!1?"ENVMAP_MODE_REFLECTION":c6[e.envMapMode]||"ENVMAP_MODE_REFLECTION"}var f6={[Vd]:"ENVMAP_BLENDING_MULTIPLY",[y2]:"ENVMAP_BLENDING_MIX",[_2]:"ENVMAP_BLENDING_ADD"};function h6(e){return e.envMap===!1?"ENVMAP_BLENDING_NONE":f6[e.combine]||"ENVMAP_BLENDING_NONE"}function d6(e,t,n,i){let r=e.getContext(),s=n.defines,o=n.vertexShader,a=n.fragmentShader,l=l6(n),c=n.envMapPMREM===!0?"ENVMAP_TYPE_PMREM":"ENVMAP_TYPE_CUBE",u=u6(n),h=h6(n),f=t6(n),d=e6(s),m=r.createProgram(),y,p,g=n.glslVersion?"#version "+n.glslVersion+`
+`:"";n.isRawShaderMaterial?(y=["#define SHADER_TYPE "+n.shaderType,"#define SHADER_NAME "+n.shaderName,d].filter(vu).join(`
+`),y.length>0&&(y+=`
+`),p=["#define SHADER_TYPE "+n.shaderType,"#define SHADER_NAME "+n.shaderName,d].filter(vu).join(`
+`),p.length>0&&(p+=`
+`)):(y=[K2(n),"#define SHADER_TYPE "+n.shaderType,"#define SHADER_NAME "+n.shaderName,d,n.extensionClipCullDistance?"#define USE_CLIP_DISTANCE":"",n.batching?"#define USE_BATCHING":"",n.batchingColor?"#define USE_BATCHING_COLOR":"",n.instancing?"#define USE_INSTANCING":"",n.instancingColor?"#define USE_INSTANCING_COLOR":"",n.instancingMorph?"#define USE_INSTANCING_MORPH":"",n.useFog&&n.fog?"#define USE_FOG":"",n.useFog&&n.fogExp2?"#define FOG_EXP2":"",n.map?"#define USE_MAP":"",n.envMap?"#define USE_ENVMAP":"",n.envMap?"#define "+u:"",n.lightMap?"#define USE_LIGHTMAP":"",n.aoMap?"#define USE_AOMAP":"",n.bumpMap?"#define USE_BUMPMAP":"",n.normalMap?"#define USE_NORMALMAP":"",n.normalMapObjectSpace?"#define USE_NORMALMAP_OBJECTSPACE":"",n.normalMapTangentSpace?"#define USE_NORMALMAP_TANGENTSPACE":"",n.displacementMap?"#define USE_DISPLACEMENTMAP":"",n.emissiveMap?"#define USE_EMISSIVEMAP":"",n.anisotropy?"#define USE_ANISOTROPY":"",n.anisotropyMap?"#define USE_ANISOTROPYMAP":"",n.clearcoatMap?"#define USE_CLEARCOATMAP":"",n.clearcoatRoughnessMap?"#define USE_CLEARCOAT_ROUGHNESSMAP":"",n.clearcoatNormalMap?"#define USE_CLEARCOAT_NORMALMAP":"",n.diffuseRoughnessMap?"#define USE_DIFFUSE_ROUGHNESSMAP":"",n.iridescenceMap?"#define USE_IRIDESCENCEMAP":"",n.iridescenceThicknessMap?"#define USE_IRIDESCENCE_THICKNESSMAP":"",n.specularMap?"#define USE_SPECULARMAP":"",n.specularColorMap?"#define USE_SPECULAR_COLORMAP":"",n.specularIntensityMap?"#define USE_SPECULAR_INTENSITYMAP":"",n.roughnessMap?"#define USE_ROUGHNESSMAP":"",n.metalnessMap?"#define USE_METALNESSMAP":"",n.alphaMap?"#define USE_ALPHAMAP":"",n.alphaHash?"#define USE_ALPHAHASH":"",n.transmission?"#define USE_TRANSMISSION":"",n.transmissionMap?"#define USE_TRANSMISSIONMAP":"",n.thicknessMap?"#define USE_THICKNESSMAP":"",n.sheenColorMap?"#define USE_SHEEN_COLORMAP":"",n.sheenRoughnessMap?"#define USE_SHEEN_ROUGHNESSMAP":"",n.mapUv?"#define MAP_UV "+n.mapUv:"",n.alphaMapUv?"#define ALPHAMAP_UV "+n.alphaMapUv:"",n.lightMapUv?"#define LIGHTMAP_UV "+n.lightMapUv:"",n.aoMapUv?"#define AOMAP_UV "+n.aoMapUv:"",n.emissiveMapUv?"#define EMISSIVEMAP_UV "+n.emissiveMapUv:"",n.bumpMapUv?"#define BUMPMAP_UV "+n.bumpMapUv:"",n.normalMapUv?"#define NORMALMAP_UV "+n.normalMapUv:"",n.displacementMapUv?"#define DISPLACEMENTMAP_UV "+n.displacementMapUv:"",n.metalnessMapUv?"#define METALNESSMAP_UV "+n.metalnessMapUv:"",n.roughnessMapUv?"#define ROUGHNESSMAP_UV "+n.roughnessMapUv:"",n.anisotropyMapUv?"#define ANISOTROPYMAP_UV "+n.anisotropyMapUv:"",n.clearcoatMapUv?"#define CLEARCOATMAP_UV "+n.clearcoatMapUv:"",n.clearcoatNormalMapUv?"#define CLEARCOAT_NORMALMAP_UV "+n.clearcoatNormalMapUv:"",n.clearcoatRoughnessMapUv?"#define CLEARCOAT_ROUGHNESSMAP_UV "+n.clearcoatRoughnessMapUv:"",n.diffuseRoughnessMapUv?"#define DIFFUSE_ROUGHNESSMAP_UV "+n.diffuseRoughnessMapUv:"",n.iridescenceMapUv?"#define IRIDESCENCEMAP_UV "+n.iridescenceMapUv:"",n.iridescenceThicknessMapUv?"#define IRIDESCENCE_THICKNESSMAP_UV "+n.iridescenceThicknessMapUv:"",n.sheenColorMapUv?"#define SHEEN_COLORMAP_UV "+n.sheenColorMapUv:"",n.sheenRoughnessMapUv?"#define SHEEN_ROUGHNESSMAP_UV "+n.sheenRoughnessMapUv:"",n.specularMapUv?"#define SPECULARMAP_UV "+n.specularMapUv:"",n.specularColorMapUv?"#define SPECULAR_COLORMAP_UV "+n.specularColorMapUv:"",n.specularIntensityMapUv?"#define SPECULAR_INTENSITYMAP_UV "+n.specularIntensityMapUv:"",n.transmissionMapUv?"#define TRANSMISSIONMAP_UV "+n.transmissionMapUv:"",n.thicknessMapUv?"#define THICKNESSMAP_UV "+n.thicknessMapUv:"",n.vertexTangents&&n.flatShading===!1?"#define USE_TANGENT":"",n.vertexNormals?"#define HAS_NORMAL":"",n.vertexColors?"#define USE_COLOR":"",n.vertexAlphas?"#define USE_COLOR_ALPHA":"",n.vertexUv1s?"#define USE_UV1":"",n.vertexUv2s?"#define USE_UV2":"",n.vertexUv3s?"#define USE_UV3":"",n.pointsUvs?"#define USE_POINTS_UV":"",n.flatShading?"#define FLAT_SHADED":"",n.skinning?"#define USE_SKINNING":"",n.morphTargets?"#define USE_MORPHTARGETS":"",n.morphNormals&&n.flatShading===!1?"#define USE_MORPHNORMALS":"",n.morphColors?"#define USE_MORPHCOLORS":"",n.morphTargetsCount>0?"#define MORPHTARGETS_TEXTURE_STRIDE "+n.morphTextureStride:"",n.morphTargetsCount>0?"#define MORPHTARGETS_COUNT "+n.morphTargetsCount:"",n.doubleSided?"#define DOUBLE_SIDED":"",n.flipSided?"#define FLIP_SIDED":"",n.shadowMapEnabled?"#define USE_SHADOWMAP":"",n.shadowMapEnabled?"#define "+l:"",n.sizeAttenuation?"#define USE_SIZEATTENUATION":"",n.numLightProbes>0?"#define USE_LIGHT_PROBES":"",n.logarithmicDepthBuffer?"#define USE_LOGARITHMIC_DEPTH_BUFFER":"",n.reversedDepthBuffer?"#define USE_REVERSED_DEPTH_BUFFER":"","uniform mat4 modelMatrix;","uniform mat4 modelViewMatrix;","uniform mat4 projectionMatrix;","uniform mat4 viewMatrix;","uniform mat3 normalMatrix;","uniform vec3 cameraPosition;","uniform bool isOrthographic;","#ifdef USE_INSTANCING","	attribute mat4 instanceMatrix;","#endif","#ifdef USE_INSTANCING_COLOR","	attribute vec3 instanceColor;","#endif","#ifdef USE_INSTANCING_MORPH","	uniform sampler2D morphTexture;","#endif","attribute vec3 position;","attribute vec3 normal;","attribute vec2 uv;","#ifdef USE_UV1","	attribute vec2 uv1;","#endif","#ifdef USE_UV2","	attribute vec2 uv2;","#endif","#ifdef USE_UV3","	attribute vec2 uv3;","#endif","#ifdef USE_TANGENT","	attribute vec4 tangent;","#endif","#if defined( USE_COLOR_ALPHA )","	attribute vec4 color;","#elif defined( USE_COLOR )","	attribute vec3 color;","#endif","#ifdef USE_SKINNING","	attribute vec4 skinIndex;","	attribute vec4 skinWeight;","#endif",`
+`].filter(vu).join(`
+`),p=[K2(n),"#define SHADER_TYPE "+n.shaderType,"#define SHADER_NAME "+n.shaderName,d,n.useFog&&n.fog?"#define USE_FOG":"",n.useFog&&n.fogExp2?"#define FOG_EXP2":"",n.alphaToCoverage?"#define ALPHA_TO_COVERAGE":"",n.map?"#define USE_MAP":"",n.matcap?"#define USE_MATCAP":"",n.envMap?"#define USE_ENVMAP":"",n.envMap?"#define "+c:"",n.envMap?"#define "+u:"",n.envMap?"#define "+h:"",n.envMapPMREM?"#define ENVMAP_MAX_LOD "+n.envMapMaxLod+".0":"",n.envMapPMREM?"#define ENVMAP_SIZE "+n.envMapSize+".0":"",n.lightMap?"#define USE_LIGHTMAP":"",n.aoMap?"#define USE_AOMAP":"",n.bumpMap?"#define USE_BUMPMAP":"",n.normalMap?"#define USE_NORMALMAP":"",n.normalMapObjectSpace?"#define USE_NORMALMAP_OBJECTSPACE":"",n.normalMapTangentSpace?"#define USE_NORMALMAP_TANGENTSPACE":"",n.packedNormalMap?"#define USE_PACKED_NORMALMAP":"",n.emissiveMap?"#define USE_EMISSIVEMAP":"",n.anisotropy?"#define USE_ANISOTROPY":"",n.anisotropyMap?"#define USE_ANISOTROPYMAP":"",n.clearcoat?"#define USE_CLEARCOAT":"",n.clearcoatMap?"#define USE_CLEARCOATMAP":"",n.clearcoatRoughnessMap?"#define USE_CLEARCOAT_ROUGHNESSMAP":"",n.clearcoatNormalMap?"#define USE_CLEARCOAT_NORMALMAP":"",n.diffuseRoughness?"#define USE_DIFFUSE_ROUGHNESS":"",n.diffuseRoughnessMap?"#define USE_DIFFUSE_ROUGHNESSMAP":"",n.dispersion?"#define USE_DISPERSION":"",n.retroreflection?"#define USE_RETROREFLECTION":"",n.iridescence?"#define USE_IRIDESCENCE":"",n.iridescenceMap?"#define USE_IRIDESCENCEMAP":"",n.iridescenceThicknessMap?"#define USE_IRIDESCENCE_THICKNESSMAP":"",n.specularMap?"#define USE_SPECULARMAP":"",n.specularColorMap?"#define USE_SPECULAR_COLORMAP":"",n.specularIntensityMap?"#define USE_SPECULAR_INTENSITYMAP":"",n.roughnessMap?"#define USE_ROUGHNESSMAP":"",n.metalnessMap?"#define USE_METALNESSMAP":"",n.alphaMap?"#define USE_ALPHAMAP":"",n.alphaTest?"#define USE_ALPHATEST":"",n.alphaHash?"#define USE_ALPHAHASH":"",n.sheen?"#define USE_SHEEN":"",n.sheenColorMap?"#define USE_SHEEN_COLORMAP":"",n.sheenRoughnessMap?"#define USE_SHEEN_ROUGHNESSMAP":"",n.transmission?"#define USE_TRANSMISSION":"",n.transmissionMap?"#define USE_TRANSMISSIONMAP":"",n.thicknessMap?"#define USE_THICKNESSMAP":"",n.vertexTangents&&n.flatShading===!1?"#define USE_TANGENT":"",n.vertexColors||n.instancingColor?"#define USE_COLOR":"",n.vertexAlphas||n.batchingColor?"#define USE_COLOR_ALPHA":"",n.vertexUv1s?"#define USE_UV1":"",n.vertexUv2s?"#define USE_UV2":"",n.vertexUv3s?"#define USE_UV3":"",n.pointsUvs?"#define USE_POINTS_UV":"",n.gradientMap?"#define USE_GRADIENTMAP":"",n.flatShading?"#define FLAT_SHADED":"",n.doubleSided?"#define DOUBLE_SIDED":"",n.flipSided?"#define FLIP_SIDED":"",n.shadowMapEnabled?"#define USE_SHADOWMAP":"",n.shadowMapEnabled?"#define "+l:"",n.premultipliedAlpha?"#define PREMULTIPLIED_ALPHA":"",n.numLightProbes>0?"#define USE_LIGHT_PROBES":"",n.decodeVideoTexture?"#define DECODE_VIDEO_TEXTURE":"",n.decodeVideoTextureEmissive?"#define DECODE_VIDEO_TEXTURE_EMISSIVE":"",n.logarithmicDepthBuffer?"#define USE_LOGARITHMIC_DEPTH_BUFFER":"",n.reversedDepthBuffer?"#define USE_REVERSED_DEPTH_BUFFER":"","uniform mat4 viewMatrix;","uniform vec3 cameraPosition;","uniform bool isOrthographic;",n.toneMapping!==br?"#define TONE_MAPPING":"",n.toneMapping!==br?jt.tonemapping_pars_fragment:"",n.toneMapping!==br?jB("toneMapping",n.toneMapping):"",n.dithering?"#define DITHERING":"",n.opaque?"#define OPAQUE":"",jt.colorspace_pars_fragment,JB("linearToOutputTexel",n.outputColorSpace),QB(),n.useDepthPacking?"#define DEPTH_PACKING "+n.depthPacking:"",`
+`].filter(vu).join(`
+`)),o=Vx(o),o=Y2(o,n),o=Z2(o,n),a=Vx(a),a=Y2(a,n),a=Z2(a,n),o=J2(o),a=J2(a),n.isRawShaderMaterial!==!0&&(g=`#version 300 es
+`,y=[f,"#define attribute in","#define varying out","#define texture2D texture"].join(`
+`)+`
+`+y,p=["#define varying in",n.glslVersion===Cx?"":"layout(location = 0) out highp vec4 pc_fragColor;",n.glslVersion===Cx?"":"#define gl_FragColor pc_fragColor","#define gl_FragDepthEXT gl_FragDepth","#define texture2D texture","#define textureCube texture","#define texture2DProj textureProj","#define texture2DLodEXT textureLod","#define texture2DProjLodEXT textureProjLod","#define textureCubeLodEXT textureLod","#define texture2DGradEXT textureGrad","#define texture2DProjGradEXT textureProjGrad","#define textureCubeGradEXT textureGrad"].join(`
+`)+`
+`+p);let x=g+y+o,M=g+p+a,v=$2(r,r.VERTEX_SHADER,x),w=$2(r,r.FRAGMENT_SHADER,M);r.attachShader(m,v),r.attachShader(m,w),n.index0AttributeName!==void 0?r.bindAttribLocation(m,0,n.index0AttributeName):n.hasPositionAttribute===!0&&r.bindAttribLocation(m,0,"position"),r.linkProgram(m);function b(C){if(e.debug.checkShaderErrors){let R=r.getProgramInfoLog(m)||"",D=r.getShaderInfoLog(v)||"",B=r.getShaderInfoLog(w)||"",P=R.trim(),L=D.trim(),k=B.trim(),U=!0,Z=!0;if(r.getProgramParameter(m,r.LINK_STATUS)===!1)if(U=!1,typeof e.debug.onShaderError=="function")e.debug.onShaderError(r,m,v,w);else{let F=q2(r,v,"vertex"),V=q2(r,w,"fragment");Gt("WebGLProgram: Shader Error "+r.getError()+" - VALIDATE_STATUS "+r.getProgramParameter(m,r.VALIDATE_STATUS)+`
+
+Material Name: `+C.name+`
+Material Type: `+C.type+`
+
+Program Info Log: `+P+`
+`+F+`
+`+V)}else P!==""?Ft("WebGLProgram: Program Info Log:",P):(L===""||k==="")&&(Z=!1);Z&&(C.diagnostics={runnable:U,programLog:P,vertexShader:{log:L,prefix:y},fragmentShader:{log:k,prefix:p}})}r.deleteShader(v),r.deleteShader(w),_=new Rl(r,m),S=n6(r,m)}let _;this.getUniforms=function(){return _===void 0&&b(this),_};let S;this.getAttributes=function(){return S===void 0&&b(this),S};let A=n.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return A===!1&&(A=r.getProgramParameter(m,XB)),A},this.destroy=function(){i.releaseStatesOfProgram(this),r.deleteProgram(m),this.program=void 0},this.type=n.shaderType,this.name=n.shaderName,this.id=qB++,this.cacheKey=t,this.usedTimes=1,this.program=m,this.vertexShader=v,this.fragmentShader=w,this}var p6=0,Hx=class{constructor(){this.shaderCache=new Map,this.materialCache=new Map}update(t,n,i){let r=this._getShaderCacheForMaterial(t);return r.has(n)===!1&&(r.add(n),n.usedTimes++),r.has(i)===!1&&(r.add(i),i.usedTimes++),this}remove(t){let n=this.materialCache.get(t);for(let i of n)i.usedTimes--,i.usedTimes===0&&this.shaderCache.delete(i.code);return this.materialCache.delete(t),this}getVertexShaderStage(t){return this._getShaderStage(t.vertexShader)}getFragmentShaderStage(t){return this._getShaderStage(t.fragmentShader)}dispose(){this.shaderCache.clear(),this.materialCache.clear()}_getShaderCacheForMaterial(t){let n=this.materialCache,i=n.get(t);return i===void 0&&(i=new Set,n.set(t,i)),i}_getShaderStage(t){let n=this.shaderCache,i=n.get(t);return i===void 0&&(i=new Wx(t),n.set(t,i)),i}},Wx=class{constructor(t){this.id=p6++,this.code=t,this.usedTimes=0}};function m6(e){return e===Xs||e===mu||e===gu}function g6(e,t,n,i,r,s){let o=new Xc,a=new Hx,l=new Set,c=[],u=new Map,h=i.logarithmicDepthBuffer,f={MeshDepthMaterial:"depth",MeshDistanceMaterial:"distance",MeshNormalMaterial:"normal",MeshBasicMaterial:"basic",MeshLambertMaterial:"lambert",MeshPhongMaterial:"phong",MeshToonMaterial:"toon",MeshStandardMaterial:"physical",MeshPhysicalMaterial:"physical",MeshMatcapMaterial:"matcap",LineBasicMaterial:"basic",LineDashedMaterial:"dashed",PointsMaterial:"points",ShadowMaterial:"shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function m(_,S,A,C,R,D){let B=C.fog,P=R.geometry,L=_.isMeshStandardMaterial||_.isMeshLambertMaterial||_.isMeshPhongMaterial?C.environment:null,k=_.isMeshStandardMaterial||_.isMeshLambertMaterial&&!_.envMap||_.isMeshPhongMaterial&&!_.envMap,U=t.get(_.envMap||L,k),Z=f[_.type],F=i.precision;_.precision!==null&&(F=i.getMaxPrecision(_.precision),F!==_.precision&&Ft("WebGLProgram.getParameters:",_.precision,"not supported, using",F,"instead."));let V=P.morphAttributes.position||P.morphAttributes.normal||P.morphAttributes.color,q=V!==void 0?V.length:0,st=0;P.morphAttributes.position!==void 0&&(st=1),P.morphAttributes.normal!==void 0&&(st=2),P.morphAttributes.color!==void 0&&(st=3);let lt,$,at,ft;if(Z){let Tt=kn[Z];lt=Tt.vertexShader,$=Tt.fragmentShader}else{lt=_.vertexShader,$=_.fragmentShader;let Tt=a.getVertexShaderStage(_),pe=a.getFragmentShaderStage(_);a.update(_,Tt,pe),at=Tt.id,ft=pe.id}let ot=e.getRenderTarget(),rt=e.state.buffers.depth.getReversed(),J=R.isInstancedMesh===!0,gt=R.isBatchedMesh===!0,ct=!!_.map,K=!!_.matcap,It=!!U,pt=It&&U.isPMREMTexture===!0,Ot=!!_.aoMap,Ht=!!_.lightMap,le=!!_.bumpMap&&_.wireframe===!1,oe=!!_.normalMap,Ke=!!_.displacementMap,ze=!!_.emissiveMap,zn=!!_.metalnessMap,En=!!_.roughnessMap,Gn=_.anisotropy>0,G=_.clearcoat>0,Vn=_.diffuseRoughness>0,be=_.dispersion>0,Me=_.retroreflectivity>0,mt=_.iridescence>0,Re=_.sheen>0,Dt=_.transmission>0,zt=Gn&&!!_.anisotropyMap,I=G&&!!_.clearcoatMap,T=G&&!!_.clearcoatNormalMap,H=G&&!!_.clearcoatRoughnessMap,ut=Vn&&!!_.diffuseRoughnessMap,nt=mt&&!!_.iridescenceMap,yt=mt&&!!_.iridescenceThicknessMap,Mt=Re&&!!_.sheenColorMap,Q=Re&&!!_.sheenRoughnessMap,tt=!!_.specularMap,xt=!!_.specularColorMap,N=!!_.specularIntensityMap,et=Dt&&!!_.transmissionMap,j=Dt&&!!_.thicknessMap,vt=!!_.gradientMap,dt=!!_.alphaMap,_t=_.alphaTest>0,Nt=!!_.alphaHash,Kt=!!_.extensions,ht=br;_.toneMapped&&(ot===null||ot.isXRRenderTarget===!0)&&(ht=e.toneMapping);let Ut=pt?U.isCompressedCubeTexture?U.image[0].mipmaps:U.mipmaps:null,Jt={shaderID:Z,shaderType:_.type,shaderName:_.name,vertexShader:lt,fragmentShader:$,defines:_.defines,customVertexShaderID:at,customFragmentShaderID:ft,isRawShaderMaterial:_.isRawShaderMaterial===!0,glslVersion:_.glslVersion,precision:F,batching:gt,batchingColor:gt&&R._colorsTexture!==null,instancing:J,instancingColor:J&&R.instanceColor!==null,instancingMorph:J&&R.morphTexture!==null,outputColorSpace:ot===null?e.outputColorSpace:ot.isXRRenderTarget===!0?ot.texture.colorSpace:ie.workingColorSpace,alphaToCoverage:!!_.alphaToCoverage,map:ct,matcap:K,envMap:It,envMapMode:It&&U.mapping,envMapPMREM:pt,envMapMaxLod:pt?Ut.length-1:null,envMapSize:pt?Ut[0].width:null,aoMap:Ot,lightMap:Ht,bumpMap:le,normalMap:oe,displacementMap:Ke,emissiveMap:ze,normalMapObjectSpace:oe&&_.normalMapType===b2,normalMapTangentSpace:oe&&_.normalMapType===Cp,packedNormalMap:oe&&_.normalMapType===Cp&&m6(_.normalMap.format),metalnessMap:zn,roughnessMap:En,anisotropy:Gn,anisotropyMap:zt,clearcoat:G,clearcoatMap:I,clearcoatNormalMap:T,clearcoatRoughnessMap:H,diffuseRoughness:Vn,diffuseRoughnessMap:ut,dispersion:be,retroreflection:Me,iridescence:mt,iridescenceMap:nt,iridescenceThicknessMap:yt,sheen:Re,sheenColorMap:Mt,sheenRoughnessMap:Q,specularMap:tt,specularColorMap:xt,specularIntensityMap:N,transmission:Dt,transmissionMap:et,thicknessMap:j,gradientMap:vt,opaque:_.transparent===!1&&_.blending===El&&_.alphaToCoverage===!1,alphaMap:dt,alphaTest:_t,alphaHash:Nt,combine:_.combine,mapUv:ct&&d(_.map.channel),aoMapUv:Ot&&d(_.aoMap.channel),lightMapUv:Ht&&d(_.lightMap.channel),bumpMapUv:le&&d(_.bumpMap.channel),normalMapUv:oe&&d(_.normalMap.channel),displacementMapUv:Ke&&d(_.displacementMap.channel),emissiveMapUv:ze&&d(_.emissiveMap.channel),metalnessMapUv:zn&&d(_.metalnessMap.channel),roughnessMapUv:En&&d(_.roughnessMap.channel),anisotropyMapUv:zt&&d(_.anisotropyMap.channel),clearcoatMapUv:I&&d(_.clearcoatMap.channel),clearcoatNormalMapUv:T&&d(_.clearcoatNormalMap.channel),clearcoatRoughnessMapUv:H&&d(_.clearcoatRoughnessMap.channel),diffuseRoughnessMapUv:ut&&d(_.diffuseRoughnessMap.channel),iridescenceMapUv:nt&&d(_.iridescenceMap.channel),iridescenceThicknessMapUv:yt&&d(_.iridescenceThicknessMap.channel),sheenColorMapUv:Mt&&d(_.sheenColorMap.channel),sheenRoughnessMapUv:Q&&d(_.sheenRoughnessMap.channel),specularMapUv:tt&&d(_.specularMap.channel),specularColorMapUv:xt&&d(_.specularColorMap.channel),specularIntensityMapUv:N&&d(_.specularIntensityMap.channel),transmissionMapUv:et&&d(_.transmissionMap.channel),thicknessMapUv:j&&d(_.thicknessMap.channel),alphaMapUv:dt&&d(_.alphaMap.channel),vertexTangents:!!P.attributes.tangent&&(oe||Gn),vertexNormals:!!P.attributes.normal,vertexColors:_.vertexColors,vertexAlphas:_.vertexColors===!0&&!!P.attributes.color&&P.attributes.color.itemSize===4,pointsUvs:R.isPoints===!0&&!!P.attributes.uv&&(ct||dt),fog:!!B,useFog:_.fog===!0,fogExp2:!!B&&B.isFogExp2,flatShading:_.wireframe===!1&&(_.flatShading===!0||P.attributes.normal===void 0&&oe===!1&&(_.isMeshLambertMaterial||_.isMeshPhongMaterial||_.isMeshStandardMaterial||_.isMeshPhysicalMaterial)),sizeAttenuation:_.sizeAttenuation===!0,logarithmicDepthBuffer:h,reversedDepthBuffer:rt,skinning:R.isSkinnedMesh===!0,hasPositionAttribute:P.attributes.position!==void 0,morphTargets:P.morphAttributes.position!==void 0,morphNormals:P.morphAttributes.normal!==void 0,morphColors:P.morphAttributes.color!==void 0,morphTargetsCount:q,morphTextureStride:st,numSunLights:S.sun.length,numDirLights:S.directional.length,numPointLights:S.point.length,numSpotLights:S.spot.length,numSpotLightMaps:S.spotLightMap.length,numRectAreaLights:S.rectArea.length,numHemiLights:S.hemi.length,numSunLightShadows:S.sunShadowMap.length,numDirLightShadows:S.directionalShadowMap.length,numPointLightShadows:S.pointShadowMap.length,numSpotLightShadows:S.spotShadowMap.length,numSpotLightShadowsWithMaps:S.numSpotLightShadowsWithMaps,numLightProbes:S.numLightProbes,numLightProbeGrids:D.filter(Tt=>Tt.texture!==null).length,numClippingPlanes:s.numPlanes,numClipIntersection:s.numIntersection,dithering:_.dithering,shadowMapEnabled:e.shadowMap.enabled&&A.length>0,shadowMapType:e.shadowMap.type,toneMapping:ht,decodeVideoTexture:ct&&_.map.isVideoTexture===!0&&ie.getTransfer(_.map.colorSpace)===he,decodeVideoTextureEmissive:ze&&_.emissiveMap.isVideoTexture===!0&&ie.getTransfer(_.emissiveMap.colorSpace)===he,premultipliedAlpha:_.premultipliedAlpha,doubleSided:_.side===Ii,flipSided:_.side===Bn,useDepthPacking:_.depthPacking>=0,depthPacking:_.depthPacking||0,index0AttributeName:_.index0AttributeName,extensionClipCullDistance:Kt&&_.extensions.clipCullDistance===!0&&n.has("WEBGL_clip_cull_distance"),extensionMultiDraw:(Kt&&_.extensions.multiDraw===!0||gt)&&n.has("WEBGL_multi_draw"),rendererExtensionParallelShaderCompile:n.has("KHR_parallel_shader_compile"),customProgramCacheKey:_.customProgramCacheKey()};return Jt.vertexUv1s=l.has(1),Jt.vertexUv2s=l.has(2),Jt.vertexUv3s=l.has(3),l.clear(),Jt}function y(_){let S=[];if(_.shaderID?S.push(_.shaderID):(S.push(_.customVertexShaderID),S.push(_.customFragmentShaderID)),_.defines!==void 0)for(let A in _.defines)S.push(A),S.push(_.defines[A]);return _.isRawShaderMaterial===!1&&(p(S,_),g(S,_),S.push(e.outputColorSpace)),S.push(_.customProgramCacheKey),S.join()}function p(_,S){_.push(S.precision),_.push(S.outputColorSpace),_.push(S.envMapMode),_.push(S.envMapPMREM),_.push(S.envMapMaxLod),_.push(S.envMapSize),_.push(S.mapUv),_.push(S.alphaMapUv),_.push(S.lightMapUv),_.push(S.aoMapUv),_.push(S.bumpMapUv),_.push(S.normalMapUv),_.push(S.displacementMapUv),_.push(S.emissiveMapUv),_.push(S.metalnessMapUv),_.push(S.roughnessMapUv),_.push(S.anisotropyMapUv),_.push(S.clearcoatMapUv),_.push(S.clearcoatNormalMapUv),_.push(S.clearcoatRoughnessMapUv),_.push(S.diffuseRoughnessMapUv),_.push(S.iridescenceMapUv),_.push(S.iridescenceThicknessMapUv),_.push(S.sheenColorMapUv),_.push(S.sheenRoughnessMapUv),_.push(S.specularMapUv),_.push(S.specularColorMapUv),_.push(S.specularIntensityMapUv),_.push(S.transmissionMapUv),_.push(S.thicknessMapUv),_.push(S.combine),_.push(S.fogExp2),_.push(S.sizeAttenuation),_.push(S.morphTargetsCount),_.push(S.numSunLights),_.push(S.numDirLights),_.push(S.numPointLights),_.push(S.numSpotLights),_.push(S.numSpotLightMaps),_.push(S.numHemiLights),_.push(S.numRectAreaLights),_.push(S.numSunLightShadows),_.push(S.numDirLightShadows),_.push(S.numPointLightShadows),_.push(S.numSpotLightShadows),_.push(S.numSpotLightShadowsWithMaps),_.push(S.numLightProbes),_.push(S.numLightProbeGrids),_.push(S.shadowMapType),_.push(S.toneMapping),_.push(S.numClippingPlanes),_.push(S.numClipIntersection),_.push(S.depthPacking)}function g(_,S){o.disableAll(),S.instancing&&o.enable(0),S.instancingColor&&o.enable(1),S.instancingMorph&&o.enable(2),S.matcap&&o.enable(3),S.envMap&&o.enable(4),S.normalMapObjectSpace&&o.enable(5),S.normalMapTangentSpace&&o.enable(6),S.clearcoat&&o.enable(7),S.iridescence&&o.enable(8),S.alphaTest&&o.enable(9),S.vertexColors&&o.enable(10),S.vertexAlphas&&o.enable(11),S.vertexUv1s&&o.enable(12),S.vertexUv2s&&o.enable(13),S.vertexUv3s&&o.enable(14),S.vertexTangents&&o.enable(15),S.anisotropy&&o.enable(16),S.alphaHash&&o.enable(17),S.batching&&o.enable(18),S.dispersion&&o.enable(19),S.retroreflection&&o.enable(24),S.diffuseRoughness&&o.enable(25),S.batchingColor&&o.enable(20),S.gradientMap&&o.enable(21),S.packedNormalMap&&o.enable(22),S.vertexNormals&&o.enable(23),_.push(o.mask),o.disableAll(),S.fog&&o.enable(0),S.useFog&&o.enable(1),S.flatShading&&o.enable(2),S.logarithmicDepthBuffer&&o.enable(3),S.reversedDepthBuffer&&o.enable(4),S.skinning&&o.enable(5),S.morphTargets&&o.enable(6),S.morphNormals&&o.enable(7),S.morphColors&&o.enable(8),S.premultipliedAlpha&&o.enable(9),S.shadowMapEnabled&&o.enable(10),S.doubleSided&&o.enable(11),S.flipSided&&o.enable(12),S.useDepthPacking&&o.enable(13),S.dithering&&o.enable(14),S.transmission&&o.enable(15),S.sheen&&o.enable(16),S.opaque&&o.enable(17),S.pointsUvs&&o.enable(18),S.decodeVideoTexture&&o.enable(19),S.decodeVideoTextureEmissive&&o.enable(20),S.alphaToCoverage&&o.enable(21),S.numLightProbeGrids>0&&o.enable(22),S.hasPositionAttribute&&o.enable(23),_.push(o.mask)}function x(_){let S=f[_.type],A;if(S){let C=kn[S];A=_u.clone(C.uniforms)}else A=_.uniforms;return A}function M(_,S){let A=u.get(S);return A!==void 0?++A.usedTimes:(A=new d6(e,S,_,r),c.push(A),u.set(S,A)),A}function v(_){if(--_.usedTimes===0){let S=c.indexOf(_);c[S]=c[c.length-1],c.pop(),u.delete(_.cacheKey),_.destroy()}}function w(_){a.remove(_)}function b(){a.dispose()}return{getParameters:m,getProgramCacheKey:y,getUniforms:x,acquireProgram:M,releaseProgram:v,releaseShaderCache:w,programs:c,dispose:b}}function y6(){let e=new WeakMap;function t(o){return e.has(o)}function n(o){let a=e.get(o);return a===void 0&&(a={},e.set(o,a)),a}function i(o){e.delete(o)}function r(o,a,l){e.get(o)[a]=l}function s(){e=new WeakMap}return{has:t,get:n,remove:i,update:r,dispose:s}}function _6(e,t){return e.groupOrder!==t.groupOrder?e.groupOrder-t.groupOrder:e.renderOrder!==t.renderOrder?e.renderOrder-t.renderOrder:e.material.id!==t.material.id?e.material.id-t.material.id:e.materialVariant!==t.materialVariant?e.materialVariant-t.materialVariant:e.z!==t.z?e.z-t.z:e.id-t.id}function j2(e,t){return e.groupOrder!==t.groupOrder?e.groupOrder-t.groupOrder:e.renderOrder!==t.renderOrder?e.renderOrder-t.renderOrder:e.z!==t.z?t.z-e.z:e.id-t.id}function Q2(){let e=[],t=0,n=[],i=[],r=[];function s(){t=0,n.length=0,i.length=0,r.length=0}function o(f){let d=0;return f.isInstancedMesh&&(d+=2),f.isSkinnedMesh&&(d+=1),d}function a(f,d,m,y,p,g){let x=e[t];return x===void 0?(x={id:f.id,object:f,geometry:d,material:m,materialVariant:o(f),groupOrder:y,renderOrder:f.renderOrder,z:p,group:g},e[t]=x):(x.id=f.id,x.object=f,x.geometry=d,x.material=m,x.materialVariant=o(f),x.groupOrder=y,x.renderOrder=f.renderOrder,x.z=p,x.group=g),t++,x}function l(f,d,m,y,p,g,x){x.reversedDepth===!0&&(p=-p);let M=a(f,d,m,y,p,g);m.transmission>0?i.push(M):m.transparent===!0?r.push(M):n.push(M)}function c(f,d,m,y,p,g){let x=a(f,d,m,y,p,g);m.transmission>0?i.unshift(x):m.transparent===!0?r.unshift(x):n.unshift(x)}function u(f,d){n.length>1&&n.sort(f||_6),i.length>1&&i.sort(d||j2),r.length>1&&r.sort(d||j2)}function h(){for(let f=t,d=e.length;f<d;f++){let m=e[f];if(m.id===null)break;m.id=null,m.object=null,m.geometry=null,m.material=null,m.group=null}}return{opaque:n,transmissive:i,transparent:r,init:s,push:l,unshift:c,finish:h,sort:u}}function x6(){let e=new WeakMap;function t(i,r){let s=e.get(i),o;return s===void 0?(o=new Q2,e.set(i,[o])):r>=s.length?(o=new Q2,s.push(o)):o=s[r],o}function n(){e=new WeakMap}return{get:t,dispose:n}}function v6(){let e={};return{get:function(t){if(e[t.id]!==void 0)return e[t.id];let n;switch(t.type){case"SunLight":case"DirectionalLight":n={direction:new z,color:new kt};break;case"SpotLight":n={position:new z,direction:new z,color:new kt,distance:0,coneCos:0,penumbraCos:0,decay:0};break;case"PointLight":n={position:new z,color:new kt,distance:0,decay:0};break;case"HemisphereLight":n={direction:new z,skyColor:new kt,groundColor:new kt};break;case"RectAreaLight":n={color:new kt,position:new z,halfWidth:new z,halfHeight:new z};break}return e[t.id]=n,n}}}function b6(){let e={};return{get:function(t){if(e[t.id]!==void 0)return e[t.id];let n;switch(t.type){case"SunLight":case"DirectionalLight":n={shadowIntensity:1,shadowBias:0,shadowNormalBias:0,shadowRadius:1,shadowMapSize:new Bt};break;case"SpotLight":n={shadowIntensity:1,shadowBias:0,shadowNormalBias:0,shadowRadius:1,shadowMapSize:new Bt};break;case"PointLight":n={shadowIntensity:1,shadowBias:0,shadowNormalBias:0,shadowRadius:1,shadowMapSize:new Bt,shadowCameraNear:1,shadowCameraFar:1e3};break}return e[t.id]=n,n}}}var M6=0;function S6(e,t){return(t.castShadow?2:0)-(e.castShadow?2:0)+(t.map?1:0)-(e.map?1:0)}function w6(e){let t=new v6,n=b6(),i={version:0,hash:{sunLength:-1,directionalLength:-1,pointLength:-1,spotLength:-1,rectAreaLength:-1,hemiLength:-1,numSunShadows:-1,numDirectionalShadows:-1,numPointShadows:-1,numSpotShadows:-1,numSpotMaps:-1,numLightProbes:-1},ambient:[0,0,0],probe:[],sun:[],sunShadow:[],sunShadowMap:[],sunShadowMatrix:[],sunShadowCascade:[],directional:[],directionalShadow:[],directionalShadowMap:[],directionalShadowMatrix:[],spot:[],spotLightMap:[],spotShadow:[],spotShadowMap:[],spotLightMatrix:[],rectArea:[],rectAreaLTC1:null,rectAreaLTC2:null,point:[],pointShadow:[],pointShadowMap:[],pointShadowMatrix:[],hemi:[],numSpotLightShadowsWithMaps:0,numLightProbes:0};for(let c=0;c<9;c++)i.probe.push(new z);let r=new z,s=new ve,o=new ve;function a(c){let u=0,h=0,f=0;for(let D=0;D<9;D++)i.probe[D].set(0,0,0);let d=0,m=0,y=0,p=0,g=0,x=0,M=0,v=0,w=0,b=0,_=0,S=0,A=0,C=0;c.sort(S6);for(let D=0,B=c.length;D<B;D++){let P=c[D],L=P.color,k=P.intensity,U=P.distance,Z=null;if(P.shadow&&P.shadow.map&&(P.shadow.map.texture.format===Xs?Z=P.shadow.map.texture:Z=P.shadow.map.depthTexture||P.shadow.map.texture),P.isAmbientLight)u+=L.r*k,h+=L.g*k,f+=L.b*k;else if(P.isLightProbe){for(let F=0;F<9;F++)i.probe[F].addScaledVector(P.sh.coefficients[F],k);C++}else if(P.isSunLight){let F=t.get(P);if(F.color.copy(P.color).multiplyScalar(P.intensity),P.castShadow){let V=P.shadow,q=n.get(P);q.shadowIntensity=V.intensity,q.shadowBias=V.bias,q.shadowNormalBias=V.normalBias,q.shadowRadius=V.radius,q.shadowMapSize.copy(V.mapSize).multiply(V.getFrameExtents()),i.sunShadow[m]=q,i.sunShadowMap[m]=Z;let st=V.getViewportCount();for(let lt=0;lt<st;lt++)i.sunShadowMatrix[y+lt]=V.getMatrix(lt),i.sunShadowCascade[y+lt]=V._cascadeData[lt];y+=st,m++}i.sun[d]=F,d++}else if(P.isDirectionalLight){let F=t.get(P);if(F.color.copy(P.color).multiplyScalar(P.intensity),P.castShadow){let V=P.shadow,q=n.get(P);q.shadowIntensity=V.intensity,q.shadowBias=V.bias,q.shadowNormalBias=V.normalBias,q.shadowRadius=V.radius,q.shadowMapSize=V.mapSize,i.directionalShadow[p]=q,i.directionalShadowMap[p]=Z,i.directionalShadowMatrix[p]=P.shadow.matrix,w++}i.directional[p]=F,p++}else if(P.isSpotLight){let F=t.get(P);F.position.setFromMatrixPosition(P.matrixWorld),F.color.copy(L).multiplyScalar(k),F.distance=U,F.coneCos=Math.cos(P.angle),F.penumbraCos=Math.cos(P.angle*(1-P.penumbra)),F.decay=P.decay,i.spot[x]=F;let V=P.shadow;if(P.map&&(i.spotLightMap[S]=P.map,S++,V.updateMatrices(P),P.castShadow&&A++),i.spotLightMatrix[x]=V.matrix,P.castShadow){let q=n.get(P);q.shadowIntensity=V.intensity,q.shadowBias=V.bias,q.shadowNormalBias=V.normalBias,q.shadowRadius=V.radius,q.shadowMapSize=V.mapSize,i.spotShadow[x]=q,i.spotShadowMap[x]=Z,_++}x++}else if(P.isRectAreaLight){let F=t.get(P);F.color.copy(L).multiplyScalar(k),F.halfWidth.set(P.width*.5,0,0),F.halfHeight.set(0,P.height*.5,0),i.rectArea[M]=F,M++}else if(P.isPointLight){let F=t.get(P);if(F.color.copy(P.color).multiplyScalar(P.intensity),F.distance=P.distance,F.decay=P.decay,P.castShadow){let V=P.shadow,q=n.get(P);q.shadowIntensity=V.intensity,q.shadowBias=V.bias,q.shadowNormalBias=V.normalBias,q.shadowRadius=V.radius,q.shadowMapSize=V.mapSize,q.shadowCameraNear=V.camera.near,q.shadowCameraFar=V.camera.far,i.pointShadow[g]=q,i.pointShadowMap[g]=Z,i.pointShadowMatrix[g]=P.shadow.matrix,b++}i.point[g]=F,g++}else if(P.isHemisphereLight){let F=t.get(P);F.skyColor.copy(P.color).multiplyScalar(k),F.groundColor.copy(P.groundColor).multiplyScalar(k),i.hemi[v]=F,v++}}M>0&&(e.has("OES_texture_float_linear")===!0?(i.rectAreaLTC1=wt.LTC_FLOAT_1,i.rectAreaLTC2=wt.LTC_FLOAT_2):(i.rectAreaLTC1=wt.LTC_HALF_1,i.rectAreaLTC2=wt.LTC_HALF_2)),i.ambient[0]=u,i.ambient[1]=h,i.ambient[2]=f;let R=i.hash;(R.sunLength!==d||R.directionalLength!==p||R.pointLength!==g||R.spotLength!==x||R.rectAreaLength!==M||R.hemiLength!==v||R.numSunShadows!==m||R.numDirectionalShadows!==w||R.numPointShadows!==b||R.numSpotShadows!==_||R.numSpotMaps!==S||R.numLightProbes!==C)&&(i.sun.length=d,i.directional.length=p,i.spot.length=x,i.rectArea.length=M,i.point.length=g,i.hemi.length=v,i.sunShadow.length=m,i.sunShadowMap.length=m,i.sunShadowMatrix.length=y,i.sunShadowCascade.length=y,i.directionalShadow.length=w,i.directionalShadowMap.length=w,i.directionalShadowMatrix.length=w,i.pointShadow.length=b,i.pointShadowMap.length=b,i.pointShadowMatrix.length=b,i.spotShadow.length=_,i.spotShadowMap.length=_,i.spotLightMatrix.length=_+S-A,i.spotLightMap.length=S,i.numSpotLightShadowsWithMaps=A,i.numLightProbes=C,R.sunLength=d,R.directionalLength=p,R.pointLength=g,R.spotLength=x,R.rectAreaLength=M,R.hemiLength=v,R.numSunShadows=m,R.numDirectionalShadows=w,R.numPointShadows=b,R.numSpotShadows=_,R.numSpotMaps=S,R.numLightProbes=C,i.version=M6++)}function l(c,u){let h=0,f=0,d=0,m=0,y=0,p=0,g=u.matrixWorldInverse;for(let x=0,M=c.length;x<M;x++){let v=c[x];if(v.isSunLight){let w=i.sun[h];w.direction.setFromMatrixPosition(v.matrixWorld),w.direction.transformDirection(g),h++}else if(v.isDirectionalLight){let w=i.directional[f];w.direction.setFromMatrixPosition(v.matrixWorld),r.setFromMatrixPosition(v.target.matrixWorld),w.direction.sub(r),w.direction.transformDirection(g),f++}else if(v.isSpotLight){let w=i.spot[m];w.position.setFromMatrixPosition(v.matrixWorld),w.position.applyMatrix4(g),w.direction.setFromMatrixPosition(v.matrixWorld),r.setFromMatrixPosition(v.target.matrixWorld),w.direction.sub(r),w.direction.transformDirection(g),m++}else if(v.isRectAreaLight){let w=i.rectArea[y];w.position.setFromMatrixPosition(v.matrixWorld),w.position.applyMatrix4(g),o.identity(),s.copy(v.matrixWorld),s.premultiply(g),o.extractRotation(s),w.halfWidth.set(v.width*.5,0,0),w.halfHeight.set(0,v.height*.5,0),w.halfWidth.applyMatrix4(o),w.halfHeight.applyMatrix4(o),y++}else if(v.isPointLight){let w=i.point[d];w.position.setFromMatrixPosition(v.matrixWorld),w.position.applyMatrix4(g),d++}else if(v.isHemisphereLight){let w=i.hemi[p];w.direction.setFromMatrixPosition(v.matrixWorld),w.direction.transformDirection(g),p++}}}return{setup:a,setupView:l,state:i}}function t3(e){let t=new w6(e),n=[],i=[],r=[];function s(h){u.camera=h,n.length=0,i.length=0,r.length=0}function o(h){h.isLightProbeGrid?r.push(h):n.push(h)}function a(h){i.push(h)}function l(){t.setup(n),r.sort((h,f)=>h.priority-f.priority||h.id-f.id)}function c(h){t.setupView(n,h)}let u={lightsArray:n,shadowsArray:i,lightProbeGridArray:r,camera:null,lights:t,transmissionRenderTarget:{},textureUnits:0};return{init:s,state:u,setupLights:l,setupLightsView:c,pushLight:o,pushShadow:a}}function T6(e){let t=new WeakMap;function n(r,s=0){let o=t.get(r),a;return o===void 0?(a=new t3(e),t.set(r,[a])):s>=o.length?(a=new t3(e),o.push(a)):a=o[s],a}function i(){t=new WeakMap}return{get:n,dispose:i}}var E6=`void main() {
+	gl_Position = vec4( position, 1.0 );
+}`,A6=`uniform sampler2D shadow_pass;
+uniform vec2 resolution;
+uniform float radius;
+void main() {
+	const float samples = float( VSM_SAMPLES );
+	float mean = 0.0;
+	float squared_mean = 0.0;
+	float uvStride = samples <= 1.0 ? 0.0 : 2.0 / ( samples - 1.0 );
+	float uvStart = samples <= 1.0 ? 0.0 : - 1.0;
+	for ( float i = 0.0; i < samples; i ++ ) {
+		float uvOffset = uvStart + i * uvStride;
+		#ifdef HORIZONTAL_PASS
+			vec2 distribution = texture2D( shadow_pass, ( gl_FragCoord.xy + vec2( uvOffset, 0.0 ) * radius ) / resolution ).rg;
+			mean += distribution.x;
+			squared_mean += distribution.y * distribution.y + distribution.x * distribution.x;
+		#else
+			float depth = texture2D( shadow_pass, ( gl_FragCoord.xy + vec2( 0.0, uvOffset ) * radius ) / resolution ).r;
+			mean += depth;
+			squared_mean += depth * depth;
+		#endif
+	}
+	mean = mean / samples;
+	squared_mean = squared_mean / samples;
+	float std_dev = sqrt( max( 0.0, squared_mean - mean * mean ) );
+	gl_FragColor = vec4( mean, std_dev, 0.0, 1.0 );
+}`,C6=[new z(1,0,0),new z(-1,0,0),new z(0,1,0),new z(0,-1,0),new z(0,0,1),new z(0,0,-1)],R6=[new z(0,-1,0),new z(0,-1,0),new z(0,0,1),new z(0,0,-1),new z(0,-1,0),new z(0,-1,0)],e3=new ve,xu=new z,Bx=new z;function P6(e,t,n){let i=new Bs,r=new Bt,s=new Bt,o=new de,a=new Cd,l=new Rd,c={},u=n.maxTextureSize,h={[$s]:Bn,[Bn]:$s,[Ii]:Ii},f=new Pi({defines:{VSM_SAMPLES:8},uniforms:{shadow_pass:{value:null},resolution:{value:new Bt},radius:{value:4}},vertexShader:E6,fragmentShader:A6}),d=f.clone();d.defines.HORIZONTAL_PASS=1;let m=new dn;m.setAttribute("position",new hn(new Float32Array([-1,-1,.5,3,-1,.5,-1,3,.5]),3));let y=new On(m,f),p=this;this.enabled=!1,this.autoUpdate=!0,this.needsUpdate=!1,this.type=cu;let g=this.type;this.render=function(b,_,S){if(p.enabled===!1||p.autoUpdate===!1&&p.needsUpdate===!1||b.length===0)return;this.type===jA&&(Ft("WebGLShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=cu);let A=e.getRenderTarget(),C=e.getActiveCubeFace(),R=e.getActiveMipmapLevel(),D=e.state;D.setBlending(Ho),D.buffers.depth.getReversed()===!0?D.buffers.color.setClear(0,0,0,0):D.buffers.color.setClear(1,1,1,1),D.buffers.depth.setTest(!0),D.setScissorTest(!1);let B=g!==this.type;B&&_.traverse(function(P){P.material&&(Array.isArray(P.material)?P.material.forEach(L=>L.needsUpdate=!0):P.material.needsUpdate=!0)});for(let P=0,L=b.length;P<L;P++){let k=b[P],U=k.shadow;if(U===void 0){Ft("WebGLShadowMap:",k,"has no shadow.");continue}if(U.autoUpdate===!1&&U.needsUpdate===!1)continue;r.copy(U.mapSize);let Z=U.getFrameExtents();r.multiply(Z),s.copy(U.mapSize),(r.x>u||r.y>u)&&(r.x>u&&(s.x=Math.floor(u/Z.x),r.x=s.x*Z.x,U.mapSize.x=s.x),r.y>u&&(s.y=Math.floor(u/Z.y),r.y=s.y*Z.y,U.mapSize.y=s.y));let F=e.state.buffers.depth.getReversed();if(U.camera._reversedDepth=F,U.map===null||B===!0){if(U.map!==null&&(U.map.depthTexture!==null&&(U.map.depthTexture.dispose(),U.map.depthTexture=null),U.map.dispose()),this.type===Tl){if(k.isPointLight){Ft("WebGLShadowMap: VSM shadow maps are not supported for PointLights. Use PCF or BasicShadowMap instead.");continue}U.map=new li(r.x,r.y,{format:Xs,type:ji,minFilter:Fn,magFilter:Fn,generateMipmaps:!1}),U.map.texture.name=k.name+".shadowMap",U.map.depthTexture=new ss(r.x,r.y,Ki),U.map.depthTexture.name=k.name+".shadowMapDepth",U.map.depthTexture.format=es,U.map.depthTexture.compareFunction=null,U.map.depthTexture.minFilter=ln,U.map.depthTexture.magFilter=ln}else k.isPointLight?(U.map=new bu(r.x),U.map.depthTexture=new Kc(r.x,Ji)):(U.map=new li(r.x,r.y),U.map.depthTexture=new ss(r.x,r.y,Ji)),U.map.depthTexture.name=k.name+".shadowMap",U.map.depthTexture.format=es,this.type===cu?(U.map.depthTexture.compareFunction=F?Tx:wx,U.map.depthTexture.minFilter=Fn,U.map.depthTexture.magFilter=Fn):(U.map.depthTexture.compareFunction=null,U.map.depthTexture.minFilter=ln,U.map.depthTexture.magFilter=ln);U.camera.updateProjectionMatrix()}U.map.isWebGLCubeRenderTarget!==!0&&(U.map.width!==r.x||U.map.height!==r.y)&&U.map.setSize(r.x,r.y);let V=U.map.isWebGLCubeRenderTarget?6:U.getViewportCount();k.isPointLight!==!0&&U.updateMatrices(k,S);let q=(U.camera.layers.mask&4294967294)!==0?U.camera.layers:S.layers;for(let st=0;st<V;st++){let lt=U.getCamera(st);if(k.isPointLight){let $=U.camera,at=U.matrix,ft=k.distance||$.far;ft!==$.far&&($.far=ft,$.updateProjectionMatrix()),xu.setFromMatrixPosition(k.matrixWorld),$.position.copy(xu),Bx.copy($.position),Bx.add(C6[st]),$.up.copy(R6[st]),$.lookAt(Bx),$.updateMatrixWorld(),at.makeTranslation(-xu.x,-xu.y,-xu.z),e3.multiplyMatrices($.projectionMatrix,$.matrixWorldInverse),U._frustum.setFromProjectionMatrix(e3,$.coordinateSystem,$.reversedDepth)}if(U.map.isWebGLCubeRenderTarget)e.setRenderTarget(U.map,st),e.clear();else{st===0&&(e.setRenderTarget(U.map),e.clear());let $=U.getViewport(st);o.set(s.x*$.x,s.y*$.y,s.x*$.z,s.y*$.w),D.viewport(o)}i=U.getFrustum(st),v(_,S,lt,k,q,this.type)}U.isPointLightShadow!==!0&&this.type===Tl&&x(U,S),U.needsUpdate=!1}g=this.type,p.needsUpdate=!1,e.setRenderTarget(A,C,R)};function x(b,_){let S=t.update(y);f.defines.VSM_SAMPLES!==b.blurSamples&&(f.defines.VSM_SAMPLES=b.blurSamples,d.defines.VSM_SAMPLES=b.blurSamples,f.needsUpdate=!0,d.needsUpdate=!0),b.mapPass===null?b.mapPass=new li(r.x,r.y,{format:Xs,type:ji}):(b.mapPass.width!==b.map.width||b.mapPass.height!==b.map.height)&&b.mapPass.setSize(b.map.width,b.map.height),f.uniforms.shadow_pass.value=b.map.depthTexture,f.uniforms.resolution.value.set(b.map.width,b.map.height),f.uniforms.radius.value=b.radius,e.setRenderTarget(b.mapPass),e.clear(),e.renderBufferDirect(_,null,S,f,y,null),d.uniforms.shadow_pass.value=b.mapPass.texture,d.uniforms.resolution.value.set(b.map.width,b.map.height),d.uniforms.radius.value=b.radius,e.setRenderTarget(b.map),e.clear(),e.renderBufferDirect(_,null,S,d,y,null)}function M(b,_,S,A){let C=null,R=S.isPointLight===!0?b.customDistanceMaterial:b.customDepthMaterial;if(R!==void 0)C=R;else if(C=S.isPointLight===!0?l:a,e.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.length!==0||_.displacementMap&&_.displacementScale!==0||_.alphaMap&&_.alphaTest>0||_.map&&_.alphaTest>0||_.alphaToCoverage===!0){let D=C.uuid,B=_.uuid,P=c[D];P===void 0&&(P={},c[D]=P);let L=P[B];L===void 0&&(L=C.clone(),P[B]=L,_.addEventListener("dispose",w)),C=L}if(C.visible=_.visible,C.wireframe=_.wireframe,A===Tl?C.side=_.shadowSide!==null?_.shadowSide:_.side:C.side=_.shadowSide!==null?_.shadowSide:h[_.side],C.alphaMap=_.alphaMap,C.alphaTest=_.alphaToCoverage===!0?.5:_.alphaTest,C.map=_.map,C.clipShadows=_.clipShadows,C.clippingPlanes=_.clippingPlanes,C.clipIntersection=_.clipIntersection,C.displacementMap=_.displacementMap,C.displacementScale=_.displacementScale,C.displacementBias=_.displacementBias,C.wireframeLinewidth=_.wireframeLinewidth,C.linewidth=_.linewidth,S.isPointLight===!0&&C.isMeshDistanceMaterial===!0){let D=e.properties.get(C);D.light=S}return C}function v(b,_,S,A,C,R){if(b.visible===!1)return;if(b.layers.test(C)&&(b.isMesh||b.isLine||b.isPoints)&&(b.castShadow||b.receiveShadow&&R===Tl)&&(!b.frustumCulled||b.intersectsFrustum(i))){b.modelViewMatrix.multiplyMatrices(S.matrixWorldInverse,b.matrixWorld);let P=t.update(b),L=b.material;if(Array.isArray(L)){let k=P.groups;for(let U=0,Z=k.length;U<Z;U++){let F=k[U],V=L[F.materialIndex];if(V&&V.visible){let q=M(b,V,A,R);b.onBeforeShadow(e,b,_,S,P,q,F),e.renderBufferDirect(S,null,P,q,b,F),b.onAfterShadow(e,b,_,S,P,q,F)}}}else if(L.visible){let k=M(b,L,A,R);b.onBeforeShadow(e,b,_,S,P,k,null),e.renderBufferDirect(S,null,P,k,b,null),b.onAfterShadow(e,b,_,S,P,k,null)}}let B=b.children;for(let P=0,L=B.length;P<L;P++)v(B[P],_,S,A,C,R)}function w(b){b.target.removeEventListener("dispose",w);for(let S in c){let A=c[S],C=b.target.uuid;C in A&&(A[C].dispose(),delete A[C])}}}function I6(e,t){function n(){let N=!1,et=new de,j=null,vt=new de(0,0,0,0);return{setMask:function(dt){j!==dt&&!N&&(e.colorMask(dt,dt,dt,dt),j=dt)},setLocked:function(dt){N=dt},setClear:function(dt,_t,Nt,Kt,ht){ht===!0&&(dt*=Kt,_t*=Kt,Nt*=Kt),et.set(dt,_t,Nt,Kt),vt.equals(et)===!1&&(e.clearColor(dt,_t,Nt,Kt),vt.copy(et))},reset:function(){N=!1,j=null,vt.set(-1,0,0,0)}}}function i(){let N=!1,et=!1,j=null,vt=null,dt=null;return{setReversed:function(_t){if(et!==_t){let Nt=t.get("EXT_clip_control");_t?Nt.clipControlEXT(Nt.LOWER_LEFT_EXT,Nt.ZERO_TO_ONE_EXT):Nt.clipControlEXT(Nt.LOWER_LEFT_EXT,Nt.NEGATIVE_ONE_TO_ONE_EXT),et=_t;let Kt=dt;dt=null,this.setClear(Kt)}},getReversed:function(){return et},setTest:function(_t){_t?rt(e.DEPTH_TEST):J(e.DEPTH_TEST)},setMask:function(_t){j!==_t&&!N&&(e.depthMask(_t),j=_t)},setFunc:function(_t){if(et&&(_t=I2[_t]),vt!==_t){switch(_t){case ad:e.depthFunc(e.NEVER);break;case ld:e.depthFunc(e.ALWAYS);break;case cd:e.depthFunc(e.LESS);break;case pl:e.depthFunc(e.LEQUAL);break;case ud:e.depthFunc(e.EQUAL);break;case fd:e.depthFunc(e.GEQUAL);break;case hd:e.depthFunc(e.GREATER);break;case dd:e.depthFunc(e.NOTEQUAL);break;default:e.depthFunc(e.LEQUAL)}vt=_t}},setLocked:function(_t){N=_t},setClear:function(_t){dt!==_t&&(dt=_t,et&&(_t=1-_t),e.clearDepth(_t))},reset:function(){N=!1,j=null,vt=null,dt=null,et=!1}}}function r(){let N=!1,et=null,j=null,vt=null,dt=null,_t=null,Nt=null,Kt=null,ht=null;return{setTest:function(Ut){N||(Ut?rt(e.STENCIL_TEST):J(e.STENCIL_TEST))},setMask:function(Ut){et!==Ut&&!N&&(e.stencilMask(Ut),et=Ut)},setFunc:function(Ut,Jt,Tt){(j!==Ut||vt!==Jt||dt!==Tt)&&(e.stencilFunc(Ut,Jt,Tt),j=Ut,vt=Jt,dt=Tt)},setOp:function(Ut,Jt,Tt){(_t!==Ut||Nt!==Jt||Kt!==Tt)&&(e.stencilOp(Ut,Jt,Tt),_t=Ut,Nt=Jt,Kt=Tt)},setLocked:function(Ut){N=Ut},setClear:function(Ut){ht!==Ut&&(e.clearStencil(Ut),ht=Ut)},reset:function(){N=!1,et=null,j=null,vt=null,dt=null,_t=null,Nt=null,Kt=null,ht=null}}}let s=new n,o=new i,a=new r,l={},c=new WeakMap,u={},h={},f={},d=new WeakMap,m=[],y=null,p=!1,g=null,x=null,M=null,v=null,w=null,b=null,_=null,S=new kt(0,0,0),A=0,C=!1,R=null,D=null,B=null,P=null,L=null,k=e.getParameter(e.MAX_COMBINED_TEXTURE_IMAGE_UNITS),U=!1,Z=0,F=e.getParameter(e.VERSION);F.indexOf("WebGL")!==-1?(Z=parseFloat(/^WebGL (\d)/.exec(F)[1]),U=Z>=1):F.indexOf("OpenGL ES")!==-1&&(Z=parseFloat(/^OpenGL ES (\d)/.exec(F)[1]),U=Z>=2);let V=null,q={},st=e.getParameter(e.SCISSOR_BOX),lt=e.getParameter(e.VIEWPORT),$=new de().fromArray(st),at=new de().fromArray(lt);function ft(N,et,j,vt){let dt=new Uint8Array(4),_t=e.createTexture();e.bindTexture(N,_t),e.texParameteri(N,e.TEXTURE_MIN_FILTER,e.NEAREST),e.texParameteri(N,e.TEXTURE_MAG_FILTER,e.NEAREST);for(let Nt=0;Nt<j;Nt++)N===e.TEXTURE_3D||N===e.TEXTURE_2D_ARRAY?e.texImage3D(et,0,e.RGBA,1,1,vt,0,e.RGBA,e.UNSIGNED_BYTE,dt):e.texImage2D(et+Nt,0,e.RGBA,1,1,0,e.RGBA,e.UNSIGNED_BYTE,dt);return _t}let ot={};ot[e.TEXTURE_2D]=ft(e.TEXTURE_2D,e.TEXTURE_2D,1),ot[e.TEXTURE_CUBE_MAP]=ft(e.TEXTURE_CUBE_MAP,e.TEXTURE_CUBE_MAP_POSITIVE_X,6),ot[e.TEXTURE_2D_ARRAY]=ft(e.TEXTURE_2D_ARRAY,e.TEXTURE_2D_ARRAY,1,1),ot[e.TEXTURE_3D]=ft(e.TEXTURE_3D,e.TEXTURE_3D,1,1),s.setClear(0,0,0,1),o.setClear(1),a.setClear(0),rt(e.DEPTH_TEST),o.setFunc(pl),le(!1),oe(ix),rt(e.CULL_FACE),Ot(Ho);function rt(N){u[N]!==!0&&(e.enable(N),u[N]=!0)}function J(N){u[N]!==!1&&(e.disable(N),u[N]=!1)}function gt(N,et){return f[N]!==et?(e.bindFramebuffer(N,et),f[N]=et,N===e.DRAW_FRAMEBUFFER&&(f[e.FRAMEBUFFER]=et),N===e.FRAMEBUFFER&&(f[e.DRAW_FRAMEBUFFER]=et),!0):!1}function ct(N,et){let j=m,vt=!1;if(N){j=d.get(et),j===void 0&&(j=[],d.set(et,j));let dt=N.textures;if(j.length!==dt.length||j[0]!==e.COLOR_ATTACHMENT0){for(let _t=0,Nt=dt.length;_t<Nt;_t++)j[_t]=e.COLOR_ATTACHMENT0+_t;j.length=dt.length,vt=!0}}else j[0]!==e.BACK&&(j[0]=e.BACK,vt=!0);vt&&e.drawBuffers(j)}function K(N){return y!==N?(e.useProgram(N),y=N,!0):!1}let It={[Wo]:e.FUNC_ADD,[t2]:e.FUNC_SUBTRACT,[e2]:e.FUNC_REVERSE_SUBTRACT};It[n2]=e.MIN,It[i2]=e.MAX;let pt={[r2]:e.ZERO,[s2]:e.ONE,[o2]:e.SRC_COLOR,[ax]:e.SRC_ALPHA,[h2]:e.SRC_ALPHA_SATURATE,[u2]:e.DST_COLOR,[l2]:e.DST_ALPHA,[a2]:e.ONE_MINUS_SRC_COLOR,[lx]:e.ONE_MINUS_SRC_ALPHA,[f2]:e.ONE_MINUS_DST_COLOR,[c2]:e.ONE_MINUS_DST_ALPHA,[d2]:e.CONSTANT_COLOR,[p2]:e.ONE_MINUS_CONSTANT_COLOR,[m2]:e.CONSTANT_ALPHA,[g2]:e.ONE_MINUS_CONSTANT_ALPHA};function Ot(N,et,j,vt,dt,_t,Nt,Kt,ht,Ut){if(N===Ho){p===!0&&(J(e.BLEND),p=!1);return}if(p===!1&&(rt(e.BLEND),p=!0),N!==QA){if(N!==g||Ut!==C){if((x!==Wo||w!==Wo)&&(e.blendEquation(e.FUNC_ADD),x=Wo,w=Wo),Ut)switch(N){case El:e.blendFuncSeparate(e.ONE,e.ONE_MINUS_SRC_ALPHA,e.ONE,e.ONE_MINUS_SRC_ALPHA);break;case rx:e.blendFunc(e.ONE,e.ONE);break;case sx:e.blendFuncSeparate(e.ZERO,e.ONE_MINUS_SRC_COLOR,e.ZERO,e.ONE);break;case ox:e.blendFuncSeparate(e.DST_COLOR,e.ONE_MINUS_SRC_ALPHA,e.ZERO,e.ONE);break;default:Gt("WebGLState: Invalid blending: ",N);break}else switch(N){case El:e.blendFuncSeparate(e.SRC_ALPHA,e.ONE_MINUS_SRC_ALPHA,e.ONE,e.ONE_MINUS_SRC_ALPHA);break;case rx:e.blendFuncSeparate(e.SRC_ALPHA,e.ONE,e.ONE,e.ONE);break;case sx:Gt("WebGLState: SubtractiveBlending requires material.premultipliedAlpha = true");break;case ox:Gt("WebGLState: MultiplyBlending requires material.premultipliedAlpha = true");break;default:Gt("WebGLState: Invalid blending: ",N);break}M=null,v=null,b=null,_=null,S.set(0,0,0),A=0,g=N,C=Ut}return}dt=dt||et,_t=_t||j,Nt=Nt||vt,(et!==x||dt!==w)&&(e.blendEquationSeparate(It[et],It[dt]),x=et,w=dt),(j!==M||vt!==v||_t!==b||Nt!==_)&&(e.blendFuncSeparate(pt[j],pt[vt],pt[_t],pt[Nt]),M=j,v=vt,b=_t,_=Nt),(Kt.equals(S)===!1||ht!==A)&&(e.blendColor(Kt.r,Kt.g,Kt.b,ht),S.copy(Kt),A=ht),g=N,C=!1}function Ht(N,et){N.side===Ii?J(e.CULL_FACE):rt(e.CULL_FACE);let j=N.side===Bn;et&&(j=!j),le(j),N.blending===El&&N.transparent===!1?Ot(Ho):Ot(N.blending,N.blendEquation,N.blendSrc,N.blendDst,N.blendEquationAlpha,N.blendSrcAlpha,N.blendDstAlpha,N.blendColor,N.blendAlpha,N.premultipliedAlpha),o.setFunc(N.depthFunc),o.setTest(N.depthTest),o.setMask(N.depthWrite),s.setMask(N.colorWrite);let vt=N.stencilWrite;a.setTest(vt),vt&&(a.setMask(N.stencilWriteMask),a.setFunc(N.stencilFunc,N.stencilRef,N.stencilFuncMask),a.setOp(N.stencilFail,N.stencilZFail,N.stencilZPass)),ze(N.polygonOffset,N.polygonOffsetFactor,N.polygonOffsetUnits),N.alphaToCoverage===!0?rt(e.SAMPLE_ALPHA_TO_COVERAGE):J(e.SAMPLE_ALPHA_TO_COVERAGE)}function le(N){R!==N&&(N?e.frontFace(e.CW):e.frontFace(e.CCW),R=N)}function oe(N){N!==JA?(rt(e.CULL_FACE),N!==D&&(N===ix?e.cullFace(e.BACK):N===KA?e.cullFace(e.FRONT):e.cullFace(e.FRONT_AND_BACK))):J(e.CULL_FACE),D=N}function Ke(N){N!==B&&(U&&e.lineWidth(N),B=N)}function ze(N,et,j){N?(rt(e.POLYGON_OFFSET_FILL),(P!==et||L!==j)&&(P=et,L=j,o.getReversed()&&(et=-et,j=-j),e.polygonOffset(et,j))):J(e.POLYGON_OFFSET_FILL)}function zn(N){N?rt(e.SCISSOR_TEST):J(e.SCISSOR_TEST)}function En(N){N===void 0&&(N=e.TEXTURE0+k-1),V!==N&&(e.activeTexture(N),V=N)}function Gn(N,et,j){j===void 0&&(V===null?j=e.TEXTURE0+k-1:j=V);let vt=q[j];vt===void 0&&(vt={type:void 0,texture:void 0},q[j]=vt),(vt.type!==N||vt.texture!==et)&&(V!==j&&(e.activeTexture(j),V=j),e.bindTexture(N,et||ot[N]),vt.type=N,vt.texture=et)}function G(){let N=q[V];N!==void 0&&N.type!==void 0&&(e.bindTexture(N.type,null),N.type=void 0,N.texture=void 0)}function Vn(){try{e.compressedTexImage2D(...arguments)}catch(N){Gt("WebGLState:",N)}}function be(){try{e.compressedTexImage3D(...arguments)}catch(N){Gt("WebGLState:",N)}}function Me(){try{e.texSubImage2D(...arguments)}catch(N){Gt("WebGLState:",N)}}function mt(){try{e.texSubImage3D(...arguments)}catch(N){Gt("WebGLState:",N)}}function Re(){try{e.compressedTexSubImage2D(...arguments)}catch(N){Gt("WebGLState:",N)}}function Dt(){try{e.compressedTexSubImage3D(...arguments)}catch(N){Gt("WebGLState:",N)}}function zt(){try{e.texStorage2D(...arguments)}catch(N){Gt("WebGLState:",N)}}function I(){try{e.texStorage3D(...arguments)}catch(N){Gt("WebGLState:",N)}}function T(){try{e.texImage2D(...arguments)}catch(N){Gt("WebGLState:",N)}}function H(){try{e.texImage3D(...arguments)}catch(N){Gt("WebGLState:",N)}}function ut(N){return h[N]!==void 0?h[N]:e.getParameter(N)}function nt(N,et){h[N]!==et&&(e.pixelStorei(N,et),h[N]=et)}function yt(N){$.equals(N)===!1&&(e.scissor(N.x,N.y,N.z,N.w),$.copy(N))}function Mt(N){at.equals(N)===!1&&(e.viewport(N.x,N.y,N.z,N.w),at.copy(N))}function Q(N,et){let j=c.get(et);j===void 0&&(j=new WeakMap,c.set(et,j));let vt=j.get(N);vt===void 0&&(vt=e.getUniformBlockIndex(et,N.name),e.uniformBlockBinding(et,vt,vt),j.set(N,vt))}function tt(N,et,j){let dt=c.get(et).get(N);l[dt]!==j&&(e.bindBufferBase(e.UNIFORM_BUFFER,dt,j),l[dt]=j)}function xt(){e.disable(e.BLEND),e.disable(e.CULL_FACE),e.disable(e.DEPTH_TEST),e.disable(e.POLYGON_OFFSET_FILL),e.disable(e.SCISSOR_TEST),e.disable(e.STENCIL_TEST),e.disable(e.SAMPLE_ALPHA_TO_COVERAGE),e.blendEquation(e.FUNC_ADD),e.blendFunc(e.ONE,e.ZERO),e.blendFuncSeparate(e.ONE,e.ZERO,e.ONE,e.ZERO),e.blendColor(0,0,0,0),e.colorMask(!0,!0,!0,!0),e.clearColor(0,0,0,0),e.depthMask(!0),e.depthFunc(e.LESS),o.setReversed(!1),e.clearDepth(1),e.stencilMask(4294967295),e.stencilFunc(e.ALWAYS,0,4294967295),e.stencilOp(e.KEEP,e.KEEP,e.KEEP),e.clearStencil(0),e.cullFace(e.BACK),e.frontFace(e.CCW),e.polygonOffset(0,0),e.activeTexture(e.TEXTURE0),e.bindFramebuffer(e.FRAMEBUFFER,null),e.bindFramebuffer(e.DRAW_FRAMEBUFFER,null),e.bindFramebuffer(e.READ_FRAMEBUFFER,null),e.useProgram(null),e.lineWidth(1),e.scissor(0,0,e.canvas.width,e.canvas.height),e.viewport(0,0,e.canvas.width,e.canvas.height),e.pixelStorei(e.PACK_ALIGNMENT,4),e.pixelStorei(e.UNPACK_ALIGNMENT,4),e.pixelStorei(e.UNPACK_FLIP_Y_WEBGL,!1),e.pixelStorei(e.UNPACK_PREMULTIPLY_ALPHA_WEBGL,!1),e.pixelStorei(e.UNPACK_COLORSPACE_CONVERSION_WEBGL,e.BROWSER_DEFAULT_WEBGL),e.pixelStorei(e.PACK_ROW_LENGTH,0),e.pixelStorei(e.PACK_SKIP_PIXELS,0),e.pixelStorei(e.PACK_SKIP_ROWS,0),e.pixelStorei(e.UNPACK_ROW_LENGTH,0),e.pixelStorei(e.UNPACK_IMAGE_HEIGHT,0),e.pixelStorei(e.UNPACK_SKIP_PIXELS,0),e.pixelStorei(e.UNPACK_SKIP_ROWS,0),e.pixelStorei(e.UNPACK_SKIP_IMAGES,0),u={},h={},V=null,q={},f={},l={},d=new WeakMap,m=[],y=null,p=!1,g=null,x=null,M=null,v=null,w=null,b=null,_=null,S=new kt(0,0,0),A=0,C=!1,R=null,D=null,B=null,P=null,L=null,$.set(0,0,e.canvas.width,e.canvas.height),at.set(0,0,e.canvas.width,e.canvas.height),s.reset(),o.reset(),a.reset()}return{buffers:{color:s,depth:o,stencil:a},enable:rt,disable:J,bindFramebuffer:gt,drawBuffers:ct,useProgram:K,setBlending:Ot,setMaterial:Ht,setFlipSided:le,setCullFace:oe,setLineWidth:Ke,setPolygonOffset:ze,setScissorTest:zn,activeTexture:En,bindTexture:Gn,unbindTexture:G,compressedTexImage2D:Vn,compressedTexImage3D:be,texImage2D:T,texImage3D:H,pixelStorei:nt,getParameter:ut,updateUBOMapping:Q,uniformBlockBinding:tt,texStorage2D:zt,texStorage3D:I,texSubImage2D:Me,texSubImage3D:mt,compressedTexSubImage2D:Re,compressedTexSubImage3D:Dt,scissor:yt,viewport:Mt,reset:xt}}function L6(e,t,n,i,r,s,o){let a=t.has("WEBGL_multisampled_render_to_texture")?t.get("WEBGL_multisampled_render_to_texture"):null,l=typeof navigator>"u"?!1:/OculusBrowser/g.test(navigator.userAgent),c=new Bt,u=new WeakMap,h=new Set,f,d=new WeakMap,m=new Set,y=new FinalizationRegistry(I=>m.delete(I)),p=!1;try{p=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(1,1).getContext("2d")!==null}catch{}function g(I,T){return p?new OffscreenCanvas(I,T):Hc("canvas")}function x(I,T,H){let ut=1,nt=zt(I);if((nt.width>H||nt.height>H)&&(ut=H/Math.max(nt.width,nt.height)),ut<1)if(typeof HTMLImageElement<"u"&&I instanceof HTMLImageElement||typeof HTMLCanvasElement<"u"&&I instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&I instanceof ImageBitmap||typeof VideoFrame<"u"&&I instanceof VideoFrame){let yt=Math.floor(ut*nt.width),Mt=Math.floor(ut*nt.height);f===void 0&&(f=g(yt,Mt));let Q=T?g(yt,Mt):f;return Q.width=yt,Q.height=Mt,Q.getContext("2d").drawImage(I,0,0,yt,Mt),Ft("WebGLRenderer: Texture has been resized from ("+nt.width+"x"+nt.height+") to ("+yt+"x"+Mt+")."),Q}else return"data"in I&&Ft("WebGLRenderer: Image in DataTexture is too big ("+nt.width+"x"+nt.height+")."),I;return I}function M(I){return I.generateMipmaps}function v(I){e.generateMipmap(I)}function w(I){return I.isWebGLCubeRenderTarget?e.TEXTURE_CUBE_MAP:I.isWebGL3DRenderTarget?e.TEXTURE_3D:I.isWebGLArrayRenderTarget||I.isCompressedArrayTexture?e.TEXTURE_2D_ARRAY:e.TEXTURE_2D}function b(I,T,H,ut,nt,yt=!1){if(I!==null){if(e[I]!==void 0)return e[I];Ft("WebGLRenderer: Attempt to use non-existing WebGL internal format '"+I+"'")}let Mt;ut&&(Mt=t.get("EXT_texture_norm16"),Mt||Ft("WebGLRenderer: Unable to use normalized textures without EXT_texture_norm16 extension"));let Q=T;if(T===e.RED&&(H===e.FLOAT&&(Q=e.R32F),H===e.HALF_FLOAT&&(Q=e.R16F),H===e.UNSIGNED_BYTE&&(Q=e.R8),H===e.UNSIGNED_SHORT&&Mt&&(Q=Mt.R16_EXT),H===e.SHORT&&Mt&&(Q=Mt.R16_SNORM_EXT)),T===e.RED_INTEGER&&(H===e.UNSIGNED_BYTE&&(Q=e.R8UI),H===e.UNSIGNED_SHORT&&(Q=e.R16UI),H===e.UNSIGNED_INT&&(Q=e.R32UI),H===e.BYTE&&(Q=e.R8I),H===e.SHORT&&(Q=e.R16I),H===e.INT&&(Q=e.R32I)),T===e.RG&&(H===e.FLOAT&&(Q=e.RG32F),H===e.HALF_FLOAT&&(Q=e.RG16F),H===e.UNSIGNED_BYTE&&(Q=e.RG8),H===e.UNSIGNED_SHORT&&Mt&&(Q=Mt.RG16_EXT),H===e.SHORT&&Mt&&(Q=Mt.RG16_SNORM_EXT)),T===e.RG_INTEGER&&(H===e.UNSIGNED_BYTE&&(Q=e.RG8UI),H===e.UNSIGNED_SHORT&&(Q=e.RG16UI),H===e.UNSIGNED_INT&&(Q=e.RG32UI),H===e.BYTE&&(Q=e.RG8I),H===e.SHORT&&(Q=e.RG16I),H===e.INT&&(Q=e.RG32I)),T===e.RGB_INTEGER&&(H===e.UNSIGNED_BYTE&&(Q=e.RGB8UI),H===e.UNSIGNED_SHORT&&(Q=e.RGB16UI),H===e.UNSIGNED_INT&&(Q=e.RGB32UI),H===e.BYTE&&(Q=e.RGB8I),H===e.SHORT&&(Q=e.RGB16I),H===e.INT&&(Q=e.RGB32I)),T===e.RGBA_INTEGER&&(H===e.UNSIGNED_BYTE&&(Q=e.RGBA8UI),H===e.UNSIGNED_SHORT&&(Q=e.RGBA16UI),H===e.UNSIGNED_INT&&(Q=e.RGBA32UI),H===e.BYTE&&(Q=e.RGBA8I),H===e.SHORT&&(Q=e.RGBA16I),H===e.INT&&(Q=e.RGBA32I)),T===e.RGB&&(H===e.UNSIGNED_SHORT&&Mt&&(Q=Mt.RGB16_EXT),H===e.SHORT&&Mt&&(Q=Mt.RGB16_SNORM_EXT),H===e.UNSIGNED_INT_5_9_9_9_REV&&(Q=e.RGB9_E5),H===e.UNSIGNED_INT_10F_11F_11F_REV&&(Q=e.R11F_G11F_B10F)),T===e.RGBA){let tt=yt?Vc:ie.getTransfer(nt);H===e.FLOAT&&(Q=e.RGBA32F),H===e.HALF_FLOAT&&(Q=e.RGBA16F),H===e.UNSIGNED_BYTE&&(Q=tt===he?e.SRGB8_ALPHA8:e.RGBA8),H===e.UNSIGNED_SHORT&&Mt&&(Q=Mt.RGBA16_EXT),H===e.SHORT&&Mt&&(Q=Mt.RGBA16_SNORM_EXT),H===e.UNSIGNED_SHORT_4_4_4_4&&(Q=e.RGBA4),H===e.UNSIGNED_SHORT_5_5_5_1&&(Q=e.RGB5_A1)}return(Q===e.R16F||Q===e.R32F||Q===e.RG16F||Q===e.RG32F||Q===e.RGBA16F||Q===e.RGBA32F)&&t.get("EXT_color_buffer_float"),Q}function _(I,T){let H;return I?T===null||T===Ji||T===Xo?H=e.DEPTH24_STENCIL8:T===Ki?H=e.DEPTH32F_STENCIL8:T===Cl&&(H=e.DEPTH24_STENCIL8,Ft("DepthTexture: 16 bit depth attachment is not supported with stencil. Using 24-bit attachment.")):T===null||T===Ji||T===Xo?H=e.DEPTH_COMPONENT24:T===Ki?H=e.DEPTH_COMPONENT32F:T===Cl&&(H=e.DEPTH_COMPONENT16),H}function S(I,T){return M(I)===!0||I.isFramebufferTexture&&I.minFilter!==ln&&I.minFilter!==Fn?Math.log2(Math.max(T.width,T.height))+1:I.mipmaps.length>0?I.mipmaps.length:I.isCompressedTexture&&Array.isArray(I.image)?T.mipmaps.length:1}function A(I){let T=new WeakRef(I);i.get(I).__ref=T,m.add(T),y.register(I,T,T)}function C(I){let T=i.get(I).__ref;T!==void 0&&(m.delete(T),y.unregister(T))}function R(I){B(I.target)}function D(I){P(I.target)}function B(I){I.removeEventListener("dispose",R),C(I),k(I),I.isVideoTexture&&u.delete(I),I.isHTMLTexture&&h.delete(I)}function P(I){I.removeEventListener("dispose",D),C(I),Z(I)}function L(){for(let I of m){let T=I.deref();T!==void 0&&(T.isRenderTarget===!0?P(T):B(T))}m.clear(),h.clear()}function k(I){let T=i.get(I);if(T.__webglInit===void 0)return;let H=I.source,ut=d.get(H);if(ut){let nt=ut[T.__cacheKey];nt.usedTimes--,nt.usedTimes===0&&U(I),Object.keys(ut).length===0&&d.delete(H)}i.remove(I)}function U(I){let T=i.get(I);e.deleteTexture(T.__webglTexture);let H=I.source,ut=d.get(H);delete ut[T.__cacheKey],o.memory.textures--}function Z(I){let T=i.get(I);T.__depthDisposeCallback&&T.__depthDisposeCallback();let H=I.depthTexture;if(H&&H.renderTarget===I&&B(H),I.isWebGLCubeRenderTarget)for(let nt=0;nt<6;nt++){if(Array.isArray(T.__webglFramebuffer[nt]))for(let yt=0;yt<T.__webglFramebuffer[nt].length;yt++)e.deleteFramebuffer(T.__webglFramebuffer[nt][yt]);else e.deleteFramebuffer(T.__webglFramebuffer[nt]);T.__webglDepthbuffer&&e.deleteRenderbuffer(T.__webglDepthbuffer[nt])}else{if(Array.isArray(T.__webglFramebuffer))for(let nt=0;nt<T.__webglFramebuffer.length;nt++)e.deleteFramebuffer(T.__webglFramebuffer[nt]);else e.deleteFramebuffer(T.__webglFramebuffer);if(T.__webglDepthbuffer&&e.deleteRenderbuffer(T.__webglDepthbuffer),T.__webglMultisampledFramebuffer&&e.deleteFramebuffer(T.__webglMultisampledFramebuffer),T.__webglColorRenderbuffer)for(let nt=0;nt<T.__webglColorRenderbuffer.length;nt++)T.__webglColorRenderbuffer[nt]&&e.deleteRenderbuffer(T.__webglColorRenderbuffer[nt]);T.__webglDepthRenderbuffer&&e.deleteRenderbuffer(T.__webglDepthRenderbuffer)}let ut=I.textures;for(let nt=0,yt=ut.length;nt<yt;nt++){let Mt=i.get(ut[nt]);Mt.__webglTexture&&(e.deleteTexture(Mt.__webglTexture),o.memory.textures--),i.remove(ut[nt])}i.remove(I)}let F=0;function V(){F=0}function q(){return F}function st(I){F=I}function lt(){let I=F;return I>=r.maxTextures&&Ft("WebGLTextures: Trying to use "+(I+1)+" texture units while this GPU supports only "+r.maxTextures),F+=1,I}function $(I){let T=[];return T.push(I.wrapS),T.push(I.wrapT),T.push(I.wrapR||0),T.push(I.magFilter),T.push(I.minFilter),T.push(I.anisotropy),T.push(I.internalFormat),T.push(I.format),T.push(I.type),T.push(I.generateMipmaps),T.push(I.mipmapsAutoUpdate),T.push(I.premultiplyAlpha),T.push(I.flipY),T.push(I.unpackAlignment),T.push(I.colorSpace),T.join()}function at(I,T){let H=i.get(I);if(I.isVideoTexture&&Re(I),I.isRenderTargetTexture===!1&&I.isExternalTexture!==!0&&I.version>0&&H.__version!==I.version){let ut=I.image;if(ut===null)Ft("WebGLRenderer: Texture marked for update but no image data found.");else if(ut.complete===!1)Ft("WebGLRenderer: Texture marked for update but image is incomplete");else{Ht(H,I,T);return}}else I.isExternalTexture&&(H.__webglTexture=I.sourceTexture?I.sourceTexture:null);n.bindTexture(e.TEXTURE_2D,H.__webglTexture,e.TEXTURE0+T)}function ft(I,T){let H=i.get(I);if(I.isRenderTargetTexture===!1&&I.version>0&&H.__version!==I.version){Ht(H,I,T);return}else I.isExternalTexture&&(H.__webglTexture=I.sourceTexture?I.sourceTexture:null);n.bindTexture(e.TEXTURE_2D_ARRAY,H.__webglTexture,e.TEXTURE0+T)}function ot(I,T){let H=i.get(I);if(I.isRenderTargetTexture===!1&&I.version>0&&H.__version!==I.version){Ht(H,I,T);return}n.bindTexture(e.TEXTURE_3D,H.__webglTexture,e.TEXTURE0+T)}function rt(I,T){let H=i.get(I);if(I.version>0&&H.__version!==I.version){le(H,I,T);return}n.bindTexture(e.TEXTURE_CUBE_MAP,H.__webglTexture,e.TEXTURE0+T)}let J={[pd]:e.REPEAT,[vr]:e.CLAMP_TO_EDGE,[md]:e.MIRRORED_REPEAT},gt={[ln]:e.NEAREST,[x2]:e.NEAREST_MIPMAP_NEAREST,[uu]:e.NEAREST_MIPMAP_LINEAR,[Fn]:e.LINEAR,[$d]:e.LINEAR_MIPMAP_NEAREST,[as]:e.LINEAR_MIPMAP_LINEAR},ct={[S2]:e.NEVER,[Ex]:e.ALWAYS,[w2]:e.LESS,[wx]:e.LEQUAL,[T2]:e.EQUAL,[Tx]:e.GEQUAL,[E2]:e.GREATER,[A2]:e.NOTEQUAL};function K(I,T){if(T.type===Ki&&t.has("OES_texture_float_linear")===!1&&(T.magFilter===Fn||T.magFilter===$d||T.magFilter===uu||T.magFilter===as||T.minFilter===Fn||T.minFilter===$d||T.minFilter===uu||T.minFilter===as)&&Ft("WebGLRenderer: Unable to use linear filtering with floating point textures. OES_texture_float_linear not supported on this device."),e.texParameteri(I,e.TEXTURE_WRAP_S,J[T.wrapS]),e.texParameteri(I,e.TEXTURE_WRAP_T,J[T.wrapT]),(I===e.TEXTURE_3D||I===e.TEXTURE_2D_ARRAY)&&e.texParameteri(I,e.TEXTURE_WRAP_R,J[T.wrapR]),e.texParameteri(I,e.TEXTURE_MAG_FILTER,gt[T.magFilter]),e.texParameteri(I,e.TEXTURE_MIN_FILTER,gt[T.minFilter]),T.compareFunction&&(e.texParameteri(I,e.TEXTURE_COMPARE_MODE,e.COMPARE_REF_TO_TEXTURE),e.texParameteri(I,e.TEXTURE_COMPARE_FUNC,ct[T.compareFunction])),t.has("EXT_texture_filter_anisotropic")===!0){if(T.magFilter===ln||T.minFilter!==uu&&T.minFilter!==as||T.type===Ki&&t.has("OES_texture_float_linear")===!1)return;if(T.anisotropy>1||i.get(T).__currentAnisotropy){let H=t.get("EXT_texture_filter_anisotropic");e.texParameterf(I,H.TEXTURE_MAX_ANISOTROPY_EXT,Math.min(T.anisotropy,r.getMaxAnisotropy())),i.get(T).__currentAnisotropy=T.anisotropy}}}function It(I,T){let H=!1;I.__webglInit===void 0&&(I.__webglInit=!0,T.addEventListener("dispose",R),A(T));let ut=T.source,nt=d.get(ut);nt===void 0&&(nt={},d.set(ut,nt));let yt=$(T);if(yt!==I.__cacheKey){nt[yt]===void 0&&(nt[yt]={texture:e.createTexture(),usedTimes:0},o.memory.textures++,H=!0),nt[yt].usedTimes++;let Mt=nt[I.__cacheKey];Mt!==void 0&&(nt[I.__cacheKey].usedTimes--,Mt.usedTimes===0&&U(T)),I.__cacheKey=yt,I.__webglTexture=nt[yt].texture}return H}function pt(I,T,H){return Math.floor(Math.floor(I/H)/T)}function Ot(I,T,H,ut){let yt=I.updateRanges;if(yt.length===0)n.texSubImage2D(e.TEXTURE_2D,0,0,0,T.width,T.height,H,ut,T.data);else{yt.sort((N,et)=>N.start-et.start);let Mt=0;for(let N=1;N<yt.length;N++){let et=yt[Mt],j=yt[N],vt=et.start+et.count,dt=pt(j.start,T.width,4),_t=pt(et.start,T.width,4);j.start<=vt+1&&dt===_t&&pt(j.start+j.count-1,T.width,4)===dt?et.count=Math.max(et.count,j.start+j.count-et.start):(++Mt,yt[Mt]=j)}yt.length=Mt+1;let Q=n.getParameter(e.UNPACK_ROW_LENGTH),tt=n.getParameter(e.UNPACK_SKIP_PIXELS),xt=n.getParameter(e.UNPACK_SKIP_ROWS);n.pixelStorei(e.UNPACK_ROW_LENGTH,T.width);for(let N=0,et=yt.length;N<et;N++){let j=yt[N],vt=Math.floor(j.start/4),dt=Math.ceil(j.count/4),_t=vt%T.width,Nt=Math.floor(vt/T.width),Kt=dt,ht=1;n.pixelStorei(e.UNPACK_SKIP_PIXELS,_t),n.pixelStorei(e.UNPACK_SKIP_ROWS,Nt),n.texSubImage2D(e.TEXTURE_2D,0,_t,Nt,Kt,ht,H,ut,T.data)}I.clearUpdateRanges(),n.pixelStorei(e.UNPACK_ROW_LENGTH,Q),n.pixelStorei(e.UNPACK_SKIP_PIXELS,tt),n.pixelStorei(e.UNPACK_SKIP_ROWS,xt)}}function Ht(I,T,H){let ut=e.TEXTURE_2D;(T.isDataArrayTexture||T.isCompressedArrayTexture)&&(ut=e.TEXTURE_2D_ARRAY),T.isData3DTexture&&(ut=e.TEXTURE_3D);let nt=It(I,T),yt=T.source;n.bindTexture(ut,I.__webglTexture,e.TEXTURE0+H);let Mt=i.get(yt);if(yt.version!==Mt.__version||nt===!0){if(n.activeTexture(e.TEXTURE0+H),(typeof ImageBitmap<"u"&&T.image instanceof ImageBitmap)===!1){let ht=ie.getPrimaries(ie.workingColorSpace),Ut=T.colorSpace===cs?null:ie.getPrimaries(T.colorSpace),Jt=T.colorSpace===cs||ht===Ut?e.NONE:e.BROWSER_DEFAULT_WEBGL;n.pixelStorei(e.UNPACK_FLIP_Y_WEBGL,T.flipY),n.pixelStorei(e.UNPACK_PREMULTIPLY_ALPHA_WEBGL,T.premultiplyAlpha),n.pixelStorei(e.UNPACK_COLORSPACE_CONVERSION_WEBGL,Jt)}n.pixelStorei(e.UNPACK_ALIGNMENT,T.unpackAlignment);let tt=x(T.image,!1,r.maxTextureSize);tt=Dt(T,tt);let xt=s.convert(T.format,T.colorSpace),N=s.convert(T.type),et=b(T.internalFormat,xt,N,T.normalized,T.colorSpace,T.isVideoTexture);K(ut,T);let j,vt=T.mipmaps,dt=T.isVideoTexture!==!0,_t=Mt.__version===void 0||nt===!0,Nt=yt.dataReady,Kt=S(T,tt);if(T.isDepthTexture)et=_(T.format===ls,T.type),_t&&(dt?n.texStorage2D(e.TEXTURE_2D,1,et,tt.width,tt.height):n.texImage2D(e.TEXTURE_2D,0,et,tt.width,tt.height,0,xt,N,null));else if(T.isDataTexture)if(vt.length>0){dt&&_t&&n.texStorage2D(e.TEXTURE_2D,Kt,et,vt[0].width,vt[0].height);for(let ht=0,Ut=vt.length;ht<Ut;ht++)j=vt[ht],dt?Nt&&n.texSubImage2D(e.TEXTURE_2D,ht,0,0,j.width,j.height,xt,N,j.data):n.texImage2D(e.TEXTURE_2D,ht,et,j.width,j.height,0,xt,N,j.data);T.generateMipmaps=!1}else dt?(_t&&n.texStorage2D(e.TEXTURE_2D,Kt,et,tt.width,tt.height),Nt&&Ot(T,tt,xt,N)):n.texImage2D(e.TEXTURE_2D,0,et,tt.width,tt.height,0,xt,N,tt.data);else if(T.isCompressedTexture)if(T.isCompressedArrayTexture){dt&&_t&&n.texStorage3D(e.TEXTURE_2D_ARRAY,Kt,et,vt[0].width,vt[0].height,tt.depth);for(let ht=0,Ut=vt.length;ht<Ut;ht++)if(j=vt[ht],T.format!==Qi)if(xt!==null)if(dt){if(Nt)if(T.layerUpdates.size>0){let Jt=Fx(j.width,j.height,T.format,T.type);for(let Tt of T.layerUpdates){let pe=j.data.subarray(Tt*Jt/j.data.BYTES_PER_ELEMENT,(Tt+1)*Jt/j.data.BYTES_PER_ELEMENT);n.compressedTexSubImage3D(e.TEXTURE_2D_ARRAY,ht,0,0,Tt,j.width,j.height,1,xt,pe)}}else n.compressedTexSubImage3D(e.TEXTURE_2D_ARRAY,ht,0,0,0,j.width,j.height,tt.depth,xt,j.data)}else n.compressedTexImage3D(e.TEXTURE_2D_ARRAY,ht,et,j.width,j.height,tt.depth,0,j.data,0,0);else Ft("WebGLRenderer: Attempt to load unsupported compressed texture format in .uploadTexture()");else dt?Nt&&n.texSubImage3D(e.TEXTURE_2D_ARRAY,ht,0,0,0,j.width,j.height,tt.depth,xt,N,j.data):n.texImage3D(e.TEXTURE_2D_ARRAY,ht,et,j.width,j.height,tt.depth,0,xt,N,j.data);T.layerUpdates.size>0&&T.clearLayerUpdates()}else{dt&&_t&&n.texStorage2D(e.TEXTURE_2D,Kt,et,vt[0].width,vt[0].height);for(let ht=0,Ut=vt.length;ht<Ut;ht++)j=vt[ht],T.format!==Qi?xt!==null?dt?Nt&&n.compressedTexSubImage2D(e.TEXTURE_2D,ht,0,0,j.width,j.height,xt,j.data):n.compressedTexImage2D(e.TEXTURE_2D,ht,et,j.width,j.height,0,j.data):Ft("WebGLRenderer: Attempt to load unsupported compressed texture format in .uploadTexture()"):dt?Nt&&n.texSubImage2D(e.TEXTURE_2D,ht,0,0,j.width,j.height,xt,N,j.data):n.texImage2D(e.TEXTURE_2D,ht,et,j.width,j.height,0,xt,N,j.data)}else if(T.isDataArrayTexture)if(dt){if(_t&&n.texStorage3D(e.TEXTURE_2D_ARRAY,Kt,et,tt.width,tt.height,tt.depth),Nt)if(T.layerUpdates.size>0){let ht=Fx(tt.width,tt.height,T.format,T.type);for(let Ut of T.layerUpdates){let Jt=tt.data.subarray(Ut*ht/tt.data.BYTES_PER_ELEMENT,(Ut+1)*ht/tt.data.BYTES_PER_ELEMENT);n.texSubImage3D(e.TEXTURE_2D_ARRAY,0,0,0,Ut,tt.width,tt.height,1,xt,N,Jt)}T.clearLayerUpdates()}else n.texSubImage3D(e.TEXTURE_2D_ARRAY,0,0,0,0,tt.width,tt.height,tt.depth,xt,N,tt.data)}else n.texImage3D(e.TEXTURE_2D_ARRAY,0,et,tt.width,tt.height,tt.depth,0,xt,N,tt.data);else if(T.isData3DTexture)dt?(_t&&n.texStorage3D(e.TEXTURE_3D,Kt,et,tt.width,tt.height,tt.depth),Nt&&n.texSubImage3D(e.TEXTURE_3D,0,0,0,0,tt.width,tt.height,tt.depth,xt,N,tt.data)):n.texImage3D(e.TEXTURE_3D,0,et,tt.width,tt.height,tt.depth,0,xt,N,tt.data);else if(T.isFramebufferTexture){if(_t)if(dt)n.texStorage2D(e.TEXTURE_2D,Kt,et,tt.width,tt.height);else{let ht=tt.width,Ut=tt.height;for(let Jt=0;Jt<Kt;Jt++)n.texImage2D(e.TEXTURE_2D,Jt,et,ht,Ut,0,xt,N,null),ht>>=1,Ut>>=1}}else if(T.isHTMLTexture){if("texElementImage2D"in e){let ht=e.canvas;if(ht.hasAttribute("layoutsubtree")||ht.setAttribute("layoutsubtree","true"),tt.parentNode!==ht){ht.appendChild(tt),h.add(T),ht.onpaint=Ut=>{let Jt=Ut.changedElements;for(let Tt of h)Jt.includes(Tt.image)&&(Tt.needsUpdate=!0)},ht.requestPaint();return}if(e.texElementImage2D.length===3)e.texElementImage2D(e.TEXTURE_2D,e.RGBA8,tt);else{let Jt=e.RGBA,Tt=e.RGBA,pe=e.UNSIGNED_BYTE;e.texElementImage2D(e.TEXTURE_2D,0,Jt,Tt,pe,tt)}e.texParameteri(e.TEXTURE_2D,e.TEXTURE_MIN_FILTER,e.LINEAR),e.texParameteri(e.TEXTURE_2D,e.TEXTURE_WRAP_S,e.CLAMP_TO_EDGE),e.texParameteri(e.TEXTURE_2D,e.TEXTURE_WRAP_T,e.CLAMP_TO_EDGE)}}else if(vt.length>0){if(dt&&_t){let ht=zt(vt[0]);n.texStorage2D(e.TEXTURE_2D,Kt,et,ht.width,ht.height)}for(let ht=0,Ut=vt.length;ht<Ut;ht++)j=vt[ht],dt?Nt&&n.texSubImage2D(e.TEXTURE_2D,ht,0,0,xt,N,j):n.texImage2D(e.TEXTURE_2D,ht,et,xt,N,j);T.generateMipmaps=!1}else if(dt){if(_t){let ht=zt(tt);n.texStorage2D(e.TEXTURE_2D,Kt,et,ht.width,ht.height)}Nt&&n.texSubImage2D(e.TEXTURE_2D,0,0,0,xt,N,tt)}else n.texImage2D(e.TEXTURE_2D,0,et,xt,N,tt);M(T)&&T.mipmapsAutoUpdate===!0&&v(ut),Mt.__version=yt.version,T.onUpdate&&T.onUpdate(T)}I.__version=T.version}function le(I,T,H){if(T.image.length!==6)return;let ut=It(I,T),nt=T.source;n.bindTexture(e.TEXTURE_CUBE_MAP,I.__webglTexture,e.TEXTURE0+H);let yt=i.get(nt);if(nt.version!==yt.__version||ut===!0){n.activeTexture(e.TEXTURE0+H);let Mt=ie.getPrimaries(ie.workingColorSpace),Q=T.colorSpace===cs?null:ie.getPrimaries(T.colorSpace),tt=T.colorSpace===cs||Mt===Q?e.NONE:e.BROWSER_DEFAULT_WEBGL;n.pixelStorei(e.UNPACK_FLIP_Y_WEBGL,T.flipY),n.pixelStorei(e.UNPACK_PREMULTIPLY_ALPHA_WEBGL,T.premultiplyAlpha),n.pixelStorei(e.UNPACK_ALIGNMENT,T.unpackAlignment),n.pixelStorei(e.UNPACK_COLORSPACE_CONVERSION_WEBGL,tt);let xt=T.isCompressedTexture||T.image[0].isCompressedTexture,N=T.image[0]&&T.image[0].isDataTexture,et=[];for(let Tt=0;Tt<6;Tt++)!xt&&!N?et[Tt]=x(T.image[Tt],!0,r.maxCubemapSize):et[Tt]=N?T.image[Tt].image:T.image[Tt],et[Tt]=Dt(T,et[Tt]);let j=et[0],vt=s.convert(T.format,T.colorSpace),dt=s.convert(T.type),_t=b(T.internalFormat,vt,dt,T.normalized,T.colorSpace),Nt=T.isVideoTexture!==!0,Kt=yt.__version===void 0||ut===!0,ht=nt.dataReady,Ut=S(T,j);K(e.TEXTURE_CUBE_MAP,T);let Jt;if(T.isDepthTexture){if(_t=_(T.format===ls,T.type),Kt)if(Nt)n.texStorage2D(e.TEXTURE_CUBE_MAP,1,_t,j.width,j.height);else for(let Tt=0;Tt<6;Tt++)n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,0,_t,j.width,j.height,0,vt,dt,null)}else if(xt){Nt&&Kt&&n.texStorage2D(e.TEXTURE_CUBE_MAP,Ut,_t,j.width,j.height);for(let Tt=0;Tt<6;Tt++){Jt=et[Tt].mipmaps;for(let pe=0;pe<Jt.length;pe++){let je=Jt[pe];T.format!==Qi?vt!==null?Nt?ht&&n.compressedTexSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe,0,0,je.width,je.height,vt,je.data):n.compressedTexImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe,_t,je.width,je.height,0,je.data):Ft("WebGLRenderer: Attempt to load unsupported compressed texture format in .setTextureCube()"):Nt?ht&&n.texSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe,0,0,je.width,je.height,vt,dt,je.data):n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe,_t,je.width,je.height,0,vt,dt,je.data)}}}else{if(Jt=T.mipmaps,Nt&&Kt){Jt.length>0&&Ut++;let Tt=zt(et[0]);n.texStorage2D(e.TEXTURE_CUBE_MAP,Ut,_t,Tt.width,Tt.height)}for(let Tt=0;Tt<6;Tt++)if(N){Nt?ht&&n.texSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,0,0,0,et[Tt].width,et[Tt].height,vt,dt,et[Tt].data):n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,0,_t,et[Tt].width,et[Tt].height,0,vt,dt,et[Tt].data);for(let pe=0;pe<Jt.length;pe++){let us=Jt[pe].image[Tt].image;Nt?ht&&n.texSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe+1,0,0,us.width,us.height,vt,dt,us.data):n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe+1,_t,us.width,us.height,0,vt,dt,us.data)}}else{Nt?ht&&n.texSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,0,0,0,vt,dt,et[Tt]):n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,0,_t,vt,dt,et[Tt]);for(let pe=0;pe<Jt.length;pe++){let je=Jt[pe];Nt?ht&&n.texSubImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe+1,0,0,vt,dt,je.image[Tt]):n.texImage2D(e.TEXTURE_CUBE_MAP_POSITIVE_X+Tt,pe+1,_t,vt,dt,je.image[Tt])}}}M(T)&&T.mipmapsAutoUpdate===!0&&v(e.TEXTURE_CUBE_MAP),yt.__version=nt.version,T.onUpdate&&T.onUpdate(T)}I.__version=T.version}function oe(I,T,H,ut,nt,yt){let Mt=s.convert(H.format,H.colorSpace),Q=s.convert(H.type),tt=b(H.internalFormat,Mt,Q,H.normalized,H.colorSpace),xt=i.get(T),N=i.get(H);if(N.__renderTarget=T,!xt.__hasExternalTextures){let et=Math.max(1,T.width>>yt),j=Math.max(1,T.height>>yt);nt===e.TEXTURE_3D||nt===e.TEXTURE_2D_ARRAY?n.texImage3D(nt,yt,tt,et,j,T.depth,0,Mt,Q,null):n.texImage2D(nt,yt,tt,et,j,0,Mt,Q,null)}n.bindFramebuffer(e.FRAMEBUFFER,I),mt(T)?a.framebufferTexture2DMultisampleEXT(e.FRAMEBUFFER,ut,nt,N.__webglTexture,0,Me(T)):(nt===e.TEXTURE_2D||nt>=e.TEXTURE_CUBE_MAP_POSITIVE_X&&nt<=e.TEXTURE_CUBE_MAP_NEGATIVE_Z)&&e.framebufferTexture2D(e.FRAMEBUFFER,ut,nt,N.__webglTexture,yt),n.bindFramebuffer(e.FRAMEBUFFER,null)}function Ke(I,T,H){if(e.bindRenderbuffer(e.RENDERBUFFER,I),T.depthBuffer){let ut=T.depthTexture,nt=ut&&ut.isDepthTexture?ut.type:null,yt=_(T.stencilBuffer,nt),Mt=T.stencilBuffer?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT;mt(T)?a.renderbufferStorageMultisampleEXT(e.RENDERBUFFER,Me(T),yt,T.width,T.height):H?e.renderbufferStorageMultisample(e.RENDERBUFFER,Me(T),yt,T.width,T.height):e.renderbufferStorage(e.RENDERBUFFER,yt,T.width,T.height),e.framebufferRenderbuffer(e.FRAMEBUFFER,Mt,e.RENDERBUFFER,I)}else{let ut=T.textures;for(let nt=0;nt<ut.length;nt++){let yt=ut[nt],Mt=s.convert(yt.format,yt.colorSpace),Q=s.convert(yt.type),tt=b(yt.internalFormat,Mt,Q,yt.normalized,yt.colorSpace);mt(T)?a.renderbufferStorageMultisampleEXT(e.RENDERBUFFER,Me(T),tt,T.width,T.height):H?e.renderbufferStorageMultisample(e.RENDERBUFFER,Me(T),tt,T.width,T.height):e.renderbufferStorage(e.RENDERBUFFER,tt,T.width,T.height)}}e.bindRenderbuffer(e.RENDERBUFFER,null)}function ze(I,T,H){let ut=T.isWebGLCubeRenderTarget===!0;if(n.bindFramebuffer(e.FRAMEBUFFER,I),!(T.depthTexture&&T.depthTexture.isDepthTexture))throw new Error("THREE.WebGLTextures: renderTarget.depthTexture must be an instance of THREE.DepthTexture.");let nt=i.get(T.depthTexture);nt.__renderTarget=T;let yt=ut?T.depthTexture.image[0]:T.depthTexture.image;(!nt.__webglTexture||yt.width!==T.width||yt.height!==T.height)&&(yt.width=T.width,yt.height=T.height,T.depthTexture.needsUpdate=!0),ut?rt(T.depthTexture,0):at(T.depthTexture,0);let Mt=nt.__webglTexture,Q=Me(T),tt=ut?e.TEXTURE_CUBE_MAP_POSITIVE_X+H:e.TEXTURE_2D,xt=T.depthTexture.format===ls?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT;if(T.depthTexture.format===es)mt(T)?a.framebufferTexture2DMultisampleEXT(e.FRAMEBUFFER,xt,tt,Mt,0,Q):e.framebufferTexture2D(e.FRAMEBUFFER,xt,tt,Mt,0);else if(T.depthTexture.format===ls)mt(T)?a.framebufferTexture2DMultisampleEXT(e.FRAMEBUFFER,xt,tt,Mt,0,Q):e.framebufferTexture2D(e.FRAMEBUFFER,xt,tt,Mt,0);else throw new Error("THREE.WebGLTextures: Unknown depthTexture format.")}function zn(I){let T=i.get(I),H=I.isWebGLCubeRenderTarget===!0;if(T.__boundDepthTexture!==I.depthTexture){let ut=I.depthTexture;if(T.__depthDisposeCallback&&T.__depthDisposeCallback(),ut){let nt=()=>{delete T.__boundDepthTexture,delete T.__depthDisposeCallback,ut.removeEventListener("dispose",nt)};ut.addEventListener("dispose",nt),T.__depthDisposeCallback=nt}T.__boundDepthTexture=ut}if(I.depthTexture&&!T.__autoAllocateDepthBuffer)if(H)for(let ut=0;ut<6;ut++)ze(T.__webglFramebuffer[ut],I,ut);else I.texture.mipmaps.length>0?ze(T.__webglFramebuffer[0],I,0):ze(T.__webglFramebuffer,I,0);else if(H){T.__webglDepthbuffer=[];for(let ut=0;ut<6;ut++)if(n.bindFramebuffer(e.FRAMEBUFFER,T.__webglFramebuffer[ut]),T.__webglDepthbuffer[ut]===void 0)T.__webglDepthbuffer[ut]=e.createRenderbuffer(),Ke(T.__webglDepthbuffer[ut],I,!1);else{let nt=I.stencilBuffer?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT,yt=T.__webglDepthbuffer[ut];e.bindRenderbuffer(e.RENDERBUFFER,yt),e.framebufferRenderbuffer(e.FRAMEBUFFER,nt,e.RENDERBUFFER,yt)}}else if(I.texture.mipmaps.length>0?n.bindFramebuffer(e.FRAMEBUFFER,T.__webglFramebuffer[0]):n.bindFramebuffer(e.FRAMEBUFFER,T.__webglFramebuffer),T.__webglDepthbuffer===void 0)T.__webglDepthbuffer=e.createRenderbuffer(),Ke(T.__webglDepthbuffer,I,!1);else{let nt=I.stencilBuffer?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT,yt=T.__webglDepthbuffer;e.bindRenderbuffer(e.RENDERBUFFER,yt),e.framebufferRenderbuffer(e.FRAMEBUFFER,nt,e.RENDERBUFFER,yt)}n.bindFramebuffer(e.FRAMEBUFFER,null)}function En(I,T,H){let ut=i.get(I);T!==void 0&&oe(ut.__webglFramebuffer,I,I.texture,e.COLOR_ATTACHMENT0,e.TEXTURE_2D,0),H!==void 0&&zn(I)}function Gn(I){let T=I.texture,H=i.get(I),ut=i.get(T);I.addEventListener("dispose",D),A(I);let nt=I.textures,yt=I.isWebGLCubeRenderTarget===!0,Mt=nt.length>1;if(Mt||(ut.__webglTexture===void 0&&(ut.__webglTexture=e.createTexture()),ut.__version=T.version,o.memory.textures++),yt){H.__webglFramebuffer=[];for(let Q=0;Q<6;Q++)if(T.mipmaps.length>0){H.__webglFramebuffer[Q]=[];for(let tt=0;tt<T.mipmaps.length;tt++)H.__webglFramebuffer[Q][tt]=e.createFramebuffer()}else H.__webglFramebuffer[Q]=e.createFramebuffer()}else{if(T.mipmaps.length>0){H.__webglFramebuffer=[];for(let Q=0;Q<T.mipmaps.length;Q++)H.__webglFramebuffer[Q]=e.createFramebuffer()}else H.__webglFramebuffer=e.createFramebuffer();if(Mt)for(let Q=0,tt=nt.length;Q<tt;Q++){let xt=i.get(nt[Q]);xt.__webglTexture===void 0&&(xt.__webglTexture=e.createTexture(),o.memory.textures++)}if(I.samples>0&&mt(I)===!1){H.__webglMultisampledFramebuffer=e.createFramebuffer(),H.__webglColorRenderbuffer=[],n.bindFramebuffer(e.FRAMEBUFFER,H.__webglMultisampledFramebuffer);for(let Q=0;Q<nt.length;Q++){let tt=nt[Q];H.__webglColorRenderbuffer[Q]=e.createRenderbuffer(),e.bindRenderbuffer(e.RENDERBUFFER,H.__webglColorRenderbuffer[Q]);let xt=s.convert(tt.format,tt.colorSpace),N=s.convert(tt.type),et=b(tt.internalFormat,xt,N,tt.normalized,tt.colorSpace,I.isXRRenderTarget===!0),j=Me(I);e.renderbufferStorageMultisample(e.RENDERBUFFER,j,et,I.width,I.height),e.framebufferRenderbuffer(e.FRAMEBUFFER,e.COLOR_ATTACHMENT0+Q,e.RENDERBUFFER,H.__webglColorRenderbuffer[Q])}e.bindRenderbuffer(e.RENDERBUFFER,null),I.depthBuffer&&(H.__webglDepthRenderbuffer=e.createRenderbuffer(),Ke(H.__webglDepthRenderbuffer,I,!0)),n.bindFramebuffer(e.FRAMEBUFFER,null)}}if(yt){n.bindTexture(e.TEXTURE_CUBE_MAP,ut.__webglTexture),K(e.TEXTURE_CUBE_MAP,T);for(let Q=0;Q<6;Q++)if(T.mipmaps.length>0)for(let tt=0;tt<T.mipmaps.length;tt++)oe(H.__webglFramebuffer[Q][tt],I,T,e.COLOR_ATTACHMENT0,e.TEXTURE_CUBE_MAP_POSITIVE_X+Q,tt);else oe(H.__webglFramebuffer[Q],I,T,e.COLOR_ATTACHMENT0,e.TEXTURE_CUBE_MAP_POSITIVE_X+Q,0);M(T)?v(e.TEXTURE_CUBE_MAP):T.mipmaps.length>0&&e.texParameteri(e.TEXTURE_CUBE_MAP,e.TEXTURE_MAX_LEVEL,T.mipmaps.length-1),n.unbindTexture()}else if(Mt){for(let Q=0,tt=nt.length;Q<tt;Q++){let xt=nt[Q],N=i.get(xt),et=e.TEXTURE_2D;(I.isWebGL3DRenderTarget||I.isWebGLArrayRenderTarget)&&(et=I.isWebGL3DRenderTarget?e.TEXTURE_3D:e.TEXTURE_2D_ARRAY),n.bindTexture(et,N.__webglTexture),K(et,xt),oe(H.__webglFramebuffer,I,xt,e.COLOR_ATTACHMENT0+Q,et,0),M(xt)&&v(et)}n.unbindTexture()}else{let Q=e.TEXTURE_2D;if((I.isWebGL3DRenderTarget||I.isWebGLArrayRenderTarget)&&(Q=I.isWebGL3DRenderTarget?e.TEXTURE_3D:e.TEXTURE_2D_ARRAY),n.bindTexture(Q,ut.__webglTexture),K(Q,T),T.mipmaps.length>0)for(let tt=0;tt<T.mipmaps.length;tt++)oe(H.__webglFramebuffer[tt],I,T,e.COLOR_ATTACHMENT0,Q,tt);else oe(H.__webglFramebuffer,I,T,e.COLOR_ATTACHMENT0,Q,0);M(T)?v(Q):T.mipmaps.length>0&&e.texParameteri(Q,e.TEXTURE_MAX_LEVEL,T.mipmaps.length-1),n.unbindTexture()}I.depthBuffer&&zn(I)}function G(I){let T=I.textures;for(let H=0,ut=T.length;H<ut;H++){let nt=T[H];if(M(nt)&&nt.mipmapsAutoUpdate===!0){let yt=w(I),Mt=i.get(nt).__webglTexture;n.bindTexture(yt,Mt),v(yt),n.unbindTexture()}}}let Vn=[];function be(I){if(I.samples>0){if(mt(I)===!1){let T=I.textures,H=I.width,ut=I.height,nt=e.COLOR_BUFFER_BIT,yt=I.stencilBuffer?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT,Mt=i.get(I),Q=T.length>1;if(Q)for(let xt=0;xt<T.length;xt++)n.bindFramebuffer(e.FRAMEBUFFER,Mt.__webglMultisampledFramebuffer),e.framebufferRenderbuffer(e.FRAMEBUFFER,e.COLOR_ATTACHMENT0+xt,e.RENDERBUFFER,null),n.bindFramebuffer(e.FRAMEBUFFER,Mt.__webglFramebuffer),e.framebufferTexture2D(e.DRAW_FRAMEBUFFER,e.COLOR_ATTACHMENT0+xt,e.TEXTURE_2D,null,0);n.bindFramebuffer(e.READ_FRAMEBUFFER,Mt.__webglMultisampledFramebuffer),I.texture.mipmaps.length>0?n.bindFramebuffer(e.DRAW_FRAMEBUFFER,Mt.__webglFramebuffer[0]):n.bindFramebuffer(e.DRAW_FRAMEBUFFER,Mt.__webglFramebuffer);for(let xt=0;xt<T.length;xt++){if(I.resolveDepthBuffer&&(I.depthBuffer&&(nt|=e.DEPTH_BUFFER_BIT),I.stencilBuffer&&I.resolveStencilBuffer&&(nt|=e.STENCIL_BUFFER_BIT)),Q){e.framebufferRenderbuffer(e.READ_FRAMEBUFFER,e.COLOR_ATTACHMENT0,e.RENDERBUFFER,Mt.__webglColorRenderbuffer[xt]);let N=i.get(T[xt]).__webglTexture;e.framebufferTexture2D(e.DRAW_FRAMEBUFFER,e.COLOR_ATTACHMENT0,e.TEXTURE_2D,N,0)}e.blitFramebuffer(0,0,H,ut,0,0,H,ut,nt,e.NEAREST),l===!0&&(Vn.length=0,Vn.push(e.COLOR_ATTACHMENT0+xt),I.depthBuffer&&I.storeMultisampledDepthBuffer===!1&&Vn.push(yt),e.invalidateFramebuffer(e.READ_FRAMEBUFFER,Vn))}if(n.bindFramebuffer(e.READ_FRAMEBUFFER,null),n.bindFramebuffer(e.DRAW_FRAMEBUFFER,null),Q)for(let xt=0;xt<T.length;xt++){n.bindFramebuffer(e.FRAMEBUFFER,Mt.__webglMultisampledFramebuffer),e.framebufferRenderbuffer(e.FRAMEBUFFER,e.COLOR_ATTACHMENT0+xt,e.RENDERBUFFER,Mt.__webglColorRenderbuffer[xt]);let N=i.get(T[xt]).__webglTexture;n.bindFramebuffer(e.FRAMEBUFFER,Mt.__webglFramebuffer),e.framebufferTexture2D(e.DRAW_FRAMEBUFFER,e.COLOR_ATTACHMENT0+xt,e.TEXTURE_2D,N,0)}n.bindFramebuffer(e.DRAW_FRAMEBUFFER,Mt.__webglMultisampledFramebuffer)}else if(I.depthBuffer&&I.storeMultisampledDepthBuffer===!1&&l){let T=I.stencilBuffer?e.DEPTH_STENCIL_ATTACHMENT:e.DEPTH_ATTACHMENT;e.invalidateFramebuffer(e.DRAW_FRAMEBUFFER,[T])}}}function Me(I){return Math.min(r.maxSamples,I.samples)}function mt(I){let T=i.get(I);return I.samples>0&&t.has("WEBGL_multisampled_render_to_texture")===!0&&T.__useRenderToTexture!==!1}function Re(I){let T=o.render.frame;u.get(I)!==T&&(u.set(I,T),I.update())}function Dt(I,T){let H=I.colorSpace,ut=I.format,nt=I.type;return I.isCompressedTexture===!0||I.isVideoTexture===!0||H!==Gc&&H!==cs&&(ie.getTransfer(H)===he?(ut!==Qi||nt!==Jn)&&Ft("WebGLTextures: sRGB encoded textures have to use RGBAFormat and UnsignedByteType."):Gt("WebGLTextures: Unsupported texture color space:",H)),T}function zt(I){return typeof HTMLImageElement<"u"&&I instanceof HTMLImageElement?(c.width=I.naturalWidth||I.width,c.height=I.naturalHeight||I.height):typeof VideoFrame<"u"&&I instanceof VideoFrame?(c.width=I.displayWidth,c.height=I.displayHeight):(c.width=I.width,c.height=I.height),c}this.allocateTextureUnit=lt,this.resetTextureUnits=V,this.getTextureUnits=q,this.setTextureUnits=st,this.setTexture2D=at,this.setTexture2DArray=ft,this.setTexture3D=ot,this.setTextureCube=rt,this.rebindTextures=En,this.setupRenderTarget=Gn,this.updateRenderTargetMipmap=G,this.updateMultisampleRenderTarget=be,this.setupDepthRenderbuffer=zn,this.setupFrameBufferTexture=oe,this.useMultisampledRTT=mt,this.dispose=L}function D6(e,t){function n(i,r=cs){let s,o=ie.getTransfer(r);if(i===Jn)return e.UNSIGNED_BYTE;if(i===qd)return e.UNSIGNED_SHORT_4_4_4_4;if(i===Yd)return e.UNSIGNED_SHORT_5_5_5_1;if(i===xx)return e.UNSIGNED_INT_5_9_9_9_REV;if(i===vx)return e.UNSIGNED_INT_10F_11F_11F_REV;if(i===yx)return e.BYTE;if(i===_x)return e.SHORT;if(i===Cl)return e.UNSIGNED_SHORT;if(i===Xd)return e.INT;if(i===Ji)return e.UNSIGNED_INT;if(i===Ki)return e.FLOAT;if(i===ji)return e.HALF_FLOAT;if(i===bx)return e.ALPHA;if(i===Mx)return e.RGB;if(i===Qi)return e.RGBA;if(i===es)return e.DEPTH_COMPONENT;if(i===ls)return e.DEPTH_STENCIL;if(i===Sx)return e.RED;if(i===Zd)return e.RED_INTEGER;if(i===Xs)return e.RG;if(i===Jd)return e.RG_INTEGER;if(i===Kd)return e.RGBA_INTEGER;if(i===fu||i===hu||i===du||i===pu)if(o===he)if(s=t.get("WEBGL_compressed_texture_s3tc_srgb"),s!==null){if(i===fu)return s.COMPRESSED_SRGB_S3TC_DXT1_EXT;if(i===hu)return s.COMPRESSED_SRGB_ALPHA_S3TC_DXT1_EXT;if(i===du)return s.COMPRESSED_SRGB_ALPHA_S3TC_DXT3_EXT;if(i===pu)return s.COMPRESSED_SRGB_ALPHA_S3TC_DXT5_EXT}else return null;else if(s=t.get("WEBGL_compressed_texture_s3tc"),s!==null){if(i===fu)return s.COMPRESSED_RGB_S3TC_DXT1_EXT;if(i===hu)return s.COMPRESSED_RGBA_S3TC_DXT1_EXT;if(i===du)return s.COMPRESSED_RGBA_S3TC_DXT3_EXT;if(i===pu)return s.COMPRESSED_RGBA_S3TC_DXT5_EXT}else return null;if(i===jd||i===Qd||i===tp||i===ep)if(s=t.get("WEBGL_compressed_texture_pvrtc"),s!==null){if(i===jd)return s.COMPRESSED_RGB_PVRTC_4BPPV1_IMG;if(i===Qd)return s.COMPRESSED_RGB_PVRTC_2BPPV1_IMG;if(i===tp)return s.COMPRESSED_RGBA_PVRTC_4BPPV1_IMG;if(i===ep)return s.COMPRESSED_RGBA_PVRTC_2BPPV1_IMG}else return null;if(i===np||i===ip||i===rp||i===sp||i===op||i===mu||i===ap)if(s=t.get("WEBGL_compressed_texture_etc"),s!==null){if(i===np||i===ip)return o===he?s.COMPRESSED_SRGB8_ETC2:s.COMPRESSED_RGB8_ETC2;if(i===rp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ETC2_EAC:s.COMPRESSED_RGBA8_ETC2_EAC;if(i===sp)return s.COMPRESSED_R11_EAC;if(i===op)return s.COMPRESSED_SIGNED_R11_EAC;if(i===mu)return s.COMPRESSED_RG11_EAC;if(i===ap)return s.COMPRESSED_SIGNED_RG11_EAC}else return null;if(i===lp||i===cp||i===up||i===fp||i===hp||i===dp||i===pp||i===mp||i===gp||i===yp||i===_p||i===xp||i===vp||i===bp)if(s=t.get("WEBGL_compressed_texture_astc"),s!==null){if(i===lp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_4x4_KHR:s.COMPRESSED_RGBA_ASTC_4x4_KHR;if(i===cp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_5x4_KHR:s.COMPRESSED_RGBA_ASTC_5x4_KHR;if(i===up)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_5x5_KHR:s.COMPRESSED_RGBA_ASTC_5x5_KHR;if(i===fp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_6x5_KHR:s.COMPRESSED_RGBA_ASTC_6x5_KHR;if(i===hp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_6x6_KHR:s.COMPRESSED_RGBA_ASTC_6x6_KHR;if(i===dp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_8x5_KHR:s.COMPRESSED_RGBA_ASTC_8x5_KHR;if(i===pp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_8x6_KHR:s.COMPRESSED_RGBA_ASTC_8x6_KHR;if(i===mp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_8x8_KHR:s.COMPRESSED_RGBA_ASTC_8x8_KHR;if(i===gp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_10x5_KHR:s.COMPRESSED_RGBA_ASTC_10x5_KHR;if(i===yp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_10x6_KHR:s.COMPRESSED_RGBA_ASTC_10x6_KHR;if(i===_p)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_10x8_KHR:s.COMPRESSED_RGBA_ASTC_10x8_KHR;if(i===xp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_10x10_KHR:s.COMPRESSED_RGBA_ASTC_10x10_KHR;if(i===vp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_12x10_KHR:s.COMPRESSED_RGBA_ASTC_12x10_KHR;if(i===bp)return o===he?s.COMPRESSED_SRGB8_ALPHA8_ASTC_12x12_KHR:s.COMPRESSED_RGBA_ASTC_12x12_KHR}else return null;if(i===Mp||i===Sp||i===wp)if(s=t.get("EXT_texture_compression_bptc"),s!==null){if(i===Mp)return o===he?s.COMPRESSED_SRGB_ALPHA_BPTC_UNORM_EXT:s.COMPRESSED_RGBA_BPTC_UNORM_EXT;if(i===Sp)return s.COMPRESSED_RGB_BPTC_SIGNED_FLOAT_EXT;if(i===wp)return s.COMPRESSED_RGB_BPTC_UNSIGNED_FLOAT_EXT}else return null;if(i===Tp||i===Ep||i===gu||i===Ap)if(s=t.get("EXT_texture_compression_rgtc"),s!==null){if(i===Tp)return s.COMPRESSED_RED_RGTC1_EXT;if(i===Ep)return s.COMPRESSED_SIGNED_RED_RGTC1_EXT;if(i===gu)return s.COMPRESSED_RED_GREEN_RGTC2_EXT;if(i===Ap)return s.COMPRESSED_SIGNED_RED_GREEN_RGTC2_EXT}else return null;return i===Xo?e.UNSIGNED_INT_24_8:e[i]!==void 0?e[i]:null}return{convert:n}}var N6=`
+void main() {
+
+	gl_Position = vec4( position, 1.0 );
+
+}`,U6=`
+uniform sampler2DArray depthColor;
+uniform float depthWidth;
+uniform float depthHeight;
+
+void main() {
+
+	vec2 coord = vec2( gl_FragCoord.x / depthWidth, gl_FragCoord.y / depthHeight );
+
+	if ( coord.x >= 1.0 ) {
+
+		gl_FragDepth = texture( depthColor, vec3( coord.x - 1.0, coord.y, 1 ) ).r;
+
+	} else {
+
+		gl_FragDepth = texture( depthColor, vec3( coord.x, coord.y, 0 ) ).r;
+
+	}
+
+}`,$x=class{constructor(){this.texture=null,this.mesh=null,this.depthNear=0,this.depthFar=0}init(t,n){if(this.texture===null){let i=new jc(t.texture);(t.depthNear!==n.depthNear||t.depthFar!==n.depthFar)&&(this.depthNear=t.depthNear,this.depthFar=t.depthFar),this.texture=i}}getMesh(t){if(this.texture!==null&&this.mesh===null){let n=t.cameras[0].viewport,i=new Pi({vertexShader:N6,fragmentShader:U6,uniforms:{depthColor:{value:this.texture},depthWidth:{value:n.z},depthHeight:{value:n.w}}});this.mesh=new On(new Qc(20,20),i)}return this.mesh}reset(){this.texture=null,this.mesh=null}getDepthTexture(){return this.texture}},Xx=class extends Xi{constructor(t,n){super();let i=this,r=null,s=1,o=null,a="local-floor",l=1,c=null,u=null,h=null,f=null,d=null,m=null,y=typeof XRWebGLBinding<"u",p=new $x,g={},x=n.getContextAttributes(),M=null,v=null,w=[],b=[],_=new Bt,S=null,A=null,C=new oi;C.viewport=new de;let R=new oi;R.viewport=new de;let D=[C,R],B=new Gd,P=null,L=null;this.cameraAutoUpdate=!0,this.enabled=!1,this.isPresenting=!1,this.getController=function($){let at=w[$];return at===void 0&&(at=new xl,w[$]=at),at.getTargetRaySpace()},this.getControllerGrip=function($){let at=w[$];return at===void 0&&(at=new xl,w[$]=at),at.getGripSpace()},this.getHand=function($){let at=w[$];return at===void 0&&(at=new xl,w[$]=at),at.getHandSpace()};function k($){let at=b.indexOf($.inputSource);if(at===-1)return;let ft=w[at];ft!==void 0&&(ft.update($.inputSource,$.frame,c||o),ft.dispatchEvent({type:$.type,data:$.inputSource}))}function U(){r.removeEventListener("select",k),r.removeEventListener("selectstart",k),r.removeEventListener("selectend",k),r.removeEventListener("squeeze",k),r.removeEventListener("squeezestart",k),r.removeEventListener("squeezeend",k),r.removeEventListener("end",U),r.removeEventListener("inputsourceschange",Z);for(let $=0;$<w.length;$++){let at=b[$];at!==null&&(b[$]=null,w[$].disconnect(at))}P=null,L=null,p.reset();for(let $ in g)delete g[$];if(t.setRenderTarget(M),d=null,f=null,h=null,r=null,v=null,lt.stop(),i.isPresenting=!1,t.setPixelRatio(S),t.setSize(_.width,_.height,!1),A!==null){let $=A.camera;$.fov=A.fov,$.zoom=A.zoom,$.updateProjectionMatrix(),A=null}i.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=function($){s=$,i.isPresenting===!0&&Ft("WebXRManager: Cannot change framebuffer scale while presenting.")},this.setReferenceSpaceType=function($){a=$,i.isPresenting===!0&&Ft("WebXRManager: Cannot change reference space type while presenting.")},this.getReferenceSpace=function(){return c||o},this.setReferenceSpace=function($){c=$},this.getBaseLayer=function(){return f!==null?f:d},this.getBinding=function(){return h===null&&y&&(h=new XRWebGLBinding(r,n)),h},this.getFrame=function(){return m},this.getSession=function(){return r},this.setSession=async function($){if(r=$,r!==null){if(M=t.getRenderTarget(),r.addEventListener("select",k),r.addEventListener("selectstart",k),r.addEventListener("selectend",k),r.addEventListener("squeeze",k),r.addEventListener("squeezestart",k),r.addEventListener("squeezeend",k),r.addEventListener("end",U),r.addEventListener("inputsourceschange",Z),x.xrCompatible!==!0&&await n.makeXRCompatible(),S=t.getPixelRatio(),t.getSize(_),y&&"createProjectionLayer"in XRWebGLBinding.prototype){let ft=null,ot=null,rt=null;x.depth&&(rt=x.stencil?n.DEPTH24_STENCIL8:n.DEPTH_COMPONENT24,ft=x.stencil?ls:es,ot=x.stencil?Xo:Ji);let J={colorFormat:n.RGBA8,depthFormat:rt,scaleFactor:s};h=this.getBinding(),f=h.createProjectionLayer(J),r.updateRenderState({layers:[f]}),t.setPixelRatio(1),t.setSize(f.textureWidth,f.textureHeight,!1),v=new li(f.textureWidth,f.textureHeight,{format:Qi,type:Jn,depthTexture:new ss(f.textureWidth,f.textureHeight,ot,void 0,void 0,void 0,void 0,void 0,void 0,ft),stencilBuffer:x.stencil,colorSpace:t.outputColorSpace,samples:x.antialias?4:0,resolveDepthBuffer:f.ignoreDepthValues===!1,resolveStencilBuffer:f.ignoreDepthValues===!1,storeMultisampledDepthBuffer:f.ignoreDepthValues===!1,storeMultisampledStencilBuffer:f.ignoreDepthValues===!1})}else{let ft={antialias:x.antialias,alpha:!0,depth:x.depth,stencil:x.stencil,framebufferScaleFactor:s};d=new XRWebGLLayer(r,n,ft),r.updateRenderState({baseLayer:d}),t.setPixelRatio(1),t.setSize(d.framebufferWidth,d.framebufferHeight,!1),v=new li(d.framebufferWidth,d.framebufferHeight,{format:Qi,type:Jn,colorSpace:t.outputColorSpace,stencilBuffer:x.stencil,resolveDepthBuffer:d.ignoreDepthValues===!1,resolveStencilBuffer:d.ignoreDepthValues===!1,storeMultisampledDepthBuffer:d.ignoreDepthValues===!1,storeMultisampledStencilBuffer:d.ignoreDepthValues===!1})}v.isXRRenderTarget=!0,this.setFoveation(l),c=null,o=await r.requestReferenceSpace(a),lt.setContext(r),lt.start(),i.isPresenting=!0,i.dispatchEvent({type:"sessionstart"})}},this.getEnvironmentBlendMode=function(){if(r!==null)return r.environmentBlendMode},this.getDepthTexture=function(){return p.getDepthTexture()};function Z($){for(let at=0;at<$.removed.length;at++){let ft=$.removed[at],ot=b.indexOf(ft);ot>=0&&(b[ot]=null,w[ot].disconnect(ft))}for(let at=0;at<$.added.length;at++){let ft=$.added[at],ot=b.indexOf(ft);if(ot===-1){for(let J=0;J<w.length;J++)if(J>=b.length){b.push(ft),ot=J;break}else if(b[J]===null){b[J]=ft,ot=J;break}if(ot===-1)break}let rt=w[ot];rt&&rt.connect(ft)}}function F($,at){at===null?$.matrixWorld.copy($.matrix):$.matrixWorld.multiplyMatrices(at.matrixWorld,$.matrix),$.matrixWorldInverse.copy($.matrixWorld).invert()}this.updateCamera=function($){if(r===null)return;let at=$.near,ft=$.far;p.texture!==null&&(p.depthNear>0&&(at=p.depthNear),p.depthFar>0&&(ft=p.depthFar)),B.near=R.near=C.near=at,B.far=R.far=C.far=ft,(P!==B.near||L!==B.far)&&(r.updateRenderState({depthNear:B.near,depthFar:B.far}),P=B.near,L=B.far),B.layers.mask=$.layers.mask|6,C.layers.mask=B.layers.mask&-5,R.layers.mask=B.layers.mask&-3;let ot=$.parent,rt=B.cameras;F(B,ot);for(let J=0;J<rt.length;J++)F(rt[J],ot);B.projectionMatrix.copy(C.projectionMatrix),B.projectionMatrixInverse.copy(C.projectionMatrixInverse),A===null&&$.isPerspectiveCamera&&(A={camera:$,fov:$.fov,zoom:$.zoom}),V($,B,ot)};function V($,at,ft){ft===null?$.matrix.copy(at.matrixWorld):($.matrix.copy(ft.matrixWorld),$.matrix.invert(),$.matrix.multiply(at.matrixWorld)),$.matrix.decompose($.position,$.quaternion,$.scale),$.updateMatrixWorld(!0),$.projectionMatrix.copy(at.projectionMatrix),$.projectionMatrixInverse.copy(at.projectionMatrixInverse),$.isPerspectiveCamera&&($.fov=yl*2*Math.atan(1/$.projectionMatrix.elements[5]),$.zoom=1)}this.getCamera=function(){return B},this.getFoveation=function(){if(!(f===null&&d===null))return l},this.setFoveation=function($){l=$,f!==null&&(f.fixedFoveation=$),d!==null&&d.fixedFoveation!==void 0&&(d.fixedFoveation=$)},this.hasDepthSensing=function(){return p.texture!==null},this.getDepthSensingMesh=function(){return p.getMesh(B)},this.getCameraTexture=function($){return g[$]};let q=null;function st($,at){if(u=at.getViewerPose(c||o),m=at,u!==null){let ft=u.views;d!==null&&(t.setRenderTargetFramebuffer(v,d.framebuffer),t.setRenderTarget(v));let ot=!1;ft.length!==B.cameras.length&&(B.cameras.length=0,ot=!0);for(let ct=0;ct<ft.length;ct++){let K=ft[ct],It=null;if(d!==null)It=d.getViewport(K);else{let Ot=h.getViewSubImage(f,K);It=Ot.viewport,ct===0&&(t.setRenderTargetTextures(v,Ot.colorTexture,Ot.depthStencilTexture),t.setRenderTarget(v))}let pt=D[ct];pt===void 0&&(pt=new oi,pt.layers.enable(ct),pt.viewport=new de,D[ct]=pt),pt.matrix.fromArray(K.transform.matrix),pt.matrix.decompose(pt.position,pt.quaternion,pt.scale),pt.projectionMatrix.fromArray(K.projectionMatrix),pt.projectionMatrixInverse.copy(pt.projectionMatrix).invert(),pt.viewport.set(It.x,It.y,It.width,It.height),ct===0&&(B.matrix.copy(pt.matrix),B.matrix.decompose(B.position,B.quaternion,B.scale)),ot===!0&&B.cameras.push(pt)}let rt=r.enabledFeatures;if(rt&&rt.includes("depth-sensing")&&r.depthUsage=="gpu-optimized"&&y){h=i.getBinding();let ct=h.getDepthInformation(ft[0]);ct&&ct.isValid&&ct.texture&&p.init(ct,r.renderState)}if(rt&&rt.includes("camera-access")&&y){t.state.unbindTexture(),h=i.getBinding();for(let ct=0;ct<ft.length;ct++){let K=ft[ct].camera;if(K){let It=g[K];It||(It=new jc,g[K]=It);let pt=h.getCameraImage(K);It.sourceTexture=pt}}}}for(let ft=0;ft<w.length;ft++){let ot=b[ft],rt=w[ft];ot!==null&&rt!==void 0&&rt.update(ot,at,c||o)}q&&q($,at),at.detectedPlanes&&i.dispatchEvent({type:"planesdetected",data:at}),m=null}let lt=new n3;lt.setAnimationLoop(st),this.setAnimationLoop=function($){q=$},this.dispose=function(){}}},F6=new ve,h3=new Vt;h3.set(-1,0,0,0,1,0,0,0,1);function O6(e,t){function n(p,g){p.matrixAutoUpdate===!0&&p.updateMatrix(),g.value.copy(p.matrix)}function i(p,g){g.color.getRGB(p.fogColor.value,Dx(e)),g.isFog?(p.fogNear.value=g.near,p.fogFar.value=g.far):g.isFogExp2&&(p.fogDensity.value=g.density)}function r(p,g,x,M,v){g.isNodeMaterial?g.uniformsNeedUpdate=!1:g.isMeshBasicMaterial?s(p,g):g.isMeshLambertMaterial?(s(p,g),g.envMap&&(p.envMapIntensity.value=g.envMapIntensity)):g.isMeshToonMaterial?(s(p,g),h(p,g)):g.isMeshPhongMaterial?(s(p,g),u(p,g),g.envMap&&(p.envMapIntensity.value=g.envMapIntensity)):g.isMeshStandardMaterial?(s(p,g),f(p,g),g.isMeshPhysicalMaterial&&d(p,g,v)):g.isMeshMatcapMaterial?(s(p,g),m(p,g)):g.isMeshDepthMaterial?s(p,g):g.isMeshDistanceMaterial?(s(p,g),y(p,g)):g.isMeshNormalMaterial?s(p,g):g.isLineBasicMaterial?(o(p,g),g.isLineDashedMaterial&&a(p,g)):g.isPointsMaterial?l(p,g,x,M):g.isSpriteMaterial?c(p,g):g.isShadowMaterial?(p.color.value.copy(g.color),p.opacity.value=g.opacity):g.isShaderMaterial&&(g.uniformsNeedUpdate=!1)}function s(p,g){p.opacity.value=g.opacity,g.color&&p.diffuse.value.copy(g.color),g.emissive&&p.emissive.value.copy(g.emissive).multiplyScalar(g.emissiveIntensity),g.map&&(p.map.value=g.map,n(g.map,p.mapTransform)),g.alphaMap&&(p.alphaMap.value=g.alphaMap,n(g.alphaMap,p.alphaMapTransform)),g.bumpMap&&(p.bumpMap.value=g.bumpMap,n(g.bumpMap,p.bumpMapTransform),p.bumpScale.value=g.bumpScale,g.side===Bn&&(p.bumpScale.value*=-1)),g.normalMap&&(p.normalMap.value=g.normalMap,n(g.normalMap,p.normalMapTransform),p.normalScale.value.copy(g.normalScale),g.side===Bn&&p.normalScale.value.negate()),g.displacementMap&&(p.displacementMap.value=g.displacementMap,n(g.displacementMap,p.displacementMapTransform),p.displacementScale.value=g.displacementScale,p.displacementBias.value=g.displacementBias),g.emissiveMap&&(p.emissiveMap.value=g.emissiveMap,n(g.emissiveMap,p.emissiveMapTransform)),g.specularMap&&(p.specularMap.value=g.specularMap,n(g.specularMap,p.specularMapTransform)),g.alphaTest>0&&(p.alphaTest.value=g.alphaTest);let x=t.get(g),M=x.envMap,v=x.envMapRotation;M&&(p.envMap.value=M,p.envMapRotation.value.setFromMatrix4(F6.makeRotationFromEuler(v)).transpose(),M.isCubeTexture&&M.isRenderTargetTexture===!1&&p.envMapRotation.value.premultiply(h3),p.reflectivity.value=g.reflectivity,p.ior.value=g.ior,p.refractionRatio.value=g.refractionRatio),g.lightMap&&(p.lightMap.value=g.lightMap,p.lightMapIntensity.value=g.lightMapIntensity,n(g.lightMap,p.lightMapTransform)),g.aoMap&&(p.aoMap.value=g.aoMap,p.aoMapIntensity.value=g.aoMapIntensity,n(g.aoMap,p.aoMapTransform))}function o(p,g){p.diffuse.value.copy(g.color),p.opacity.value=g.opacity,g.map&&(p.map.value=g.map,n(g.map,p.mapTransform))}function a(p,g){p.dashSize.value=g.dashSize,p.totalSize.value=g.dashSize+g.gapSize,p.scale.value=g.scale}function l(p,g,x,M){p.diffuse.value.copy(g.color),p.opacity.value=g.opacity,p.size.value=g.size*x,p.scale.value=M*.5,g.map&&(p.map.value=g.map,n(g.map,p.uvTransform)),g.alphaMap&&(p.alphaMap.value=g.alphaMap,n(g.alphaMap,p.alphaMapTransform)),g.alphaTest>0&&(p.alphaTest.value=g.alphaTest)}function c(p,g){p.diffuse.value.copy(g.color),p.opacity.value=g.opacity,p.rotation.value=g.rotation,g.map&&(p.map.value=g.map,n(g.map,p.mapTransform)),g.alphaMap&&(p.alphaMap.value=g.alphaMap,n(g.alphaMap,p.alphaMapTransform)),g.alphaTest>0&&(p.alphaTest.value=g.alphaTest)}function u(p,g){p.specular.value.copy(g.specular),p.shininess.value=Math.max(g.shininess,1e-4)}function h(p,g){g.gradientMap&&(p.gradientMap.value=g.gradientMap)}function f(p,g){p.metalness.value=g.metalness,g.metalnessMap&&(p.metalnessMap.value=g.metalnessMap,n(g.metalnessMap,p.metalnessMapTransform)),p.roughness.value=g.roughness,g.roughnessMap&&(p.roughnessMap.value=g.roughnessMap,n(g.roughnessMap,p.roughnessMapTransform)),g.envMap&&(p.envMapIntensity.value=g.envMapIntensity)}function d(p,g,x){p.ior.value=g.ior,g.diffuseRoughness>0&&(p.diffuseRoughness.value=g.diffuseRoughness,g.diffuseRoughnessMap&&(p.diffuseRoughnessMap.value=g.diffuseRoughnessMap,n(g.diffuseRoughnessMap,p.diffuseRoughnessMapTransform))),g.sheen>0&&(p.sheenColor.value.copy(g.sheenColor).multiplyScalar(g.sheen),p.sheenRoughness.value=g.sheenRoughness,g.sheenColorMap&&(p.sheenColorMap.value=g.sheenColorMap,n(g.sheenColorMap,p.sheenColorMapTransform)),g.sheenRoughnessMap&&(p.sheenRoughnessMap.value=g.sheenRoughnessMap,n(g.sheenRoughnessMap,p.sheenRoughnessMapTransform))),g.clearcoat>0&&(p.clearcoat.value=g.clearcoat,p.clearcoatRoughness.value=g.clearcoatRoughness,g.clearcoatMap&&(p.clearcoatMap.value=g.clearcoatMap,n(g.clearcoatMap,p.clearcoatMapTransform)),g.clearcoatRoughnessMap&&(p.clearcoatRoughnessMap.value=g.clearcoatRoughnessMap,n(g.clearcoatRoughnessMap,p.clearcoatRoughnessMapTransform)),g.clearcoatNormalMap&&(p.clearcoatNormalMap.value=g.clearcoatNormalMap,n(g.clearcoatNormalMap,p.clearcoatNormalMapTransform),p.clearcoatNormalScale.value.copy(g.clearcoatNormalScale),g.side===Bn&&p.clearcoatNormalScale.value.negate())),g.dispersion>0&&(p.dispersion.value=g.dispersion),g.retroreflectivity>0&&(p.retroreflectivity.value=g.retroreflectivity),g.iridescence>0&&(p.iridescence.value=g.iridescence,p.iridescenceIOR.value=g.iridescenceIOR,p.iridescenceThicknessMinimum.value=g.iridescenceThicknessMinimum,p.iridescenceThicknessMaximum.value=g.iridescenceThicknessMaximum,g.iridescenceMap&&(p.iridescenceMap.value=g.iridescenceMap,n(g.iridescenceMap,p.iridescenceMapTransform)),g.iridescenceThicknessMap&&(p.iridescenceThicknessMap.value=g.iridescenceThicknessMap,n(g.iridescenceThicknessMap,p.iridescenceThicknessMapTransform))),g.transmission>0&&(p.transmission.value=g.transmission,p.transmissionSamplerMap.value=x.texture,p.transmissionSamplerSize.value.set(x.width,x.height),g.transmissionMap&&(p.transmissionMap.value=g.transmissionMap,n(g.transmissionMap,p.transmissionMapTransform)),p.thickness.value=g.thickness,g.thicknessMap&&(p.thicknessMap.value=g.thicknessMap,n(g.thicknessMap,p.thicknessMapTransform)),p.attenuationDistance.value=g.attenuationDistance,p.attenuationColor.value.copy(g.attenuationColor)),g.anisotropy>0&&(p.anisotropyVector.value.set(g.anisotropy*Math.cos(g.anisotropyRotation),g.anisotropy*Math.sin(g.anisotropyRotation)),g.anisotropyMap&&(p.anisotropyMap.value=g.anisotropyMap,n(g.anisotropyMap,p.anisotropyMapTransform))),p.specularIntensity.value=g.specularIntensity,p.specularColor.value.copy(g.specularColor),g.specularColorMap&&(p.specularColorMap.value=g.specularColorMap,n(g.specularColorMap,p.specularColorMapTransform)),g.specularIntensityMap&&(p.specularIntensityMap.value=g.specularIntensityMap,n(g.specularIntensityMap,p.specularIntensityMapTransform))}function m(p,g){g.matcap&&(p.matcap.value=g.matcap)}function y(p,g){let x=t.get(g).light;p.referencePosition.value.setFromMatrixPosition(x.matrixWorld),p.nearDistance.value=x.shadow.camera.near,p.farDistance.value=x.shadow.camera.far}return{refreshFogUniforms:i,refreshMaterialUniforms:r}}function B6(e,t,n,i){let r={},s={};function o(x,M){let v=M.program;i.uniformBlockBinding(x,v,r[x.id])}function a(x,M){let v=r[x.id];v===void 0&&(m(x),v=l(x),r[x.id]=v,x.addEventListener("dispose",p));let w=M.program;i.updateUBOMapping(x,w);let b=t.render.frame;s[x.id]!==b&&(c(x),s[x.id]=b)}function l(x){let M=e.createBuffer(),v=x.__size,w=x.usage;return e.bindBuffer(e.UNIFORM_BUFFER,M),e.bufferData(e.UNIFORM_BUFFER,v,w),e.bindBuffer(e.UNIFORM_BUFFER,null),M}function c(x){let M=r[x.id],v=x.uniforms,w=x.__cache;e.bindBuffer(e.UNIFORM_BUFFER,M);for(let b=0,_=v.length;b<_;b++){let S=v[b];if(Array.isArray(S))for(let A=0,C=S.length;A<C;A++)u(S[A],b,A,w);else u(S,b,0,w)}e.bindBuffer(e.UNIFORM_BUFFER,null)}function u(x,M,v,w){if(f(x,M,v,w)===!0){let b=x.__offset,_=x.value;if(Array.isArray(_)){let S=0;for(let A=0;A<_.length;A++){let C=_[A],R=y(C,!0);h(C,x.__data,S),S+=R.storage/Float32Array.BYTES_PER_ELEMENT}}else h(_,x.__data,0);e.bufferSubData(e.UNIFORM_BUFFER,b,x.__data)}}function h(x,M,v){typeof x=="number"||typeof x=="boolean"?M[v]=x:x.isMatrix3?(M[v]=x.elements[0],M[v+1]=x.elements[1],M[v+2]=x.elements[2],M[v+3]=0,M[v+4]=x.elements[3],M[v+5]=x.elements[4],M[v+6]=x.elements[5],M[v+7]=0,M[v+8]=x.elements[6],M[v+9]=x.elements[7],M[v+10]=x.elements[8],M[v+11]=0):ArrayBuffer.isView(x)?M.set(x.subarray(0,M.length-v),v):x.toArray(M,v)}function f(x,M,v,w){let b=x.value,_=M+"_"+v;if(Array.isArray(b)){w[_]===void 0&&(w[_]=[]);let S=w[_],A=!1;for(let C=0;C<b.length;C++)d(b[C],S,C)===!0&&(A=!0);return A}return d(b,w,_)}function d(x,M,v){if(M[v]===void 0)return typeof x=="number"||typeof x=="boolean"?M[v]=x:ArrayBuffer.isView(x)?M[v]=x.slice():M[v]=x.clone(),!0;{let w=M[v];if(typeof x=="number"||typeof x=="boolean"){if(w!==x)return M[v]=x,!0}else{if(ArrayBuffer.isView(x))return!0;if(w.equals(x)===!1)return w.copy(x),!0}}return!1}function m(x){let M=x.uniforms,v=0,w=16;for(let _=0,S=M.length;_<S;_++){let A=Array.isArray(M[_])?M[_]:[M[_]];for(let C=0,R=A.length;C<R;C++){let D=A[C],B=Array.isArray(D.value)?D.value:[D.value],P=Array.isArray(M[_])||Array.isArray(D.value),L=v;for(let U=0,Z=B.length;U<Z;U++){let F=B[U],V=y(F,P),q=v%w,st=q%V.boundary,lt=q+st;v+=st,lt!==0&&w-lt<V.storage&&(v+=w-lt),U===0&&(L=v),v+=V.storage}let k=D.type==="int"?Int32Array:D.type==="uint"?Uint32Array:Float32Array;D.__data=new k((v-L)/Float32Array.BYTES_PER_ELEMENT),D.__offset=L}}let b=v%w;return b>0&&(v+=w-b),x.__size=v,x.__cache={},this}function y(x,M){let v={boundary:0,storage:0};return typeof x=="number"||typeof x=="boolean"?(v.boundary=4,v.storage=4):x.isVector2?(v.boundary=8,v.storage=8):x.isVector3||x.isColor?(v.boundary=16,v.storage=12):x.isVector4?(v.boundary=16,v.storage=16):x.isMatrix3?(v.boundary=16,v.storage=48):x.isMatrix4?(v.boundary=16,v.storage=64):x.isTexture?Ft("WebGLRenderer: Texture samplers can not be part of an uniforms group."):ArrayBuffer.isView(x)?(v.boundary=16,v.storage=x.byteLength):Ft("WebGLRenderer: Unsupported uniform value type.",x),M===!0&&(v.boundary=16,v.storage=Math.ceil(v.storage/16)*16),v}function p(x){let M=x.target;M.removeEventListener("dispose",p),e.deleteBuffer(r[M.id]),delete r[M.id],delete s[M.id]}function g(){for(let x in r)e.deleteBuffer(r[x]);r={},s={}}return{bind:o,update:a,dispose:g}}var k6=new Uint16Array([12469,15057,12620,14925,13266,14620,13807,14376,14323,13990,14545,13625,14713,13328,14840,12882,14931,12528,14996,12233,15039,11829,15066,11525,15080,11295,15085,10976,15082,10705,15073,10495,13880,14564,13898,14542,13977,14430,14158,14124,14393,13732,14556,13410,14702,12996,14814,12596,14891,12291,14937,11834,14957,11489,14958,11194,14943,10803,14921,10506,14893,10278,14858,9960,14484,14039,14487,14025,14499,13941,14524,13740,14574,13468,14654,13106,14743,12678,14818,12344,14867,11893,14889,11509,14893,11180,14881,10751,14852,10428,14812,10128,14765,9754,14712,9466,14764,13480,14764,13475,14766,13440,14766,13347,14769,13070,14786,12713,14816,12387,14844,11957,14860,11549,14868,11215,14855,10751,14825,10403,14782,10044,14729,9651,14666,9352,14599,9029,14967,12835,14966,12831,14963,12804,14954,12723,14936,12564,14917,12347,14900,11958,14886,11569,14878,11247,14859,10765,14828,10401,14784,10011,14727,9600,14660,9289,14586,8893,14508,8533,15111,12234,15110,12234,15104,12216,15092,12156,15067,12010,15028,11776,14981,11500,14942,11205,14902,10752,14861,10393,14812,9991,14752,9570,14682,9252,14603,8808,14519,8445,14431,8145,15209,11449,15208,11451,15202,11451,15190,11438,15163,11384,15117,11274,15055,10979,14994,10648,14932,10343,14871,9936,14803,9532,14729,9218,14645,8742,14556,8381,14461,8020,14365,7603,15273,10603,15272,10607,15267,10619,15256,10631,15231,10614,15182,10535,15118,10389,15042,10167,14963,9787,14883,9447,14800,9115,14710,8665,14615,8318,14514,7911,14411,7507,14279,7198,15314,9675,15313,9683,15309,9712,15298,9759,15277,9797,15229,9773,15166,9668,15084,9487,14995,9274,14898,8910,14800,8539,14697,8234,14590,7790,14479,7409,14367,7067,14178,6621,15337,8619,15337,8631,15333,8677,15325,8769,15305,8871,15264,8940,15202,8909,15119,8775,15022,8565,14916,8328,14804,8009,14688,7614,14569,7287,14448,6888,14321,6483,14088,6171,15350,7402,15350,7419,15347,7480,15340,7613,15322,7804,15287,7973,15229,8057,15148,8012,15046,7846,14933,7611,14810,7357,14682,7069,14552,6656,14421,6316,14251,5948,14007,5528,15356,5942,15356,5977,15353,6119,15348,6294,15332,6551,15302,6824,15249,7044,15171,7122,15070,7050,14949,6861,14818,6611,14679,6349,14538,6067,14398,5651,14189,5311,13935,4958,15359,4123,15359,4153,15356,4296,15353,4646,15338,5160,15311,5508,15263,5829,15188,6042,15088,6094,14966,6001,14826,5796,14678,5543,14527,5287,14377,4985,14133,4586,13869,4257,15360,1563,15360,1642,15358,2076,15354,2636,15341,3350,15317,4019,15273,4429,15203,4732,15105,4911,14981,4932,14836,4818,14679,4621,14517,4386,14359,4156,14083,3795,13808,3437,15360,122,15360,137,15358,285,15355,636,15344,1274,15322,2177,15281,2765,15215,3223,15120,3451,14995,3569,14846,3567,14681,3466,14511,3305,14344,3121,14037,2800,13753,2467,15360,0,15360,1,15359,21,15355,89,15346,253,15325,479,15287,796,15225,1148,15133,1492,15008,1749,14856,1882,14685,1886,14506,1783,14324,1608,13996,1398,13702,1183]),Mr=null;function z6(){return Mr===null&&(Mr=new Md(k6,16,16,Xs,ji),Mr.name="DFG_LUT",Mr.minFilter=Fn,Mr.magFilter=Fn,Mr.wrapS=vr,Mr.wrapT=vr,Mr.generateMipmaps=!1,Mr.needsUpdate=!0),Mr}var Dp=class{constructor(t={}){let{canvas:n=C2(),context:i=null,depth:r=!0,stencil:s=!1,alpha:o=!1,antialias:a=!1,premultipliedAlpha:l=!0,preserveDrawingBuffer:c=!1,powerPreference:u="default",failIfMajorPerformanceCaveat:h=!1,reversedDepthBuffer:f=!1,outputBufferType:d=Jn}=t;this.isWebGLRenderer=!0;let m;if(i!==null){if(typeof WebGLRenderingContext<"u"&&i instanceof WebGLRenderingContext)throw new Error("THREE.WebGLRenderer: WebGL 1 is not supported since r163.");m=i.getContextAttributes().alpha}else m=o;let y=d,p=new Set([Kd,Jd,Zd]),g=new Set([Jn,Ji,Cl,Xo,qd,Yd]),x=new Uint32Array(4),M=new Int32Array(4),v={textures:[],min:[],max:[],resolution:[]},w=null,b=null,_=[],S=[],A=null;this.domElement=n,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},this.autoClear=!0,this.autoClearColor=!0,this.autoClearDepth=!0,this.autoClearStencil=!0,this.sortObjects=!0,this.clippingPlanes=[],this.localClippingEnabled=!1,this.toneMapping=br,this.toneMappingExposure=1,this.transmissionResolutionScale=1;let C=this,R=!1,D=null,B=null,P=null,L=null;this._outputColorSpace=ri;let k=0,U=0,Z=null,F=-1,V=null,q=new de,st=new de,lt=null,$=new kt(0),at=0,ft=n.width,ot=n.height,rt=1,J=null,gt=null,ct=new de(0,0,ft,ot),K=new de(0,0,ft,ot),It=!1,pt=new Bs,Ot=new Sd,Ht=!1,le=!1,oe=new ve,Ke=new z,ze=new de,zn={background:null,fog:null,environment:null,overrideMaterial:null,isScene:!0},En=!1;function Gn(){return Z===null?rt:1}let G=i;function Vn(E,O){return n.getContext(E,O)}let be,Me,mt,Re,Dt,zt,I,T,H,ut,nt,yt,Mt,Q,tt,xt,N,et,j,vt,dt,_t,Nt;try{let E={alpha:!0,depth:r,stencil:s,antialias:a,premultipliedAlpha:l,preserveDrawingBuffer:c,powerPreference:u,failIfMajorPerformanceCaveat:h};if("setAttribute"in n&&n.setAttribute("data-engine",`three.js r${"187"}`),n.addEventListener("webglcontextlost",Ut,!1),n.addEventListener("webglcontextrestored",Jt,!1),n.addEventListener("webglcontextcreationerror",Tt,!1),G===null){let O="webgl2";if(G=Vn(O,E),G===null)throw Vn(O)?new Error("THREE.WebGLRenderer: Error creating WebGL context with your selected attributes."):new Error("THREE.WebGLRenderer: Error creating WebGL context.")}Kt()}catch(E){throw n.removeEventListener("webglcontextlost",Ut,!1),n.removeEventListener("webglcontextrestored",Jt,!1),n.removeEventListener("webglcontextcreationerror",Tt,!1),Gt("WebGLRenderer: "+E.message),E}function Kt(){be=new K5(G),be.init(),dt=new D6(G,be),Me=new z5(G,be,t,dt),mt=new I6(G,be),Me.reversedDepthBuffer&&f&&mt.buffers.depth.setReversed(!0),B=G.createFramebuffer(),P=G.createFramebuffer(),L=G.createFramebuffer(),Re=new tB(G),Dt=new y6,zt=new L6(G,be,mt,Dt,Me,dt,Re),I=new J5(C),T=new nO(G),_t=new B5(G,T),H=new j5(G,T,Re,_t),ut=new nB(G,H,T,_t,Re),et=new eB(G,Me,zt),tt=new G5(Dt),nt=new g6(C,I,be,Me,_t,tt),yt=new O6(C,Dt),Mt=new x6,Q=new T6(be),N=new O5(C,I,mt,ut,m,l),xt=new P6(C,ut,Me),Nt=new B6(G,Re,Me,mt),j=new k5(G,be,Re),vt=new Q5(G,be,Re),Re.programs=nt.programs,C.capabilities=Me,C.extensions=be,C.properties=Dt,C.renderLists=Mt,C.shadowMap=xt,C.state=mt,C.info=Re}y!==Jn&&(A=new rB(y,n.width,n.height,a,r,s));let ht=new Xx(C,G);this.xr=ht,this.getContext=function(){return G},this.getContextAttributes=function(){return G.getContextAttributes()},this.forceContextLoss=function(){let E=be.get("WEBGL_lose_context");E&&E.loseContext()},this.forceContextRestore=function(){let E=be.get("WEBGL_lose_context");E&&E.restoreContext()},this.getPixelRatio=function(){return rt},this.setPixelRatio=function(E){E!==void 0&&(rt=E,this.setSize(ft,ot,!1))},this.getSize=function(E){return E.set(ft,ot)},this.setSize=function(E,O,Y=!0){if(ht.isPresenting){Ft("WebGLRenderer: Can't change size while VR device is presenting.");return}ft=E,ot=O,n.width=Math.floor(E*rt),n.height=Math.floor(O*rt),Y===!0&&(n.style.width=E+"px",n.style.height=O+"px"),A!==null&&A.setSize(n.width,n.height),this.setViewport(0,0,E,O)},this.getDrawingBufferSize=function(E){return E.set(ft*rt,ot*rt).floor()},this.setDrawingBufferSize=function(E,O,Y){ft=E,ot=O,rt=Y,n.width=Math.floor(E*Y),n.height=Math.floor(O*Y),this.setViewport(0,0,E,O)},this.setEffects=function(E){if(y===Jn){Gt("WebGLRenderer: setEffects() requires outputBufferType set to HalfFloatType or FloatType.");return}if(E){for(let O=0;O<E.length;O++)if(E[O].isOutputPass===!0){Ft("WebGLRenderer: OutputPass is not needed in setEffects(). Tone mapping and color space conversion are applied automatically.");break}}A.setEffects(E||[])},this.getCurrentViewport=function(E){return E.copy(q)},this.getViewport=function(E){return E.copy(ct)},this.setViewport=function(E,O,Y,W){E.isVector4?ct.set(E.x,E.y,E.z,E.w):ct.set(E,O,Y,W),mt.viewport(q.copy(ct).multiplyScalar(Gn()).round())},this.getScissor=function(E){return E.copy(K)},this.setScissor=function(E,O,Y,W){E.isVector4?K.set(E.x,E.y,E.z,E.w):K.set(E,O,Y,W),mt.scissor(st.copy(K).multiplyScalar(Gn()).round())},this.getScissorTest=function(){return It},this.setScissorTest=function(E){mt.setScissorTest(It=E)},this.setOpaqueSort=function(E){J=E},this.setTransparentSort=function(E){gt=E},this.getClearColor=function(E){return E.copy(N.getClearColor())},this.setClearColor=function(){N.setClearColor(...arguments)},this.getClearAlpha=function(){return N.getClearAlpha()},this.setClearAlpha=function(){N.setClearAlpha(...arguments)},this.clear=function(E=!0,O=!0,Y=!0){let W=0;if(E){let X=!1;if(Z!==null){let St=Z.texture.format;X=p.has(St)}if(X){let St=Z.texture.type,Ct=g.has(St),bt=N.getClearColor(),Et=N.getClearAlpha(),Lt=bt.r,$t=bt.g,ee=bt.b;Ct?(x[0]=Lt,x[1]=$t,x[2]=ee,x[3]=Et,G.clearBufferuiv(G.COLOR,0,x)):(M[0]=Lt,M[1]=$t,M[2]=ee,M[3]=Et,G.clearBufferiv(G.COLOR,0,M))}else W|=G.COLOR_BUFFER_BIT}O&&(W|=G.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),Y&&(W|=G.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),W!==0&&G.clear(W)},this.clearColor=function(){this.clear(!0,!1,!1)},this.clearDepth=function(){this.clear(!1,!0,!1)},this.clearStencil=function(){this.clear(!1,!1,!0)},this.setNodesHandler=function(E){E.setRenderer(this),D=E},this.dispose=function(){n.removeEventListener("webglcontextlost",Ut,!1),n.removeEventListener("webglcontextrestored",Jt,!1),n.removeEventListener("webglcontextcreationerror",Tt,!1),N.dispose(),Mt.dispose(),Q.dispose(),zt.dispose(),Dt.dispose(),I.dispose(),ut.dispose(),H.dispose(),_t.dispose(),Nt.dispose(),nt.dispose(),ht.dispose(),ht.removeEventListener("sessionstart",tv),ht.removeEventListener("sessionend",ev),Js.stop()};function Ut(E){E.preventDefault(),Wc("WebGLRenderer: Context Lost."),R=!0}function Jt(){Wc("WebGLRenderer: Context Restored."),R=!1;let E=Re.autoReset,O=xt.enabled,Y=xt.autoUpdate,W=xt.needsUpdate,X=xt.type;Kt(),Re.autoReset=E,xt.enabled=O,xt.autoUpdate=Y,xt.needsUpdate=W,xt.type=X}function Tt(E){Gt("WebGLRenderer: A WebGL context could not be created. Reason: ",E.statusMessage)}function pe(E){let O=E.target;O.removeEventListener("dispose",pe),je(O)}function je(E){us(E),Dt.remove(E)}function us(E){let O=Dt.get(E).programs;O!==void 0&&(O.forEach(function(Y){nt.releaseProgram(Y)}),E.isShaderMaterial&&nt.releaseShaderCache(E))}this.renderBufferDirect=function(E,O,Y,W,X,St){O===null&&(O=zn);let Ct=X.isMesh&&X.matrixWorld.determinantAffine()<0,bt=T3(E,O,Y,W,X);mt.setMaterial(W,Ct);let Et=Y.index,Lt=1;if(W.wireframe===!0){if(Et=H.getWireframeAttribute(Y),Et===void 0)return;Lt=2}let $t=Y.drawRange,ee=Y.attributes.position,Rt=$t.start*Lt,ne=($t.start+$t.count)*Lt;St!==null&&(Rt=Math.max(Rt,St.start*Lt),ne=Math.min(ne,(St.start+St.count)*Lt)),Et!==null?(Rt=Math.max(Rt,0),ne=Math.min(ne,Et.count)):ee!=null&&(Rt=Math.max(Rt,0),ne=Math.min(ne,ee.count));let Ge=ne-Rt;if(Ge<0||Ge===1/0)return;_t.setup(X,W,bt,Y,Et);let Se,_e=j;if(Et!==null&&(Se=T.get(Et),_e=vt,_e.setIndex(Se)),X.isMesh)W.wireframe===!0?(mt.setLineWidth(W.wireframeLinewidth*Gn()),_e.setMode(G.LINES)):_e.setMode(G.TRIANGLES);else if(X.isLine){let yn=W.linewidth;yn===void 0&&(yn=1),mt.setLineWidth(yn*Gn()),X.isLineSegments?_e.setMode(G.LINES):X.isLineLoop?_e.setMode(G.LINE_LOOP):_e.setMode(G.LINE_STRIP)}else X.isPoints?_e.setMode(G.POINTS):X.isSprite&&_e.setMode(G.TRIANGLES);if(X.isBatchedMesh)if(be.get("WEBGL_multi_draw"))_e.renderMultiDraw(X._multiDrawStarts,X._multiDrawCounts,X._multiDrawCount);else{let yn=X._multiDrawStarts,Pt=X._multiDrawCounts,An=X._multiDrawCount,ce=Et?T.get(Et).bytesPerElement:1,Ks=Dt.get(W).currentProgram.getUniforms();for(let _n=0;_n<An;_n++)Ks.setValue(G,"_gl_DrawID",_n),_e.render(yn[_n]/ce,Pt[_n])}else if(X.isInstancedMesh)_e.renderInstances(Rt,Ge,X.count);else if(Y.isInstancedBufferGeometry){let yn=Y._maxInstanceCount!==void 0?Y._maxInstanceCount:1/0,Pt=Math.min(Y.instanceCount,yn);_e.renderInstances(Rt,Ge,Pt)}else _e.render(Rt,Ge)};function Qx(E,O,Y,W){D!==null&&E.isNodeMaterial&&D.setObject(W,E),Ht===!0&&tt.setState(E,Y,!1),E.transparent===!0&&E.side===Ii&&E.forceSinglePass===!1?(E.side=Bn,E.needsUpdate=!0,Ll(E,O,W),E.side=$s,E.needsUpdate=!0,Ll(E,O,W),E.side=Ii):Ll(E,O,W)}this.compile=function(E,O,Y=null){Y===null&&(Y=E),D!==null&&D.renderStart(E,O,Y),b=Q.get(Y),b.init(O),S.push(b),Y.traverseVisible(function(X){X.isLight&&X.layers.test(O.layers)&&(b.pushLight(X),X.castShadow&&b.pushShadow(X))}),E!==Y&&E.traverseVisible(function(X){X.isLight&&X.layers.test(O.layers)&&(b.pushLight(X),X.castShadow&&b.pushShadow(X))}),b.setupLights(),D!==null&&D.updateLights(b.state.lightsArray),le=this.localClippingEnabled,Ht=tt.init(this.clippingPlanes,le),Ht===!0&&tt.setGlobalState(this.clippingPlanes,O),D!==null&&xt.render(b.state.shadowsArray,Y,O);let W=new Set;return E.traverse(function(X){if(!(X.isMesh||X.isPoints||X.isLine||X.isSprite))return;let St=X.material;if(St)if(Array.isArray(St))for(let Ct=0;Ct<St.length;Ct++){let bt=St[Ct];Qx(bt,Y,O,X),W.add(bt)}else Qx(St,Y,O,X),W.add(St)}),b=S.pop(),D!==null&&D.renderEnd(),W},this.compileAsync=function(E,O,Y=null){let W=this.compile(E,O,Y);return new Promise(X=>{function St(){if(W.forEach(function(Ct){let Et=Dt.get(Ct).currentProgram;(Et===void 0||Et.isReady())&&W.delete(Ct)}),W.size===0){X(E);return}setTimeout(St,10)}be.get("KHR_parallel_shader_compile")!==null?St():setTimeout(St,10)})};let Vp=null;function S3(E){Vp&&Vp(E)}function tv(){Js.stop()}function ev(){Js.start()}let Js=new n3;Js.setAnimationLoop(S3),typeof self<"u"&&Js.setContext(self),this.setAnimationLoop=function(E){Vp=E,ht.setAnimationLoop(E),E===null?Js.stop():Js.start()},ht.addEventListener("sessionstart",tv),ht.addEventListener("sessionend",ev),this.render=function(E,O){if(O!==void 0&&O.isCamera!==!0){Gt("WebGLRenderer.render: camera is not an instance of THREE.Camera.");return}if(R===!0)return;D!==null&&D.renderStart(E,O);let Y=ht.enabled===!0&&ht.isPresenting===!0,W=A!==null&&(Z===null||Y)&&A.begin(C,Z);if(E.matrixWorldAutoUpdate===!0&&E.updateMatrixWorld(),O.parent===null&&O.matrixWorldAutoUpdate===!0&&O.updateMatrixWorld(),ht.enabled===!0&&ht.isPresenting===!0&&(A===null||A.isCompositing()===!1)&&(ht.cameraAutoUpdate===!0&&ht.updateCamera(O),O=ht.getCamera()),E.isScene===!0&&E.onBeforeRender(C,E,O,Z),b=Q.get(E,S.length),b.init(O),b.state.textureUnits=zt.getTextureUnits(),S.push(b),oe.multiplyMatrices(O.projectionMatrix,O.matrixWorldInverse),O.isArrayCamera?Ot.setFromArrayCamera(O):pt.setFromProjectionMatrix(oe,Ri,O.reversedDepth),le=this.localClippingEnabled,Ht=tt.init(this.clippingPlanes,le),w=Mt.get(E,_.length),w.init(),_.push(w),this.info.render.frame++,ht.enabled===!0&&ht.isPresenting===!0){let Ct=C.xr.getDepthSensingMesh();Ct!==null&&Hp(Ct,O,-1/0,C.sortObjects)}Hp(E,O,0,C.sortObjects),w.finish(),D!==null&&D.updateLights(b.state.lightsArray),C.sortObjects===!0&&w.sort(J,gt),En=ht.enabled===!1||ht.isPresenting===!1||ht.hasDepthSensing()===!1,En&&N.addToRenderList(w,E),this.info.autoReset===!0&&this.info.reset(),Ht===!0&&tt.beginShadows();let X=b.state.shadowsArray;if(xt.render(X,E,O),Ht===!0&&tt.endShadows(),(W&&A.hasRenderPass())===!1){let Ct=w.opaque,bt=w.transmissive;if(b.setupLights(),O.isArrayCamera){let Et=O.cameras;if(bt.length>0)for(let Lt=0,$t=Et.length;Lt<$t;Lt++){let ee=Et[Lt];iv(Ct,bt,E,ee)}En&&N.render(E);for(let Lt=0,$t=Et.length;Lt<$t;Lt++){let ee=Et[Lt];nv(w,E,ee,ee.viewport)}}else bt.length>0&&iv(Ct,bt,E,O),En&&N.render(E),nv(w,E,O)}Z!==null&&U===0&&(zt.updateMultisampleRenderTarget(Z),zt.updateRenderTargetMipmap(Z)),W&&A.end(C),E.isScene===!0&&E.onAfterRender(C,E,O),_t.resetDefaultState(),F=-1,V=null,S.pop(),S.length>0?(b=S[S.length-1],zt.setTextureUnits(b.state.textureUnits),Ht===!0&&tt.setGlobalState(C.clippingPlanes,b.state.camera)):b=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,D!==null&&D.renderEnd()};function Hp(E,O,Y,W){if(E.visible===!1)return;if(E.layers.test(O.layers)){if(E.isGroup)Y=E.renderOrder;else if(E.isLOD)E.autoUpdate===!0&&E.update(O);else if(E.isLight)b.pushLight(E),E.castShadow&&b.pushShadow(E);else if(E.isSprite){let Ct=O.isArrayCamera?Ot:pt;if(!E.frustumCulled||E.intersectsFrustum(Ct)){W&&ze.setFromMatrixPosition(E.matrixWorld).applyMatrix4(oe);let bt=ut.update(E),Et=E.material;Et.visible&&w.push(E,bt,Et,Y,ze.z,null,O)}}else if(E.isMesh||E.isLine||E.isPoints){let Ct=O.isArrayCamera?Ot:pt;if(!E.frustumCulled||E.intersectsFrustum(Ct)){let bt=ut.update(E),Et=E.material;if(W&&(E.boundingSphere!==void 0?(E.boundingSphere===null&&E.computeBoundingSphere(),ze.copy(E.boundingSphere.center)):(bt.boundingSphere===null&&bt.computeBoundingSphere(),ze.copy(bt.boundingSphere.center)),ze.applyMatrix4(E.matrixWorld).applyMatrix4(oe)),Array.isArray(Et)){let Lt=bt.groups;for(let $t=0,ee=Lt.length;$t<ee;$t++){let Rt=Lt[$t],ne=Et[Rt.materialIndex];ne&&ne.visible&&w.push(E,bt,ne,Y,ze.z,Rt,O)}}else Et.visible&&w.push(E,bt,Et,Y,ze.z,null,O)}}}let St=E.children;for(let Ct=0,bt=St.length;Ct<bt;Ct++)Hp(St[Ct],O,Y,W)}function nv(E,O,Y,W){let{opaque:X,transmissive:St,transparent:Ct}=E;b.setupLightsView(Y),Ht===!0&&tt.setGlobalState(C.clippingPlanes,Y),W&&mt.viewport(q.copy(W)),X.length>0&&Su(X,O,Y),St.length>0&&Su(St,O,Y),Ct.length>0&&Su(Ct,O,Y),mt.buffers.depth.setTest(!0),mt.buffers.depth.setMask(!0),mt.buffers.color.setMask(!0),mt.setPolygonOffset(!1)}function iv(E,O,Y,W){if((Y.isScene===!0?Y.overrideMaterial:null)!==null)return;if(b.state.transmissionRenderTarget[W.id]===void 0){let Rt=be.has("EXT_color_buffer_half_float")||be.has("EXT_color_buffer_float");b.state.transmissionRenderTarget[W.id]=new li(1,1,{generateMipmaps:!0,type:Rt?ji:Jn,minFilter:as,samples:Math.max(4,Me.samples),stencilBuffer:s,resolveDepthBuffer:!1,resolveStencilBuffer:!1,storeMultisampledDepthBuffer:!1,storeMultisampledStencilBuffer:!1,colorSpace:ie.workingColorSpace})}let St=b.state.transmissionRenderTarget[W.id],Ct=W.viewport||q;St.setSize(Ct.z*C.transmissionResolutionScale,Ct.w*C.transmissionResolutionScale);let bt=C.getRenderTarget(),Et=C.getActiveCubeFace(),Lt=C.getActiveMipmapLevel();C.setRenderTarget(St),C.getClearColor($),at=C.getClearAlpha(),at<1&&C.setClearColor(16777215,.5),C.clear(),En&&N.render(Y);let $t=C.toneMapping;C.toneMapping=br;let ee=W.viewport;if(W.viewport!==void 0&&(W.viewport=void 0),b.setupLightsView(W),Ht===!0&&tt.setGlobalState(C.clippingPlanes,W),Su(E,Y,W),zt.updateMultisampleRenderTarget(St),zt.updateRenderTargetMipmap(St),be.has("WEBGL_multisampled_render_to_texture")===!1){let Rt=!1;for(let ne=0,Ge=O.length;ne<Ge;ne++){let Se=O[ne],{object:_e,geometry:yn,material:Pt,group:An}=Se;if(Pt.side===Ii&&_e.layers.test(W.layers)){let ce=Pt.side;Pt.side=Bn,Pt.needsUpdate=!0,rv(_e,Y,W,yn,Pt,An),Pt.side=ce,Pt.needsUpdate=!0,Rt=!0}}Rt===!0&&(zt.updateMultisampleRenderTarget(St),zt.updateRenderTargetMipmap(St))}C.setRenderTarget(bt,Et,Lt),C.setClearColor($,at),ee!==void 0&&(W.viewport=ee),C.toneMapping=$t}function Su(E,O,Y){let W=O.isScene===!0?O.overrideMaterial:null;for(let X=0,St=E.length;X<St;X++){let Ct=E[X],{object:bt,geometry:Et,group:Lt}=Ct,$t=Ct.material;$t.allowOverride===!0&&W!==null&&($t=W),bt.layers.test(Y.layers)&&rv(bt,O,Y,Et,$t,Lt)}}function rv(E,O,Y,W,X,St){D!==null&&X.isNodeMaterial&&D.setObject(E,X),E.onBeforeRender(C,O,Y,W,X,St),E.modelViewMatrix.multiplyMatrices(Y.matrixWorldInverse,E.matrixWorld),E.normalMatrix.getNormalMatrix(E.modelViewMatrix),X.onBeforeRender(C,O,Y,W,E,St),X.transparent===!0&&X.side===Ii&&X.forceSinglePass===!1?(X.side=Bn,X.needsUpdate=!0,C.renderBufferDirect(Y,O,W,X,E,St),X.side=$s,X.needsUpdate=!0,C.renderBufferDirect(Y,O,W,X,E,St),X.side=Ii):C.renderBufferDirect(Y,O,W,X,E,St),E.onAfterRender(C,O,Y,W,X,St)}function sv(E){let O=0;for(let Y of E)Y.texture!==null&&O++;return O}function Ll(E,O,Y){O.isScene!==!0&&(O=zn);let W=Dt.get(E),X=b.state.lights,St=b.state.shadowsArray,Ct=X.state.version,bt=nt.getParameters(E,X.state,St,O,Y,b.state.lightProbeGridArray),Et=nt.getProgramCacheKey(bt),Lt=W.programs;W.environment=E.isMeshStandardMaterial||E.isMeshLambertMaterial||E.isMeshPhongMaterial?O.environment:null,W.fog=O.fog;let $t=E.isMeshStandardMaterial||E.isMeshLambertMaterial&&!E.envMap||E.isMeshPhongMaterial&&!E.envMap;W.envMap=I.get(E.envMap||W.environment,$t),W.envMapRotation=W.environment!==null&&E.envMap===null?O.environmentRotation:E.envMapRotation,Lt===void 0&&(E.addEventListener("dispose",pe),Lt=new Map,W.programs=Lt,W.programVariants=new Map);let ee=Lt.get(Et);if(ee!==void 0){if(W.currentProgram===ee&&W.lightsStateVersion===Ct)return av(E,bt),ee}else bt.uniforms=nt.getUniforms(E),D!==null&&E.isNodeMaterial&&D.build(E,Y,bt),E.onBeforeCompile(bt,C),ee=nt.acquireProgram(bt,Et),Lt.set(Et,ee),W.uniforms=bt.uniforms;let Rt=W.uniforms;return(!E.isShaderMaterial&&!E.isRawShaderMaterial||E.clipping===!0)&&(Rt.clippingPlanes=tt.uniform),av(E,bt),W.needsLights=A3(E),W.lightsStateVersion=Ct,W.needsLights&&(Rt.ambientLightColor.value=X.state.ambient,Rt.lightProbe.value=X.state.probe,Rt.sunLights.value=X.state.sun,Rt.sunLightShadows.value=X.state.sunShadow,Rt.directionalLights.value=X.state.directional,Rt.directionalLightShadows.value=X.state.directionalShadow,Rt.spotLights.value=X.state.spot,Rt.spotLightShadows.value=X.state.spotShadow,Rt.rectAreaLights.value=X.state.rectArea,Rt.ltc_1.value=X.state.rectAreaLTC1,Rt.ltc_2.value=X.state.rectAreaLTC2,Rt.pointLights.value=X.state.point,Rt.pointLightShadows.value=X.state.pointShadow,Rt.hemisphereLights.value=X.state.hemi,Rt.sunShadowMatrix.value=X.state.sunShadowMatrix,Rt.sunShadowCascade.value=X.state.sunShadowCascade,Rt.directionalShadowMatrix.value=X.state.directionalShadowMatrix,Rt.spotLightMatrix.value=X.state.spotLightMatrix,Rt.spotLightMap.value=X.state.spotLightMap,Rt.pointShadowMatrix.value=X.state.pointShadowMatrix),W.numLightProbeGrids=sv(b.state.lightProbeGridArray),W.currentProgram=ee,W.uniformsList=null,ee}function w3(E,O,Y,W,X){let St=Dt.get(E),Ct=St.currentProgram.id+","+W+","+X,bt=St.programVariants.get(Ct);return bt===void 0?(bt=Ll(E,O,Y),St.programVariants.set(Ct,bt)):(St.currentProgram=bt,St.uniformsList=null,St.outputColorSpace=W,St.toneMapping=X),bt}function ov(E){if(E.uniformsList===null){let O=E.currentProgram.getUniforms();E.uniformsList=Rl.seqWithValue(O.seq,E.uniforms)}return E.uniformsList}function av(E,O){let Y=Dt.get(E);Y.outputColorSpace=O.outputColorSpace,Y.batching=O.batching,Y.batchingColor=O.batchingColor,Y.instancing=O.instancing,Y.instancingColor=O.instancingColor,Y.instancingMorph=O.instancingMorph,Y.skinning=O.skinning,Y.morphTargets=O.morphTargets,Y.morphNormals=O.morphNormals,Y.morphColors=O.morphColors,Y.morphTargetsCount=O.morphTargetsCount,Y.numClippingPlanes=O.numClippingPlanes,Y.numIntersection=O.numClipIntersection,Y.vertexAlphas=O.vertexAlphas,Y.vertexTangents=O.vertexTangents,Y.toneMapping=O.toneMapping}function T3(E,O,Y,W,X){O.isScene!==!0&&(O=zn),zt.resetTextureUnits();let St=O.fog,Ct=W.isMeshStandardMaterial||W.isMeshLambertMaterial||W.isMeshPhongMaterial?O.environment:null,bt=Z===null?C.outputColorSpace:Z.isXRRenderTarget===!0?Z.texture.colorSpace:ie.workingColorSpace,Et=W.isMeshStandardMaterial||W.isMeshLambertMaterial&&!W.envMap||W.isMeshPhongMaterial&&!W.envMap,Lt=I.get(W.envMap||Ct,Et),$t=W.vertexColors===!0&&!!Y.attributes.color&&Y.attributes.color.itemSize===4,ee=!!Y.attributes.tangent&&(!!W.normalMap||W.anisotropy>0),Rt=!!Y.morphAttributes.position,ne=!!Y.morphAttributes.normal,Ge=!!Y.morphAttributes.color,Se=br;W.toneMapped&&(Z===null||Z.isXRRenderTarget===!0)&&(Se=C.toneMapping);let _e=Y.morphAttributes.position||Y.morphAttributes.normal||Y.morphAttributes.color,yn=_e!==void 0?_e.length:0,Pt=Dt.get(W),An=b.state.lights;if(Ht===!0&&(le===!0||E!==V)){let Ae=E===V&&W.id===F;tt.setState(W,E,Ae)}let ce=!1,Ks=!1;W.version===Pt.__version?Pt.needsLights&&Pt.lightsStateVersion!==An.state.version||X.isBatchedMesh&&Pt.batching===!1||!X.isBatchedMesh&&Pt.batching===!0||X.isBatchedMesh&&Pt.batchingColor===!0&&X._colorsTexture===null||X.isBatchedMesh&&Pt.batchingColor===!1&&X._colorsTexture!==null||X.isInstancedMesh&&Pt.instancing===!1||!X.isInstancedMesh&&Pt.instancing===!0||X.isSkinnedMesh&&Pt.skinning===!1||!X.isSkinnedMesh&&Pt.skinning===!0||X.isInstancedMesh&&Pt.instancingColor===!0&&X.instanceColor===null||X.isInstancedMesh&&Pt.instancingColor===!1&&X.instanceColor!==null||X.isInstancedMesh&&Pt.instancingMorph===!0&&X.morphTexture===null||X.isInstancedMesh&&Pt.instancingMorph===!1&&X.morphTexture!==null||Pt.envMap!==Lt||W.fog===!0&&Pt.fog!==St||Pt.numClippingPlanes!==void 0&&(Pt.numClippingPlanes!==tt.numPlanes||Pt.numIntersection!==tt.numIntersection)||Pt.vertexAlphas!==$t||Pt.vertexTangents!==ee||Pt.morphTargets!==Rt||Pt.morphNormals!==ne||Pt.morphColors!==Ge||Pt.morphTargetsCount!==yn||Pt.numLightProbeGrids!==sv(b.state.lightProbeGridArray)?ce=!0:(Pt.outputColorSpace!==bt||Pt.toneMapping!==Se)&&(Ks=!0):(ce=!0,Pt.__version=W.version);let _n=Pt.currentProgram;(ce===!0||Ks===!0)&&(_n=Ks===!0?w3(W,O,X,bt,Se):Ll(W,O,X),D&&W.isNodeMaterial&&D.onUpdateProgram(W,_n,Pt));let wu=!1,fs=!1,js=!1,re=_n.getUniforms(),cn=Pt.uniforms;if(mt.useProgram(_n.program)&&(wu=!0,fs=!0,js=!0),W.id!==F&&(F=W.id,fs=!0),wu||V!==E){mt.buffers.depth.getReversed()&&E.reversedDepth!==!0&&(E._reversedDepth=!0,E.updateProjectionMatrix()),re.setValue(G,"projectionMatrix",E.projectionMatrix),re.setValue(G,"viewMatrix",E.matrixWorldInverse);let Qe=re.map.cameraPosition;Qe!==void 0&&Qe.setValue(G,Ke.setFromMatrixPosition(E.matrixWorld)),Me.logarithmicDepthBuffer&&re.setValue(G,"logDepthBufFC",2/(Math.log(E.far+1)/Math.LN2)),(W.isMeshPhongMaterial||W.isMeshToonMaterial||W.isMeshLambertMaterial||W.isMeshBasicMaterial||W.isMeshStandardMaterial||W.isShaderMaterial)&&re.setValue(G,"isOrthographic",E.isOrthographicCamera===!0),V!==E&&(V=E,fs=!0,js=!0)}if(Pt.needsLights&&(An.state.sunShadowMap.length>0&&re.setValue(G,"sunShadowMap",An.state.sunShadowMap,zt),An.state.directionalShadowMap.length>0&&re.setValue(G,"directionalShadowMap",An.state.directionalShadowMap,zt),An.state.spotShadowMap.length>0&&re.setValue(G,"spotShadowMap",An.state.spotShadowMap,zt),An.state.pointShadowMap.length>0&&re.setValue(G,"pointShadowMap",An.state.pointShadowMap,zt)),X.isSkinnedMesh){re.setOptional(G,X,"bindMatrix"),re.setOptional(G,X,"bindMatrixInverse");let Ae=X.skeleton;Ae&&(Ae.boneTexture===null&&Ae.computeBoneTexture(),re.setValue(G,"boneTexture",Ae.boneTexture,zt))}X.isBatchedMesh&&(re.setOptional(G,X,"batchingTexture"),re.setValue(G,"batchingTexture",X._matricesTexture,zt),re.setOptional(G,X,"batchingIdTexture"),re.setValue(G,"batchingIdTexture",X._indirectTexture,zt),re.setOptional(G,X,"batchingColorTexture"),X._colorsTexture!==null&&re.setValue(G,"batchingColorTexture",X._colorsTexture,zt));let Li=Y.morphAttributes;if((Li.position!==void 0||Li.normal!==void 0||Li.color!==void 0)&&et.update(X,Y,_n),(fs||Pt.receiveShadow!==X.receiveShadow)&&(Pt.receiveShadow=X.receiveShadow,re.setValue(G,"receiveShadow",X.receiveShadow)),(W.isMeshStandardMaterial||W.isMeshLambertMaterial||W.isMeshPhongMaterial)&&W.envMap===null&&O.environment!==null&&(cn.envMapIntensity.value=O.environmentIntensity),cn.dfgLUT!==void 0&&(cn.dfgLUT.value=z6()),fs){if(re.setValue(G,"toneMappingExposure",C.toneMappingExposure),Pt.needsLights&&E3(cn,js),St&&W.fog===!0&&yt.refreshFogUniforms(cn,St),yt.refreshMaterialUniforms(cn,W,rt,ot,b.state.transmissionRenderTarget[E.id]),Pt.needsLights&&Pt.numLightProbeGrids>0){let Ae=v,Qe=0;for(let Er of b.state.lightProbeGridArray)Er.texture!==null&&(Ae.textures[Qe]=Er.texture,Ae.min[Qe]=Er.boundingBox.min,Ae.max[Qe]=Er.boundingBox.max,Ae.resolution[Qe]=Er.resolution,Qe++);for(let Er in Ae)Ae[Er].length=Qe;cn.probesSH.value=Ae.textures,cn.probesMin.value=Ae.min,cn.probesMax.value=Ae.max,cn.probesResolution.value=Ae.resolution}Rl.upload(G,ov(Pt),cn,zt)}if(W.isShaderMaterial&&W.uniformsNeedUpdate===!0&&(Rl.upload(G,ov(Pt),cn,zt),W.uniformsNeedUpdate=!1),W.isSpriteMaterial&&re.setValue(G,"center",X.center),re.setValue(G,"modelViewMatrix",X.modelViewMatrix),re.setValue(G,"normalMatrix",X.normalMatrix),re.setValue(G,"modelMatrix",X.matrixWorld),W.uniformsGroups!==void 0){let Ae=W.uniformsGroups;for(let Qe=0,Er=Ae.length;Qe<Er;Qe++){let cv=Ae[Qe];Nt.update(cv,_n),Nt.bind(cv,_n)}}return _n}function E3(E,O){E.ambientLightColor.needsUpdate=O,E.lightProbe.needsUpdate=O,E.sunLights.needsUpdate=O,E.sunLightShadows.needsUpdate=O,E.directionalLights.needsUpdate=O,E.directionalLightShadows.needsUpdate=O,E.pointLights.needsUpdate=O,E.pointLightShadows.needsUpdate=O,E.spotLights.needsUpdate=O,E.spotLightShadows.needsUpdate=O,E.rectAreaLights.needsUpdate=O,E.hemisphereLights.needsUpdate=O}function A3(E){return E.isMeshLambertMaterial||E.isMeshToonMaterial||E.isMeshPhongMaterial||E.isMeshStandardMaterial||E.isShadowMaterial||E.isShaderMaterial&&E.lights===!0}this.getActiveCubeFace=function(){return k},this.getActiveMipmapLevel=function(){return U},this.getRenderTarget=function(){return Z},this.setRenderTargetTextures=function(E,O,Y){let W=Dt.get(E);W.__autoAllocateDepthBuffer=E.resolveDepthBuffer===!1,W.__autoAllocateDepthBuffer===!1&&(W.__useRenderToTexture=!1),Dt.get(E.texture).__webglTexture=O,Dt.get(E.depthTexture).__webglTexture=W.__autoAllocateDepthBuffer?void 0:Y,W.__hasExternalTextures=!0},this.setRenderTargetFramebuffer=function(E,O){let Y=Dt.get(E);Y.__webglFramebuffer=O,Y.__useDefaultFramebuffer=O===void 0},this.setRenderTarget=function(E,O=0,Y=0){Z=E,k=O,U=Y;let W=null,X=!1,St=!1;if(E){let bt=Dt.get(E);if(bt.__useDefaultFramebuffer!==void 0){mt.bindFramebuffer(G.FRAMEBUFFER,bt.__webglFramebuffer),q.copy(E.viewport),st.copy(E.scissor),lt=E.scissorTest,mt.viewport(q),mt.scissor(st),mt.setScissorTest(lt),F=-1;return}else if(bt.__webglFramebuffer===void 0)zt.setupRenderTarget(E);else if(bt.__hasExternalTextures)zt.rebindTextures(E,Dt.get(E.texture).__webglTexture,Dt.get(E.depthTexture).__webglTexture);else if(E.depthBuffer){let $t=E.depthTexture;if(bt.__boundDepthTexture!==$t){if($t!==null&&Dt.has($t)&&(E.width!==$t.image.width||E.height!==$t.image.height))throw new Error("THREE.WebGLRenderer: Attached DepthTexture is initialized to the incorrect size.");zt.setupDepthRenderbuffer(E)}}let Et=E.texture;(Et.isData3DTexture||Et.isDataArrayTexture||Et.isCompressedArrayTexture)&&(St=!0);let Lt=Dt.get(E).__webglFramebuffer;E.isWebGLCubeRenderTarget?(Array.isArray(Lt[O])?W=Lt[O][Y]:W=Lt[O],X=!0):E.samples>0&&zt.useMultisampledRTT(E)===!1?W=Dt.get(E).__webglMultisampledFramebuffer:Array.isArray(Lt)?W=Lt[Y]:W=Lt,q.copy(E.viewport),st.copy(E.scissor),lt=E.scissorTest}else q.copy(ct).multiplyScalar(rt).floor(),st.copy(K).multiplyScalar(rt).floor(),lt=It;if(Y!==0&&(W=B),mt.bindFramebuffer(G.FRAMEBUFFER,W)&&mt.drawBuffers(E,W),mt.viewport(q),mt.scissor(st),mt.setScissorTest(lt),X){let bt=Dt.get(E.texture);G.framebufferTexture2D(G.FRAMEBUFFER,G.COLOR_ATTACHMENT0,G.TEXTURE_CUBE_MAP_POSITIVE_X+O,bt.__webglTexture,Y)}else if(St){let bt=O;for(let Et=0;Et<E.textures.length;Et++){let Lt=Dt.get(E.textures[Et]);G.framebufferTextureLayer(G.FRAMEBUFFER,G.COLOR_ATTACHMENT0+Et,Lt.__webglTexture,Y,bt)}}else if(E!==null&&Y!==0){let bt=Dt.get(E.texture);G.framebufferTexture2D(G.FRAMEBUFFER,G.COLOR_ATTACHMENT0,G.TEXTURE_2D,bt.__webglTexture,Y)}F=-1};function lv(E){let O=Dt.get(E);return(O.__readFormat!==E.format||O.__readType!==E.type)&&(O.__readFormat=E.format,O.__readType=E.type,O.__formatReadable=Me.textureFormatReadable(E.format),O.__typeReadable=Me.textureTypeReadable(E.type)),O}this.readRenderTargetPixels=function(E,O,Y,W,X,St,Ct,bt=0){if(!(E&&E.isWebGLRenderTarget)){Gt("WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");return}let Et=Dt.get(E).__webglFramebuffer;if(E.isWebGLCubeRenderTarget&&Ct!==void 0&&(Et=Et[Ct],Array.isArray(Et)&&(Et=Et[0])),Et){mt.bindFramebuffer(G.FRAMEBUFFER,Et);try{let Lt=E.textures[bt],$t=Lt.format,ee=Lt.type;E.textures.length>1&&G.readBuffer(G.COLOR_ATTACHMENT0+bt);let Rt=lv(Lt);if(Rt.__formatReadable===!1){Gt("WebGLRenderer.readRenderTargetPixels: renderTarget is not in RGBA or implementation defined format.");return}if(Rt.__typeReadable===!1){Gt("WebGLRenderer.readRenderTargetPixels: renderTarget is not in UnsignedByteType or implementation defined type.");return}O>=0&&O<=E.width-W&&Y>=0&&Y<=E.height-X&&G.readPixels(O,Y,W,X,dt.convert($t),dt.convert(ee),St)}finally{let Lt=Z!==null?Dt.get(Z).__webglFramebuffer:null;mt.bindFramebuffer(G.FRAMEBUFFER,Lt)}}},this.readRenderTargetPixelsAsync=async function(E,O,Y,W,X,St,Ct,bt=0){if(!(E&&E.isWebGLRenderTarget))throw new Error("THREE.WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");let Et=Dt.get(E).__webglFramebuffer;if(E.isWebGLCubeRenderTarget&&Ct!==void 0&&(Et=Et[Ct],Array.isArray(Et)&&(Et=Et[0])),Et)if(O>=0&&O<=E.width-W&&Y>=0&&Y<=E.height-X){mt.bindFramebuffer(G.FRAMEBUFFER,Et);let Lt=E.textures[bt],$t=Lt.format,ee=Lt.type;E.textures.length>1&&G.readBuffer(G.COLOR_ATTACHMENT0+bt);let Rt=lv(Lt);if(Rt.__formatReadable===!1)throw new Error("THREE.WebGLRenderer.readRenderTargetPixelsAsync: renderTarget is not in RGBA or implementation defined format.");if(Rt.__typeReadable===!1)throw new Error("THREE.WebGLRenderer.readRenderTargetPixelsAsync: renderTarget is not in UnsignedByteType or implementation defined type.");let ne=G.createBuffer();G.bindBuffer(G.PIXEL_PACK_BUFFER,ne),G.bufferData(G.PIXEL_PACK_BUFFER,St.byteLength,G.STREAM_READ),G.readPixels(O,Y,W,X,dt.convert($t),dt.convert(ee),0),G.bindBuffer(G.PIXEL_PACK_BUFFER,null);let Ge=Z!==null?Dt.get(Z).__webglFramebuffer:null;mt.bindFramebuffer(G.FRAMEBUFFER,Ge);let Se=G.fenceSync(G.SYNC_GPU_COMMANDS_COMPLETE,0);return G.flush(),await P2(G,Se,4),G.bindBuffer(G.PIXEL_PACK_BUFFER,ne),G.getBufferSubData(G.PIXEL_PACK_BUFFER,0,St),G.bindBuffer(G.PIXEL_PACK_BUFFER,null),G.deleteBuffer(ne),G.deleteSync(Se),St}else throw new Error("THREE.WebGLRenderer.readRenderTargetPixelsAsync: requested read bounds are out of range.")},this.copyFramebufferToTexture=function(E,O=null,Y=0){let W=Math.pow(2,-Y),X=Math.floor(E.image.width*W),St=Math.floor(E.image.height*W),Ct=O!==null?O.x:0,bt=O!==null?O.y:0;zt.setTexture2D(E,0),G.copyTexSubImage2D(G.TEXTURE_2D,Y,0,0,Ct,bt,X,St),mt.unbindTexture()},this.copyTextureToTexture=function(E,O,Y=null,W=null,X=0,St=0){let Ct,bt,Et,Lt,$t,ee,Rt,ne,Ge,Se=E.isCompressedTexture?E.mipmaps[St]:E.image;if(Y!==null)Ct=Y.max.x-Y.min.x,bt=Y.max.y-Y.min.y,Et=Y.isBox3?Y.max.z-Y.min.z:1,Lt=Y.min.x,$t=Y.min.y,ee=Y.isBox3?Y.min.z:0;else{let re=Math.pow(2,-X);Ct=Math.floor(Se.width*re),bt=Math.floor(Se.height*re),E.isDataArrayTexture?Et=Se.depth:E.isData3DTexture?Et=Math.floor(Se.depth*re):Et=1,Lt=0,$t=0,ee=0}W!==null?(Rt=W.x,ne=W.y,Ge=W.z):(Rt=0,ne=0,Ge=0);let _e=dt.convert(O.format),yn=dt.convert(O.type),Pt;O.isData3DTexture?(zt.setTexture3D(O,0),Pt=G.TEXTURE_3D):O.isDataArrayTexture||O.isCompressedArrayTexture?(zt.setTexture2DArray(O,0),Pt=G.TEXTURE_2D_ARRAY):(zt.setTexture2D(O,0),Pt=G.TEXTURE_2D),mt.activeTexture(G.TEXTURE0),mt.pixelStorei(G.UNPACK_FLIP_Y_WEBGL,O.flipY),mt.pixelStorei(G.UNPACK_PREMULTIPLY_ALPHA_WEBGL,O.premultiplyAlpha),mt.pixelStorei(G.UNPACK_ALIGNMENT,O.unpackAlignment);let An=mt.getParameter(G.UNPACK_ROW_LENGTH),ce=mt.getParameter(G.UNPACK_IMAGE_HEIGHT),Ks=mt.getParameter(G.UNPACK_SKIP_PIXELS),_n=mt.getParameter(G.UNPACK_SKIP_ROWS),wu=mt.getParameter(G.UNPACK_SKIP_IMAGES);mt.pixelStorei(G.UNPACK_ROW_LENGTH,Se.width),mt.pixelStorei(G.UNPACK_IMAGE_HEIGHT,Se.height),mt.pixelStorei(G.UNPACK_SKIP_PIXELS,Lt),mt.pixelStorei(G.UNPACK_SKIP_ROWS,$t),mt.pixelStorei(G.UNPACK_SKIP_IMAGES,ee);let fs=E.isDataArrayTexture||E.isData3DTexture,js=O.isDataArrayTexture||O.isData3DTexture;if(E.isDepthTexture){let re=Dt.get(E),cn=Dt.get(O),Li=Dt.get(re.__renderTarget),Ae=Dt.get(cn.__renderTarget);mt.bindFramebuffer(G.READ_FRAMEBUFFER,Li.__webglFramebuffer),mt.bindFramebuffer(G.DRAW_FRAMEBUFFER,Ae.__webglFramebuffer);for(let Qe=0;Qe<Et;Qe++)fs&&(G.framebufferTextureLayer(G.READ_FRAMEBUFFER,G.COLOR_ATTACHMENT0,Dt.get(E).__webglTexture,X,ee+Qe),G.framebufferTextureLayer(G.DRAW_FRAMEBUFFER,G.COLOR_ATTACHMENT0,Dt.get(O).__webglTexture,St,Ge+Qe)),G.blitFramebuffer(Lt,$t,Lt+Ct,$t+bt,Rt,ne,Rt+Ct,ne+bt,G.DEPTH_BUFFER_BIT,G.NEAREST);mt.bindFramebuffer(G.READ_FRAMEBUFFER,null),mt.bindFramebuffer(G.DRAW_FRAMEBUFFER,null)}else if(X!==0||E.isRenderTargetTexture||Dt.has(E)){let re=Dt.get(E),cn=Dt.get(O);mt.bindFramebuffer(G.READ_FRAMEBUFFER,P),mt.bindFramebuffer(G.DRAW_FRAMEBUFFER,L);for(let Li=0;Li<Et;Li++)fs?G.framebufferTextureLayer(G.READ_FRAMEBUFFER,G.COLOR_ATTACHMENT0,re.__webglTexture,X,ee+Li):G.framebufferTexture2D(G.READ_FRAMEBUFFER,G.COLOR_ATTACHMENT0,G.TEXTURE_2D,re.__webglTexture,X),js?G.framebufferTextureLayer(G.DRAW_FRAMEBUFFER,G.COLOR_ATTACHMENT0,cn.__webglTexture,St,Ge+Li):G.framebufferTexture2D(G.DRAW_FRAMEBUFFER,G.COLOR_ATTACHMENT0,G.TEXTURE_2D,cn.__webglTexture,St),X!==0?G.blitFramebuffer(Lt,$t,Lt+Ct,$t+bt,Rt,ne,Rt+Ct,ne+bt,G.COLOR_BUFFER_BIT,G.NEAREST):js?G.copyTexSubImage3D(Pt,St,Rt,ne,Ge+Li,Lt,$t,Ct,bt):G.copyTexSubImage2D(Pt,St,Rt,ne,Lt,$t,Ct,bt);mt.bindFramebuffer(G.READ_FRAMEBUFFER,null),mt.bindFramebuffer(G.DRAW_FRAMEBUFFER,null)}else js?E.isDataTexture||E.isData3DTexture?G.texSubImage3D(Pt,St,Rt,ne,Ge,Ct,bt,Et,_e,yn,Se.data):O.isCompressedArrayTexture?G.compressedTexSubImage3D(Pt,St,Rt,ne,Ge,Ct,bt,Et,_e,Se.data):G.texSubImage3D(Pt,St,Rt,ne,Ge,Ct,bt,Et,_e,yn,Se):E.isDataTexture?G.texSubImage2D(G.TEXTURE_2D,St,Rt,ne,Ct,bt,_e,yn,Se.data):E.isCompressedTexture?G.compressedTexSubImage2D(G.TEXTURE_2D,St,Rt,ne,Se.width,Se.height,_e,Se.data):G.texSubImage2D(G.TEXTURE_2D,St,Rt,ne,Ct,bt,_e,yn,Se);mt.pixelStorei(G.UNPACK_ROW_LENGTH,An),mt.pixelStorei(G.UNPACK_IMAGE_HEIGHT,ce),mt.pixelStorei(G.UNPACK_SKIP_PIXELS,Ks),mt.pixelStorei(G.UNPACK_SKIP_ROWS,_n),mt.pixelStorei(G.UNPACK_SKIP_IMAGES,wu),St===0&&O.generateMipmaps===!0&&O.mipmapsAutoUpdate===!0&&G.generateMipmap(Pt),mt.unbindTexture()},this.initRenderTarget=function(E){Dt.get(E).__webglFramebuffer===void 0&&zt.setupRenderTarget(E)},this.initTexture=function(E){E.isCubeTexture?zt.setTextureCube(E,0):E.isData3DTexture?zt.setTexture3D(E,0):E.isDataArrayTexture||E.isCompressedArrayTexture?zt.setTexture2DArray(E,0):zt.setTexture2D(E,0),mt.unbindTexture()},this.resetState=function(){k=0,U=0,Z=null,mt.reset(),_t.reset()},typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(new CustomEvent("observe",{detail:this}))}get coordinateSystem(){return Ri}get outputColorSpace(){return this._outputColorSpace}set outputColorSpace(t){this._outputColorSpace=t;let n=this.getContext();n.drawingBufferColorSpace=ie._getDrawingBufferColorSpace(t),n.unpackColorSpace=ie._getUnpackColorSpace()}};var d3={type:"change"},Yx={type:"start"},m3={type:"end"},Fp=new Go,p3=new si,G6=Math.cos(70*yu.DEG2RAD),Je=new z,Kn=2*Math.PI,ue={NONE:-1,ROTATE:0,DOLLY:1,PAN:2,TOUCH_ROTATE:3,TOUCH_PAN:4,TOUCH_DOLLY_PAN:5,TOUCH_DOLLY_ROTATE:6},qx=1e-6,Op=class extends lu{constructor(t,n=null){super(t,n),this.state=ue.NONE,this.target=new z,this.cursor=new z,this.minDistance=0,this.maxDistance=1/0,this.minZoom=0,this.maxZoom=1/0,this.minTargetRadius=0,this.maxTargetRadius=1/0,this.minPolarAngle=0,this.maxPolarAngle=Math.PI,this.minAzimuthAngle=-1/0,this.maxAzimuthAngle=1/0,this.enableDamping=!1,this.dampingFactor=.05,this.enableZoom=!0,this.zoomSpeed=1,this.enableRotate=!0,this.rotateSpeed=1,this.keyRotateSpeed=1,this.enablePan=!0,this.panSpeed=1,this.screenSpacePanning=!0,this.keyPanSpeed=7,this.zoomToCursor=!1,this.autoRotate=!1,this.autoRotateSpeed=2,this.keys={LEFT:"ArrowLeft",UP:"ArrowUp",RIGHT:"ArrowRight",BOTTOM:"ArrowDown"},this.mouseButtons={LEFT:Hs.ROTATE,MIDDLE:Hs.DOLLY,RIGHT:Hs.PAN},this.touches={ONE:Ws.ROTATE,TWO:Ws.DOLLY_PAN},this.target0=this.target.clone(),this.position0=this.object.position.clone(),this.zoom0=this.object.zoom,this._cursorStyle="auto",this._domElementKeyEvents=null,this._lastPosition=new z,this._lastQuaternion=new ai,this._lastTargetPosition=new z,this._quat=new ai().setFromUnitVectors(t.up,new z(0,1,0)),this._quatInverse=this._quat.clone().invert(),this._spherical=new wl,this._sphericalDelta=new wl,this._scale=1,this._panOffset=new z,this._rotateStart=new Bt,this._rotateEnd=new Bt,this._rotateDelta=new Bt,this._panStart=new Bt,this._panEnd=new Bt,this._panDelta=new Bt,this._dollyStart=new Bt,this._dollyEnd=new Bt,this._dollyDelta=new Bt,this._dollyDirection=new z,this._mouse=new Bt,this._performCursorZoom=!1,this._pointers=[],this._pointerPositions={},this._controlActive=!1,this._onPointerMove=H6.bind(this),this._onPointerDown=V6.bind(this),this._onPointerUp=W6.bind(this),this._onContextMenu=K6.bind(this),this._onMouseWheel=q6.bind(this),this._onKeyDown=Y6.bind(this),this._onTouchStart=Z6.bind(this),this._onTouchMove=J6.bind(this),this._onMouseDown=$6.bind(this),this._onMouseMove=X6.bind(this),this._interceptControlDown=j6.bind(this),this._interceptControlUp=Q6.bind(this),this.domElement!==null&&this.connect(this.domElement),this.update()}set cursorStyle(t){this._cursorStyle=t,t==="grab"?this.domElement.style.cursor="grab":this.domElement.style.cursor="auto"}get cursorStyle(){return this._cursorStyle}connect(t){super.connect(t),this.domElement.addEventListener("pointerdown",this._onPointerDown),this.domElement.addEventListener("pointercancel",this._onPointerUp),this.domElement.addEventListener("contextmenu",this._onContextMenu),this.domElement.addEventListener("wheel",this._onMouseWheel,{passive:!1}),this.domElement.ownerDocument.addEventListener("keydown",this._interceptControlDown,{passive:!0,capture:!0}),this.domElement.style.touchAction="none"}disconnect(){this.state=ue.NONE,this.domElement.removeEventListener("pointerdown",this._onPointerDown),this.domElement.ownerDocument.removeEventListener("pointermove",this._onPointerMove),this.domElement.ownerDocument.removeEventListener("pointerup",this._onPointerUp),this.domElement.removeEventListener("pointercancel",this._onPointerUp),this.domElement.removeEventListener("wheel",this._onMouseWheel),this.domElement.removeEventListener("contextmenu",this._onContextMenu),this.stopListenToKeyEvents(),this.domElement.ownerDocument.removeEventListener("keydown",this._interceptControlDown,{capture:!0}),this.domElement.ownerDocument.removeEventListener("keyup",this._interceptControlUp,{capture:!0}),this._controlActive=!1,this._pointers.length=0,this._pointerPositions={},this.domElement.style.touchAction="",this.domElement.style.cursor="auto"}dispose(){this.disconnect()}getPolarAngle(){return this._spherical.phi}getAzimuthalAngle(){return this._spherical.theta}getDistance(){return this.object.position.distanceTo(this.target)}listenToKeyEvents(t){t.addEventListener("keydown",this._onKeyDown),this._domElementKeyEvents=t}stopListenToKeyEvents(){this._domElementKeyEvents!==null&&(this._domElementKeyEvents.removeEventListener("keydown",this._onKeyDown),this._domElementKeyEvents=null)}saveState(){this.target0.copy(this.target),this.position0.copy(this.object.position),this.zoom0=this.object.zoom}reset(){this.target.copy(this.target0),this.object.position.copy(this.position0),this.object.zoom=this.zoom0,this.object.updateProjectionMatrix(),this.dispatchEvent(d3),this.update(),this.state=ue.NONE}pan(t,n){this._pan(t,n),this.update()}dollyIn(t){this._dollyIn(t),this.update()}dollyOut(t){this._dollyOut(t),this.update()}rotateLeft(t){this._rotateLeft(t),this.update()}rotateUp(t){this._rotateUp(t),this.update()}update(t=null){let n=this.object.position;Je.copy(n).sub(this.target),Je.applyQuaternion(this._quat),this._spherical.setFromVector3(Je),this.autoRotate&&this.state===ue.NONE&&this._rotateLeft(this._getAutoRotationAngle(t)),this.enableDamping?(this._spherical.theta+=this._sphericalDelta.theta*this.dampingFactor,this._spherical.phi+=this._sphericalDelta.phi*this.dampingFactor):(this._spherical.theta+=this._sphericalDelta.theta,this._spherical.phi+=this._sphericalDelta.phi);let i=this.minAzimuthAngle,r=this.maxAzimuthAngle;isFinite(i)&&isFinite(r)&&(i<-Math.PI?i+=Kn:i>Math.PI&&(i-=Kn),r<-Math.PI?r+=Kn:r>Math.PI&&(r-=Kn),i<=r?this._spherical.theta=Math.max(i,Math.min(r,this._spherical.theta)):this._spherical.theta=this._spherical.theta>(i+r)/2?Math.max(i,this._spherical.theta):Math.min(r,this._spherical.theta)),this._spherical.phi=Math.max(this.minPolarAngle,Math.min(this.maxPolarAngle,this._spherical.phi)),this._spherical.makeSafe(),this.enableDamping===!0?this.target.addScaledVector(this._panOffset,this.dampingFactor):this.target.add(this._panOffset),this.target.sub(this.cursor),this.target.clampLength(this.minTargetRadius,this.maxTargetRadius),this.target.add(this.cursor);let s=!1;if(this.zoomToCursor&&this._performCursorZoom||this.object.isOrthographicCamera)this._spherical.radius=this._clampDistance(this._spherical.radius);else{let o=this._spherical.radius;this._spherical.radius=this._clampDistance(this._spherical.radius*this._scale),s=o!=this._spherical.radius}if(Je.setFromSpherical(this._spherical),Je.applyQuaternion(this._quatInverse),n.copy(this.target).add(Je),this.object.lookAt(this.target),this.enableDamping===!0?(this._sphericalDelta.theta*=1-this.dampingFactor,this._sphericalDelta.phi*=1-this.dampingFactor,this._panOffset.multiplyScalar(1-this.dampingFactor)):(this._sphericalDelta.set(0,0,0),this._panOffset.set(0,0,0)),this.zoomToCursor&&this._performCursorZoom){let o=null;if(this.object.isPerspectiveCamera){let a=Je.length();o=this._clampDistance(a*this._scale);let l=a-o;this.object.position.addScaledVector(this._dollyDirection,l),this.object.updateMatrixWorld(),s=!!l}else if(this.object.isOrthographicCamera){let a=new z(this._mouse.x,this._mouse.y,0);a.unproject(this.object);let l=this.object.zoom;this.object.zoom=Math.max(this.minZoom,Math.min(this.maxZoom,this.object.zoom/this._scale)),this.object.updateProjectionMatrix(),s=l!==this.object.zoom;let c=new z(this._mouse.x,this._mouse.y,0);c.unproject(this.object),this.object.position.sub(c).add(a),this.object.updateMatrixWorld(),o=Je.length()}else console.warn("WARNING: OrbitControls.js encountered an unknown camera type - zoom to cursor disabled."),this.zoomToCursor=!1;o!==null&&(this.screenSpacePanning?this.target.set(0,0,-1).transformDirection(this.object.matrix).multiplyScalar(o).add(this.object.position):(Fp.origin.copy(this.object.position),Fp.direction.set(0,0,-1).transformDirection(this.object.matrix),Math.abs(this.object.up.dot(Fp.direction))<G6?this.object.lookAt(this.target):(p3.setFromNormalAndCoplanarPoint(this.object.up,this.target),Fp.intersectPlane(p3,this.target))))}else if(this.object.isOrthographicCamera){let o=this.object.zoom;this.object.zoom=Math.max(this.minZoom,Math.min(this.maxZoom,this.object.zoom/this._scale)),o!==this.object.zoom&&(this.object.updateProjectionMatrix(),s=!0)}return this._scale=1,this._performCursorZoom=!1,s||this._lastPosition.distanceToSquared(this.object.position)>qx||8*(1-this._lastQuaternion.dot(this.object.quaternion))>qx||this._lastTargetPosition.distanceToSquared(this.target)>qx?(this.dispatchEvent(d3),this._lastPosition.copy(this.object.position),this._lastQuaternion.copy(this.object.quaternion),this._lastTargetPosition.copy(this.target),!0):!1}_getAutoRotationAngle(t){return t!==null?Kn/60*this.autoRotateSpeed*t:Kn/60/60*this.autoRotateSpeed}_getZoomScale(t){let n=Math.abs(t*.01);return Math.pow(.95,this.zoomSpeed*n)}_rotateLeft(t){this._sphericalDelta.theta-=t}_rotateUp(t){this._sphericalDelta.phi-=t}_panLeft(t,n){Je.setFromMatrixColumn(n,0),Je.multiplyScalar(-t),this._panOffset.add(Je)}_panUp(t,n){this.screenSpacePanning===!0?Je.setFromMatrixColumn(n,1):(Je.setFromMatrixColumn(n,0),Je.crossVectors(this.object.up,Je)),Je.multiplyScalar(t),this._panOffset.add(Je)}_pan(t,n){let i=this.domElement;if(this.object.isPerspectiveCamera){let r=this.object.position;Je.copy(r).sub(this.target);let s=Je.length();s*=Math.tan(this.object.fov/2*Math.PI/180),this._panLeft(2*t*s/i.clientHeight,this.object.matrix),this._panUp(2*n*s/i.clientHeight,this.object.matrix)}else this.object.isOrthographicCamera?(this._panLeft(t*(this.object.right-this.object.left)/this.object.zoom/i.clientWidth,this.object.matrix),this._panUp(n*(this.object.top-this.object.bottom)/this.object.zoom/i.clientHeight,this.object.matrix)):(console.warn("WARNING: OrbitControls.js encountered an unknown camera type - pan disabled."),this.enablePan=!1)}_dollyOut(t){this.object.isPerspectiveCamera||this.object.isOrthographicCamera?this._scale/=t:(console.warn("WARNING: OrbitControls.js encountered an unknown camera type - dolly/zoom disabled."),this.enableZoom=!1)}_dollyIn(t){this.object.isPerspectiveCamera||this.object.isOrthographicCamera?this._scale*=t:(console.warn("WARNING: OrbitControls.js encountered an unknown camera type - dolly/zoom disabled."),this.enableZoom=!1)}_updateZoomParameters(t,n){if(!this.zoomToCursor)return;this._performCursorZoom=!0;let i=this.domElement.getBoundingClientRect(),r=t-i.left,s=n-i.top,o=i.width,a=i.height;this._mouse.x=r/o*2-1,this._mouse.y=-(s/a)*2+1,this._dollyDirection.set(this._mouse.x,this._mouse.y,1).unproject(this.object).sub(this.object.position).normalize()}_clampDistance(t){return Math.max(this.minDistance,Math.min(this.maxDistance,t))}_handleMouseDownRotate(t){this._rotateStart.set(t.clientX,t.clientY)}_handleMouseDownDolly(t){this._updateZoomParameters(t.clientX,t.clientY),this._dollyStart.set(t.clientX,t.clientY)}_handleMouseDownPan(t){this._panStart.set(t.clientX,t.clientY)}_handleMouseMoveRotate(t){this._rotateEnd.set(t.clientX,t.clientY),this._rotateDelta.subVectors(this._rotateEnd,this._rotateStart).multiplyScalar(this.rotateSpeed);let n=this.domElement;this._rotateLeft(Kn*this._rotateDelta.x/n.clientHeight),this._rotateUp(Kn*this._rotateDelta.y/n.clientHeight),this._rotateStart.copy(this._rotateEnd),this.update()}_handleMouseMoveDolly(t){this._dollyEnd.set(t.clientX,t.clientY),this._dollyDelta.subVectors(this._dollyEnd,this._dollyStart),this._dollyDelta.y>0?this._dollyOut(this._getZoomScale(this._dollyDelta.y)):this._dollyDelta.y<0&&this._dollyIn(this._getZoomScale(this._dollyDelta.y)),this._dollyStart.copy(this._dollyEnd),this.zoomToCursor&&(this._performCursorZoom=!0,this._dollyDirection.set(this._mouse.x,this._mouse.y,1).unproject(this.object).sub(this.object.position).normalize()),this.update()}_handleMouseMovePan(t){this._panEnd.set(t.clientX,t.clientY),this._panDelta.subVectors(this._panEnd,this._panStart).multiplyScalar(this.panSpeed),this._pan(this._panDelta.x,this._panDelta.y),this._panStart.copy(this._panEnd),this.update()}_handleMouseWheel(t){this._updateZoomParameters(t.clientX,t.clientY),t.deltaY<0?this._dollyIn(this._getZoomScale(t.deltaY)):t.deltaY>0&&this._dollyOut(this._getZoomScale(t.deltaY)),this.update()}_handleKeyDown(t){let n=!1;switch(t.code){case this.keys.UP:t.ctrlKey||t.metaKey||t.shiftKey?this.enableRotate&&this._rotateUp(Kn*this.keyRotateSpeed/this.domElement.clientHeight):this.enablePan&&this._pan(0,this.keyPanSpeed),n=!0;break;case this.keys.BOTTOM:t.ctrlKey||t.metaKey||t.shiftKey?this.enableRotate&&this._rotateUp(-Kn*this.keyRotateSpeed/this.domElement.clientHeight):this.enablePan&&this._pan(0,-this.keyPanSpeed),n=!0;break;case this.keys.LEFT:t.ctrlKey||t.metaKey||t.shiftKey?this.enableRotate&&this._rotateLeft(Kn*this.keyRotateSpeed/this.domElement.clientHeight):this.enablePan&&this._pan(this.keyPanSpeed,0),n=!0;break;case this.keys.RIGHT:t.ctrlKey||t.metaKey||t.shiftKey?this.enableRotate&&this._rotateLeft(-Kn*this.keyRotateSpeed/this.domElement.clientHeight):this.enablePan&&this._pan(-this.keyPanSpeed,0),n=!0;break}n&&(t.preventDefault(),this.update())}_handleTouchStartRotate(t){if(this._pointers.length===1)this._rotateStart.set(t.pageX,t.pageY);else{let n=this._getSecondPointerPosition(t),i=.5*(t.pageX+n.x),r=.5*(t.pageY+n.y);this._rotateStart.set(i,r)}}_handleTouchStartPan(t){if(this._pointers.length===1)this._panStart.set(t.pageX,t.pageY);else{let n=this._getSecondPointerPosition(t),i=.5*(t.pageX+n.x),r=.5*(t.pageY+n.y);this._panStart.set(i,r)}}_handleTouchStartDolly(t){let n=this._getSecondPointerPosition(t),i=t.pageX-n.x,r=t.pageY-n.y,s=Math.sqrt(i*i+r*r);this._dollyStart.set(0,s)}_handleTouchStartDollyPan(t){this.enableZoom&&this._handleTouchStartDolly(t),this.enablePan&&this._handleTouchStartPan(t)}_handleTouchStartDollyRotate(t){this.enableZoom&&this._handleTouchStartDolly(t),this.enableRotate&&this._handleTouchStartRotate(t)}_handleTouchMoveRotate(t){if(this._pointers.length==1)this._rotateEnd.set(t.pageX,t.pageY);else{let i=this._getSecondPointerPosition(t),r=.5*(t.pageX+i.x),s=.5*(t.pageY+i.y);this._rotateEnd.set(r,s)}this._rotateDelta.subVectors(this._rotateEnd,this._rotateStart).multiplyScalar(this.rotateSpeed);let n=this.domElement;this._rotateLeft(Kn*this._rotateDelta.x/n.clientHeight),this._rotateUp(Kn*this._rotateDelta.y/n.clientHeight),this._rotateStart.copy(this._rotateEnd)}_handleTouchMovePan(t){if(this._pointers.length===1)this._panEnd.set(t.pageX,t.pageY);else{let n=this._getSecondPointerPosition(t),i=.5*(t.pageX+n.x),r=.5*(t.pageY+n.y);this._panEnd.set(i,r)}this._panDelta.subVectors(this._panEnd,this._panStart).multiplyScalar(this.panSpeed),this._pan(this._panDelta.x,this._panDelta.y),this._panStart.copy(this._panEnd)}_handleTouchMoveDolly(t){let n=this._getSecondPointerPosition(t),i=t.pageX-n.x,r=t.pageY-n.y,s=Math.sqrt(i*i+r*r);this._dollyEnd.set(0,s),this._dollyDelta.set(0,Math.pow(this._dollyEnd.y/this._dollyStart.y,this.zoomSpeed)),this._dollyOut(this._dollyDelta.y),this._dollyStart.copy(this._dollyEnd);let o=(t.pageX+n.x)*.5,a=(t.pageY+n.y)*.5;this._updateZoomParameters(o,a)}_handleTouchMoveDollyPan(t){this.enableZoom&&this._handleTouchMoveDolly(t),this.enablePan&&this._handleTouchMovePan(t)}_handleTouchMoveDollyRotate(t){this.enableZoom&&this._handleTouchMoveDolly(t),this.enableRotate&&this._handleTouchMoveRotate(t)}_addPointer(t){this._pointers.push(t.pointerId)}_removePointer(t){delete this._pointerPositions[t.pointerId];for(let n=0;n<this._pointers.length;n++)if(this._pointers[n]==t.pointerId){this._pointers.splice(n,1);return}}_isTrackingPointer(t){for(let n=0;n<this._pointers.length;n++)if(this._pointers[n]==t.pointerId)return!0;return!1}_trackPointer(t){let n=this._pointerPositions[t.pointerId];n===void 0&&(n=new Bt,this._pointerPositions[t.pointerId]=n),n.set(t.pageX,t.pageY)}_getSecondPointerPosition(t){let n=t.pointerId===this._pointers[0]?this._pointers[1]:this._pointers[0];return this._pointerPositions[n]}_customWheelEvent(t){let n=t.deltaMode,i={clientX:t.clientX,clientY:t.clientY,deltaY:t.deltaY};switch(n){case 1:i.deltaY*=16;break;case 2:i.deltaY*=100;break}return t.ctrlKey&&!this._controlActive&&(i.deltaY*=10),i}};function V6(e){this.enabled!==!1&&(this._pointers.length===0&&(this.domElement.setPointerCapture(e.pointerId),this.domElement.ownerDocument.addEventListener("pointermove",this._onPointerMove),this.domElement.ownerDocument.addEventListener("pointerup",this._onPointerUp)),!this._isTrackingPointer(e)&&(this._addPointer(e),e.pointerType==="touch"?this._onTouchStart(e):this._onMouseDown(e),this._cursorStyle==="grab"&&(this.domElement.style.cursor="grabbing")))}function H6(e){this.enabled!==!1&&(e.pointerType==="touch"?this._onTouchMove(e):this._onMouseMove(e))}function W6(e){switch(this._removePointer(e),this._pointers.length){case 0:this.domElement.releasePointerCapture(e.pointerId),this.domElement.ownerDocument.removeEventListener("pointermove",this._onPointerMove),this.domElement.ownerDocument.removeEventListener("pointerup",this._onPointerUp),this.dispatchEvent(m3),this.state=ue.NONE,this._cursorStyle==="grab"&&(this.domElement.style.cursor="grab");break;case 1:let t=this._pointers[0],n=this._pointerPositions[t];this._onTouchStart({pointerId:t,pageX:n.x,pageY:n.y});break}}function $6(e){let t;switch(e.button){case 0:t=this.mouseButtons.LEFT;break;case 1:t=this.mouseButtons.MIDDLE;break;case 2:t=this.mouseButtons.RIGHT;break;default:t=-1}switch(t){case Hs.DOLLY:if(this.enableZoom===!1)return;this._handleMouseDownDolly(e),this.state=ue.DOLLY;break;case Hs.ROTATE:if(e.ctrlKey||e.metaKey||e.shiftKey){if(this.enablePan===!1)return;this._handleMouseDownPan(e),this.state=ue.PAN}else{if(this.enableRotate===!1)return;this._handleMouseDownRotate(e),this.state=ue.ROTATE}break;case Hs.PAN:if(e.ctrlKey||e.metaKey||e.shiftKey){if(this.enableRotate===!1)return;this._handleMouseDownRotate(e),this.state=ue.ROTATE}else{if(this.enablePan===!1)return;this._handleMouseDownPan(e),this.state=ue.PAN}break;default:this.state=ue.NONE}this.state!==ue.NONE&&this.dispatchEvent(Yx)}function X6(e){switch(this.state){case ue.ROTATE:if(this.enableRotate===!1)return;this._handleMouseMoveRotate(e);break;case ue.DOLLY:if(this.enableZoom===!1)return;this._handleMouseMoveDolly(e);break;case ue.PAN:if(this.enablePan===!1)return;this._handleMouseMovePan(e);break}}function q6(e){this.enabled===!1||this.enableZoom===!1||this.state!==ue.NONE||(e.preventDefault(),this.dispatchEvent(Yx),this._handleMouseWheel(this._customWheelEvent(e)),this.dispatchEvent(m3))}function Y6(e){this.enabled!==!1&&this._handleKeyDown(e)}function Z6(e){switch(this._trackPointer(e),this._pointers.length){case 1:switch(this.touches.ONE){case Ws.ROTATE:if(this.enableRotate===!1){this.state=ue.NONE;break}this._handleTouchStartRotate(e),this.state=ue.TOUCH_ROTATE;break;case Ws.PAN:if(this.enablePan===!1){this.state=ue.NONE;break}this._handleTouchStartPan(e),this.state=ue.TOUCH_PAN;break;default:this.state=ue.NONE}break;case 2:switch(this.touches.TWO){case Ws.DOLLY_PAN:if(this.enableZoom===!1&&this.enablePan===!1)return;this._handleTouchStartDollyPan(e),this.state=ue.TOUCH_DOLLY_PAN;break;case Ws.DOLLY_ROTATE:if(this.enableZoom===!1&&this.enableRotate===!1)return;this._handleTouchStartDollyRotate(e),this.state=ue.TOUCH_DOLLY_ROTATE;break;default:this.state=ue.NONE}break;default:this.state=ue.NONE}this.state!==ue.NONE&&this.dispatchEvent(Yx)}function J6(e){switch(this._trackPointer(e),this.state){case ue.TOUCH_ROTATE:if(this.enableRotate===!1)return;this._handleTouchMoveRotate(e),this.update();break;case ue.TOUCH_PAN:if(this.enablePan===!1)return;this._handleTouchMovePan(e),this.update();break;case ue.TOUCH_DOLLY_PAN:if(this.enableZoom===!1&&this.enablePan===!1)return;this._handleTouchMoveDollyPan(e),this.update();break;case ue.TOUCH_DOLLY_ROTATE:if(this.enableZoom===!1&&this.enableRotate===!1)return;this._handleTouchMoveDollyRotate(e),this.update();break;default:this.state=ue.NONE}}function K6(e){this.enabled!==!1&&e.preventDefault()}function j6(e){e.key==="Control"&&(this._controlActive=!0,this.domElement.ownerDocument.addEventListener("keyup",this._interceptControlUp,{passive:!0,capture:!0}))}function Q6(e){e.key==="Control"&&(this._controlActive=!1,this.domElement.ownerDocument.removeEventListener("keyup",this._interceptControlUp,{passive:!0,capture:!0}))}wt.line={worldUnits:{value:1},linewidth:{value:1},resolution:{value:new Bt},dashOffset:{value:0},dashScale:{value:1},dashSize:{value:1},gapSize:{value:1}};kn.line={uniforms:_u.merge([wt.common,wt.fog,wt.line]),vertexShader:`
+		#include <common>
+		#include <color_pars_vertex>
+		#include <fog_pars_vertex>
+		#include <logdepthbuf_pars_vertex>
+		#include <clipping_planes_pars_vertex>
+
+		uniform float linewidth;
+		uniform vec2 resolution;
+
+		attribute vec3 instanceStart;
+		attribute vec3 instanceEnd;
+
+		attribute vec3 instanceColorStart;
+		attribute vec3 instanceColorEnd;
+
+		#ifdef WORLD_UNITS
+
+			varying vec4 worldPos;
+			varying vec3 worldStart;
+			varying vec3 worldEnd;
+
+			#ifdef USE_DASH
+
+				varying vec2 vUv;
+
+			#endif
+
+		#else
+
+			varying vec2 vUv;
+
+		#endif
+
+		#ifdef USE_DASH
+
+			uniform float dashScale;
+			attribute float instanceDistanceStart;
+			attribute float instanceDistanceEnd;
+			varying float vLineDistance;
+
+		#endif
+
+		float trimSegmentAlpha( const in vec4 start, const in vec4 end ) {
+
+			// compute the interpolation factor needed to trim the segment so it terminates
+			// between the camera plane and the near plane
+
+			// conservative estimate of the near plane
+			float a = projectionMatrix[ 2 ][ 2 ]; // 3nd entry in 3th column
+			float b = projectionMatrix[ 3 ][ 2 ]; // 3nd entry in 4th column
+
+			// we need different nearEstimate formula for reversed and default depth buffer
+			// a is positive with a reversed depth buffer so it can be used for controlling the code flow
+			float nearEstimate = ( a > 0.0 ) ? ( - b / ( a + 1.0 ) ) : ( - 0.5 * b / a );
+
+			return ( nearEstimate - start.z ) / ( end.z - start.z );
+
+		}
+
+		void main() {
+
+			#ifdef USE_COLOR
+
+				vColor.xyz = ( position.y < 0.5 ) ? instanceColorStart : instanceColorEnd;
+
+			#endif
+
+			float aspect = resolution.x / resolution.y;
+
+			// camera space
+			vec4 start = modelViewMatrix * vec4( instanceStart, 1.0 );
+			vec4 end = modelViewMatrix * vec4( instanceEnd, 1.0 );
+
+			#ifdef USE_DASH
+
+				float lineDistanceStart = dashScale * instanceDistanceStart;
+				float lineDistanceEnd = dashScale * instanceDistanceEnd;
+
+			#endif
+
+			#ifdef WORLD_UNITS
+
+				worldStart = start.xyz;
+				worldEnd = end.xyz;
+
+			#else
+
+				vUv = uv;
+
+			#endif
+
+			// special case for perspective projection, and segments that terminate either in, or behind, the camera plane
+			// clearly the gpu firmware has a way of addressing this issue when projecting into ndc space
+			// but we need to perform ndc-space calculations in the shader, so we must address this issue directly
+			// perhaps there is a more elegant solution -- WestLangley
+
+			bool perspective = ( projectionMatrix[ 2 ][ 3 ] == - 1.0 ); // 4th entry in the 3rd column
+
+			if ( perspective ) {
+
+				if ( start.z < 0.0 && end.z >= 0.0 ) {
+
+					float alpha = trimSegmentAlpha( start, end );
+					end.xyz = mix( start.xyz, end.xyz, alpha );
+
+					#ifdef USE_DASH
+
+						lineDistanceEnd = mix( lineDistanceStart, lineDistanceEnd, alpha );
+
+					#endif
+
+				} else if ( end.z < 0.0 && start.z >= 0.0 ) {
+
+					float alpha = trimSegmentAlpha( end, start );
+					start.xyz = mix( end.xyz, start.xyz, alpha );
+
+					#ifdef USE_DASH
+
+						lineDistanceStart = mix( lineDistanceEnd, lineDistanceStart, alpha );
+
+					#endif
+
+				}
+
+			}
+
+			#ifdef USE_DASH
+
+				vLineDistance = ( position.y < 0.5 ) ? lineDistanceStart : lineDistanceEnd;
+				vUv = uv;
+
+			#endif
+
+			// clip space
+			vec4 clipStart = projectionMatrix * start;
+			vec4 clipEnd = projectionMatrix * end;
+
+			// ndc space
+			vec3 ndcStart = clipStart.xyz / clipStart.w;
+			vec3 ndcEnd = clipEnd.xyz / clipEnd.w;
+
+			// direction
+			vec2 dir = ndcEnd.xy - ndcStart.xy;
+
+			// account for clip-space aspect ratio
+			dir.x *= aspect;
+			dir = normalize( dir );
+
+			#ifdef WORLD_UNITS
+
+				vec3 worldDir = normalize( end.xyz - start.xyz );
+				vec3 tmpFwd = perspective ? normalize( mix( start.xyz, end.xyz, 0.5 ) ) : vec3( 0.0, 0.0, - 1.0 );
+				vec3 worldUp = normalize( cross( worldDir, tmpFwd ) );
+				vec3 worldFwd = cross( worldDir, worldUp );
+				worldPos = position.y < 0.5 ? start: end;
+
+				// height offset
+				float hw = linewidth * 0.5;
+				worldPos.xyz += position.x < 0.0 ? hw * worldUp : - hw * worldUp;
+
+				// don't extend the line if we're rendering dashes because we
+				// won't be rendering the endcaps
+				#ifndef USE_DASH
+
+					// cap extension
+					worldPos.xyz += position.y < 0.5 ? - hw * worldDir : hw * worldDir;
+
+					// add width to the box
+					worldPos.xyz += worldFwd * hw;
+
+					// endcaps
+					if ( position.y > 1.0 || position.y < 0.0 ) {
+
+						worldPos.xyz -= worldFwd * 2.0 * hw;
+
+					}
+
+				#endif
+
+				// project the worldpos
+				vec4 clip = projectionMatrix * worldPos;
+
+				// shift the depth of the projected points so the line
+				// segments overlap neatly
+				vec3 clipPose = ( position.y < 0.5 ) ? ndcStart : ndcEnd;
+
+				// only shift the depth of vertices in front of the camera (#35137)
+				if ( clip.w > 0.0 ) clip.z = clipPose.z * clip.w;
+
+			#else
+
+				vec2 offset = vec2( dir.y, - dir.x );
+				// undo aspect ratio adjustment
+				dir.x /= aspect;
+				offset.x /= aspect;
+
+				// sign flip
+				if ( position.x < 0.0 ) offset *= - 1.0;
+
+				// endcaps
+				if ( position.y < 0.0 ) {
+
+					offset += - dir;
+
+				} else if ( position.y > 1.0 ) {
+
+					offset += dir;
+
+				}
+
+				// adjust for linewidth
+				offset *= linewidth;
+
+				// adjust for clip-space to screen-space conversion // maybe resolution should be based on viewport ...
+				offset /= resolution.y;
+
+				// select end
+				vec4 clip = ( position.y < 0.5 ) ? clipStart : clipEnd;
+
+				// back to clip space
+				offset *= clip.w;
+
+				clip.xy += offset;
+
+			#endif
+
+			gl_Position = clip;
+
+			vec4 mvPosition = ( position.y < 0.5 ) ? start : end; // this is an approximation
+
+			#include <logdepthbuf_vertex>
+			#include <clipping_planes_vertex>
+			#include <fog_vertex>
+
+		}
+		`,fragmentShader:`
+		uniform vec3 diffuse;
+		uniform float opacity;
+		uniform float linewidth;
+
+		#ifdef USE_DASH
+
+			uniform float dashOffset;
+			uniform float dashSize;
+			uniform float gapSize;
+
+		#endif
+
+		varying float vLineDistance;
+
+		#ifdef WORLD_UNITS
+
+			varying vec4 worldPos;
+			varying vec3 worldStart;
+			varying vec3 worldEnd;
+
+			#ifdef USE_DASH
+
+				varying vec2 vUv;
+
+			#endif
+
+		#else
+
+			varying vec2 vUv;
+
+		#endif
+
+		#include <common>
+		#include <color_pars_fragment>
+		#include <fog_pars_fragment>
+		#include <logdepthbuf_pars_fragment>
+		#include <clipping_planes_pars_fragment>
+
+		vec2 closestLineToLine(vec3 p1, vec3 p2, vec3 p3, vec3 p4) {
+
+			float mua;
+			float mub;
+
+			vec3 p13 = p1 - p3;
+			vec3 p43 = p4 - p3;
+
+			vec3 p21 = p2 - p1;
+
+			float d1343 = dot( p13, p43 );
+			float d4321 = dot( p43, p21 );
+			float d1321 = dot( p13, p21 );
+			float d4343 = dot( p43, p43 );
+			float d2121 = dot( p21, p21 );
+
+			float denom = d2121 * d4343 - d4321 * d4321;
+
+			float numer = d1343 * d4321 - d1321 * d4343;
+
+			mua = numer / denom;
+			mua = clamp( mua, 0.0, 1.0 );
+			mub = ( d1343 + d4321 * ( mua ) ) / d4343;
+			mub = clamp( mub, 0.0, 1.0 );
+
+			return vec2( mua, mub );
+
+		}
+
+		void main() {
+
+			float alpha = opacity;
+			vec4 diffuseColor = vec4( diffuse, alpha );
+
+			#include <clipping_planes_fragment>
+
+			#ifdef USE_DASH
+
+				if ( vUv.y < - 1.0 || vUv.y > 1.0 ) discard; // discard endcaps
+
+				if ( mod( vLineDistance + dashOffset, dashSize + gapSize ) > dashSize ) discard; // todo - FIX
+
+			#endif
+
+			#ifdef WORLD_UNITS
+
+				float len;
+
+				if ( isOrthographic ) {
+
+					// View rays are parallel to the z axis so the distance reduces to camera-space XY
+					vec2 lineDir = worldEnd.xy - worldStart.xy;
+					float t = clamp( dot( worldPos.xy - worldStart.xy, lineDir ) / dot( lineDir, lineDir ), 0.0, 1.0 );
+					len = length( worldStart.xy + lineDir * t - worldPos.xy );
+
+				} else {
+
+					// Find the closest points on the view ray and the line segment
+					vec3 rayEnd = normalize( worldPos.xyz ) * 1e5;
+					vec3 lineDir = worldEnd - worldStart;
+					vec2 params = closestLineToLine( worldStart, worldEnd, vec3( 0.0, 0.0, 0.0 ), rayEnd );
+
+					vec3 p1 = worldStart + lineDir * params.x;
+					vec3 p2 = rayEnd * params.y;
+					vec3 delta = p1 - p2;
+					len = length( delta );
+
+				}
+
+				float norm = len / linewidth;
+
+				#ifndef USE_DASH
+
+					#ifdef USE_ALPHA_TO_COVERAGE
+
+						float dnorm = fwidth( norm );
+						alpha = 1.0 - smoothstep( 0.5 - dnorm, 0.5 + dnorm, norm );
+
+					#else
+
+						if ( norm > 0.5 ) {
+
+							discard;
+
+						}
+
+					#endif
+
+				#endif
+
+			#else
+
+				#ifdef USE_ALPHA_TO_COVERAGE
+
+					// artifacts appear on some hardware if a derivative is taken within a conditional
+					float a = vUv.x;
+					float b = ( vUv.y > 0.0 ) ? vUv.y - 1.0 : vUv.y + 1.0;
+					float len2 = a * a + b * b;
+					float dlen = fwidth( len2 );
+
+					if ( abs( vUv.y ) > 1.0 ) {
+
+						alpha = 1.0 - smoothstep( 1.0 - dlen, 1.0 + dlen, len2 );
+
+					}
+
+				#else
+
+					if ( abs( vUv.y ) > 1.0 ) {
+
+						float a = vUv.x;
+						float b = ( vUv.y > 0.0 ) ? vUv.y - 1.0 : vUv.y + 1.0;
+						float len2 = a * a + b * b;
+
+						if ( len2 > 1.0 ) discard;
+
+					}
+
+				#endif
+
+			#endif
+
+			#include <logdepthbuf_fragment>
+			#include <color_fragment>
+
+			gl_FragColor = vec4( diffuseColor.rgb, alpha );
+
+			#include <tonemapping_fragment>
+			#include <colorspace_fragment>
+			#include <fog_fragment>
+			#include <premultiplied_alpha_fragment>
+
+		}
+		`};var Ys=class extends Pi{constructor(t){super({type:"LineMaterial",uniforms:_u.clone(kn.line.uniforms),vertexShader:kn.line.vertexShader,fragmentShader:kn.line.fragmentShader,clipping:!0}),this.isLineMaterial=!0,this.setValues(t)}get color(){return this.uniforms.diffuse.value}set color(t){this.uniforms.diffuse.value=t}get worldUnits(){return"WORLD_UNITS"in this.defines}set worldUnits(t){t===!0!==this.worldUnits&&(this.needsUpdate=!0),t===!0?this.defines.WORLD_UNITS="":delete this.defines.WORLD_UNITS}get linewidth(){return this.uniforms.linewidth.value}set linewidth(t){this.uniforms.linewidth&&(this.uniforms.linewidth.value=t)}get dashed(){return"USE_DASH"in this.defines}set dashed(t){t===!0!==this.dashed&&(this.needsUpdate=!0),t===!0?this.defines.USE_DASH="":delete this.defines.USE_DASH}get dashScale(){return this.uniforms.dashScale.value}set dashScale(t){this.uniforms.dashScale.value=t}get dashSize(){return this.uniforms.dashSize.value}set dashSize(t){this.uniforms.dashSize.value=t}get dashOffset(){return this.uniforms.dashOffset.value}set dashOffset(t){this.uniforms.dashOffset.value=t}get gapSize(){return this.uniforms.gapSize.value}set gapSize(t){this.uniforms.gapSize.value=t}get opacity(){return this.uniforms.opacity.value}set opacity(t){this.uniforms&&(this.uniforms.opacity.value=t)}get resolution(){return this.uniforms.resolution.value}set resolution(t){this.uniforms.resolution.value.copy(t)}get alphaToCoverage(){return"USE_ALPHA_TO_COVERAGE"in this.defines}set alphaToCoverage(t){this.defines&&(t===!0!==this.alphaToCoverage&&(this.needsUpdate=!0),t===!0?this.defines.USE_ALPHA_TO_COVERAGE="":delete this.defines.USE_ALPHA_TO_COVERAGE)}};var g3=new ci,Bp=new z,Zs=class extends ou{constructor(){super(),this.isLineSegmentsGeometry=!0,this.type="LineSegmentsGeometry";let t=[-1,2,0,1,2,0,-1,1,0,1,1,0,-1,0,0,1,0,0,-1,-1,0,1,-1,0],n=[-1,2,1,2,-1,1,1,1,-1,-1,1,-1,-1,-2,1,-2],i=[0,2,1,2,3,1,2,4,3,4,5,3,4,6,5,6,7,5];this.setIndex(i),this.setAttribute("position",new qe(t,3)),this.setAttribute("uv",new qe(n,2))}applyMatrix4(t){let n=this.attributes.instanceStart,i=this.attributes.instanceEnd;return n!==void 0&&(n.applyMatrix4(t),i.applyMatrix4(t),n.needsUpdate=!0),this.boundingBox!==null&&this.computeBoundingBox(),this.boundingSphere!==null&&this.computeBoundingSphere(),this}setPositions(t){let n;t instanceof Float32Array?n=t:Array.isArray(t)&&(n=new Float32Array(t));let i=new Vs(n,6,1);return this.setAttribute("instanceStart",new Yi(i,3,0)),this.setAttribute("instanceEnd",new Yi(i,3,3)),this.instanceCount=this.attributes.instanceStart.count,this.computeBoundingBox(),this.computeBoundingSphere(),this}setColors(t){let n;t instanceof Float32Array?n=t:Array.isArray(t)&&(n=new Float32Array(t));let i=new Vs(n,6,1);return this.setAttribute("instanceColorStart",new Yi(i,3,0)),this.setAttribute("instanceColorEnd",new Yi(i,3,3)),this}fromWireframeGeometry(t){return this.setPositions(t.attributes.position.array),this}fromEdgesGeometry(t){return this.setPositions(t.attributes.position.array),this}fromMesh(t){return this.fromWireframeGeometry(new tu(t.geometry)),this}fromLineSegments(t){let n=t.geometry;return this.setPositions(n.attributes.position.array),this}computeBoundingBox(){this.boundingBox===null&&(this.boundingBox=new ci);let t=this.attributes.instanceStart,n=this.attributes.instanceEnd;t!==void 0&&n!==void 0&&(this.boundingBox.setFromBufferAttribute(t),g3.setFromBufferAttribute(n),this.boundingBox.union(g3))}computeBoundingSphere(){this.boundingSphere===null&&(this.boundingSphere=new qi),this.boundingBox===null&&this.computeBoundingBox();let t=this.attributes.instanceStart,n=this.attributes.instanceEnd;if(t!==void 0&&n!==void 0){let i=this.boundingSphere.center;this.boundingBox.getCenter(i);let r=0;for(let s=0,o=t.count;s<o;s++)Bp.fromBufferAttribute(t,s),r=Math.max(r,i.distanceToSquared(Bp)),Bp.fromBufferAttribute(n,s),r=Math.max(r,i.distanceToSquared(Bp));this.boundingSphere.radius=Math.sqrt(r),isNaN(this.boundingSphere.radius)&&console.error("THREE.LineSegmentsGeometry.computeBoundingSphere(): Computed radius is NaN. The instanced position data is likely to have NaN values.",this)}}toJSON(){}};var Zx=new de,y3=new z,_3=new z,pn=new de,mn=new de,Sr=new de,Jx=new z,Kx=new ve,gn=new au,x3=new z,kp=new ci,zp=new qi,wr=new de,Tr,Yo;function v3(e,t,n){return wr.set(0,0,-t,1).applyMatrix4(e.projectionMatrix),wr.multiplyScalar(1/wr.w),wr.x=Yo/n.width,wr.y=Yo/n.height,wr.applyMatrix4(e.projectionMatrixInverse),wr.multiplyScalar(1/wr.w),Math.abs(Math.max(wr.x,wr.y))}function tk(e,t){let n=e.matrixWorld,i=e.geometry,r=i.attributes.instanceStart,s=i.attributes.instanceEnd,o=Math.min(i.instanceCount,r.count);for(let a=0,l=o;a<l;a++){gn.start.fromBufferAttribute(r,a),gn.end.fromBufferAttribute(s,a),gn.applyMatrix4(n);let c=new z,u=new z;Tr.distanceSqToSegment(gn.start,gn.end,u,c),u.distanceTo(c)<Yo*.5&&t.push({point:u,pointOnLine:c,distance:Tr.origin.distanceTo(u),object:e,face:null,faceIndex:a,uv:null,uv1:null})}}function ek(e,t,n){let i=t.projectionMatrix,s=e.material.resolution,o=e.matrixWorld,a=e.geometry,l=a.attributes.instanceStart,c=a.attributes.instanceEnd,u=Math.min(a.instanceCount,l.count),h=-t.near;Tr.at(1,Sr),Sr.w=1,Sr.applyMatrix4(t.matrixWorldInverse),Sr.applyMatrix4(i),Sr.multiplyScalar(1/Sr.w),Sr.x*=s.x/2,Sr.y*=s.y/2,Sr.z=0,Jx.copy(Sr),Kx.multiplyMatrices(t.matrixWorldInverse,o);for(let f=0,d=u;f<d;f++){if(pn.fromBufferAttribute(l,f),mn.fromBufferAttribute(c,f),pn.w=1,mn.w=1,pn.applyMatrix4(Kx),mn.applyMatrix4(Kx),pn.z>h&&mn.z>h)continue;if(pn.z>h){let M=pn.z-mn.z,v=(pn.z-h)/M;pn.lerp(mn,v)}else if(mn.z>h){let M=mn.z-pn.z,v=(mn.z-h)/M;mn.lerp(pn,v)}pn.applyMatrix4(i),mn.applyMatrix4(i),pn.multiplyScalar(1/pn.w),mn.multiplyScalar(1/mn.w),pn.x*=s.x/2,pn.y*=s.y/2,mn.x*=s.x/2,mn.y*=s.y/2,gn.start.copy(pn),gn.start.z=0,gn.end.copy(mn),gn.end.z=0;let y=gn.closestPointToPointParameter(Jx,!0);gn.at(y,x3);let p=yu.lerp(pn.z,mn.z,y),g=p>=-1&&p<=1,x=Jx.distanceTo(x3)<Yo*.5;if(g&&x){gn.start.fromBufferAttribute(l,f),gn.end.fromBufferAttribute(c,f),gn.start.applyMatrix4(o),gn.end.applyMatrix4(o);let M=new z,v=new z;Tr.distanceSqToSegment(gn.start,gn.end,v,M),n.push({point:v,pointOnLine:M,distance:Tr.origin.distanceTo(v),object:e,face:null,faceIndex:f,uv:null,uv1:null})}}}var Il=class extends On{constructor(t=new Zs,n=new Ys({color:Math.random()*16777215})){super(t,n),this.isLineSegments2=!0,this.type="LineSegments2"}computeLineDistances(){let t=this.geometry,n=t.attributes.instanceStart,i=t.attributes.instanceEnd,r=new Float32Array(2*n.count);for(let o=0,a=0,l=n.count;o<l;o++,a+=2)y3.fromBufferAttribute(n,o),_3.fromBufferAttribute(i,o),r[a]=a===0?0:r[a-1],r[a+1]=r[a]+y3.distanceTo(_3);let s=new Vs(r,2,1);return t.setAttribute("instanceDistanceStart",new Yi(s,1,0)),t.setAttribute("instanceDistanceEnd",new Yi(s,1,1)),this}raycast(t,n){let i=this.material.worldUnits,r=t.camera;if(r===null&&!i&&console.error('LineSegments2: "Raycaster.camera" needs to be set in order to raycast against LineSegments2 while worldUnits is set to false.'),i===!1&&(this.material.resolution.x===0||this.material.resolution.y===0))return;let s=t.params.Line2!==void 0&&t.params.Line2.threshold||0;Tr=t.ray;let o=this.matrixWorld,a=this.geometry,l=this.material;Yo=l.linewidth+s,a.boundingSphere===null&&a.computeBoundingSphere(),zp.copy(a.boundingSphere).applyMatrix4(o);let c;if(i)c=Yo*.5;else{let h=Math.max(r.near,zp.distanceToPoint(Tr.origin));c=v3(r,h,l.resolution)}if(zp.radius+=c,Tr.intersectsSphere(zp)===!1)return;a.boundingBox===null&&a.computeBoundingBox(),kp.copy(a.boundingBox).applyMatrix4(o);let u;if(i)u=Yo*.5;else{let h=Math.max(r.near,kp.distanceToPoint(Tr.origin));u=v3(r,h,l.resolution)}kp.expandByScalar(u),Tr.intersectsBox(kp)!==!1&&(i?tk(this,n):ek(this,r,n))}onBeforeRender(t){let n=this.material.uniforms;n&&n.resolution&&(t.getViewport(Zx),this.material.uniforms.resolution.value.set(Zx.z,Zx.w))}};var nk=6e4,ik=9,Gp=class{constructor(t,n,i,r,s,o){this.canvas=t;this.model=n;this.path=i;this.columns=r;this.quantity=s;this.shown=o;this.renderer=new Dp({canvas:t,antialias:!0,alpha:!0});let[a,l,c,u]=E_(n,i),h=n.field?.top??0,f=Math.max(n.field?.thick??0,n.field?.deepest??0,1);this.centre=new z((a+l)/2,(c+u)/2,h-f/2),this.radius=Math.max(Math.hypot(l-a,u-c,f)/2,1),this.camera.up.set(0,0,1),this.controls=new Op(this.camera,t),this.controls.enableZoom=!1,this.controls.addEventListener("change",()=>this.redraw()),t.addEventListener("wheel",m=>this.wheel(m),{passive:!1}),this.scene.add(new su(16777215,1.7));let d=new ru(16777215,1.6);d.position.set(-.6,-.35,1),this.scene.add(d),this.look("corner",!1),this.resize(),this.rebuild()}canvas;model;path;columns;quantity;shown;scene=new qc;camera=new Vo;renderer;controls;centre;radius;drawn=[];lit=null;rows=[];waiting=!1;flight=0;onDraw=()=>{};set(t,n){this.quantity=t,this.shown=n,this.rebuild()}resize(){let t=this.canvas.clientWidth,n=this.canvas.clientHeight;if(!t||!n)return;this.renderer.setPixelRatio(Math.min(devicePixelRatio||1,2)),this.renderer.setSize(t,n,!1);let i=this.radius*.86,r=t/n,s=r>=1?i*r:i,o=r>=1?i:i/r;Object.assign(this.camera,{left:-s,right:s,top:o,bottom:-o,near:-this.radius*60,far:this.radius*60}),this.camera.updateProjectionMatrix(),this.redraw()}look(t,n=!0){let i={corner:[-.55,-1,.95],above:[0,-1e-4,1],front:[0,-1,.02],side:[1,0,.02]}[t],r=new z(...i).normalize().multiplyScalar(this.radius*4);this.fly(this.centre.clone(),1,r,n)}goTo(t,n){let i=this.middle(t),r=Math.min(40,Math.max(1,this.radius/Math.max(n,this.radius/40)));this.fly(i,r,this.camera.position.clone().sub(this.controls.target),!0)}get target(){let{x:t,y:n,z:i}=this.controls.target;return[t,n,i,this.camera.zoom]}turn(t,n){let i=this.camera.position.clone().sub(this.controls.target),r=i.length(),s=Math.atan2(i.y,i.x)+t,o=Math.min(Math.PI/2-1e-4,Math.max(-Math.PI/2+1e-4,Math.asin(i.z/r)+n));i.set(Math.cos(o)*Math.cos(s),Math.cos(o)*Math.sin(s),Math.sin(o)).multiplyScalar(r),this.camera.position.copy(this.controls.target).add(i),this.controls.update(),this.redraw()}zoom(t){this.camera.zoom=Math.min(400,Math.max(.3,this.camera.zoom*t)),this.camera.updateProjectionMatrix(),this.redraw()}light(t){if(this.rows=[...t],this.lit&&(this.scene.remove(this.lit),this.lit.geometry.dispose(),this.lit=null),this.rows.length){let n=new Zs().setPositions(this.ends(this.rows)),i=new Ys({color:new kt(Vi("lit")),linewidth:5,depthTest:!1,transparent:!0,opacity:.9});this.lit=new Il(n,i),this.lit.renderOrder=5,this.scene.add(this.lit)}this.redraw()}pick(t,n){let i=this.canvas.getBoundingClientRect(),r=t-i.left,s=n-i.top;this.camera.updateMatrixWorld();let o=this.camera.projectionMatrix.clone().multiply(this.camera.matrixWorldInverse).elements,{x:a,y:l,z:c,n:u}=this.path,h=i.width/2,f=i.height/2,d=null,m=ik,y=1/0;for(let p=0;p<u;p++){if(!this.visible(p))continue;let g=(o[0]*a[p]+o[4]*l[p]+o[8]*c[p]+o[12]+1)*h-r,x=(1-o[1]*a[p]-o[5]*l[p]-o[9]*c[p]-o[13])*f-s,M=p+1,v=(o[0]*a[M]+o[4]*l[M]+o[8]*c[M]+o[12]+1)*h-r-g,w=(1-o[1]*a[M]-o[5]*l[M]-o[9]*c[M]-o[13])*f-s-x,b=v*v+w*w,_=b>0?Math.min(1,Math.max(0,-(g*v+x*w)/b)):0,S=Math.hypot(g+_*v,x+_*w);if(S>m+1.5)continue;let A=o[2]*a[p]+o[6]*l[p]+o[10]*c[p];(S<m-1.5||A<y)&&(d=p,m=Math.min(m,S),y=A)}return d}project(t){let n=this.middle(t).project(this.camera);return[(n.x+1)/2*this.canvas.clientWidth,(1-n.y)/2*this.canvas.clientHeight]}projectPoint(t,n,i){let r=new z(t,n,i).project(this.camera);return[(r.x+1)/2*this.canvas.clientWidth,(1-r.y)/2*this.canvas.clientHeight]}rebuild(){for(let t of this.drawn){this.scene.remove(t);let n=t;n.geometry?.dispose(),n.material?.dispose()}this.drawn=[],this.shown.stock&&this.model.field&&this.addStock();for(let t of this.model.keep_out)this.addKeepOut(t.low,t.high);this.addLines(),this.addZero(),this.light(this.rows)}redraw(){this.waiting||(this.waiting=!0,requestAnimationFrame(()=>{this.waiting=!1,this.renderer.render(this.scene,this.camera),this.onDraw()}))}fly(t,n,i,r){let s=this.controls.target.clone(),o=this.camera.zoom,a=this.camera.position.clone().sub(s),l=performance.now(),c=++this.flight,u=!r||matchMedia("(prefers-reduced-motion: reduce)").matches,h=()=>{if(c!==this.flight)return;let f=u?1:Math.min(1,(performance.now()-l)/350),d=f*f*(3-2*f);this.controls.target.lerpVectors(s,t,d),this.camera.position.copy(this.controls.target).add(a.clone().lerp(i,d).setLength(this.radius*4)),this.camera.zoom=o*Math.pow(n/o,d),this.camera.updateProjectionMatrix(),this.controls.update(),this.redraw(),f<1&&requestAnimationFrame(h)};h()}wheel(t){document.activeElement!==this.canvas&&!t.ctrlKey||(t.preventDefault(),this.zoom(Math.exp(-t.deltaY*.0015)))}middle(t){let{x:n,y:i,z:r}=this.path;return new z((n[t]+n[t+1])/2,(i[t]+i[t+1])/2,(r[t]+r[t+1])/2)}visible(t){let{kind:n,tool:i}=this.path;return n[t]===4||this.shown.tool!==null&&i[t]!==this.shown.tool?!1:n[t]===0?this.shown.rapids:n[t]===1?this.shown.air:!0}ends(t){let{x:n,y:i,z:r}=this.path,s=new Float32Array(t.length*6);return t.forEach((o,a)=>s.set([n[o],i[o],r[o],n[o+1],i[o+1],r[o+1]],a*6)),s}addLines(){let t=[[],[],[],[]];for(let i=0;i<this.path.n;i++)this.visible(i)&&t[this.path.kind[i]].push(i);let n=this.radius/45;if(this.addHair(t[0],new Ml({color:new kt(Vi("rapid")),dashSize:n,gapSize:n})),this.addHair(t[1],new Zi({color:new kt(Vi("air"))})),this.addCuts(t[2]),t[3].length){let i=new Zs().setPositions(this.ends(t[3])),r=new Ys({color:new kt(Vi("halt")),linewidth:5,dashed:!0,dashSize:n/2,gapSize:n/3});this.add(new Il(i,r)).computeLineDistances()}}addHair(t,n){if(!t.length)return;let i=new dn().setAttribute("position",new hn(this.ends(t),3)),r=this.add(new rs(i,n));n instanceof Ml&&r.computeLineDistances()}addCuts(t){if(!t.length)return;let n=this.colours(t);if(t.length>nk){let r=new dn().setAttribute("position",new hn(this.ends(t),3)).setAttribute("color",new hn(n,3));this.add(new rs(r,new Zi({vertexColors:!0})));return}let i=new Zs().setPositions(this.ends(t)).setColors(n);this.add(new Il(i,new Ys({vertexColors:!0,linewidth:2.5})))}colours(t){let n=Is(),i=[];for(let o=0;o<256;o++){let a=new kt(Za(o/255,n));i.push([a.r,a.g,a.b])}let r=new kt(Vi("plain-cut")),s=new Float32Array(t.length*6);return t.forEach((o,a)=>{let l=this.quantity.at(this.path,o),[c,u,h]=Number.isNaN(l)?[r.r,r.g,r.b]:i[Math.round(Math.min(1,Math.max(0,l))*255)];s.set([c,u,h,c,u,h],a*6)}),s}add(t){return this.scene.add(t),this.drawn.push(t),t}addStock(){let t=this.model.field,n=t.top-(t.thick??Math.max(t.deepest*1.15,this.radius/30)),i=new bl({color:new kt(Vi("stock")),side:Ii,polygonOffset:!0,polygonOffsetFactor:1.5,polygonOffsetUnits:2});t.cut&&t.nx&&t.ny&&this.add(new On(this.surface(t.nx,t.ny,n),i));let[r,s,o]=[t.x[1]-t.x[0],t.y[1]-t.y[0],t.top-n],a=new vl(new os(r,s,o));a.translate((t.x[0]+t.x[1])/2,(t.y[0]+t.y[1])/2,(t.top+n)/2),this.add(new rs(a,new Zi({color:new kt(Vi("edge"))})))}surface(t,n,i){let r=this.model.field,s=this.columns.numbers(r.cut),o=(p,g)=>Math.max(r.top-s[g*t+p],i),a=p=>r.x[0]+(r.x[1]-r.x[0])*(p/(t-1)),l=p=>r.y[0]+(r.y[1]-r.y[0])*(p/(n-1)),c=new Float32Array(t*n*3),u=[];for(let p=0;p<n;p++)for(let g=0;g<t;g++)c.set([a(g),l(p),o(g,p)],(p*t+g)*3);let h=r.thick===null?-1/0:i+.001;for(let p=0;p+1<n;p++)for(let g=0;g+1<t;g++){let x=p*t+g,M=x+1,v=x+t,w=v+1;Math.max(c[x*3+2],c[M*3+2],c[v*3+2],c[w*3+2])<=h||u.push(x,M,w,x,w,v)}let f=[],d=(p,g,x,M)=>{let v=[a(p),l(g),o(p,g)],w=[a(x),l(M),o(x,M)];f.push(...v,v[0],v[1],i,...w,...w,v[0],v[1],i,w[0],w[1],i)};for(let p=0;p+1<t;p++)d(p,0,p+1,0),d(p,n-1,p+1,n-1);for(let p=0;p+1<n;p++)d(0,p,0,p+1),d(t-1,p,t-1,p+1);let m=new Float32Array(c.length+f.length);m.set(c),m.set(f,c.length);for(let p=c.length/3;p<m.length/3;p++)u.push(p);let y=new dn().setAttribute("position",new hn(m,3));return y.setIndex(u),y.computeVertexNormals(),y}addKeepOut(t,n){let i=new os(n[0]-t[0],n[1]-t[1],n[2]-t[2]);i.translate((t[0]+n[0])/2,(t[1]+n[1])/2,(t[2]+n[2])/2),this.add(new On(i,new bl({color:new kt(Vi("keep-out")),transparent:!0,opacity:.45}))),this.add(new rs(new vl(i),new Zi({color:new kt(Vi("halt"))})))}addZero(){let t=this.radius/9,n=new dn;n.setAttribute("position",new hn(new Float32Array([0,0,0,t,0,0,0,0,0,0,t,0,0,0,0,0,0,t]),3));let i=this.add(new rs(n,new Zi({color:new kt(Vi("ink")),depthTest:!1})));i.renderOrder=4}get axis(){return this.radius/9}};var rk=60;async function sk(){if(document.documentElement.classList.add("scripted"),_A(),ok(),!document.getElementById("model"))return;let e=new TextDecoder,t=JSON.parse(e.decode(await Ah("model"))),n=new Eh(await Ah("columns")),i=e.decode(await Ah("text")).split(`
+`),r=new jx(t,n,i);Object.assign(window,r.hooks()),document.documentElement.dataset.ready="yes"}function ok(){let e=()=>[...document.querySelectorAll("details:not([open])")],t=[];addEventListener("beforeprint",()=>{t=e();for(let n of t)n.open=!0}),addEventListener("afterprint",()=>{for(let n of t)n.open=!1})}var jx=class{constructor(t,n,i){this.model=t;this.columns=n;this.fine=n.path(t.paths[0]),this.coarse=n.path(t.paths[1]),this.all=pA(t,this.fine),this.quantity=this.all.find(s=>M_(s,this.fine))??this.all[this.all.length-1],t.findings.forEach((s,o)=>{this.findingRows.push(s.rows?n.whole(s.rows):new Int32Array),this.findingLines.push(n.whole(s.lines));for(let a of this.findingLines[o])b3(this.lineFindings,a,o);for(let a of this.findingRows[o])b3(this.rowFindings,a,o)});let r=t.kept?n.whole(t.kept):null;this.listing=new Rh(i,r?s=>r[s]:s=>s+1,t.lines,this.lineFindings,s=>this.toLine(s)),this.buildFigure(),this.buildStrips();for(let s of document.querySelectorAll("[data-show]"))s.addEventListener("click",()=>this.toFinding(Number(s.dataset.show),!0));yA(()=>{this.scene?.rebuild(),this.drawPlan(),this.drawLegend(),this.redrawStrips()})}model;columns;fine;coarse;all;quantity;shown={stock:!0,rapids:!0,air:!0,tool:null};scene=null;plan=null;planBox=At("figure",{class:"from-above"});status=At("p",{class:"status",role:"status"});legend=At("div",{class:"legend"});pins=At("div",{class:"pins","aria-hidden":"true"});listing;lineFindings=new Map;rowFindings=new Map;findingRows=[];findingLines=[];chosen=null;buildFigure(){let t=document.getElementById("figure-root"),n=At("canvas",{tabindex:"0",class:"space",role:"img","aria-describedby":"figure-keys","aria-label":"The path of the tool in space, with the stock as it is left"}),i=At("div",{class:"space-box"},n,this.pins);t.append(this.controls(),this.legend,At("div",{class:"figures"},At("figure",{class:"in-space"},i,this.views(n),At("figcaption",{id:"figure-keys"},"Drag to turn; with the figure in focus: arrows turn, + and - or the wheel zoom, 0 shows all. Click the path for its line.")),this.planBox),this.status,At("div",{class:"text-box"},At("p",{class:"caption"},this.listing.whole?"The text of the program; a line in it leads to its place on the path.":"The text of the program where something points at it; the rest is left out of this page."),this.listing.element));try{this.scene=new Gp(n,this.model,this.fine,this.columns,this.quantity,this.shown)}catch{i.replaceChildren(At("p",{class:"aside"},"This browser cannot draw in space (WebGL is off); the drawing from above shows the same path."))}let r=this.scene;r&&(r.onDraw=()=>this.placePins(),new ResizeObserver(()=>r.resize()).observe(n),this.listen(n,r)),this.drawLegend(),this.drawPlan(),this.say(null),new ResizeObserver(()=>this.fitPlan()).observe(this.planBox)}listen(t,n){let i=null;t.addEventListener("pointerdown",r=>{i=[r.clientX,r.clientY],t.focus({preventScroll:!0})}),t.addEventListener("pointerup",r=>{if(!i||Math.hypot(r.clientX-i[0],r.clientY-i[1])>4)return;let s=n.pick(r.clientX,r.clientY);s!==null&&this.toRow(s,!1)}),t.addEventListener("keydown",r=>{let s={ArrowLeft:[-.12,0],ArrowRight:[.12,0],ArrowUp:[0,.1],ArrowDown:[0,-.1]}[r.key];if(s)n.turn(s[0],s[1]);else if(r.key==="+"||r.key==="=")n.zoom(1.25);else if(r.key==="-")n.zoom(.8);else if(r.key==="0"||r.key==="Home")n.look("corner");else return;r.preventDefault()})}controls(){let t=At("select",{id:"quantity"});for(let r of this.all){let s=At("option",{value:r.key},r.label+(M_(r,this.fine)?"":" (not known)"));s.selected=r===this.quantity,t.append(s)}t.addEventListener("change",()=>{this.quantity=this.all.find(r=>r.key===t.value),this.refresh()});let n=At("select",{id:"only-tool"},At("option",{value:""},"all tools"));this.model.tools.forEach(r=>n.append(At("option",{value:String(r.tool)},r.tool<0?"tool not named":`tool ${r.tool}`))),n.addEventListener("change",()=>{this.shown.tool=n.value===""?null:Number(n.value),this.refresh()});let i=(r,s)=>{let o=At("input",{type:"checkbox",id:`show-${r}`});return o.checked=this.shown[r],o.addEventListener("change",()=>{this.shown[r]=o.checked,this.refresh()}),At("label",{},o,s)};return At("div",{class:"controls"},At("label",{},"Coloured by ",t),this.model.tools.length>1?At("label",{},"Show ",n):null,i("stock","stock as it is left"),i("rapids","rapids"),i("air","feeds in the air"))}views(t){let n=At("div",{class:"views",role:"group","aria-label":"View of the figure"}),i=(r,s)=>{let o=At("button",{type:"button"},r);o.addEventListener("click",()=>{this.scene&&s(this.scene)}),n.append(o)};return i("corner",r=>r.look("corner")),i("above",r=>r.look("above")),i("front",r=>r.look("front")),i("right",r=>r.look("side")),i("nearer",r=>r.zoom(1.4)),i("farther",r=>r.zoom(1/1.4)),t.dataset.views="yes",n}refresh(){this.scene?.set(this.quantity,this.shown),this.drawLegend(),this.drawPlan(),this.redrawStrips()}drawLegend(){let t=Is(),n=[];for(let s=0;s<=16;s++)n.push(Za(s/16,t));let i=At("div",{class:"bar"});i.style.background=`linear-gradient(to right, ${n.join(",")})`;let r=At("div",{class:"ticks"});for(let[s,o]of this.quantity.ticks){let a=At("span",{},o);a.style.left=`${s*100}%`,s===0&&a.classList.add("first"),s===1&&a.classList.add("last"),r.append(a)}this.legend.replaceChildren(At("div",{class:"scale"},At("p",{},At("b",{},this.quantity.label),`: ${this.quantity.about}`),i,r),At("ul",{class:"lines"},At("li",{class:"cut"},"cut"),At("li",{class:"plain-cut"},"cut, not known"),At("li",{class:"air"},"feed in the air"),At("li",{class:"rapid"},"rapid"),this.fine.kind.includes(3)?At("li",{class:"crash"},"rapid in material"):null))}drawPlan(){let t=Math.max(240,Math.min(this.planBox.clientWidth||380,620));this.plan=T_(this.model,this.coarse,this.fine,this.quantity,t,this.shown.tool,!0);let n=this.plan;n.svg.addEventListener("click",r=>{let s=r.target.closest("[data-pin]");if(s){this.toFinding(Number(s.dataset.pin),!1);return}let o=n.toMm(r),a=o&&this.nearest(o[0],o[1],9*n.perPixel());a!==null&&this.toRow(a,!1)});let i=["From above in the blank",this.model.field?"":"; no blank is known",this.model.hidden?`; ${this.model.hidden.toLocaleString("en")} moves are not drawn, as their place in the blank is not known`:"",this.model.off>0?`; drawn to within ${Ve(this.model.off*this.model.scale)} ${this.model.unit} of the ${this.model.moves.toLocaleString("en")} moves`:""];this.planBox.dataset.width=String(t),this.planBox.replaceChildren(n.svg,At("figcaption",{},`${i.join("")}.`)),this.markPlan()}fitPlan(){let t=Math.max(240,Math.min(this.planBox.clientWidth,620));this.planBox.clientWidth&&Math.abs(t-Number(this.planBox.dataset.width))>20&&this.drawPlan()}nearest(t,n,i){let r=this.fine,s=null,o=i*i,a=-1/0;for(let l=0;l<r.n;l++){if(r.kind[l]>3||r.kind[l]===0&&!this.shown.rapids||this.shown.tool!==null&&r.tool[l]!==this.shown.tool)continue;let c=r.x[l+1]-r.x[l],u=r.y[l+1]-r.y[l],h=c*c+u*u,f=h>0?Math.min(1,Math.max(0,((t-r.x[l])*c+(n-r.y[l])*u)/h)):0,d=(r.x[l]+f*c-t)**2+(r.y[l]+f*u-n)**2,m=r.kind[l]===2?1:0;(d<o*.98||d<=o&&m>=a)&&(s=l,o=Math.max(d,1e-9),a=m)}return s}toFinding(t,n){let i=this.model.findings[t],r=document.querySelector(`[data-finding="${t}"]`);for(let o of document.querySelectorAll(".chosen"))o.classList.remove("chosen");r?.classList.add("chosen"),this.listing.show(i.line,this.findingLines[t]);let s=this.findingRows[t];this.scene?.light(s),i.row!==null&&this.scene?.goTo(i.row,this.span(i.row)),this.choose(i.row),this.say(i.row,t),n&&document.getElementById("path").scrollIntoView({behavior:M3(),block:"start"})}toRow(t,n){let i=this.rowFindings.get(t)??[];for(let s of document.querySelectorAll(".chosen"))s.classList.remove("chosen");for(let s of i)document.querySelector(`[data-finding="${s}"]`)?.classList.add("chosen");let r=this.fine.line[t];this.listing.show(r),this.scene?.light(this.rowsOfLine(r,t)),n&&this.scene?.goTo(t,this.span(t)),this.choose(t),this.say(t)}toLine(t){let n=this.rowOfLine(t),i=this.lineFindings.get(t)??[];for(let r of document.querySelectorAll(".chosen"))r.classList.remove("chosen");for(let r of i)document.querySelector(`[data-finding="${r}"]`)?.classList.add("chosen");this.listing.show(t),this.scene?.light(n===null?[]:this.rowsOfLine(t,n)),n!==null&&this.scene?.goTo(n,this.span(n)),this.choose(n),this.say(n,void 0,t)}span(t){let n=this.model.tools.find(i=>i.tool===this.fine.tool[t]);return Math.max((n?.diameter??6)*6,12)}rowOfLine(t){let{line:n,n:i}=this.fine,r=null;for(let s=0;s<i;s++){if(n[s]===t)return s;n[s]<t&&(r===null||n[s]>=n[r])&&(r=s)}return this.model.off>0?r:null}rowsOfLine(t,n){let i=[];for(let r=0;r<this.fine.n&&i.length<4e3;r++)this.fine.line[r]===t&&i.push(r);return i.length?i:[n]}choose(t){this.chosen=t,this.markPlan(),this.placePins()}markPlan(){let t=this.plan?.svg;if(!t||(t.querySelector(".here")?.remove(),this.chosen===null||!this.plan))return;let n=this.chosen,i=this.fine;this.plan.mark((i.x[n]+i.x[n+1])/2,(i.y[n]+i.y[n+1])/2)}say(t,n,i){let r=[];if(t===null&&i===void 0&&n===void 0)r.push("Nothing chosen: pick a finding above, the path or a line below.");else{let s=i??(n!==void 0?this.model.findings[n].line:this.fine.line[t]);r.push(At("b",{},`Line ${s.toLocaleString("en")}`)),t===null?r.push(": it moves the tool nowhere that could be drawn"):r.push(`: ${this.facts(t)}`);let o=n!==void 0?[n]:i!==void 0?this.lineFindings.get(i):this.rowFindings.get(t);for(let a of(o??[]).slice(0,6))r.push(" · ",At("a",{href:`#finding-${a+1}`,class:`g-${this.model.findings[a].grade}`},`finding ${a+1}: ${this.model.findings[a].rule}`))}this.status.replaceChildren(...r)}facts(t){let n=this.fine,{most:i,scale:r,unit:s}=this.model,a=[["rapid","feed in the air","cut","rapid in material"][n.kind[t]]??""];n.tool[t]>=0&&a.push(`tool ${n.tool[t]}`);let l=(c,u,h,f)=>{c[t]!==255&&a.push(`${h} ${Ve(c[t]/254*u)} ${f}`)};return n.kind[t]===2&&(l(n.chip,i.chip*r,"chip",s),l(n.depth,i.depth*r,"depth",s),l(n.force,i.force,"force to","N"),n.share[t]!==255&&n.share[t]<198&&a.push(`${Math.round(n.share[t]/2)} % of F reached`)),a.push(`to X ${Ve(n.x[t+1]*r,5)} Y ${Ve(n.y[t+1]*r,5)} Z ${Ve(n.z[t+1]*r,4)}`),a.join(", ")}placePins(){let t=this.scene;if(!t)return;let n=[],i=(o,a,l,c)=>{if(o<-20||a<-20||o>t.canvas.clientWidth+20||a>t.canvas.clientHeight+20)return null;let u=At("span",{class:c},l);return u.style.transform=`translate(${o.toFixed(1)}px, ${a.toFixed(1)}px)`,n.push(u),u},r=t.axis*1.15;i(...t.projectPoint(r,0,0),"X","axis"),i(...t.projectPoint(0,r,0),"Y","axis"),i(...t.projectPoint(0,0,r),"Z","axis");let s=new Set;this.model.findings.forEach((o,a)=>{if(o.row===null||n.length>rk||this.shown.tool!==null&&o.tool!==null&&o.tool!==this.shown.tool)return;let[l,c]=t.project(o.row),u=`${Math.round(l/22)} ${Math.round(c/22)}`;if(s.has(u))return;s.add(u),i(l,c,String(a+1),`pin g-${o.grade}`)?.addEventListener("click",()=>this.toFinding(a,!1))}),this.chosen!==null&&i(...t.project(this.chosen),"","target"),this.pins.replaceChildren(...n)}hooks(){return{gclintView:()=>this.scene?.target??null,gclintSpacePoint:(t,n,i)=>{let r=this.scene.canvas.getBoundingClientRect(),[s,o]=this.scene.projectPoint(t,n,i);return[r.left+s,r.top+o]},gclintPlanPoint:(t,n)=>this.plan.toScreen(t,n)}}buildStrips(){let t=[...document.querySelectorAll("[data-tool]")],n=()=>{let s=t.shift();s&&this.fillStrip(s)},i=()=>{n(),t.length&&setTimeout(i,0)};setTimeout(i,0),addEventListener("beforeprint",()=>{for(;t.length;)n()});let r=0;addEventListener("resize",()=>{clearTimeout(r),r=window.setTimeout(()=>this.redrawStrips(),200)})}redrawStrips(){for(let t of document.querySelectorAll("[data-tool]"))t.childElementCount&&this.fillStrip(t)}fillStrip(t){let n=this.model.tools[Number(t.dataset.tool)],i=Math.max(280,Math.min(t.clientWidth||640,1100)),r=T_(this.model,this.coarse,this.fine,this.quantity,300,n.tool,!1).svg;t.replaceChildren(...hA(n,this.model,r,i,s=>{this.toRow(s,!0),document.getElementById("path").scrollIntoView({behavior:M3(),block:"start"})}))}};function b3(e,t,n){let i=e.get(t);i?i.push(n):e.set(t,[n])}function M3(){return matchMedia("(prefers-reduced-motion: reduce)").matches?"instant":"smooth"}sk().catch(e=>{document.getElementById("figure-root")?.append(At("p",{class:"aside"},`The figures could not be drawn: ${String(e)}`)),console.error(e)});})();

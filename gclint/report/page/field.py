@@ -1,0 +1,42 @@
+"""The stock as it is left, as few enough heights to be drawn."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from gclint.columns import Floats32
+from gclint.report.page.pack import Columns
+from gclint.report.tables import Tables
+
+MOST_CELLS = 260  # along one side
+
+
+def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
+    """The blank and the depth of its surface below the top, mm, the row of the lowest Y first; None without a blank."""
+    engagement = tables.engagement
+    box = engagement.box
+    if box is None or box.x is None or box.y is None or box.top is None:
+        return None
+    cut = _fewer(engagement.cut)
+    thick = box.top - box.bottom if box.bottom is not None else None
+    deepest = float(cut.max()) if cut.size else 0.0
+    told: dict[str, Any] = {
+        "x": box.x, "y": box.y, "top": box.top, "thick": thick, "declared": box.declared, "placed": box.placed,
+        "deepest": deepest,
+    }  # fmt: skip
+    if cut.size > 1:
+        if thick is not None:
+            cut = np.minimum(cut, thick)
+        told |= {"nx": cut.shape[1], "ny": cut.shape[0], "cut": columns.add(cut.ravel(), 1000.0, delta=True)}
+    return told
+
+
+def _fewer(cut: Floats32) -> Floats32:
+    """Every so many cells the deepest of them, so that no groove is lost."""
+    step = max(1, -(-max(cut.shape) // MOST_CELLS))
+    if step == 1:
+        return cut
+    rows, cols = np.arange(0, cut.shape[0], step), np.arange(0, cut.shape[1], step)
+    return np.asarray(np.maximum.reduceat(np.maximum.reduceat(cut, rows, axis=0), cols, axis=1))

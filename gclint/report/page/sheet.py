@@ -1,0 +1,298 @@
+"""The words of the page as plain values, in the order in which they stand on it."""
+
+from __future__ import annotations
+
+import os
+from pathlib import PurePath
+from typing import Any
+
+from markupsafe import Markup, escape
+
+from gclint.judge.finding import Checked, Finding
+from gclint.report.cautions import cautions
+from gclint.report.gauge import gauge
+from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
+from gclint.report.sheet_words import (
+    UNIT_WORDS,
+    found_words,
+    in_units,
+    quoted,
+    reach_words,
+    sentence,
+    settings_words,
+    time_words,
+    title_words,
+    tool_name,
+    verdict,
+    where_words,
+    window_words,
+)
+from gclint.report.show_out import feed_words, load_words, speed_words
+from gclint.report.tables import Run
+from gclint.report.tool_facts import ToolFacts, tool_facts
+from gclint.report.words import ENTRY_WORDS, GLOSS, GRADE_WORDS, Lengths, count, duration
+from gclint.setup.card import Material
+from gclint.setup.types import Setup, Stock
+
+IN_FULL = 3  # findings of one rule, tool and grade; the others are one row each
+MOST_ROWS = 200  # of those
+EXCERPT = 2  # lines before and behind
+
+
+def open_findings(run: Run) -> tuple[Finding, ...]:
+    """Findings that nobody has accepted, in the order in which the page numbers them."""
+    return tuple(f for grade in GRADE_WORDS for f in run.checked.findings if f.grade == grade and f.accepted is None)
+
+
+def sheet_of(run: Run, version: str) -> dict[str, Any]:
+    checked, words = run.checked, Words()
+    return {
+        "version": version,
+        "path": _printable(checked.path),
+        "name": _printable(PurePath(checked.path.replace("\\", "/")).name or checked.path),
+        "head": _head(run),
+        "verdict": verdict(checked).replace("NOT JUDGED", "Not judged"),
+        "counts": _counts(checked),
+        "grades": _grades(run, words),
+        "tools": _tools(run, words),
+        "assumed": [words(f"{a.what}: {a.value}, because {a.because}") for a in checked.assumed],
+        "not_judged": _not_judged(checked),
+        "accepted": [
+            {"title": title_words(f.rule, run), "rule": f.rule, "line": f.line, "because": f.accepted}
+            for f in checked.findings if f.accepted is not None
+        ],
+        "cautions": cautions(run.material_cautions),
+        "words": words.used(),
+        "fingerprint": checked.fingerprint,
+    }  # fmt: skip
+
+
+def entry_of(file: str, name: str, run: Run) -> dict[str, Any]:
+    """A row of the list of pages."""
+    checked = run.checked
+    return {
+        "file": file, "name": _printable(name), "verdict": verdict(checked).replace("NOT JUDGED", "its page"),
+        "counts": _counts(checked), "fingerprint": checked.fingerprint.partition(":")[2][:12],
+        "time": time_words(checked),
+    }  # fmt: skip
+
+
+class Words:
+    """Marks the first use of each trade word in the page and keeps what it means."""
+
+    def __init__(self) -> None:
+        self.left = dict(GLOSS)
+        self.told: list[tuple[str, str]] = []
+
+    def __call__(self, text: str) -> Markup:
+        import re
+
+        for word, gloss in list(self.left.items()):
+            match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \()", text, re.IGNORECASE)
+            if match and word in self.left:
+                del self.left[word]
+                self.told.append((match.group(0), gloss))
+                return self(text[: match.start()]) + self._marked(len(self.told)) + self(text[match.end() :])
+        return escape(text)
+
+    def _marked(self, number: int) -> Markup:
+        word, gloss = self.told[number - 1]
+        return Markup(
+            '<span class="word"><button type="button" aria-describedby="word-{n}">{word}</button>'
+            '<span role="tooltip" id="word-{n}">{gloss}</span></span>'
+        ).format(n=number, word=word, gloss=gloss)
+
+    def used(self) -> list[tuple[str, str]]:
+        return sorted(((word.lower(), gloss) for word, gloss in self.told), key=lambda pair: pair[0])
+
+
+def _printable(text: str) -> str:
+    return "".join(c if c.isprintable() else "?" for c in text)
+
+
+def _counts(checked: Checked) -> list[dict[str, Any]]:
+    of = [f for f in checked.findings if f.accepted is None]
+    made = [
+        {"grade": grade, "words": words, "count": sum(f.grade == grade for f in of)}
+        for grade, words in GRADE_WORDS.items()
+    ]
+    blind = len({n.rule for n in checked.not_judged})
+    made.append({"grade": "blind", "words": "Rules not judged", "count": blind})
+    return made
+
+
+# --- head -------------------------------------------------------------------------------------------------------------
+
+
+def _head(run: Run) -> list[tuple[str, str]]:
+    checked = run.checked
+    lengths = Lengths(checked.units == "inch")
+    rows = [("program", f"{count(checked.lines, 'line')}, {UNIT_WORDS[checked.units]}")]
+    if run.tables is not None:
+        setup = run.tables.setup
+        material = setup.material
+        rows.append(("material", material.title if isinstance(material, Material) else
+                     "not declared, so no chip is judged"))  # fmt: skip
+        rows.append(("blank", _blank(run.tables.engagement.box, lengths)))
+        rows.append(("machine", _machine(setup)))
+        if setup.hold.by:
+            rows.append(("held by", setup.hold.by))
+        if setup.sources:
+            rows.append(("used", ", ".join(os.path.normpath(source) for source in setup.sources)))
+    reach = reach_words(checked)
+    if reach:
+        rows.append(("reach", f"{reach} (tip of the tool, from work zero)"))
+    rows.append(("time", time_words(checked)))
+    return [(label, _printable(text)) for label, text in rows]
+
+
+def _blank(box: Stock | None, lengths: Lengths) -> str:
+    if box is None or box.x is None or box.y is None:
+        return "not known"
+    sides = [lengths.length(high - low).partition(" ")[0] for low, high in (box.x, box.y)]
+    if box.top is not None and box.bottom is not None:
+        sides.append(lengths.length(box.top - box.bottom).partition(" ")[0])
+    corner = f"its corner at X {lengths.place(box.x[0])} Y {lengths.place(box.y[0])}"
+    said = "" if box.declared and box.placed else "; its place is assumed" if box.declared else "; assumed"
+    return f"{' x '.join(sides)} {lengths.unit}, {corner}{said}"
+
+
+def _machine(setup: Setup) -> str:
+    parts = [setup.machine.name or "not declared", f"controller: {setup.controller.title}"]
+    if setup.spindle.kind == "dial":
+        parts.append(f"dial spindle{f', dial {setup.dial}' if setup.dial else ''}")
+    return "; ".join(parts)
+
+
+# --- findings ---------------------------------------------------------------------------------------------------------
+
+
+def _grades(run: Run, words: Words) -> list[dict[str, Any]]:
+    """[{grade, words, count, groups: [{full: [...], rows: [...], rest}]}]"""
+    made, number = [], 0
+    for grade, said in GRADE_WORDS.items():
+        of_grade = [f for f in run.checked.findings if f.grade == grade and f.accepted is None]
+        if not of_grade:
+            continue
+        numbers = {id(f): number + place for place, f in enumerate(of_grade)}
+        number += len(of_grade)
+        alike: dict[tuple[str, int | None], list[Finding]] = {}
+        for finding in of_grade:
+            alike.setdefault((finding.rule, finding.tool), []).append(finding)
+        groups = []
+        for same in alike.values():
+            rest = same[IN_FULL:]
+            groups.append({
+                "full": [_full(numbers[id(f)], f, run, words) for f in same[:IN_FULL]],
+                "rows": [_row(numbers[id(f)], f, run) for f in rest[:MOST_ROWS]],
+                "more": max(0, len(rest) - MOST_ROWS),
+                "title": title_words(same[0].rule, run),
+            })  # fmt: skip
+        made.append({"grade": grade, "words": said, "count": len(of_grade), "groups": groups})
+    return made
+
+
+def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any]:
+    return {
+        "index": index, "number": index + 1, "grade": finding.grade, "rule": finding.rule,
+        "title": title_words(finding.rule, run),
+        "tool": tool_name(finding.tool, run) if finding.tool is not None else "",
+        "where": where_words(finding),
+        "found": words(found_words(finding)) if finding.found is not None else "",
+        "gauge": _gauge(finding),
+        "happens": words(sentence(finding.happens)),
+        "change": words(finding.change.text),
+        "settings": settings_words(finding.change.set),
+        "excerpt": _excerpt(finding.worst_line, run),
+        "beside": finding.beside,
+    }  # fmt: skip
+
+
+def _row(index: int, finding: Finding, run: Run) -> dict[str, Any]:
+    return {
+        "index": index, "number": index + 1, "line": finding.worst_line, "text": quoted(finding.worst_line, run),
+        "found": found_words(finding) if finding.found is not None else "",
+        "settings": settings_words(finding.change.set)[:1],
+    }  # fmt: skip
+
+
+def _gauge(finding: Finding) -> str:
+    found, window = finding.found, finding.window
+    if found is None or window is None or not isinstance(found.value, (int, float)) or found.unit != window.unit:
+        return ""
+    return gauge(float(found.value), window.low, window.high)
+
+
+def _excerpt(line: int, run: Run) -> list[tuple[int, str, bool]]:
+    """(line, its text, whether it is the one)."""
+    if run.tables is None:
+        return []
+    lines = run.tables.program.lines
+    near = range(max(1, line - EXCERPT), min(lines, line + EXCERPT) + 1)
+    return [(n, _printable(quoted(n, run)), n == line) for n in near]
+
+
+# --- tools ------------------------------------------------------------------------------------------------------------
+
+
+def _tools(run: Run, words: Words) -> list[dict[str, Any]]:
+    if run.tables is None or not run.checked.tools:
+        return []
+    lengths = Lengths(run.checked.units == "inch")
+    pairs = pair_facts(run.tables)
+    found = open_findings(run)
+    made = []
+    for place, facts in enumerate(tool_facts(run.tables, run.checked.tools)):
+        row = facts.row
+        made.append({
+            "place": place,
+            "title": "Tool not named" if row.tool is None else f"Tool {row.tool}",
+            "described": ", ".join(part for part in (row.name, facts.described) if part),
+            "first_line": facts.first_line,
+            "rows": _tool_rows(facts, [p for p in pairs if p.tool == row.tool], lengths, words),
+            "cuts": bool(row.passes),
+            "findings": [
+                {"index": n, "number": n + 1, "title": title_words(f.rule, run), "grade": f.grade,
+                 "line": f.worst_line, "words": GRADE_WORDS[f.grade]}
+                for n, f in enumerate(found) if f.tool is not None and f.tool == row.tool
+            ],
+        })  # fmt: skip
+    return made
+
+
+def _tool_rows(
+    facts: ToolFacts, pairs: list[PairFacts], lengths: Lengths, words: Words
+) -> list[tuple[str, list[Markup]]]:
+    row = facts.row
+    if not row.passes:
+        return [("cuts", [escape("It met no material, or what it met could not be modelled.")])]
+    passes = count(row.passes, "pass", "passes")
+    rows = [("cuts", [f"{lengths.path(row.cut_length_mm)} in {passes}, {duration(row.cut_time_s)}"])]
+    kinds = ", ".join(f"{n:,} {ENTRY_WORDS[kind]}" for kind, n in row.entries.items() if n)
+    if kinds:
+        rows.append(("entries", [kinds]))
+    rows.append(("speed", [speed_words(facts)]))
+    if row.set_feed_mm_min:
+        rows.append(("feed", [feed_words(row, lengths)]))
+    usual = facts.chip_usual_mm or row.h_ex_mm
+    if usual:
+        known = f"; {window_words(in_units(facts.chip_window, lengths))}" if facts.chip_window else ""
+        most = f" in most {facts.chip_operation} cuts" if facts.chip_usual_mm else ""
+        rows.append(("chip", [f"{lengths.lengths(*usual)}{most}{known}"]))
+    rows += [(label, [said]) for label, said in load_words(facts, lengths)]
+    if row.ap_max_mm is not None and row.ae_max_mm is not None:
+        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
+        rows.append(("depth", [
+            f"at most {lengths.length(row.ap_max_mm)} deep at once, {lengths.length(row.ae_max_mm)} wide{deepest}"
+        ]))  # fmt: skip
+    if pairs:
+        rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
+    return [(label, [words(text) for text in texts]) for label, texts in rows]
+
+
+def _not_judged(checked: Checked) -> list[tuple[str, list[str]]]:
+    """(what is needed, the rules that wait for it)."""
+    by_need: dict[str, list[str]] = {}
+    for blind in checked.not_judged:
+        by_need.setdefault(blind.needs, []).append(blind.rule)
+    return [(needs, list(dict.fromkeys(rules))) for needs, rules in by_need.items()]

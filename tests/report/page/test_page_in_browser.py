@@ -1,0 +1,176 @@
+"""The page in a real browser (Debian's chromium), from disk, with the network off."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
+
+BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
+QUIET = [
+    "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync", "--use-gl=angle", "--use-angle=swiftshader",
+    "--enable-unsafe-swiftshader",
+]  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    if BROWSER is None:
+        if os.environ.get("CI"):
+            pytest.fail("there is no chromium here (Debian: apt-get install chromium)")
+        pytest.skip("there is no chromium here (Debian: apt-get install chromium)")
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as driver:
+        opened = driver.chromium.launch(executable_path=BROWSER, args=QUIET)
+        yield opened
+        opened.close()
+
+
+class Opened:
+    """A page from disk in a window of its own, and what its console says."""
+
+    def __init__(self, browser: Any, file: Path, width: int = 1280, theme: str = "light") -> None:
+        self.context = browser.new_context(
+            viewport={"width": width, "height": 900}, color_scheme=theme, offline=True, reduced_motion="reduce"
+        )
+        self.page = self.context.new_page()
+        self.said: list[str] = []
+        self.asked: list[str] = []
+        self.page.on("console", lambda line: self.said.append(line.text) if line.type in ("error", "warning") else None)
+        self.page.on("pageerror", lambda error: self.said.append(str(error)))
+        self.page.on("request", lambda request: self.asked.append(request.url))
+        self.page.goto(file.as_uri())
+        self.page.wait_for_selector("html[data-ready]")
+        self.page.wait_for_function("[...document.querySelectorAll('.charts')].every((box) => box.childElementCount)")
+
+    def view(self) -> list[float]:
+        return list(self.page.evaluate("window.gclintView()"))
+
+    def errors(self) -> list[str]:
+        """What the console says, but for the driver's own notes on a drawing that is read back in software."""
+        return [line for line in self.said if "GPU stall" not in line and "GL Driver Message" not in line]
+
+
+@pytest.fixture
+def opened(browser: Any, tmp_path: Path) -> Iterator[Callable[..., Opened]]:
+    windows: list[Opened] = []
+
+    def open_(html: str, **other: Any) -> Opened:
+        file = tmp_path / "page.html"
+        file.write_text(html, encoding="utf-8")
+        windows.append(Opened(browser, file, **other))
+        return windows[-1]
+
+    yield open_
+    for window in windows:
+        window.context.close()
+
+
+def test_it_opens_from_disk_and_asks_nobody(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=f"({NASTY}) "), NASTY.replace("/", "-") + ".nc", **EPOXY))
+    assert window.errors() == []
+    assert len(window.asked) == 1  # the file itself
+    assert window.page.locator("canvas.space").bounding_box()["width"] > 300
+    assert window.page.locator("script").count() == 4
+    assert window.page.locator("img").count() == 0
+    window.page.locator(".listing").evaluate("(box) => { box.scrollTop = 88; }")
+    assert "onerror=alert(2)" in window.page.locator(".listing").inner_text()
+
+
+def test_a_finding_leads_to_the_path_and_the_text(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=""), **EPOXY))
+    before, page = window.view(), window.page
+    crash = page.locator("article.finding", has_text="rapid-through-stock")
+    crash.locator(".show").click()
+    page.wait_for_timeout(100)
+    after = window.view()
+    assert after != pytest.approx(before, abs=1e-3)
+    assert after[0] == pytest.approx(75, abs=16)  # the rapid from X60 to X90
+    assert page.locator(".listing .row.here").get_attribute("data-line") == "8"
+    assert page.locator(".status").inner_text().startswith("Line 8: rapid in material")
+    assert "chosen" in (crash.get_attribute("class") or "")
+    assert window.errors() == []
+
+
+def test_the_path_leads_to_its_line_and_finding(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=""), **EPOXY))
+    page = window.page
+    # from above: the middle of the cut along X
+    at = page.evaluate("window.gclintPlanPoint(30, 0)")
+    page.locator(".from-above").scroll_into_view_if_needed()
+    page.mouse.click(*page.evaluate("window.gclintPlanPoint(30, 0)"))
+    assert at is not None
+    assert page.locator(".listing .row.here").get_attribute("data-line") == "7"
+    assert page.locator(".status").inner_text().startswith("Line 7: cut, tool 1, chip 0.04")
+    # in space: the same cut, and the rapid in material with its finding
+    page.get_by_role("button", name="above", exact=True).click()
+    page.wait_for_timeout(100)
+    page.mouse.click(*page.evaluate("window.gclintSpacePoint(82, 0, -4)"))
+    assert page.locator(".listing .row.here").get_attribute("data-line") == "8"
+    assert "rapid-through-stock" in page.locator(".status a").first.inner_text()
+
+
+def test_a_line_leads_to_the_path_by_keyboard(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=""), **EPOXY))
+    page = window.page
+    page.locator(".listing").focus()
+    for _ in range(7):
+        page.keyboard.press("ArrowDown")
+    assert page.locator(".listing").get_attribute("aria-activedescendant") == "line-7"
+    page.wait_for_timeout(50)
+    assert window.view()[0] == pytest.approx(1.5, abs=60)
+    page.locator("canvas.space").focus()
+    before = page.evaluate("window.gclintSpacePoint(60, 0, 0)")
+    page.keyboard.press("ArrowLeft")
+    assert page.evaluate("window.gclintSpacePoint(60, 0, 0)") != before
+    page.keyboard.press("+")
+    assert window.view()[3] > 1
+
+
+def test_the_scale_changes(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=""), **EPOXY))
+    page = window.page
+    colours = "[...document.querySelectorAll('.from-above .line.cut')].map((line) => line.style.stroke).join(' ')"
+    before = page.evaluate(colours)
+    assert "thinnest good" in page.locator(".legend").inner_text()
+    page.locator("#quantity").select_option("height")
+    assert page.evaluate(colours) != before
+    assert "thinnest good" not in page.locator(".legend").inner_text()
+    page.locator("#theme").select_option("dark")
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") == "rgb(20, 18, 16)"
+    assert window.errors() == []
+
+
+@pytest.mark.parametrize(("width", "theme"), [(1280, "light"), (820, "dark"), (360, "light")])
+def test_it_fits_and_is_accessible(
+    width: int, theme: str, opened: Callable[..., Opened], sample_page: Callable[[str], str]
+) -> None:
+    from axe_playwright_python.sync_playwright import Axe
+
+    window = opened(sample_page("float-plate"), width=width, theme=theme)
+    assert window.page.evaluate("document.documentElement.scrollWidth") <= width
+    found = Axe().run(window.page).response["violations"]
+    assert [(f["id"], f["nodes"][0]["html"][:90]) for f in found if f["impact"] in ("serious", "critical")] == []
+
+
+def test_on_paper_it_is_one_clean_document(opened: Callable[..., Opened], sample_page: Callable[[str], str]) -> None:
+    window = opened(sample_page("float-plate"), theme="dark")
+    page = window.page
+    pdf = page.pdf(format="A4")
+    assert pdf.startswith(b"%PDF")
+    assert pdf.count(b"/Type /Page\n") <= 6
+    page.emulate_media(media="print")
+    for hidden in (".controls", ".in-space", ".listing", ".show", "#theme"):
+        assert not page.locator(hidden).first.is_visible()
+    for shown in (".from-above svg", ".strip .run svg", ".gauge", "footer"):
+        assert page.locator(shown).first.is_visible()
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") == "rgb(255, 255, 255)"
+    assert page.evaluate("getComputedStyle(document.body).color") == "rgb(0, 0, 0)"
