@@ -24,7 +24,8 @@ def fingerprint(texts: dict[str, str]) -> str:
     for name, text in texts.items():
         said.update(f"\0{name}\0{text}".encode())
     here = Path(__file__).parent
-    for path in sorted([*here.glob("facts*.py"), *here.glob("language.*"), here / "units.py"]):
+    code = ("compile_rule.py", "packs.py", "units.py")
+    for path in sorted([*here.glob("facts*.py"), *here.glob("language.*"), *(here / name for name in code)]):
         if path.suffix in (".py", ".lark"):
             said.update(path.read_bytes())
     return said.hexdigest()

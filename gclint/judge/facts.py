@@ -7,7 +7,7 @@ unknown. Columns are built only when an expression reads them.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from functools import cache
+from functools import cache, partial
 from typing import Any
 
 import numpy as np
@@ -30,6 +30,7 @@ class Fact(Struct, frozen=True):
     build: Build
     needs: str = ""  # the declaration that would give it
     words: tuple[str, ...] = ()
+    beside: str = ""  # "previous" or "next": the fact behind the point, of that row of the same tool
 
 
 def number(unit: str, meaning: str, build: Build, needs: str = "") -> Fact:
@@ -54,6 +55,11 @@ class Table(Struct, frozen=True):
     tool: Build | None = None  # program tool number of each row
     move: Build | None = None  # row of Motion each row belongs to
     weight: Build | None = None  # cut length of each row, for share and total
+    neighbours: bool = False  # whether its rows follow on each other as the tool works
+
+
+BESIDE = {"previous": "the row before", "next": "the row behind"}
+_AT_END = {"previous": "first_of_tool", "next": "last_of_tool"}
 
 
 @cache
@@ -78,11 +84,48 @@ def tables() -> dict[str, Table]:
 
 @cache
 def facts_of(table: str) -> dict[str, Fact]:
-    """Every fact rules on this table can use: its own, its tool's and the setup's."""
+    """Every fact rules on this table can use: its own, its neighbours', its tool's and the setup's."""
     from gclint.judge.facts_setup import SETUP, tool_facts
 
     own = tables()[table]
-    return {**own.facts, **(tool_facts(own.tool) if own.tool else {}), **SETUP}
+    return {**own.facts, **neighbour_facts(own), **(tool_facts(own.tool) if own.tool else {}), **SETUP}
+
+
+def neighbour_facts(table: Table) -> dict[str, Fact]:
+    """Where rows follow on each other: which are the first and the last, and every fact of the rows beside."""
+    if not table.neighbours or table.tool is None:
+        return {}
+    made = {
+        name: truth(f"whether it is the {'first' if last is False else 'last'} of its {what} in this table",
+                    partial(_end, tool_of=table.tool, last=last, each=what == "tool"))
+        for name, what, last in (
+            ("first_of_tool", "tool", False), ("last_of_tool", "tool", True),
+            ("first_of_program", "program", False), ("last_of_program", "program", True),
+        )
+    }  # fmt: skip
+    for side, which in BESIDE.items():
+        for name, fact in table.facts.items():
+            meaning = f"{fact.meaning}, in {which} of the same tool"
+            needs = fact.needs or f"{which} of the same tool (say `not {_AT_END[side]} and` first)"
+            made[f"{side}.{name}"] = Fact(fact.kind, fact.unit, meaning, fact.build, needs, fact.words, side)
+    return made
+
+
+def _end(chain: Chain, tool_of: Build, last: bool, each: bool) -> Column:
+    """bool [rows]: the first or last row of all, or of each tool."""
+    tools = np.asarray(tool_of(chain))
+    answer = np.zeros(len(tools), dtype=bool)
+    if not len(tools):
+        return answer
+    if not each:
+        answer[-1 if last else 0] = True
+        return answer
+    different, place = numbered(tools)
+    rows = np.arange(len(tools)) if last else np.arange(len(tools))[::-1]
+    found = np.zeros(len(different), dtype=np.int64)
+    found[place[rows]] = rows  # of several values for one place, the one that comes last stays
+    answer[found] = True
+    return answer
 
 
 @cache
@@ -124,11 +167,36 @@ class View(Struct, frozen=True, eq=False):
     def value(self, name: str) -> Any:
         if name not in self.built:
             fact = self.facts[name]
-            self.built[name] = as_value(fact, fact.build(self.chain))
+            self.built[name] = self._beside(fact, name) if fact.beside else as_value(fact, fact.build(self.chain))
         value = self.built[name]
         if isinstance(value, tuple):
             return self.pick(value[0]), value[1]
         return self.pick(value)
+
+    def _beside(self, fact: Fact, name: str) -> Any:
+        """[whole table] the fact of the row before or behind of the same tool; unknown where there is none."""
+        whole = self.whole()
+        value, row = whole.value(name.partition(".")[2]), whole._neighbour(fact.beside)
+        words = value[1] if isinstance(value, tuple) else None
+        codes = np.broadcast_to(np.asarray(value[0] if words is not None else value), (whole.length,))
+        unknown = {NUMBER: np.nan, TRUTH: np.int8(UNKNOWN), TEXT: np.int32(-1)}[fact.kind]
+        # an empty table has no row 0 to stand in for the missing one
+        moved = np.where(row >= 0, codes[np.maximum(row, 0)], unknown).astype(codes.dtype) if len(row) else codes
+        return moved if words is None else (moved, words)
+
+    def _neighbour(self, side: str) -> Column:
+        """[whole table] the row before or behind of the same tool, -1 where there is none."""
+        key = ":" + side
+        if key not in self.built:
+            tools = self.column("tool")
+            order = np.argsort(tools, kind="stable")
+            same = tools[order[1:]] == tools[order[:-1]]
+            row = np.full(len(tools), -1, dtype=np.int64)
+            here, there = (order[1:], order[:-1]) if side == "previous" else (order[:-1], order[1:])
+            row[here[same]] = there[same]
+            self.built[key] = row
+        found: Column = self.built[key]
+        return found
 
     def column(self, key: str) -> Column:
         """`tool`, `move` or `weight` of the rows; -1 where the table has no such thing."""

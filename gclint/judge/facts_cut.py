@@ -236,6 +236,7 @@ PIECES = Table(
     of_move("tool", _piece_move),
     _piece_move,
     lambda c: c.engagement.pieces.length.astype(np.float64),
+    neighbours=True,
 )  # fmt: skip
 
 
@@ -326,6 +327,7 @@ ENTRIES = Table(
     lambda c: len(c.engagement.entries),
     of_move("tool", _entry_move),
     _entry_move,
+    neighbours=True,
 )  # fmt: skip
 
 
@@ -408,6 +410,7 @@ PASSES = Table(
     lambda c: len(c.engagement.passes),
     lambda c: c.engagement.passes.tool,
     _pass_move,
+    neighbours=True,
 )  # fmt: skip
 
 TABLES = (PIECES, ENTRIES, PASSES)

@@ -72,4 +72,5 @@ DWELLS = Table(
     lambda c: len(_events(c)),
     lambda c: c.motion.tool[_move(c)],
     _move,
+    neighbours=True,
 )  # fmt: skip

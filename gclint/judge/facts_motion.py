@@ -13,7 +13,7 @@ from gclint.judge.facts_cut import shared
 from gclint.judge.facts_stops import ENDING
 from gclint.judge.facts_travel import MOVING
 from gclint.motion.pace import axis_shares
-from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.motion.table import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
 
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
@@ -23,6 +23,10 @@ _CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --sto
 
 def _rows(chain: Chain) -> Column:
     return np.arange(len(chain.motion))
+
+
+def _at(name: str) -> Any:
+    return lambda chain: getattr(chain.motion, name)
 
 
 def _first_across(chain: Chain) -> Bools:
@@ -218,7 +222,9 @@ MOVES = Table(
     "straight and circular motions, rapid or feed",
     {
         **shared(_rows),
-        "z": number("mm", "Z of the tip at the end", lambda c: c.motion.z1),
+        **{f"start_{axis}": number("mm", f"{axis.upper()} of the tip at the start", _at(f"{axis}0")) for axis in "xyz"},
+        **{axis: number("mm", f"{axis.upper()} of the tip at the end", _at(f"{axis}1")) for axis in "xyz"},
+        "arc": truth("whether it is an arc or a helix", lambda c: c.motion.kind > LINE),
         "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
         "length": number("mm", "length along the path", lambda c: np.nan_to_num(c.motion.length)),
         "axis": text("the axis that the set feed asks for the most against its limit",
@@ -248,6 +254,7 @@ MOVES = Table(
     lambda c: len(c.motion),
     lambda c: c.motion.tool,
     _rows,
+    neighbours=True,
 )  # fmt: skip
 
 
@@ -352,6 +359,7 @@ SPEEDS = Table(
     lambda c: len(_speed_moves(c)),
     lambda c: c.motion.tool[_speed_moves(c)],
     _speed_moves,
+    neighbours=True,
 )  # fmt: skip
 
 
@@ -394,6 +402,20 @@ def _change_stopped(chain: Chain) -> Bools:
         last = int(cutting[place - 1]) if place else -1
         after = int(cutting[place]) if place < len(cutting) else len(m)
         answer[row] = bool(((stops > last) & (stops <= after)).any())
+    return answer
+
+
+def _stop_word_before(chain: Chain) -> Bools:
+    """Whether M0 or M60 is given, and obeyed, behind the last cut and the last change before each change."""
+    m, changes = chain.motion, _changes(chain)
+    if chain.setup.controller.program_stop in ("ignores", "refuses"):
+        return np.zeros(len(changes), dtype=bool)
+    stops = np.flatnonzero(np.isin(m.event_kind, (EVENT["stop"], EVENT["pallet-stop"])))
+    cutting = np.concatenate(([-1], np.flatnonzero(chain.cuts)))
+    last_cut = cutting[np.searchsorted(cutting, m.event_move[changes]) - 1]
+    before = np.concatenate(([-1], stops))[np.searchsorted(stops, changes)]  # the last stop before each change
+    since = np.concatenate(([-1], changes))[: len(changes)]
+    answer: Bools = (before > since) & (before >= 0) & (m.event_move[np.maximum(before, 0)] > last_cut)
     return answer
 
 
@@ -444,6 +466,8 @@ _CHANGE_FACTS: dict[str, Fact] = {
     "tool_before": number("", "number of the tool called before; unknown at the first change", _tool_before),
     "first": truth("whether it is the program's first tool change", lambda c: np.arange(len(_changes(c))) == 0),
     "stopped": truth("whether the machine waits for a person between the cuts before and after", _change_stopped),
+    "stop_word_before": truth("whether M0 or M60 stands before it, behind the last cut, and the controller obeys it",
+                              _stop_word_before),
     "cut_before": truth("whether the program has cut before it", _cut_before),
     "cut_after": truth("whether the program cuts after it", _cut_after),
     "cuts_before_next": truth("whether the program cuts between it and the next change", _cuts_before_next),

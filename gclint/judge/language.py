@@ -1,10 +1,8 @@
 """Reads, checks and compiles expressions of the rule language.
 
 `compile_expression` turns a text into an `Expression`: nested lists that JSON can hold and `evaluate` runs.
-Everything that
-can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not match, a truth
-where
-a number is needed. Only this file imports lark; packs that ship are compiled when the package is built.
+Everything that can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not
+match, a truth where a number is needed, an expression that would take too long. Only this file imports lark; packs that ship are compiled when the package is built.
 """
 
 from __future__ import annotations
@@ -28,6 +26,12 @@ _KIND = {NUMBER: "a number", TRUTH: "a truth (yes or no)", TEXT: "a text"}
 
 
 DEEPEST = 40  # brackets within each other
+LONGEST = 4_000  # characters of one expression
+MOST_STEPS = 2_000  # columns worked out for one expression, definitions written out
+DEEPEST_CODE = 150  # steps within each other, definitions written out
+
+
+RESERVED = ("and", "or", "not", "in", "true", "false")
 
 
 class Name(msgspec.Struct, frozen=True):
@@ -50,11 +54,11 @@ class Expression(msgspec.Struct, frozen=True):
 
 
 class Wrong(Exception):
-    """What is wrong with an expression, at which character of it (from 0)."""
+    """What is wrong with an expression, at which character of it (from 0); `of_unit`: with the unit asked for."""
 
-    def __init__(self, says: str, at: int) -> None:
+    def __init__(self, says: str, at: int, of_unit: bool = False) -> None:
         super().__init__(says)
-        self.says, self.at = says, at
+        self.says, self.at, self.of_unit = says, at, of_unit
 
 
 class Node(msgspec.Struct, frozen=True):
@@ -70,21 +74,35 @@ class Node(msgspec.Struct, frozen=True):
     literal: bool = False
 
 
-FUNCTIONS: dict[str, str] = {
-    "min": "the smallest of two or more numbers of one dimension",
-    "max": "the largest of two or more numbers of one dimension",
-    "abs": "a number without its sign",
-    "sqrt": "square root of a plain number or of an area (a length)",
-    "sin": "sine of an angle",
-    "cos": "cosine of an angle",
-    "tan": "tangent of an angle",
-    "atan": "the angle whose tangent is a plain number",
-    "known": "whether a fact is known; never unknown itself",
-    "either": "the first of two or more numbers that is known",
-    "share": "share(condition, among): of the cut length of the row's tool where `among` holds, the condition's part",
-    "total": "total(condition): cut length of the row's tool where the condition holds",
-    "run": "run(condition): length of the unbroken run of cut around the row in which the condition holds",
-}
+class Function(msgspec.Struct, frozen=True):
+    """How a function is called, what it says, and how many values it takes (least, most)."""
+
+    call: str
+    says: str
+    takes: tuple[int, int] = (1, 1)
+
+
+SEVERAL = (2, 9)
+FUNCTIONS: dict[str, Function] = {
+    "min": Function("min(a, b, ...)", "the smallest of two or more numbers of one dimension", SEVERAL),
+    "max": Function("max(a, b, ...)", "the largest of two or more numbers of one dimension", SEVERAL),
+    "abs": Function("abs(a)", "a number without its sign"),
+    "sqrt": Function("sqrt(a)", "square root of a plain number or of an area (a length)"),
+    "sin": Function("sin(a)", "sine of an angle"),
+    "cos": Function("cos(a)", "cosine of an angle"),
+    "tan": Function("tan(a)", "tangent of an angle"),
+    "atan": Function("atan(a)", "the angle whose tangent is a plain number"),
+    "known": Function("known(a)", "whether a fact is known; never unknown itself"),
+    "either": Function("either(a, b, ...)", "the first of two or more numbers that is known", SEVERAL),
+    "share": Function(
+        "share(condition, among)", "of the cut length of the row's tool where `among` holds, the condition's part",
+        (2, 2),
+    ),
+    "total": Function("total(condition)", "cut length of the row's tool where the condition holds"),
+    "run": Function(
+        "run(condition)", "length of the unbroken run of cut around the row in which the condition holds, else 0"
+    ),
+}  # fmt: skip
 
 
 @cache
@@ -105,21 +123,45 @@ def compile_expression(
     """Check `text` against the names it may use; raises Wrong. `want` is the kind asked for, `unit` the unit to show
     it in."""
     node = parse(text, names)
+    size, depth = extent(node.code)
+    if size > MOST_STEPS or depth > DEEPEST_CODE:
+        raise Wrong(
+            f"this is too much for one expression: {MOST_STEPS} steps, and {DEEPEST_CODE} within each other, are the "
+            "most, with every definition written out", 0
+        )  # fmt: skip
     if want is not None and node.kind != want:
         raise Wrong(f"{_KIND[want]} is needed here, and this is {_KIND[node.kind]}", node.start)
     if unit is not None and node.kind == NUMBER:
         if unit not in UNITS:
-            raise Wrong(f'there is no unit "{unit}"{nearest(unit, tuple(UNITS)[1:])}', 0)
+            raise Wrong(f'there is no unit "{unit}"{nearest(unit, tuple(UNITS)[1:])}', 0, True)
         if UNITS[unit][1] != node.dimension:
-            raise Wrong(f'this is {dimension_name(node.dimension)}, which cannot be shown in "{unit}"', 0)
+            raise Wrong(f'this is {dimension_name(node.dimension)}, which cannot be shown in "{unit}"', 0, True)
         return Expression(node.code, node.kind, unit)
     return Expression(node.code, node.kind, node.unit)
+
+
+def extent(code: list[Any]) -> tuple[int, int]:
+    """(steps, steps within each other) of an expression. Definitions are shared parts, so each is counted once."""
+    counted: dict[int, tuple[int, int]] = {}
+
+    def of(part: list[Any]) -> tuple[int, int]:
+        if id(part) not in counted:
+            inner = [of(each) for each in part[1:] if isinstance(each, list) and each and isinstance(each[0], str)]
+            counted[id(part)] = (
+                1 + sum(size for size, _ in inner),
+                1 + max((depth for _, depth in inner), default=0),
+            )
+        return counted[id(part)]
+
+    return of(code)
 
 
 def parse(text: str, names: Mapping[str, Name]) -> Node:
     """The checked tree of an expression."""
     from lark import UnexpectedInput
 
+    if len(text) > LONGEST:
+        raise Wrong(f"this is longer than {LONGEST} characters; split it with [rule.define]", 0)
     depth = list(accumulate((char == "(") - (char == ")") for char in text))
     if max(depth, default=0) > DEEPEST:
         raise Wrong(f"this is nested too deeply; {DEEPEST} brackets within each other are the most", 0)
@@ -132,8 +174,30 @@ def parse(text: str, names: Mapping[str, Name]) -> Node:
 
 
 def literals(text: str) -> list[tuple[str, int]]:
-    """The number literals of an expression with their place, for packs that must name each of their limits."""
-    return [(str(token), token.start_pos or 0) for token in _parser().lex(text) if token.type == "NUMBER"]
+    """The numbers an expression judges by, with their place: each must be a limit that says where it comes from.
+
+    Left out: 0 of any unit, 1, and what stands in a list (which names things, such as tools, and measures none).
+    """
+    found = []
+    listed = False
+    for token in _parser().lex(text):
+        listed = token.type == "LSQB" or (listed and token.type != "RSQB")
+        if token.type == "NUMBER" and not listed:
+            digits, unit = _split(str(token))
+            if digits != 0 and (digits, unit) != (1, ""):
+                found.append((str(token), token.start_pos or 0))
+    return found
+
+
+def _split(token: str) -> tuple[float, str]:
+    """"0.1 mm" as (0.1, "mm")."""
+    size = len(token) - len(token.lstrip("0123456789."))
+    return float(token[:size]), token[size:].strip()
+
+
+def names_in(text: str) -> set[str]:
+    """Every name an expression that parses mentions."""
+    return {str(token) for token in _parser().lex(text) if token.type == "NAME"}
 
 
 def quantity(text: str) -> tuple[float, str]:
@@ -161,6 +225,14 @@ def _unexpected(fault: Any, text: str) -> Wrong:
              "$END": "the end"}  # fmt: skip
     expected = list(dict.fromkeys(plain[name] for name in wanted if name in plain))
     return Wrong(f"{what} does not belong here; expected {', '.join(expected)}", at)
+
+
+def _like(word: str, names: Mapping[str, Name]) -> str:
+    """The nearest name; of hundreds of names a list would help nobody."""
+    if not names:
+        return "; only numbers can stand here"
+    near = nearest(word, tuple(names))
+    return near if near.startswith("; nearest") else "; `gclint pack facts TABLE` lists what there is"
 
 
 class _Check:
@@ -273,12 +345,9 @@ class _Check:
 
     def number(self, tree: Tree[Token]) -> Node:
         token: Any = tree.children[0]
-        size = len(str(token)) - len(str(token).lstrip("0123456789."))
-        digits, unit = str(token)[:size], str(token)[size:].strip()
+        value, unit = _split(str(token))
         scale, dimension = UNITS[unit]
-        return Node(
-            ["number", float(digits) * scale], NUMBER, dimension, unit, token.start_pos, token.end_pos, (), True
-        )
+        return Node(["number", value * scale], NUMBER, dimension, unit, token.start_pos, token.end_pos, (), True)
 
     def text(self, tree: Tree[Token]) -> Node:
         token: Any = tree.children[0]
@@ -292,7 +361,7 @@ class _Check:
         token: Any = tree.children[0]
         fact = self.names.get(str(token))
         if fact is None:
-            raise Wrong(f'there is no fact "{token}"{nearest(str(token), tuple(self.names))}', token.start_pos)
+            raise Wrong(f'there is no fact "{token}"{_like(str(token), self.names)}', token.start_pos)
         if fact.code is not None:
             return Node(
                 fact.code, fact.kind, UNITS[fact.unit][1], fact.unit, token.start_pos, token.end_pos, fact.words
@@ -309,12 +378,10 @@ class _Check:
         if name not in FUNCTIONS:
             raise Wrong(f'there is no function "{name}"{nearest(name, tuple(FUNCTIONS))}', token.start_pos)
         parts = [self.node(child) for child in tree.children[1:]]
-        count = {"min": (2, 9), "max": (2, 9), "either": (2, 9), "share": (2, 2)}.get(name, (1, 1))
-        if not count[0] <= len(parts) <= count[1]:
-            raise Wrong(
-                f"{name} takes {count[0]}{' or more' if count[1] == 9 else ''} values, here are {len(parts)}",
-                token.start_pos,
-            )
+        least, most = FUNCTIONS[name].takes
+        if not least <= len(parts) <= most:
+            wanted = f"{least} to {most} values" if most > least else f"{least} value{'s' if least > 1 else ''}"
+            raise Wrong(f"{name} takes {wanted}, here are {len(parts)}: {FUNCTIONS[name].call}", token.start_pos)
         code = [name, *(part.code for part in parts)]
         if name == "known":
             return self._made(code, TRUTH, parts)
@@ -369,17 +436,22 @@ def template(text: str, compile_part: Callable[[str, str | None], Expression]) -
     parts: list[str | Expression] = []
     at = 0
     while True:
-        opening = text.find("{", at)
+        opening, stray = text.find("{", at), text.find("}", at)
+        if stray >= 0 and (opening < 0 or stray < opening):
+            raise Wrong('"}" has no "{" before it', stray)
         if opening < 0:
             parts.append(text[at:])
             return [part for part in parts if part != ""]
         closing = text.find("}", opening)
         if closing < 0:
             raise Wrong('"{" is never closed', opening)
-        inside, _, unit = text[opening + 1 : closing].partition("|")
+        inside, bar, unit = text[opening + 1 : closing].partition("|")
+        if not inside.strip() or (bar and not unit.strip()):
+            raise Wrong('expected "{fact}" or "{fact | unit}"', opening)
         parts.append(text[at:opening])
         try:
             parts.append(compile_part(inside, unit.strip() or None))
         except Wrong as wrong:
-            raise Wrong(wrong.says, opening + 1 + wrong.at) from None
+            behind = len(inside) + 1 + len(unit) - len(unit.lstrip()) if wrong.of_unit else wrong.at
+            raise Wrong(wrong.says, opening + 1 + behind) from None
         at = closing + 1

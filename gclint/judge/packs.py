@@ -1,27 +1,34 @@
 """Rule packs: how they are written in TOML, and the checked form that judging runs.
 
 A pack that ships is compiled when the package is built (`compile_packs`); house packs and a source checkout are
-compiled
-here, in memory. Whatever is wrong in a pack is a Problem with file, line, column and what was expected.
+compiled in memory (`compile_rule`). Whatever is wrong in a pack is a Problem with file, line, column and what was
+expected. The descriptions of the keys are what `gclint pack facts --as markdown` prints.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
-from typing import Any, Literal, TypeVar
+from typing import Annotated, Literal
 
 import msgspec
-from msgspec import Struct
+from msgspec import Meta, Struct
 
-from gclint.judge.language import NUMBER, TEXT, TRUTH, Expression, Name, Wrong, compile_expression, quantity, template
-from gclint.judge.units import UNITS
+from gclint.judge.language import Expression
 from gclint.problem import Problem, nearest
 
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
-# What is at fault, and so where a finding stands and what makes one finding of many places: the move, the F word, all
-# F words of the tool together, the S word, the Z word that set the depth, each line for itself, the program as a whole.
+# What is at fault, and so where a finding stands and what makes one finding of many places.
+CAUSES = {
+    "move": "the move: one finding for each F and each line",
+    "feed": "the F word in force: one finding for each F, on its line",
+    "tool": "all F words of the tool together: one finding for each tool",
+    "speed": "the S word in force: one finding for each S, on its line",
+    "depth": "the Z word that set the depth: one finding for each, on its line",
+    "line": "each line for itself",
+    "found": "what was found: one finding for each text",
+    "once": "the program as a whole: one finding",
+}
 Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "once"]
 MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
@@ -31,28 +38,35 @@ class Part(Struct, frozen=True, forbid_unknown_fields=True):
     """Every table of a pack: unknown keys are refused."""
 
 
+def _says(text: str) -> Meta:
+    return Meta(description=text)
+
+
+WhenKey = Annotated[str, _says("the condition under which this case counts; the last case stands without it")]
+
+
 class Limit(Part, frozen=True):
     """A number a condition uses, by name, with where it comes from."""
 
-    value: str | float
-    standing: Standing
-    source: str
+    value: Annotated[str | float, _says('the number with its unit in quotes ("3 mm", "20 %"), or a plain number')]
+    standing: Annotated[Standing, _says("how well it is known")]
+    source: Annotated[str, _says("where it comes from, in words")]
 
 
 class GradeCase(Part, frozen=True):
     grade: Grade
-    when: str = ""
+    when: WhenKey = ""
 
 
 class TextCase(Part, frozen=True):
     text: str
-    when: str = ""
+    when: WhenKey = ""
 
 
 class FoundText(Part, frozen=True):
-    name: str
-    value: str
-    unit: str = ""
+    name: Annotated[str, _says("what was measured, in words")]
+    value: Annotated[str, _says("an expression: the measured value (a number or a text)")]
+    unit: Annotated[str, _says("the unit to show it in")] = ""
 
 
 class WindowText(Part, frozen=True):
@@ -61,60 +75,106 @@ class WindowText(Part, frozen=True):
     "declared.stock" and "declared.spoilboard" are told as assumed where nobody declared them.
     """
 
-    of: str
-    low: str = ""
-    high: str = ""
+    of: Annotated[
+        str,
+        _says(
+            'where standing and source of the window come from: "limits.NAME" (a limit of this rule), "card.NAME" (a '
+            'window of the material\'s card, such as "card.depth_slot"), "chip" (the chip window), "declared", '
+            '"declared.stock" or "declared.spoilboard" (what shop and job declare)'
+        ),
+    ]
+    low: Annotated[str, _says("an expression: the least that is good")] = ""
+    high: Annotated[str, _says("an expression: the most that is good; 0 where none is good")] = ""
 
 
 class Example(Part, frozen=True):
     """A small program with its declarations; in must_find, `line` is where the finding stands."""
 
-    says: str
-    program: str
-    line: int | None = None
-    grade: Grade | None = None
-    material: str | None = None
-    tools: tuple[str, ...] = ()
-    stock: str | None = None
-    shop: str | None = None
-    job: str | None = None
-    files: dict[str, str] = {}  # further files beside the program, such as a material card
+    says: Annotated[str, _says("what the program is, in words")]
+    program: Annotated[str, _says("the program itself; a line break at its beginning is its empty line 1")]
+    line: Annotated[int | None, _says("in must_find: the line on which the finding must stand")] = None
+    grade: Annotated[Grade | None, _says("in must_find: the grade it must have")] = None
+    material: Annotated[str | None, _says("as for --material")] = None
+    tools: Annotated[tuple[str, ...], _says("as for --tool, one text for each tool")] = ()
+    stock: Annotated[str | None, _says("as for --stock")] = None
+    shop: Annotated[str | None, _says("the text of a shop.toml")] = None
+    job: Annotated[str | None, _says("the text of a job.toml")] = None
+    files: Annotated[dict[str, str], _says("further .toml files beside the program, such as a material card")] = {}
 
 
 class RuleText(Part, frozen=True):
     """One rule as its pack writes it."""
 
-    name: str
-    title: str
-    looks_at: str
-    grade: Grade | tuple[GradeCase, ...]
-    happens: str | tuple[TextCase, ...]
-    why: str
-    standing: Standing
-    source: str
-    owner: str
-    when: str = ""
-    cause: Cause = "move"
-    points_at: tuple[str, ...] = ()  # letters of the word at fault, the likeliest first
-    line: str = ""  # where the finding stands, for tables whose rows have no line of their own
-    found: FoundText | None = None
-    window: WindowText | None = None
-    worst: str = ""
-    worst_after: str = ""  # share of the cut length that is passed over before the worst place is told
-    change: str | tuple[TextCase, ...] = ""
-    advice: str = ""
-    instead_of: tuple[str, ...] = ()
-    instead_when: str = ""
-    limits: dict[str, Limit] = {}
-    define: dict[str, str] = {}  # names for parts of conditions, each may use those before it
-    must_find: tuple[Example, ...] = ()
-    must_leave: tuple[Example, ...] = ()
+    name: Annotated[str, _says("plain words in small letters, joined with hyphens, that name the problem")]
+    title: Annotated[str, _says("the problem in one sentence without a full stop")]
+    looks_at: Annotated[str, _says("the table whose rows the condition is worked out for")]
+    grade: Annotated[
+        Grade | tuple[GradeCase, ...],
+        _says("halt (do not run this), change (will cut badly or wear) or consider; or a list of cases"),
+    ]
+    happens: Annotated[str | tuple[TextCase, ...], _says("what will happen at the machine; or a list of cases")]
+    why: Annotated[str, _says("why it matters, in a beginner's words")]
+    standing: Annotated[Standing, _says("how well the rule itself is known")]
+    source: Annotated[str, _says("where the rule comes from, in words")]
+    owner: Annotated[str, _says("who answers for the rule")]
+    when: Annotated[str, _says("the condition; a row for which it is true is found")] = ""
+    cause: Annotated[Cause, _says("what is at fault, so what makes one finding of many rows")] = "move"
+    points_at: Annotated[tuple[str, ...], _says("letters of the word at fault, the likeliest first")] = ()
+    line: Annotated[str, _says("an expression: the line the finding stands on, where rows have no line")] = ""
+    found: Annotated[FoundText | None, _says("the measured value")] = None
+    window: Annotated[WindowText | None, _says("what the measured value is held against")] = None
+    worst: Annotated[
+        str, _says("an expression: of many rows the one with the largest value is told; usually the farthest outside")
+    ] = ""
+    worst_after: Annotated[
+        str, _says("an expression: the share of the cut length that is passed over before the worst place is told")
+    ] = ""
+    change: Annotated[str | tuple[TextCase, ...], _says("what to change; or a list of cases")] = ""
+    advice: Annotated[str, _says("a worked-out change with numbers, put before `change`")] = ""
+    instead_of: Annotated[
+        tuple[str, ...], _says("rules that are not told as well where this one finds the same cause")
+    ] = ()
+    instead_when: Annotated[str, _says("a condition: `instead_of` holds only where it is true")] = ""
+    limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
+    define: Annotated[
+        dict[str, str], _says("names for parts of conditions; each may use those before it")
+    ] = {}
+    must_find: Annotated[tuple[Example, ...], _says("programs in which it must be found")] = ()
+    must_leave: Annotated[tuple[Example, ...], _says("programs it must leave alone")] = ()
+
+
+Which = str | int | tuple[str | int, ...]
+
+
+class RegradeText(Part, frozen=True):
+    """Another grade for a rule of another pack."""
+
+    rule: Annotated[str, _says("the rule's name")]
+    grade: Annotated[Grade, _says("the grade its findings have from now on")]
+    because: Annotated[str, _says("the reason, which every report shows")]
+
+
+class NarrowText(Part, frozen=True):
+    """Where a rule of another pack counts. Several keys: all of them must hold."""
+
+    rule: Annotated[str, _says("the rule's name")]
+    because: Annotated[str, _says("the reason, which every report shows")]
+    tool: Annotated[Which, _says("it counts for these tools only: numbers in the program, or names of shop.toml")] = ()
+    material: Annotated[str | tuple[str, ...], _says("it counts in these materials only: names of cards")] = ()
+    program: Annotated[
+        str | tuple[str, ...], _says('it counts in these programs only: file names, "sign-*" for many')
+    ] = ()
+    except_tool: Annotated[Which, _says("it counts for all tools but these")] = ()
+    except_material: Annotated[str | tuple[str, ...], _says("it counts in all materials but these")] = ()
+    except_program: Annotated[str | tuple[str, ...], _says("it counts in all programs but these")] = ()
 
 
 class PackText(Part, frozen=True):
-    pack: str
-    about: str
-    rule: tuple[RuleText, ...]
+    pack: Annotated[str, _says("the pack's name")]
+    about: Annotated[str, _says("what it is for, in one sentence")]
+    rule: Annotated[tuple[RuleText, ...], _says("its rules, each under [[rule]]")] = ()
+    regrade: Annotated[tuple[RegradeText, ...], _says("other grades for rules of other packs")] = ()
+    narrow: Annotated[tuple[NarrowText, ...], _says("where rules of other packs count")] = ()
 
 
 Template = list[str | Expression]
@@ -154,6 +214,8 @@ class Pack(Struct, frozen=True):
     about: str
     path: str
     rules: tuple[Rule, ...]
+    regrades: tuple[RegradeText, ...] = ()
+    narrows: tuple[NarrowText, ...] = ()
 
 
 def load_pack(path: Path) -> Pack:
@@ -164,199 +226,94 @@ def load_pack(path: Path) -> Pack:
 
 
 def compile_pack(source: str, path: str) -> Pack:
-    """The checked form of a pack's TOML text; `path` is named in messages."""
+    """The checked form of a pack's TOML text; `path` is named in messages. Raises Problem."""
+    from gclint.judge.compile_rule import compile_rules  # a check by shipped rules does not need it
     from gclint.setup.toml_file import decode
 
     written = decode(source, PackText, path)
-    rules = tuple(_Compile(source, path, number, rule).rule() for number, rule in enumerate(written.rule))
-    seen: dict[str, int] = {}
-    for number, rule in enumerate(rules):
-        if rule.name in seen:
-            raise _placed(source, path, ("rule", number, "name"), f'the rule "{rule.name}" stands in this pack twice')
-        seen[rule.name] = number
-    return Pack(written.pack, written.about, path, rules)
+    return Pack(
+        written.pack, written.about, path, compile_rules(written, source, path), written.regrade, written.narrow
+    )
 
 
 def check_together(packs: tuple[Pack, ...]) -> None:
-    """Refuse a rule that two packs define."""
-    owner: dict[str, str] = {}
+    """Refuse a rule that two packs define, and what a pack says about rules that are not there."""
+    owner: dict[str, Pack] = {}
+    looks_at: dict[str, str] = {}
     for pack in packs:
-        for rule in pack.rules:
-            if rule.name in owner and owner[rule.name] != pack.path:
-                raise Problem(
-                    f'the rule "{rule.name}" also stands in {owner[rule.name]}; give it a name of its own', pack.path
-                )
-            owner[rule.name] = pack.path
+        for number, rule in enumerate(pack.rules):
+            if rule.name in owner:
+                said = f'the rule "{rule.name}" also stands in {owner[rule.name].path}; give it a name of its own'
+                raise _in_file(pack, ("rule", number, "name"), said)
+            owner[rule.name], looks_at[rule.name] = pack, rule.text.looks_at
+    for pack in packs:
+        for number, rule in enumerate(pack.rules):
+            for place, name in enumerate(rule.text.instead_of):
+                if name not in owner:
+                    raise _in_file(pack, ("rule", number, "instead_of", place), _no_rule(name, owner))
+        _check_house(pack, owner, looks_at)
+    _once_each(packs)
 
 
-def _placed(
-    source: str, path: str, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False
-) -> Problem:
-    """A Problem at character `at` of the value behind a key."""
-    from gclint.setup.toml_place import Places
+def _check_house(pack: Pack, owner: dict[str, Pack], looks_at: dict[str, str]) -> None:
+    from gclint.judge.facts import tables
 
-    place = Places(source).of(key, on_key)
+    entries = (*(("regrade", n, e) for n, e in enumerate(pack.regrades)),
+               *(("narrow", n, e) for n, e in enumerate(pack.narrows)))  # fmt: skip
+    for kind, number, entry in entries:
+        if entry.rule not in owner:
+            raise _in_file(pack, (kind, number, "rule"), _no_rule(entry.rule, owner))
+        if owner[entry.rule] is pack:
+            raise _in_file(pack, (kind, number, "rule"), "this rule stands in this very pack; write it there")
+        if looks_at[entry.rule] == CORE:
+            raise _in_file(pack, (kind, number, "rule"), "this is found by gclint's own machinery, which no pack changes")
+        if isinstance(entry, NarrowText) and (entry.tool or entry.except_tool):
+            if tables()[looks_at[entry.rule]].tool is None:
+                says = f'"{entry.rule}" looks at {tables()[looks_at[entry.rule]].meaning}, which belongs to no tool'
+                raise _in_file(pack, (kind, number, "tool" if entry.tool else "except_tool"), says)
+
+
+def _once_each(packs: tuple[Pack, ...]) -> None:
+    graded: dict[str, Pack] = {}
+    for pack in packs:
+        for number, entry in enumerate(pack.regrades):
+            if entry.rule in graded:
+                says = f'"{entry.rule}" has a grade already, from {graded[entry.rule].path}; one pack must decide'
+                raise _in_file(pack, ("regrade", number, "rule"), says)
+            graded[entry.rule] = pack
+
+
+def _no_rule(name: str, known: dict[str, Pack]) -> str:
+    near = nearest(name, tuple(known))
+    return f'there is no rule "{name}"{near if near.startswith("; nearest") else "; `gclint why` lists them"}'
+
+
+def _in_file(pack: Pack, key: tuple[str | int, ...], says: str) -> Problem:
+    from gclint.setup.toml_file import read_text
+
+    try:
+        source = read_text(Path(pack.path), "rule pack")
+    except Problem:  # a pack that was never a file
+        return Problem(says, pack.path)
+    return placed(source, pack.path, key, says)
+
+
+def placed(source: str, path: str, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False) -> Problem:
+    """A Problem at character `at` of the value behind a key of a pack's text."""
+    from gclint.setup.toml_place import Places, offset_in
+
+    places = Places(source)
+    place = places.of(key, on_key)
     named = ".".join(part for part in key if isinstance(part, str) and part != "rule")
+    says = f"{named}: {says}" if named else says
     if place is None:
-        return Problem(f"{named}: {says}", path)
+        return Problem(says, path)
     line, column = place
-    offset = sum(len(row) + 1 for row in source.split("\n")[: line - 1]) + column - 1
-    for quotes in ('"""\n', "'''\n", '"""', "'''", '"', "'"):
-        if source.startswith(quotes, offset):
-            offset += len(quotes) + at
-            before = source[:offset]
-            return Problem(f"{named}: {says}", path, before.count("\n") + 1, offset - (before.rfind("\n") + 1) + 1)
-    return Problem(f"{named}: {says}", path, line, column)
-
-
-T = TypeVar("T")
-
-
-class _Compile:
-    def __init__(self, source: str, path: str, number: int, text: RuleText) -> None:
-        self.source, self.path, self.number, self.text = source, path, number, text
-        self.names: dict[str, Name] = {}
-
-    def wrong(self, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False) -> Problem:
-        return _placed(self.source, self.path, ("rule", self.number, *key), says, at, on_key)
-
-    def rule(self) -> Rule:
-        from gclint.judge.change import ADVICE
-        from gclint.judge.facts import names_of, tables
-
-        text = self.text
-        if not _plain(text.name):
-            raise self.wrong(("name",), "a rule is named by plain words in small letters, joined with hyphens")
-        if text.looks_at != CORE and text.looks_at not in tables():
-            raise self.wrong(
-                ("looks_at",), f'there is no table "{text.looks_at}"{nearest(text.looks_at, tuple(tables()))}'
-            )
-        if text.advice and text.advice not in ADVICE:
-            raise self.wrong(("advice",), f'there is no advice "{text.advice}"{nearest(text.advice, tuple(ADVICE))}')
-        if text.looks_at == CORE:
-            return Rule(text, self.grades(), self.texts("happens"), self.texts("change"))
-        if not text.when:
-            raise self.wrong((), 'the key "when" is missing', on_key=True)
-        self.names = dict(names_of(text.looks_at))
-        for name, limit in text.limits.items():
-            self.names[name] = self.limit(name, limit)
-        for name, meaning in text.define.items():
-            self.names[name] = self.definition(name, meaning)
-        found = text.found
-        return Rule(
-            text,
-            self.grades(),
-            self.texts("happens"),
-            self.texts("change"),
-            self.expression(("when",), text.when, TRUTH),
-            self.expression(("line",), text.line, NUMBER),
-            self.found(found) if found else None,
-            self.window("low"),
-            self.window("high"),
-            self.expression(("worst",), text.worst, NUMBER),
-            self.expression(("worst_after",), text.worst_after, NUMBER),
-            self.expression(("instead_when",), text.instead_when, TRUTH),
-        )
-
-    def limit(self, name: str, limit: Limit) -> Name:
-        if name in self.names:
-            raise self.wrong(("limits", name), f'"{name}" is a fact already; give the limit another name', on_key=True)
-        if not isinstance(limit.value, str):
-            return Name(NUMBER, "", (), float(limit.value))
-        try:
-            value, unit = quantity(limit.value)
-        except Wrong as wrong:
-            raise self.wrong(("limits", name, "value"), wrong.says, wrong.at) from None
-        return Name(NUMBER, unit, (), value)
-
-    def definition(self, name: str, meaning: str) -> Name:
-        if name in self.names:
-            raise self.wrong(
-                ("define", name), f'"{name}" is a fact or a limit already; give it another name', on_key=True
-            )
-        made = self.expression(("define", name), meaning)
-        if made is None:
-            raise self.wrong(("define", name), "an expression is needed here")
-        return Name(made.kind, made.unit, code=made.code)
-
-    def found(self, found: FoundText) -> Expression:
-        if found.unit not in UNITS:
-            raise self.wrong(
-                ("found", "unit"), f'there is no unit "{found.unit}"{nearest(found.unit, tuple(UNITS)[1:])}'
-            )
-        compiled = self.expression(("found", "value"), found.value)
-        assert compiled is not None
-        if compiled.kind == TEXT:
-            return compiled
-        compiled = self.expression(("found", "value"), found.value, NUMBER, found.unit)
-        assert compiled is not None
-        return compiled
-
-    def window(self, side: str) -> Expression | None:
-        window, found = self.text.window, self.text.found
-        if window is None:
-            return None
-        if found is None:
-            raise self.wrong(("window",), "a window needs something found to hold against it", on_key=True)
-        kind, _, name = window.of.partition(".")
-        if kind == "limits" and name not in self.text.limits:
-            raise self.wrong(("window", "of"), f'there is no limit "{name}"{nearest(name, tuple(self.text.limits))}')
-        if kind not in ("limits", "card", "chip", "declared") or (kind == "declared" and name not in MAY_BE_ASSUMED):
-            says = 'expected "limits.NAME", "card.NAME", "chip", "declared", "declared.stock" or "declared.spoilboard"'
-            raise self.wrong(("window", "of"), says)
-        return self.expression(("window", side), getattr(window, side), NUMBER, found.unit)
-
-    def expression(
-        self, key: tuple[str | int, ...], text: str, want: str | None = None, unit: str | None = None
-    ) -> Expression | None:
-        if not text.strip():
-            return None
-        return self.guarded(key, lambda: compile_expression(text, self.names, want, unit))
-
-    def guarded(self, key: tuple[str | int, ...], make: Callable[[], T]) -> T:
-        try:
-            return make()
-        except Wrong as wrong:
-            raise self.wrong(key, wrong.says, wrong.at) from None
-
-    def grades(self) -> tuple[Cased, ...]:
-        given = self.text.grade
-        if isinstance(given, str):
-            return (Cased(None, given),)
-        if not given or given[-1].when:
-            raise self.wrong(("grade",), 'the last grade must stand without a "when"')
-        return tuple(
-            Cased(self.expression(("grade", n, "when"), case.when, TRUTH), case.grade) for n, case in enumerate(given)
-        )
-
-    def texts(self, key: str) -> tuple[Cased, ...]:
-        given: Any = getattr(self.text, key)
-        if isinstance(given, str):
-            return (Cased(None, "", self.guarded((key,), lambda: template(given, self.part))),)
-        if not given or given[-1].when:
-            raise self.wrong((key,), 'the last text must stand without a "when"')
-        made = []
-        for n, case in enumerate(given):
-            text = self.guarded((key, n, "text"), lambda case=case: template(case.text, self.part))  # type: ignore[misc]
-            made.append(Cased(self.expression((key, n, "when"), case.when, TRUTH), "", text))
-        return tuple(made)
-
-    def part(self, text: str, unit: str | None) -> Expression:
-        return compile_expression(text, self.names, None, unit)
-
-
-def _plain(name: str) -> bool:
-    return name == "-".join(name.split("-")) and all(part.isalpha() and part.islower() for part in name.split("-"))
-
-
-def unnamed_numbers(rule: RuleText) -> list[str]:
-    """Numbers that stand in a rule's conditions without a name in its limits; 0 and 1 need none."""
-    from gclint.judge.language import literals
-
-    grades = () if isinstance(rule.grade, str) else rule.grade
-    conditions = (rule.when, rule.instead_when, *rule.define.values(), *(case.when for case in grades))
-    free = {"0", "1", "0 mm", "0 mm^3", "0 s", "0 deg", "0 mm/min", "0 rev/min"}
-    return [said for text in conditions if text for said, _ in literals(text) if said not in free]
+    start = sum(len(row) + 1 for row in source.split("\n")[: line - 1]) + column - 1
+    if on_key:
+        return Problem(says, path, line, column)
+    offset = offset_in(source, start, at)
+    return Problem(says, path, source.count("\n", 0, offset) + 1, offset - (source.rfind("\n", 0, offset) + 1) + 1)
 
 
 def as_json(packs: tuple[Pack, ...], fingerprint: str) -> bytes:

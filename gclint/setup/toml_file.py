@@ -112,6 +112,8 @@ _PLAIN = {
 def _fault(wanted: Any, given: Any, key: Key) -> tuple[Key, str, bool] | None:
     """The first thing in `given` that does not fit `wanted` (of msgspec.inspect): its key, a sentence, at the key?"""
     name = type(wanted).__name__
+    if name == "Metadata":  # a description
+        return _fault(wanted.type, given, key)
     if name == "UnionType":
         return _union_fault(wanted, given, key)
     if name == "StructType":

@@ -147,3 +147,23 @@ def _unquote(name: str) -> str:
         except tomllib.TOMLDecodeError:
             return name[1:-1]
     return name[1:-1] if name[:1] == "'" else name
+
+
+_ESCAPE = re.compile(r"\\(?:u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[ \t]*\n[ \t\n]*|.)")
+
+
+def offset_in(text: str, start: int, at: int) -> int:
+    """Offset of character `at` (from 0) of the text in quotes that begins at `start`; of another value, `start`."""
+    quotes = next((quotes for quotes in ('"""', "'''", '"', "'") if text.startswith(quotes, start)), "")
+    if not quotes:
+        return start
+    offset = start + len(quotes)
+    if len(quotes) == 3 and text.startswith("\n", offset):
+        offset += 1
+    if quotes[0] == "'":
+        return offset + at
+    while at > 0:
+        escape = _ESCAPE.match(text, offset)
+        offset = escape.end() if escape else offset + 1
+        at -= 0 if escape and escape[0].endswith(("\n", " ", "\t")) and "\n" in escape[0] else 1
+    return offset
