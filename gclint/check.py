@@ -115,6 +115,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         fingerprint=fingerprint,
         texts=texts_of(tables.program, judged.findings),
         paper=paper_list(tables, rows, extent),
+        house=judged.house,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)

@@ -6,6 +6,8 @@ import tempfile
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from gclint.problem import Problem
+
 if TYPE_CHECKING:
     from gclint.judge.finding import Finding
     from gclint.judge.packs import Example, Pack, Rule
@@ -18,10 +20,20 @@ def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]
 
     `beside` are further packs in force, whose rules may stand in for one another (`instead_of`).
     """
-    wrong = []
+    wrong: list[str] = []
+
+    def run(example: Example, says: str) -> list[Finding] | None:
+        try:
+            return findings(example, (pack, *beside), rule.name)
+        except Problem as problem:
+            wrong.append(f"{says}: its declarations are wrong: {problem.says}")
+            return None
+
     for number, example in enumerate(rule.text.must_find, 1):
-        found = findings(example, (pack, *beside), rule.name)
         says = f"{rule.name}, must_find {number} ({example.says})"
+        found = run(example, says)
+        if found is None:
+            continue
         if not found:
             wrong.append(f"{says}: nothing is found")
         elif example.line is not None and all(f.line != example.line for f in found):
@@ -29,9 +41,10 @@ def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]
         elif example.grade is not None and all(f.grade != example.grade for f in found):
             wrong.append(f"{says}: found with the grade {found[0].grade}, not {example.grade}")
     for number, example in enumerate(rule.text.must_leave, 1):
-        found = findings(example, (pack, *beside), rule.name)
+        says = f"{rule.name}, must_leave {number} ({example.says})"
+        found = run(example, says)
         if found:
-            wrong.append(f"{rule.name}, must_leave {number} ({example.says}): found on line {found[0].line}")
+            wrong.append(f"{says}: found on line {found[0].line}")
     if not rule.text.must_find:
         wrong.append(f"{rule.name}: has no example that must be found")
     if not rule.text.must_leave:
@@ -43,7 +56,6 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
     """The findings of one rule in an example, accepted ones left out. Raises Problem on a faulty example."""
     from gclint.check import trace
     from gclint.judge.judge import judge
-    from gclint.problem import Problem
     from gclint.setup.declare import Options
 
     with tempfile.TemporaryDirectory() as folder:

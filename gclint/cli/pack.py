@@ -21,10 +21,12 @@ def pack(context: click.Context) -> None:
       [[rule]]
       name = "below-the-board"
       looks_at = "moves"
-      when = "lowest < -18 mm"
+      when = "lowest < floor"
+      limits.floor = { value = "-18 mm", standing = "practice", source = "ours" }
       ...
 
     A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.
+    `gclint pack facts --as markdown` prints the whole reference, from which a pack can be written.
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())
@@ -35,12 +37,16 @@ def pack(context: click.Context) -> None:
 def check(file: str) -> int:
     """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed."""
     from gclint.cli.output import deliver
-    from gclint.judge.packs import load_pack
+    from gclint.judge.compile_packs import shipped_packs
+    from gclint.judge.house import scope_words
+    from gclint.judge.packs import check_together, load_pack
     from gclint.prove import unproved
     from gclint.report.paper import paper_for
     from gclint.report.words import count
 
     loaded = load_pack(Path(file))
+    known = [pack for pack in shipped_packs() if pack.name != loaded.name or not _same(pack.path, file)]
+    check_together((*known, loaded))
     paper = paper_for(sys.stdout)
     paper.ends(f"PACK {loaded.name}", count(len(loaded.rules), "rule"))
     paper.text_block(loaded.about)
@@ -52,7 +58,12 @@ def check(file: str) -> int:
         paper.bullet(f"{rule.name}: {'NOT PROVED' if wrong else 'proved'}, {found} to find, {left} to leave alone")
         for sentence in wrong:
             paper.text_block(sentence, 4)
-    paper.text_block(f"{count(failed, 'rule')} not proved." if failed else "Every rule does what its examples say.")
+    for entry in loaded.regrades:
+        paper.bullet(f"{entry.rule}: {entry.grade} from now on, because {entry.because}")
+    for scope in loaded.narrows:
+        paper.bullet(f"{scope.rule}: counts {scope_words(scope)}, because {scope.because}")
+    if loaded.rules:
+        paper.text_block(f"{count(failed, 'rule')} not proved." if failed else "Every rule does what its examples say.")
     deliver(paper.text, None)
     return int(failed > 0)
 
@@ -77,3 +88,8 @@ def facts(table: str | None) -> int:
         paper.blank()
     deliver(paper.text, None)
     return 0
+
+
+def _same(shipped: str, file: str) -> bool:
+    """Whether the pack to prove is one of those that ship (or a copy that is being worked on)."""
+    return Path(shipped).name == Path(file).name

@@ -23,12 +23,14 @@ from gclint.judge.language import (
 from gclint.judge.packs import (
     CORE,
     MAY_BE_ASSUMED,
+    SCOPES,
     Cased,
     Example,
     FoundText,
     Limit,
     NarrowText,
     PackText,
+    RegradeText,
     Rule,
     RuleText,
     placed,
@@ -37,7 +39,7 @@ from gclint.judge.units import UNITS
 from gclint.problem import Problem, nearest
 
 MOST_RULES = 300  # of one pack
-MOST_STEPS_OF_PACK = 40_000  # columns worked out for all its conditions
+MOST_STEPS_OF_PACK = 10_000  # columns worked out for all its conditions
 _NAME = re.compile(r"[a-z]+(-[a-z]+)*")
 _LIMIT_NAME = re.compile(r"[a-z][a-z0-9_]*")
 _WORD_AT_FAULT = re.compile(r"[A-Z](\d+(\.\d+)?)?")
@@ -64,16 +66,14 @@ def compile_rules(written: PackText, source: str, path: str) -> tuple[Rule, ...]
 
 def _check_house(written: PackText, source: str, path: str) -> None:
     """Every change to another pack's rule has its reason and, where it narrows, something to narrow to."""
-    for kind, entries in (("regrade", written.regrade), ("narrow", written.narrow)):
+    for kind in ("regrade", "narrow"):
+        entries: tuple[RegradeText | NarrowText, ...] = getattr(written, kind)
         for number, entry in enumerate(entries):
             if not entry.because.strip():
                 says = "a reason is needed here; every report will show it"
                 raise placed(source, path, (kind, number, "because"), says)
-            if isinstance(entry, NarrowText) and not any(
-                (entry.tool, entry.material, entry.program)
-                + (entry.except_tool, entry.except_material, entry.except_program)
-            ):
-                says = "expected where it counts: tool, material, program, except_tool, except_material or except_program"
+            if isinstance(entry, NarrowText) and not any(getattr(entry, key) for key in SCOPES):
+                says = f"expected where the rule counts: {', '.join(SCOPES[:-1])} or {SCOPES[-1]}"
                 raise placed(source, path, (kind, number), says, on_key=True)
     if not (written.rule or written.regrade or written.narrow):
         raise Problem("this pack says nothing: expected [[rule]], [[regrade]] or [[narrow]]", path)
@@ -133,7 +133,8 @@ class _Compile:
         if not _NAME.fullmatch(text.name):
             raise self.wrong(("name",), "a rule is named by plain words in small letters, joined with hyphens")
         if text.looks_at not in known and not (text.looks_at == CORE and self.pack == CORE):
-            raise self.wrong(("looks_at",), f'there is no table "{text.looks_at}"{nearest(text.looks_at, tuple(known))}')
+            says = f'there is no table "{text.looks_at}"{nearest(text.looks_at, tuple(known))}'
+            raise self.wrong(("looks_at",), says)
         for key in ("title", "why", "source", "owner"):
             if not getattr(text, key).strip():
                 raise self.wrong((key,), "a few words are needed here")
@@ -175,7 +176,7 @@ class _Compile:
         from gclint.judge.language import FUNCTIONS, RESERVED
 
         if not _LIMIT_NAME.fullmatch(name) or name in RESERVED or name in FUNCTIONS:
-            says = f'"{name}" cannot be a name here: expected small letters, digits and "_", and no word of the language'
+            says = f'"{name}" cannot be a name: expected small letters, digits and "_", and no word of the language'
             raise self.wrong(key, says, on_key=True)
 
     def definition(self, name: str, meaning: str) -> Name:
@@ -231,7 +232,7 @@ class _Compile:
         """An expression by which the rule judges: each of its numbers must be a limit."""
         made = self.expression(key, text, want)
         for said, at in literals(text) if made is not None else ():
-            says = f'the number {said} needs a name, a standing and a source: put it under [rule.limits] and use its name'
+            says = f"the number {said} needs a standing and a source: put it under [rule.limits] and use its name here"
             raise self.wrong(key, says, at)
         return made
 

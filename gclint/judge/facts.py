@@ -179,7 +179,7 @@ class View(Struct, frozen=True, eq=False):
         value, row = whole.value(name.partition(".")[2]), whole._neighbour(fact.beside)
         words = value[1] if isinstance(value, tuple) else None
         codes = np.broadcast_to(np.asarray(value[0] if words is not None else value), (whole.length,))
-        unknown = {NUMBER: np.nan, TRUTH: np.int8(UNKNOWN), TEXT: np.int32(-1)}[fact.kind]
+        unknown: Any = {NUMBER: np.nan, TRUTH: np.int8(UNKNOWN), TEXT: np.int32(-1)}[fact.kind]
         # an empty table has no row 0 to stand in for the missing one
         moved = np.where(row >= 0, codes[np.maximum(row, 0)], unknown).astype(codes.dtype) if len(row) else codes
         return moved if words is None else (moved, words)

@@ -67,7 +67,7 @@ def _travel(m: Motion, first: int, behind: int) -> int | None:
 
 
 def _column(name: str) -> Build:
-    return lambda chain: np.array([getattr(contour, name) for contour in contours(chain)])
+    return lambda chain: np.array([getattr(contour, name) for contour in contours(chain)], dtype=np.int64)
 
 
 def _left_on(chain: Chain) -> tuple[np.ndarray[tuple[int], np.dtype[np.int32]], tuple[str, ...]]:

@@ -46,6 +46,14 @@ class Beside(msgspec.Struct, frozen=True):
     line: int
 
 
+class Regraded(msgspec.Struct, frozen=True):
+    """The grade the rule's own pack gives, and the house pack that gives another, with its reason."""
+
+    was: str
+    by: str
+    because: str
+
+
 class Finding(msgspec.Struct, frozen=True):
     """`beside` is set where the worst place lies in a file that `worst_line` calls.
 
@@ -69,6 +77,7 @@ class Finding(msgspec.Struct, frozen=True):
     beside: Beside | None = None
     accepted_in: str | None = None  # "tide-dial.nc line 12", "job.toml line 30": where that acceptance is written
     set_on: dict[str, int] = {}
+    regraded: Regraded | None = None
 
 
 class NotJudged(msgspec.Struct, frozen=True):
@@ -81,6 +90,23 @@ class AssumedOut(msgspec.Struct, frozen=True):
     what: str
     value: str
     because: str
+
+
+class HouseRule(msgspec.Struct, frozen=True):
+    """What a house pack does: `does` is "adds", "regrades" or "narrows", `says` how, `because` its reason (of a rule it
+    adds, the source); `count`: findings of the rule it adds, findings with another grade, places left out."""
+
+    rule: str
+    does: str
+    says: str
+    by: str
+    because: str
+    count: int
+
+    @property
+    def lowers_halt(self) -> bool:
+        """Whether it makes less of what the rule itself says not to run."""
+        return self.does == "regrades" and " halt" in self.says
 
 
 Range = tuple[float, float]
@@ -136,6 +162,7 @@ class Checked(msgspec.Struct, frozen=True):
     fingerprint: str
     texts: dict[int, str] = {}
     paper: PaperList | None = None
+    house: tuple[HouseRule, ...] = ()
 
 
 class Document(msgspec.Struct, frozen=True):

@@ -10,9 +10,9 @@ from gclint.judge.chain import Chain
 from gclint.judge.change import ADVICE, Worst
 from gclint.judge.evaluate import TRUE, numbers, truth, words
 from gclint.judge.facts import View
-from gclint.judge.finding import Beside, Change, Finding, Found, Limits
+from gclint.judge.finding import Beside, Change, Finding, Found, Limits, Regraded
 from gclint.judge.language import TEXT
-from gclint.judge.packs import Rule
+from gclint.judge.packs import Cased, Rule
 from gclint.judge.places import column_of
 from gclint.judge.wording import chosen, in_program_units, number_of, say
 from gclint.motion.table import INCH
@@ -48,8 +48,12 @@ def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], ch
 
 def grades_of(rule: Rule, view: View) -> Column:
     """Index into GRADES of each row; a case whose condition is unknown does not count."""
-    grades = np.full(view.length, GRADES.index(rule.grades[-1].grade))
-    for case in reversed(rule.grades[:-1]):
+    return _grades(rule.grades, view)
+
+
+def _grades(cases: tuple[Cased, ...], view: View) -> Column:
+    grades = np.full(view.length, GRADES.index(cases[-1].grade))
+    for case in reversed(cases[:-1]):
         assert case.when is not None
         grades = np.where(truth(case.when.code, view) == TRUE, GRADES.index(case.grade), grades)
     return grades
@@ -171,6 +175,7 @@ def _finding(
         beside=beside,
         accepted_in=_accepted_in(rule.name, accepted, chain),
         set_on=_set_on(worst_move, chain),
+        regraded=_regraded(rule, one, grade),
     )
 
 
@@ -186,6 +191,14 @@ def _set_on(move: int, chain: Chain) -> dict[str, int]:
         return {}
     governs = {"F": m.feed_line[move], "S": m.speed_line[move], "T": m.tool_line[move]}
     return {letter: int(line) for letter, line in governs.items() if line > 0}
+
+
+def _regraded(rule: Rule, one: View, grade: str) -> Regraded | None:
+    """Where a house pack has changed this finding's grade."""
+    if rule.regrade is None:
+        return None
+    was = GRADES[int(_grades(rule.regrade.was, one)[0])]
+    return Regraded(was, rule.regrade.by, rule.regrade.because) if was != grade else None
 
 
 def _beside(one: View, line: int, chain: Chain) -> Beside | None:

@@ -10,11 +10,11 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.cutting.table import Cutting
-from gclint.judge import acceptance
+from gclint.judge import acceptance, house
 from gclint.judge.chain import Chain
-from gclint.judge.evaluate import TRUE, UNKNOWN, blame, truth
+from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Change, Finding, Found, NotJudged
+from gclint.judge.finding import Change, Finding, Found, HouseRule, NotJudged
 from gclint.judge.grouping import findings_of
 from gclint.judge.packs import Pack, Rule, check_together, load_pack
 from gclint.motion.table import EVENT, Motion
@@ -51,6 +51,7 @@ class Judged:
 
     findings: tuple[Finding, ...]
     not_judged: tuple[NotJudged, ...]
+    house: tuple[HouseRule, ...] = ()
 
 
 @dataclass
@@ -84,7 +85,9 @@ def judge(
     """
     chain = Chain(program, motion, timing, engagement, cutting, setup)
     chosen = tuple(packs) if packs is not None else all_packs(setup)
-    rules = [rule for pack in chosen for rule in pack.rules]
+    rules = house.rules_in_force(chosen)
+    narrowed = house.narrowed(chosen)
+    left_out: dict[int, int] = {}
     acceptance.check_names(setup, [rule.name for rule in rules])
     hits: list[Hits] = []
     findings: list[Finding] = []
@@ -94,7 +97,8 @@ def judge(
         if rule.when is None:
             continue
         try:
-            found = _run(rule, views.setdefault(rule.text.looks_at, View.of(rule.text.looks_at, chain)), missing)
+            view = views.setdefault(rule.text.looks_at, View.of(rule.text.looks_at, chain))
+            found = _run(rule, view, missing, narrowed.get(rule.name, ()), left_out)
         except Exception as fault:  # one broken rule must not hide what the others find
             findings.append(_internal_error(rule, fault))
             continue
@@ -108,7 +112,8 @@ def judge(
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
     _add_unmodelled(chain, rules, missing)
-    return Judged(tuple(sorted(findings, key=_rank)), _not_judged(missing))
+    ranked = tuple(sorted(findings, key=_rank))
+    return Judged(ranked, _not_judged(missing), house.told(chosen, ranked, left_out))
 
 
 def all_packs(setup: Setup) -> tuple[Pack, ...]:
@@ -121,11 +126,25 @@ def all_packs(setup: Setup) -> tuple[Pack, ...]:
     return packs
 
 
-def _run(rule: Rule, view: View, missing: dict[tuple[str, str], int]) -> Hits | None:
+def _run(
+    rule: Rule,
+    view: View,
+    missing: dict[tuple[str, str], int],
+    narrows: house.Narrows,
+    left_out: dict[int, int],
+) -> Hits | None:
     assert rule.when is not None
     if view.length == 0:
         return None
     answer = truth(rule.when.code, view)
+    for entry, _ in narrows:
+        counts = house.counts(entry, view)
+        outside = int(((answer == TRUE) & (counts == FALSE)).sum())
+        left_out[id(entry)] = left_out.get(id(entry), 0) + outside
+        open_ = int(((answer == TRUE) & (counts == UNKNOWN)).sum())
+        if open_:
+            missing[rule.name, house.NEEDS_MATERIAL] = missing.get((rule.name, house.NEEDS_MATERIAL), 0) + open_
+        answer = np.where(counts == TRUE, answer, FALSE)
     unknown = np.flatnonzero(answer == UNKNOWN)
     if len(unknown):
         _blame(rule, view.choose(unknown), missing)

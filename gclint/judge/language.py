@@ -2,7 +2,8 @@
 
 `compile_expression` turns a text into an `Expression`: nested lists that JSON can hold and `evaluate` runs.
 Everything that can be wrong is found here, with the place in the text: words that do not exist, dimensions that do not
-match, a truth where a number is needed, an expression that would take too long. Only this file imports lark; packs that ship are compiled when the package is built.
+match, a truth where a number is needed, an expression that would take too long. Only this file imports lark; packs that
+ship are compiled when the package is built.
 """
 
 from __future__ import annotations
@@ -27,7 +28,7 @@ _KIND = {NUMBER: "a number", TRUTH: "a truth (yes or no)", TEXT: "a text"}
 
 DEEPEST = 40  # brackets within each other
 LONGEST = 4_000  # characters of one expression
-MOST_STEPS = 2_000  # columns worked out for one expression, definitions written out
+MOST_STEPS = 1_000  # columns worked out for one expression, definitions written out
 DEEPEST_CODE = 150  # steps within each other, definitions written out
 
 
@@ -212,10 +213,10 @@ def quantity(text: str) -> tuple[float, str]:
 def _unexpected(fault: Any, text: str) -> Wrong:
     at = fault.pos_in_stream if fault.pos_in_stream is not None and fault.pos_in_stream >= 0 else len(text)
     token = getattr(fault, "token", None)
-    if token is not None and token.type == "$END":
-        return Wrong("the expression ends too early; a value is needed here", len(text.rstrip()))
     if token is not None and token.type == "NAME" and text[:at].rstrip()[-1:].isdigit():
         return Wrong(f'there is no unit "{token}"{nearest(str(token), tuple(UNITS)[1:])}', at)
+    if text[at : at + 1] in _INSTEAD:
+        return Wrong(f'"{text[at]}" does not belong here; write "{_INSTEAD[text[at]]}"', at)
     what = f'"{token}"' if token is not None else f'"{text[at : at + 1]}"'
     wanted = sorted(set(getattr(fault, "expected", None) or getattr(fault, "allowed", None) or ()))
     plain = {"NAME": "a name", "NUMBER": "a number", "TEXT": "a text in quotes", "COMPARE": "a comparison",
@@ -224,7 +225,12 @@ def _unexpected(fault: Any, text: str) -> Wrong:
              "AND": '"and"', "OR": '"or"', "NOT": '"not"', "IN": '"in"', "MINUS": '"-"', "TRUTH": "true or false",
              "$END": "the end"}  # fmt: skip
     expected = list(dict.fromkeys(plain[name] for name in wanted if name in plain))
+    if token is not None and token.type == "$END":
+        return Wrong(f"the expression ends too early; expected {', '.join(expected)}", len(text.rstrip()))
     return Wrong(f"{what} does not belong here; expected {', '.join(expected)}", at)
+
+
+_INSTEAD = {"=": "==", "&": "and", "|": "or", "!": "not", "^": "*"}  # habits of other languages
 
 
 def _like(word: str, names: Mapping[str, Name]) -> str:
@@ -380,8 +386,8 @@ class _Check:
         parts = [self.node(child) for child in tree.children[1:]]
         least, most = FUNCTIONS[name].takes
         if not least <= len(parts) <= most:
-            wanted = f"{least} to {most} values" if most > least else f"{least} value{'s' if least > 1 else ''}"
-            raise Wrong(f"{name} takes {wanted}, here are {len(parts)}: {FUNCTIONS[name].call}", token.start_pos)
+            count = f"{least} to {most} values" if most > least else f"{least} value{'s' if least > 1 else ''}"
+            raise Wrong(f"{name} takes {count}, here are {len(parts)}: {FUNCTIONS[name].call}", token.start_pos)
         code = [name, *(part.code for part in parts)]
         if name == "known":
             return self._made(code, TRUTH, parts)

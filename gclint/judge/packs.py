@@ -169,6 +169,9 @@ class NarrowText(Part, frozen=True):
     except_program: Annotated[str | tuple[str, ...], _says("it counts in all programs but these")] = ()
 
 
+SCOPES = ("tool", "material", "program", "except_tool", "except_material", "except_program")  # of NarrowText
+
+
 class PackText(Part, frozen=True):
     pack: Annotated[str, _says("the pack's name")]
     about: Annotated[str, _says("what it is for, in one sentence")]
@@ -188,6 +191,14 @@ class Cased(Struct, frozen=True):
     text: Template = []
 
 
+class Regrade(Struct, frozen=True):
+    """The grades a rule had before a house pack changed them, with the file and the reason."""
+
+    was: tuple[Cased, ...]
+    by: str
+    because: str
+
+
 class Rule(Struct, frozen=True):
     """A rule in its checked form, with its text beside it."""
 
@@ -203,6 +214,7 @@ class Rule(Struct, frozen=True):
     worst: Expression | None = None
     worst_after: Expression | None = None
     instead_when: Expression | None = None
+    regrade: Regrade | None = None
 
     @property
     def name(self) -> str:
@@ -216,24 +228,24 @@ class Pack(Struct, frozen=True):
     rules: tuple[Rule, ...]
     regrades: tuple[RegradeText, ...] = ()
     narrows: tuple[NarrowText, ...] = ()
+    house: bool = False
 
 
 def load_pack(path: Path) -> Pack:
-    """Read, check and compile one pack file. Raises Problem."""
+    """Read, check and compile one house pack. Raises Problem."""
     from gclint.setup.toml_file import read_text
 
-    return compile_pack(read_text(path, "rule pack"), str(path))
+    return compile_pack(read_text(path, "rule pack"), str(path), house=True)
 
 
-def compile_pack(source: str, path: str) -> Pack:
+def compile_pack(source: str, path: str, house: bool = False) -> Pack:
     """The checked form of a pack's TOML text; `path` is named in messages. Raises Problem."""
     from gclint.judge.compile_rule import compile_rules  # a check by shipped rules does not need it
     from gclint.setup.toml_file import decode
 
     written = decode(source, PackText, path)
-    return Pack(
-        written.pack, written.about, path, compile_rules(written, source, path), written.regrade, written.narrow
-    )
+    rules = compile_rules(written, source, path)
+    return Pack(written.pack, written.about, path, rules, written.regrade, written.narrow, house)
 
 
 def check_together(packs: tuple[Pack, ...]) -> None:
@@ -258,19 +270,22 @@ def check_together(packs: tuple[Pack, ...]) -> None:
 def _check_house(pack: Pack, owner: dict[str, Pack], looks_at: dict[str, str]) -> None:
     from gclint.judge.facts import tables
 
-    entries = (*(("regrade", n, e) for n, e in enumerate(pack.regrades)),
-               *(("narrow", n, e) for n, e in enumerate(pack.narrows)))  # fmt: skip
+    entries: list[tuple[str, int, RegradeText | NarrowText]] = []
+    entries += [("regrade", n, entry) for n, entry in enumerate(pack.regrades)]
+    entries += [("narrow", n, entry) for n, entry in enumerate(pack.narrows)]
     for kind, number, entry in entries:
         if entry.rule not in owner:
             raise _in_file(pack, (kind, number, "rule"), _no_rule(entry.rule, owner))
         if owner[entry.rule] is pack:
             raise _in_file(pack, (kind, number, "rule"), "this rule stands in this very pack; write it there")
         if looks_at[entry.rule] == CORE:
-            raise _in_file(pack, (kind, number, "rule"), "this is found by gclint's own machinery, which no pack changes")
-        if isinstance(entry, NarrowText) and (entry.tool or entry.except_tool):
-            if tables()[looks_at[entry.rule]].tool is None:
-                says = f'"{entry.rule}" looks at {tables()[looks_at[entry.rule]].meaning}, which belongs to no tool'
-                raise _in_file(pack, (kind, number, "tool" if entry.tool else "except_tool"), says)
+            raise _in_file(pack, (kind, number, "rule"), "gclint's own machinery finds this, and no pack changes it")
+        by_tool = isinstance(entry, NarrowText) and (entry.tool or entry.except_tool)
+        table = tables()[looks_at[entry.rule]]
+        if by_tool and table.tool is None:
+            key = "tool" if getattr(entry, "tool", ()) else "except_tool"
+            says = f'"{entry.rule}" looks at {table.meaning}, which belongs to no tool'
+            raise _in_file(pack, (kind, number, key), says)
 
 
 def _once_each(packs: tuple[Pack, ...]) -> None:

@@ -60,6 +60,36 @@ def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def graded_words(finding: Finding) -> str:
+    """Who gave the finding another grade than its rule has, and why; empty where nobody did."""
+    if finding.regraded is None:
+        return ""
+    own = finding.regraded
+    return f'"{finding.grade}" by {own.by}, "{own.was}" by the rule itself; because {_reason(own.because)}'
+
+
+def house_words(checked: Checked) -> list[str]:
+    """What house packs change in what is told of this program. A rule that was `halt` and is less is always told."""
+    said = []
+    for each in checked.house:
+        if each.does == "regrades" and (each.count or each.lowers_halt):
+            met = f"; {count(each.count, 'finding')} here" if each.count else "; none here"
+            said.append(f"{each.rule}: {each.says}, by {each.by}, because {_reason(each.because)}{met}")
+        elif each.does == "narrows" and each.count:
+            left = f"{count(each.count, 'place')} here left out"
+            said.append(f"{each.rule} counts {each.says}, by {each.by}, because {_reason(each.because)}; {left}")
+    added: dict[str, list[str]] = {}
+    for each in checked.house:
+        if each.does == "adds":
+            added.setdefault(each.by, []).append(each.rule)
+    said += [f"{count(len(rules), 'rule')} more, by {by}: {', '.join(rules)}" for by, rules in added.items()]
+    return said
+
+
+def _reason(because: str) -> str:
+    return " ".join(because.split()).rstrip(".")
+
+
 def tool_name(tool: int, run: Run) -> str:
     row = next((row for row in run.checked.tools if row.tool == tool), None)
     return f"{tool} ({row.name})" if row is not None and row.name else str(tool)

@@ -13,6 +13,8 @@ from gclint.report.paper import STYLES, Paper, clean
 from gclint.report.sheet_words import (
     UNIT_WORDS,
     found_words,
+    graded_words,
+    house_words,
     in_units,
     quoted,
     reach_words,
@@ -98,6 +100,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
     title.append(clean(title_words(finding.rule, run)), STYLES["head"])
     paper.console.print(title)
     paper.field("rule", finding.rule, INDENT)
+    if finding.regraded is not None:
+        paper.field("graded", graded_words(finding), INDENT)
     if finding.tool is not None:
         paper.field("tool", tool_name(finding.tool, run), INDENT)
     paper.field("where", where_words(finding), INDENT)
@@ -194,6 +198,12 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
             by_need.setdefault(blind.needs, []).append(blind.rule)
         for needs, rules in by_need.items():
             paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+    house = house_words(checked)
+    if house:
+        paper.blank()
+        paper.heading("HOUSE RULES")
+        for said in house:
+            paper.bullet(said)
     accepted = [f for f in checked.findings if f.accepted is not None]
     if accepted:
         paper.blank()

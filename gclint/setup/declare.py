@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
@@ -80,6 +81,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
         files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
+    packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))
     if searched and job_file and program_path and programs and not _among(program_path, programs):
         because = f"it names {programs[0]}, and is used for this program all the same"
         assumed.append(Assumed("job", job_file.path, because))
@@ -126,8 +128,20 @@ def _named(job: Job | None, file: File | None) -> tuple[tuple[str, ...], tuple[s
     names = (job.program,) if isinstance(job.program, str) else job.program or ()
     places: list[Key] = [("program",)] if isinstance(job.program, str) else [("program", n) for n in range(len(names))]
     programs = tuple(str(placed(file, key, program, name)) for key, name in zip(places, names))
-    packs = tuple(str(placed(file, ("packs", n), declaration, name)) for n, name in enumerate(job.packs))
-    return programs, packs
+    return programs, _packs(job, file)
+
+
+def _packs(table: Job | Shop | None, file: File | None) -> tuple[str, ...]:
+    """House packs that a job or a shop names, as paths without detours."""
+    if table is None or file is None:
+        return ()
+    found = []
+    for n, name in enumerate(table.packs):
+        path = placed(file, ("packs", n), declaration, name)
+        if not path.exists():
+            raise file.wrong(("packs", n), f'there is no rule pack "{name}" in the folder of this file')
+        found.append(os.path.normpath(path))
+    return tuple(found)
 
 
 def placed(file: File, key: Key, find: Callable[[Path, str], Path], name: str) -> Path:

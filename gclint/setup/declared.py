@@ -212,13 +212,14 @@ class LimitsTable(Table, frozen=True):
 
 
 class Shop(Table, frozen=True):
-    """shop.toml: the machine, its spindle, its tools, and what its own test cuts have shown."""
+    """shop.toml: the machine, its spindle, its tools, its own rules, and what its own test cuts have shown."""
 
     machine: MachineTable | None = None
     spindle: SpindleTable | None = None
     tool: tuple[ToolTable, ...] = ()
     windows: dict[str, dict[str, WindowTable]] = msgspec.field(default_factory=dict)
     limits: LimitsTable | None = None
+    packs: tuple[str, ...] = ()  # house packs for every job
     diameter_offsets: dict[str, Depth] = msgspec.field(default_factory=dict)  # D number -> diameter in the tool table
 
 

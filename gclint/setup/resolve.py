@@ -113,7 +113,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         fail_at=_fail_at(declared, job),
         time_limit=None if job.time_limit is None else float(job.time_limit),
         assumed=tuple(assumed),
-        sources=tuple(file.path for file in (declared.job_file, declared.shop_file) if file),
+        sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
     )
     return replace(setup, not_declared=_not_declared(setup, shop, used))
 

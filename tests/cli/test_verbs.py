@@ -37,13 +37,14 @@ about = "Invented: what the Lowtide workshop asks of every program."
 name = "below-the-board"
 title = "The tool goes below the board"
 looks_at = "moves"
-when = "lowest < -18 mm"
+when = "lowest < floor"
 grade = "consider"
 happens = "The tool goes below the workshop's 18 mm boards."
 why = "The table has no board to cut into."
 standing = "practice"
 source = "a house rule"
 owner = "the workshop"
+limits.floor = { value = "-18 mm", standing = "practice", source = "the boards' thickness" }
 must_find = [ { says = "a move to Z-20", program = "G21 G90\\nG0 X0 Y0 Z-20\\nM30\\n", line = 2 } ]
 must_leave = [ { says = "a move to Z-17", program = "G21 G90\\nG0 X0 Y0 Z-17\\nM30\\n" } ]
 """
@@ -256,7 +257,7 @@ def test_pack_check_says_which_example_fails(here: Path, gclint: Gclint, old: st
 
 
 def test_pack_check_places_a_fault(here: Path, gclint: Gclint) -> None:
-    (here / "house.toml").write_text(HOUSE.replace("-18 mm", "-18 N"))
+    (here / "house.toml").write_text(HOUSE.replace("< floor", "< 2 N"))
     code, out, err = gclint("pack", "check", "house.toml")
     assert (code, out) == (2, "")
     assert "house.toml, line 8" in err

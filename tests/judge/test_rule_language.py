@@ -4,7 +4,19 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.language import NUMBER, TEXT, TRUTH, Name, Wrong, compile_expression, facts_in, quantity
+from gclint.judge.language import (
+    MOST_STEPS,
+    NUMBER,
+    TEXT,
+    TRUTH,
+    Name,
+    Wrong,
+    compile_expression,
+    extent,
+    facts_in,
+    literals,
+    quantity,
+)
 from gclint.judge.units import UNITS
 
 NAMES = {
@@ -77,11 +89,32 @@ def test_expressions_have_kinds_and_units(text: str, kind: str, unit: str) -> No
         ("solid > 1 mm)", "does not belong here", 12),
         ("solid ? 1 mm", "does not belong here", 6),
         ("floor(solid)", 'there is no function "floor"', 0),
-        ("max(solid)", "max takes 2 or more values", 0),
+        ("max(solid)", "max takes 2 to 9 values, here are 1: max(a, b, ...)", 0),
         ("tan(solid)", "tan needs an angle, and this is a length", 4),
         ("sqrt(solid)", "has no square root", 5),
         ("max(solid, feed)", "a length cannot be put beside a feed", 11),
         ("-centre > 0", "needs a number", 1),
+        ("tan(slope, slope)", "tan takes 1 value, here are 2", 0),
+        ("solid = 1 mm", '"=" does not belong here; write "=="', 6),
+        ("centre & centre", 'write "and"', 7),
+        ("solid > 'x'", "a number cannot be compared with a text", 8),
+        ("centre in [1]", "cannot be compared", 11),
+        ("solid in [1]", "give the number its unit", 10),
+        ("share(centre)", "share takes 2 values, here are 1: share(condition, among)", 0),
+        ("run(solid)", "run needs conditions, and this is a number", 4),
+        ("abs(kind)", "abs needs numbers, and this is a text", 4),
+        ("atan(solid)", "atan needs a plain number, and this is a length", 5),
+        ("solid * kind", '"*" needs numbers', 8),
+        ("kind in []", "does not belong here; expected", 9),
+        ("solid > 1 mm and", "ends too early; expected", 16),
+        ("nowhere.near.this > 1", "`gclint pack facts TABLE` lists what there is", 0),
+        ("solid[0]", '"[" does not belong here', 5),
+        ("kind == 'ra", "does not belong here", 8),
+        ("import os", "does not belong here", 7),
+        ("__import__('os')", '"_" does not belong here', 0),
+        ("solid.__class__ == 1", "does not belong here", 5),
+        ("min(solid for solid in solid)", '"for" does not belong here', 10),
+        ("lambda: solid", '":" does not belong here', 6),
         ("", "", 0),
     ],
 )
@@ -98,10 +131,28 @@ def test_what_is_wanted_is_checked() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["(" * 5000 + "centre" + ")" * 5000, "not " * 20_000 + "centre", "-" * 20_000 + "solid"]
+    "text", ["(" * 1900 + "centre" + ")" * 1900, "not " * 900 + "centre", "-" * 3900 + "solid", "(((" * 14 + "centre"]
 )
 def test_deep_nesting_is_refused(text: str) -> None:
-    assert "nested too deeply" in refused(text)[0]
+    said = refused(text)[0]
+    assert "nested too deeply" in said or "too much for one expression" in said
+
+
+def test_long_expressions_are_refused() -> None:
+    assert "longer than 4000 characters" in refused("centre or " * 500 + "centre")[0]
+    compile_expression("centre or " * 300 + "centre", NAMES)
+
+
+def test_definitions_that_grow_without_end_are_refused() -> None:
+    """Each doubles the one before; written out, the last would have a million steps."""
+    names = dict(NAMES)
+    code = compile_expression("solid > 1 mm", names).code
+    while 2 * extent(code)[0] + 1 <= MOST_STEPS:
+        names["before"] = Name(TRUTH, code=code)
+        code = compile_expression("before and before", names).code
+    names["before"] = Name(TRUTH, code=code)
+    with pytest.raises(Wrong, match="too much for one expression"):
+        compile_expression("before and before", names)
 
 
 def test_share_needs_a_table_that_adds_up() -> None:
@@ -132,3 +183,8 @@ def test_limits_and_definitions_stand_in_for_what_they_mean() -> None:
     outer = compile_expression("deep and centre", NAMES | {"deep": Name(TRUTH, code=inner.code)})
     assert outer.code == ["and", inner.code, ["fact", "centre", 1]]
     assert facts_in(outer.code) == {"solid", "centre"}
+
+
+def test_numbers_that_judge_are_told_apart_from_those_that_only_name() -> None:
+    text = "solid > 3 mm and order in [1, 2] and slope >= 0 deg and flutes == 1 or solid < 1 mm"
+    assert literals(text) == [("3 mm", 8), ("1 mm", text.index("1 mm"))]

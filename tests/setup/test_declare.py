@@ -76,6 +76,7 @@ def test_with_an_option_only_that_file_and_what_it_names(tmp_path: Path) -> None
     other.mkdir()
     (other / "my.toml").write_text(SHOP_TWO)
     (other / "job.toml").write_text('shop = "my.toml"\nprogram = ["x.nc", "y.nc"]\npacks = ["house.toml"]')
+    (other / "house.toml").touch()
     by_shop = declare(Options(shop=str(other / "my.toml")), str(tmp_path / "x.nc"))
     assert by_shop.job is None
     assert len(by_shop.shop.tool if by_shop.shop else ()) == 2
@@ -84,6 +85,18 @@ def test_with_an_option_only_that_file_and_what_it_names(tmp_path: Path) -> None
     assert len(by_job.shop.tool if by_job.shop else ()) == 2
     assert [Path(p) for p in by_job.programs] == [other / "x.nc", other / "y.nc"]
     assert [Path(p) for p in by_job.packs] == [other / "house.toml"]
+
+
+def test_house_packs_of_the_shop_come_before_those_of_the_job_and_each_once(tmp_path: Path) -> None:
+    for name in ("ours.toml", "theirs.toml"):
+        (tmp_path / name).touch()
+    (tmp_path / "shop.toml").write_text('packs = ["ours.toml"]')
+    (tmp_path / "job.toml").write_text('shop = "shop.toml"\npacks = ["theirs.toml", "./ours.toml"]')
+    assert [Path(p).name for p in declare(Options(), str(tmp_path / "x.nc")).packs] == ["ours.toml", "theirs.toml"]
+    (tmp_path / "job.toml").write_text('shop = "shop.toml"\npacks = ["theirs.toml", "our.toml"]')
+    with pytest.raises(Problem, match=r'there is no rule pack "our.toml"') as caught:
+        declare(Options(), str(tmp_path / "x.nc"))
+    assert (caught.value.line, caught.value.column) == (2, 25)
 
 
 def test_a_job_that_names_another_program_is_said_to(tmp_path: Path) -> None:
