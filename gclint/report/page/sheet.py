@@ -11,6 +11,7 @@ from markupsafe import Markup, escape
 from gclint.judge.finding import Checked, Finding
 from gclint.report.cautions import cautions
 from gclint.report.gauge import gauge
+from gclint.report.page.on_paper import on_paper
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.sheet_words import (
     UNIT_WORDS,
@@ -34,9 +35,11 @@ from gclint.report.words import ENTRY_WORDS, GLOSS, GRADE_WORDS, Lengths, count,
 from gclint.setup.card import Material
 from gclint.setup.types import Setup, Stock
 
-IN_FULL = 3  # findings of one rule, tool and grade; the others are one row each
+IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
+POINTED = 12  # findings of one rule at a tool
 EXCERPT = 2  # lines before and behind
+LONGEST = 120  # characters of one of them
 
 
 def open_findings(run: Run) -> tuple[Finding, ...]:
@@ -61,6 +64,7 @@ def sheet_of(run: Run, version: str) -> dict[str, Any]:
             {"title": title_words(f.rule, run), "rule": f.rule, "line": f.line, "because": f.accepted}
             for f in checked.findings if f.accepted is not None
         ],
+        "on_paper": on_paper(checked),
         "cautions": cautions(run.material_cautions),
         "words": words.used(),
         "fingerprint": checked.fingerprint,
@@ -229,7 +233,8 @@ def _excerpt(line: int, run: Run) -> list[tuple[int, str, bool]]:
         return []
     lines = run.tables.program.lines
     near = range(max(1, line - EXCERPT), min(lines, line + EXCERPT) + 1)
-    return [(n, _printable(quoted(n, run)), n == line) for n in near]
+    text = run.tables.program.line_text
+    return [(n, _printable(text(n).strip()[:LONGEST]), n == line) for n in near]
 
 
 # --- tools ------------------------------------------------------------------------------------------------------------
@@ -251,13 +256,21 @@ def _tools(run: Run, words: Words) -> list[dict[str, Any]]:
             "first_line": facts.first_line,
             "rows": _tool_rows(facts, [p for p in pairs if p.tool == row.tool], lengths, words),
             "cuts": bool(row.passes),
-            "findings": [
-                {"index": n, "number": n + 1, "title": title_words(f.rule, run), "grade": f.grade,
-                 "line": f.worst_line, "words": GRADE_WORDS[f.grade]}
-                for n, f in enumerate(found) if f.tool is not None and f.tool == row.tool
-            ],
+            "findings": _pointers([(n, f) for n, f in enumerate(found) if f.tool == row.tool is not None], run),
         })  # fmt: skip
     return made
+
+
+def _pointers(found: list[tuple[int, Finding]], run: Run) -> list[dict[str, Any]]:
+    """Findings of one tool by their rule: what it is, and the numbers of the first ones."""
+    alike: dict[tuple[str, str], list[int]] = {}
+    for index, finding in found:
+        alike.setdefault((finding.grade, finding.rule), []).append(index + 1)
+    return [
+        {"grade": grade, "words": GRADE_WORDS[grade], "title": title_words(rule, run), "numbers": numbers[:POINTED],
+         "more": max(0, len(numbers) - POINTED)}
+        for (grade, rule), numbers in alike.items()
+    ]  # fmt: skip
 
 
 def _tool_rows(

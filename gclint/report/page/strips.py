@@ -17,6 +17,7 @@ from gclint.report.page.pack import short
 from gclint.report.page.path import chords, points_at
 from gclint.report.tables import Tables
 from gclint.report.words import ENTRY_WORDS
+from gclint.setup.types import Tool
 from gclint.stock.table import ENTRY_KINDS
 
 STEPS = 320  # of one chart along the run
@@ -24,6 +25,7 @@ STEPS_OF_MANY = 120  # where there are more than MANY tools
 MANY = 8
 PAIRS = 3
 SPEEDS = 60  # at which a window is drawn
+POINTED, DRILL_POINT = ("v", "drill"), 118.0  # shapes drawn with a point, and its angle where none is declared
 CORNERS = 160  # of one drawn entry
 
 
@@ -137,6 +139,13 @@ def _profile(tables: Tables, begin: int, end: int, first: int, last: int) -> tup
     return travel, z, inside
 
 
+def _round(tool: Tool | None) -> float | None:
+    """Radius of the rim at the tip, mm."""
+    if tool is None or tool.shape not in ("ball", "tapered-ball", "bull-nose"):
+        return None
+    return tool.diameter / 2 if tool.shape == "ball" else tool.corner_radius
+
+
 # --- pairs ------------------------------------------------------------------------------------------------------------
 
 
@@ -198,6 +207,8 @@ def strips(tables: Tables, tools: list[int], inch: bool) -> list[dict[str, Any]]
         made.append({
             "tool": tool,
             "diameter": declared.diameter if declared and math.isfinite(declared.diameter) else None,
+            "angle": declared.angle or DRILL_POINT if declared and declared.shape in POINTED else None,
+            "round": _round(declared),
             "run": run_of(tables, tool, steps),
             "entries": entries_of(tables, tool),
             "pairs": pairs_of(tables, chain, view, tool, inch) if view is not None else [],

@@ -8,11 +8,13 @@ type Pick = (row: number) => void;
 export function chartsOf(strip: Strip, model: Model, plan: SVGSVGElement, width: number, pick: Pick): HTMLElement[] {
   const made: HTMLElement[] = [];
   const half = width > 640 ? Math.floor((width - 24) / 2) : width;
-  made.push(make("div", { class: "side-by-side" },
+  const one = strip.pairs.length === 1;
+  made.push(make("div", { class: one ? "side-by-side with-window" : "side-by-side" },
     make("figure", { class: "small-plan" }, plan, make("figcaption", {}, "From above in the blank.")),
-    strip.entries.length ? entriesOf(strip, model, pick) : null));
+    strip.entries.length ? entriesOf(strip, model, pick) : make("div"),
+    one ? pairChart(strip.pairs[0], model, Math.min(420, width)) : null));
   if (strip.run) made.push(...runCharts(strip.run, model, width, pick));
-  if (strip.pairs.length) made.push(make("div", { class: "pairs" }, ...strip.pairs.map((pair) => pairChart(pair, model, half))));
+  if (strip.pairs.length > 1) made.push(make("div", { class: "pairs" }, ...strip.pairs.map((pair) => pairChart(pair, model, half))));
   return made;
 }
 
@@ -90,15 +92,15 @@ function entriesOf(strip: Strip, model: Model, pick: Pick): HTMLElement {
       entry.solid ? `${figure(entry.solid * model.scale)} ${model.unit} of solid` : null,
       entry.slope !== null && entry.kind !== "side" && entry.kind !== "open" ? `${figure(entry.slope)}\u00b0 below level` : null,
     ].filter(Boolean).join(", ");
-    row.append(make("figure", { class: "entry" }, side(entry, strip.diameter ?? 3, model),
+    row.append(make("figure", { class: "entry" }, side(entry, strip, strip.diameter ?? 3, model),
       make("figcaption", {}, make("b", {}, `${entry.words}${entry.count > 1 ? ` \u00d7 ${entry.count.toLocaleString("en")}` : ""}`),
-        facts ? ` ${facts}, ` : " ", button)));
+        facts ? ` ${facts} ` : " ", button, make("span", { class: "print-only" }, `line ${entry.line}`))));
   }
   return row;
 }
 
 // One entry from the side at one scale in both directions: the stock hatched, the tool where it starts and where it ends.
-function side(entry: Entry, diameter: number, model: Model): SVGElement {
+function side(entry: Entry, strip: Strip, diameter: number, model: Model): SVGElement {
   const [a, b] = entry.inside, { travel, z } = entry;
   const top = entry.top ?? Math.max(...z);
   const s0 = travel[a] - diameter, s1 = travel[b] + diameter;
@@ -112,9 +114,7 @@ function side(entry: Entry, diameter: number, model: Model): SVGElement {
   svg.append(draw("rect", { x: 0, y: Y(top), width: WIDE, height: Math.max(0, HIGH - Y(top)), class: "solid" }));
   svg.append(draw("line", { x1: 0, x2: WIDE, y1: Y(top), y2: Y(top), class: "top" }));
   const width = diameter * scale;
-  const tool = (i: number, name: string) => svg.append(draw("rect", { x: X(travel[i]) - width / 2, y: -2, width: Math.max(width, 1.5),
-    height: Math.max(0, Y(z[i]) + 2), class: name }));
-  tool(b, "tool");
+  svg.append(draw("path", { d: outline(X(travel[b]), Y(z[b]), width, strip), class: "tool" }));
   const line = (from: number, to: number, name: string) => {
     let d = "";
     for (let i = Math.max(0, from); i <= Math.min(to, z.length - 1); i++) d += `${d ? "L" : "M"}${X(travel[i]).toFixed(1)} ${Y(z[i]).toFixed(1)}`;
@@ -127,6 +127,17 @@ function side(entry: Entry, diameter: number, model: Model): SVGElement {
   svg.append(draw("text", { x: 4, y: Math.min(HIGH - 4, Math.max(10, Y(top) - 4)), class: "note" }, entry.top !== null ? `top Z ${figure(top * model.scale, 4)}` : ""));
   svg.append(draw("text", { x: WIDE - 4, y: Math.min(HIGH - 3, Y(z[b]) + 11), class: "note", "text-anchor": "end" }, `Z ${figure(z[b] * model.scale, 4)}`));
   return svg;
+}
+
+// The tool seen from the side, its tip at (x, y), open at the top of the drawing.
+function outline(x: number, y: number, width: number, strip: Strip): string {
+  const r = Math.max(width / 2, 0.8);
+  if (strip.angle !== null && strip.angle < 180) {
+    const up = r / Math.tan((strip.angle * Math.PI) / 360);
+    return `M${x - r} -2V${y - up}L${x} ${y}L${x + r} ${y - up}V-2`;
+  }
+  const round = Math.min(strip.round === null ? 0 : (strip.round / (strip.diameter ?? 1)) * width, r);
+  return `M${x - r} -2V${y - round}A${round} ${round} 0 0 0 ${x - r + round} ${y}H${x + r - round}A${round} ${round} 0 0 0 ${x + r} ${y - round}V-2`;
 }
 
 // --- pairs -----------------------------------------------------------------------------------------------------------

@@ -39,7 +39,9 @@ export function shade(t: number, dark: boolean): string {
   return interpolateCividis(dark ? 0.22 + 0.78 * t : 0.9 * t);
 }
 
-export function known(quantity: Quantity, path: Path): boolean {
-  for (let i = 0; i < path.n; i++) if (path.kind[i] === CUT && !Number.isNaN(quantity.at(path, i))) return true;
-  return false;
+/** The share of the cuts for which the quantity is known. */
+export function known(quantity: Quantity, path: Path): number {
+  let cuts = 0, told = 0;
+  for (let i = 0; i < path.n; i++) if (path.kind[i] === CUT) { cuts++; if (!Number.isNaN(quantity.at(path, i))) told++; }
+  return cuts ? told / cuts : 0;
 }

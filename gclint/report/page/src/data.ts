@@ -23,7 +23,10 @@ export interface Pair {
   near: { speed: number; feed: number; mark: string } | null; broken: string[]; limits: string[];
   marks: { mark: string; speed: number }[]; speeds: number[]; low: (number | null)[]; high: (number | null)[];
 }
-export interface Strip { tool: number; diameter: number | null; run: Run | null; entries: Entry[]; pairs: Pair[] }
+// angle: of the point, degrees; round: radius of the rim at the tip, mm
+export interface Strip {
+  tool: number; diameter: number | null; angle: number | null; round: number | null; run: Run | null; entries: Entry[]; pairs: Pair[];
+}
 export interface Finding {
   rule: string; grade: string; line: number; tool: number | null; lines: Told; row: number | null; rows: Told | null;
 }

@@ -55,7 +55,7 @@ class Sheet {
     this.fine = columns.path(model.paths[0]);
     this.coarse = columns.path(model.paths[1]);
     this.all = quantities(model, this.fine);
-    this.quantity = this.all.find((one) => known(one, this.fine)) ?? this.all[this.all.length - 1];
+    this.quantity = this.all.find((one) => known(one, this.fine) > 0.3) ?? this.all[this.all.length - 1];
     model.findings.forEach((finding, k) => {
       this.findingRows.push(finding.rows ? columns.whole(finding.rows) : new Int32Array());
       this.findingLines.push(columns.whole(finding.lines));
@@ -127,7 +127,7 @@ class Sheet {
   private controls(): HTMLElement {
     const select = make("select", { id: "quantity" });
     for (const one of this.all) {
-      const option = make("option", { value: one.key }, one.label + (known(one, this.fine) ? "" : " (not known)"));
+      const option = make("option", { value: one.key }, one.label + (known(one, this.fine) > 0 ? "" : " (not known)"));
       option.selected = one === this.quantity;
       select.append(option);
     }
@@ -190,7 +190,7 @@ class Sheet {
     this.legend.replaceChildren(
       make("div", { class: "scale" }, make("p", {}, make("b", {}, this.quantity.label), `: ${this.quantity.about}`), bar, ticks),
       make("ul", { class: "lines" },
-        make("li", { class: "cut" }, "cut"), make("li", { class: "plain-cut" }, "cut, not known"), make("li", { class: "air" }, "feed in the air"),
+        make("li", { class: "cut" }, "cut"), make("li", { class: "plain-cut" }, "cut, not judged or not known"), make("li", { class: "air" }, "feed in the air"),
         make("li", { class: "rapid" }, "rapid"), this.fine.kind.includes(CRASH) ? make("li", { class: "crash" }, "rapid in material") : null));
   }
 

@@ -33,18 +33,22 @@ export function planOf(
       height: Math.max(1, (keep.high[1] - keep.low[1]) * scale), class: "keep-out" }, draw("title", {}, keep.name)));
   }
   const parts = new Map<string, string[]>();
-  let last = "", end = -1;
+  let last = "", end = -1, long = 0;
   for (let i = 0; i < path.n; i++) {
     if (path.kind[i] === BREAK || (tool !== null && path.tool[i] !== tool)) continue;
     const name = partOf(path, i, quantity);
     let list = parts.get(name);
     if (!list) parts.set(name, list = []);
+    if (path.kind[i] === CUT) long += Math.hypot(path.x[i + 1] - path.x[i], path.y[i + 1] - path.y[i]) * scale;
     if (end !== i || last !== name) list.push(`M${at(path.x[i], path.y[i])}`);
     list.push(`L${at(path.x[i + 1], path.y[i + 1])}`);
     last = name; end = i + 1;
   }
+  // where passes lie side by side they are drawn as finely as leaves paper between them
+  const stroke = Math.min(1.6, Math.max(0.3, 0.3 * (x1 - x0) * (y1 - y0) * scale * scale / Math.max(long, 1)));
   for (const name of [...parts.keys()].sort()) {
     const line = draw("path", { d: parts.get(name)!.join(""), class: `line ${name.split(" ")[1]}` });
+    if (name.includes("cut")) line.style.strokeWidth = `${stroke.toFixed(2)}px`;
     const step = Number(name.split(" ")[2] ?? -1);
     if (step >= 0) line.style.stroke = shade((step + 0.5) / SHADES, isDark());
     svg.append(line);
@@ -110,6 +114,7 @@ function sides(svg: SVGSVGElement, model: Model, X: (x: number) => number, Y: (y
 }
 
 function numbers(svg: SVGSVGElement, model: Model, full: Path, X: (x: number) => number, Y: (y: number) => number): void {
+  const r = model.findings.length > 25 ? 6.5 : 8;
   const taken = new Set<string>();
   model.findings.forEach((finding, k) => {
     if (finding.row === null) return;
@@ -118,6 +123,6 @@ function numbers(svg: SVGSVGElement, model: Model, full: Path, X: (x: number) =>
     if (taken.has(cell)) return; // the first and worst of those that would lie on each other
     taken.add(cell);
     svg.append(draw("g", { class: `pin g-${finding.grade}`, "data-pin": k },
-      draw("circle", { cx: x, cy: y, r: 8 }), draw("text", { x, y: y + 3.5, "text-anchor": "middle" }, String(k + 1))));
+      draw("circle", { cx: x, cy: y, r }), draw("text", { x, y: y + 3.2, "text-anchor": "middle" }, String(k + 1))));
   });
 }
