@@ -149,3 +149,15 @@ def test_passes_break_at_air_tool_changes_and_rapids() -> None:
     assert found.passes.first_piece[0] == 0
     assert found.passes.last_piece[-1] == len(found.pieces) - 1
     assert (found.passes.first_piece[1:] == found.passes.last_piece[:-1] + 1).all()
+
+
+def test_a_plunge_is_not_averaged_with_the_ramp_that_goes_on_from_it() -> None:
+    found = run(Path((40, 30, 0)).line(z=-3).line(x=90, z=-3.5).line(x=40))
+    assert kinds(found) == ["straight", "ramp"]
+    assert found.entries.solid == pytest.approx([3.0, 0.5], abs=0.01)
+    assert found.entries.slope == pytest.approx([90.0, 0.57], abs=0.06)
+
+
+def test_a_short_curved_end_belongs_to_its_plunge() -> None:
+    path = Path((40, 30, 0)).line(z=-1.8).line(x=40.02, z=-1.9).line(x=40.06, z=-1.96).line(x=40.1, z=-2).line(x=60)
+    assert run(path).entries.slope == pytest.approx([87.1], abs=0.2)

@@ -1,0 +1,27 @@
+"""Which clean programs, which planters, and which rules cannot be planted."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from functools import cache
+
+from tests.planted import faults_of_entries  # noqa: F401  (they register their planters)
+from tests.planted.base import Base, clean_samples
+from tests.planted.harness import PLANTERS, Planter, Result, all_plants
+
+
+@cache
+def bases() -> list[Base]:
+    return clean_samples()
+
+
+def planters() -> list[Planter]:
+    return PLANTERS
+
+
+def results(chosen: Iterable[Planter]) -> Iterator[Result]:
+    return all_plants(bases(), chosen)
+
+
+def unplanted() -> dict[str, str]:
+    return {}
