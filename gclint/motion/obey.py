@@ -260,7 +260,7 @@ def _points(own: _Taken, inch: bool) -> None:
     points = np.flatnonzero(np.frombuffer(own.program.data, np.uint8) == ord("."))
     first = np.searchsorted(points, own.program.word_start[words])
     has = first < np.searchsorted(points, own.program.word_end[words])
-    bare = own.in_force(words[~has & (own.value[words] != 0)])
+    bare = own.in_force(words[~has & np.isfinite(own.program.word_value[words]) & (own.value[words] != 0)])
     if has.any() and len(bare):
         word = int(bare[0])
         line = int(own.program.block_line[own.block(bare[:1])[0]])

@@ -14,8 +14,7 @@ SURFACE = 0.1  # mm; descents through less, or beside the middle of the tip, fol
 FOLLOWS = 0.5  # a descent whose material was thinner than this share of it follows a surface
 LONG = 1e9  # mm; stands for a length that is not known
 STRAIGHT = 89.0  # degrees; steeper is straight
-STEEP = 0.2  # mm; a move that falls by more than this and at more than 45 degrees is not averaged with gentle ones
-GENTLE = 2.0  # travel by drop, from which on a ramp is gentle
+STEEP, GENTLE = 0.98, 2.0  # travel by drop: below and above it a move is averaged with its own kind only
 
 
 def entries_of(
@@ -61,8 +60,8 @@ def _descents(
 ) -> tuple[Entries, Bools]:
     """The entries, and which pieces belong to one: groups of descending moves in material.
 
-    Pecks into one hole, and the laps of a helix, are one group. A plunge and the ramp that goes on from it are two: their
-    average would be a gentle ramp.
+    Pecks into one hole, and the laps of a helix, are one group. A plunge and the ramp that goes on from it are two:
+    their average would be a gentle ramp.
     """
     top = box.top or 0.0
     drop_of_move = motion.z0 - motion.z1
@@ -78,7 +77,7 @@ def _descents(
     along = np.concatenate(([0.0], np.cumsum(level)))
     new_run = np.concatenate(([True], np.diff(run[move]) != 0))
     fall_of, level_of = drop_of_move[move], level[move]
-    steep = (level_of < resolution) | ((level_of < fall_of) & (fall_of > STEEP))
+    steep = (level_of < resolution) | (level_of < STEEP * fall_of)
     told = steep | (level_of > GENTLE * fall_of) | new_run  # what is neither goes with the moves before it
     steep = steep[np.maximum.accumulate(np.where(told, np.arange(len(told)), 0))]
     starts_run = new_run | np.concatenate(([False], np.diff(steep.astype(np.int8)) != 0))

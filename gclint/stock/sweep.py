@@ -1500,7 +1500,8 @@ class Sweeper:
                 floor_t = self._floor(cus[mv] + r1 * cos(ang), cvs[mv] + r1 * sin(ang)) if pl == 17 else 1e30
                 e = 0.0
                 level = pt
-                self._begin(length / pieces, (self.top - z1 - (self.top - z0)) / pieces if pl == 17 else 0.0)
+                # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
+                self._begin(length / pieces, (z0 - z1) / chords if pl == 17 else 0.0)
                 for k in range(p * chords // pieces, (p + 1) * chords // pieces):
                     s = cython.cast(cython.double, k + 1) / chords
                     ang = angle0 + turn * s

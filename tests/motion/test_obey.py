@@ -87,6 +87,7 @@ def test_numbers_without_a_point() -> None:
     assert ends(mixed) == [("rapid", 100.0, 1500.0, 5.0), ("line", -20.0, 1500.0, 5.0)]
     assert faults(mixed) == [("point-missing", 2)]
     assert mixed.faults.a[0] == 3
+    assert faults(run(STATED + "#1=5.\nG0 X#1 Y[#1] Z5.\nM30\n", no_point="resolution")) == []
 
 
 def test_feed_in_mm_a_second() -> None:

@@ -140,7 +140,8 @@ class Base:
     @cached_property
     def top(self) -> float:
         box = self.tables.engagement.box
-        assert box is not None and box.top is not None
+        assert box is not None
+        assert box.top is not None
         return box.top
 
     @cached_property
@@ -163,7 +164,7 @@ class Base:
                 continue
             if "cutting" in want and bool(self.removed[move] > 0.5) != want["cutting"]:
                 continue
-            if want.get("level") and not m.z0[move] == m.z1[move]:
+            if want.get("level") and m.z0[move] != m.z1[move]:
                 continue
             if want.get("least") and not m.length[move] >= want["least"]:
                 continue

@@ -10,7 +10,10 @@ from tests.planted.base import Base
 from tests.planted.harness import Plant, at, plants
 from tests.planted.sheet import Sheet
 
-HARD_ON_A_ROUTER_BIT = {"bores-with-router-bit": "a straight plunge of two diameters is a bore as well"}
+HARD_ON_A_ROUTER_BIT = {
+    "bores-with-router-bit": "a straight plunge of two diameters is a bore as well",
+    "full-width-too-deep": "what the ramp would have taken along is left to the first pass",
+}
 HIDDEN = HARD_ON_A_ROUTER_BIT | {"straight-plunge": "that is what hides behind the words"}
 FAST = {
     "plunge-too-fast": "the feed of a gentle way down, on a steep one",
@@ -70,7 +73,7 @@ def _straight(base: Base, dice: Random) -> Iterator[tuple[int, float]]:
         solid = min(float(e.solid[row]), float(m.z0[move] - m.z1[move]))
         if limit is None or tool.shape in ("drill", "drag") or solid < max(0.25, 0.06 * tool.diameter):
             continue
-        if tool.shape in ("v", "ball", "tapered-ball") and solid <= 0.55 or solid < 1.1 * limit:
+        if solid < max(1.1 * limit, 0.55 if tool.shape in ("v", "ball", "tapered-ball") else 0):
             continue
         yield move, float(m.z1[move])
 
@@ -104,7 +107,7 @@ def helix_of_no_radius(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(planted.bytes(), where, "a helix whose radius shrank to nothing")
 
 
-@plants("plunge-without-centre-edge", HARD_ON_A_ROUTER_BIT | {"straight-plunge": "it is one", "plunge-too-fast": "it is one"})
+@plants("plunge-without-centre-edge", HIDDEN | {"plunge-too-fast": "a plunge at any feed is"})
 def plunge_of_a_tool_without_centre_edge(base: Base, dice: Random) -> Iterator[Plant]:
     e, m = base.tables.engagement.entries, base.tables.motion
     for row, move in _entries(base, dice, "ramp", "helix"):
@@ -142,7 +145,7 @@ def ramp_made_steeper(base: Base, dice: Random) -> Iterator[Plant]:
             continue
         drop, limit = float(m.z0[move] - m.z1[move]), float(window.ramp_limit.high)
         allowed = _limit(base, move)
-        if allowed is not None and drop <= 1.1 * allowed or not base.tables.engagement.entries.centre[row] or drop < 0.3:
+        if drop < max(1.1 * (allowed or 0), 0.3) or not base.tables.engagement.entries.centre[row]:
             continue
         angle = min(limit * dice.uniform(1.5, 2.5), 43)
         run = drop / math.tan(math.radians(angle))
@@ -161,20 +164,21 @@ def ramp_made_steeper(base: Base, dice: Random) -> Iterator[Plant]:
 def turns_left_out_of_a_helix(base: Base, dice: Random) -> Iterator[Plant]:
     """Every second turn or more is taken out, so that each of the rest goes down further."""
     m = base.tables.motion
-    for row, first in _entries(base, dice, "helix"):
+    for _, first in _entries(base, dice, "helix"):
         window = base.windows(first)
-        turns = [first]
-        while base.once(turns[-1] + 1) and m.z1[turns[-1] + 1] < m.z0[turns[-1] + 1] and m.sweep[turns[-1] + 1] == m.sweep[first]:
-            turns.append(turns[-1] + 1)
+        turns, k = [first], first + 1
+        while base.once(k) and m.z1[k] < m.z0[k] and m.sweep[k] == m.sweep[first]:
+            turns.append(k)
+            k += 1
         if window is None or window.ramp_limit is None or len(turns) < 2:
             continue
-        turn = abs(float(m.sweep[first])) / 360 * 2 * math.pi * math.hypot(m.x0[first] - m.cu[first], m.y0[first] - m.cv[first])
+        turn = 2 * math.pi * math.hypot(m.x0[first] - m.cu[first], m.y0[first] - m.cv[first])
         limit, drop = float(window.ramp_limit.high), float(m.z0[first] - m.z1[turns[-1]])
-        most = [k for k in range(1, len(turns)) if limit + 3 < math.degrees(math.atan(drop / k / turn)) < 44]
+        most = [n for n in range(1, len(turns)) if limit + 3 < math.degrees(math.atan(drop / n / turn)) < 44]
         if not most or abs(float(m.sweep[first])) != 360:
             continue
         keep = dice.choice(most)
-        kept = [turns[math.ceil(len(turns) * (k + 1) / keep) - 1] for k in range(keep)]
+        kept = [turns[math.ceil(len(turns) * (n + 1) / keep) - 1] for n in range(keep)]
         sheet = base.explicit(base.sheet(), base.line_of(kept[0]))
         sheet.set(base.line_of(kept[0]), "F", float(m.feed[first]) / base.unit)
         for move in turns:
@@ -205,7 +209,7 @@ def hole_bored_in_one_go(base: Base, dice: Random) -> Iterator[Plant]:
         feed = max(m.feed[m.feed == m.feed].min() * 0.2, 60) / base.unit
         sheet = base.aside(line, f"G0 X{x} Y{y}", f"G0 Z{over}", f"G1 Z{floor} F{feed:.0f}")
         new = sheet.now(line)
-        yield Plant(sheet.bytes(), (new - 5, new - 1), f"a hole of {deep / tool.diameter:.1f} diameters bored in one go")
+        yield Plant(sheet.bytes(), (new - 5, new - 1), f"a hole of {deep / tool.diameter:.1f} diameters bored at once")
 
 
 @plants("peck-too-deep", {"chip-too-thick": "the drill's feed is unchanged"})

@@ -18,7 +18,7 @@ STOPS = ("halt", "change")
 
 @dataclass(frozen=True)
 class Plant:
-    """One planted program: its text and declarations (those of the clean one unless given), and where the fault lies."""
+    """One planted program: its text and declarations (the clean one's unless given), and where the fault lies."""
 
     data: bytes
     where: tuple[int, int]  # first and last line of the planted text that a finding may stand on

@@ -7,7 +7,7 @@ from functools import cache
 
 from tests.planted import faults_of_entries  # noqa: F401  (they register their planters)
 from tests.planted.base import Base, clean_samples
-from tests.planted.harness import PLANTERS, Planter, Result, all_plants
+from tests.planted.harness import EACH, PLANTERS, Planter, Result, all_plants
 
 
 @cache
@@ -19,8 +19,8 @@ def planters() -> list[Planter]:
     return PLANTERS
 
 
-def results(chosen: Iterable[Planter]) -> Iterator[Result]:
-    return all_plants(bases(), chosen)
+def results(chosen: Iterable[Planter], each: int = EACH) -> Iterator[Result]:
+    return all_plants(bases(), chosen, each)
 
 
 def unplanted() -> dict[str, str]:

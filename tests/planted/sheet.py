@@ -1,4 +1,4 @@
-"""A program's text to edit by its own line numbers: words changed, lines put in or taken out, in the program's own style."""
+"""A program's text to edit by its own line numbers: words changed, lines put in or taken out, in its own style."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ class Sheet:
         self.rows: list[tuple[int, str]] = [(n, line) for n, line in enumerate(lines[: self.last], 1)]
         bare = " ".join(COMMENT.sub("", line) for line in lines)
         numbers = [m[2] for m in WORD.finditer(bare) if m[1].upper() in "XYZIJ"]
-        self.decimals = max([len(n.partition(".")[2]) for n in numbers] or [3])
+        self.decimals = max([3, *(len(n.partition(".")[2]) for n in numbers)])
         self.full = all(len(n.partition(".")[2]) == self.decimals for n in numbers)
         self.point = all("." in n for n in numbers)
 
@@ -115,7 +115,6 @@ class Sheet:
 
     def cut_off(self, line: int, characters: int) -> Sheet:
         """Nothing is left behind the first characters of a line."""
-        self.end_bytes = True
         row = self._row(line)
         self.rows = [*self.rows[:row], (line, self.text(line)[:characters])]
         return self

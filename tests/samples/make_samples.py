@@ -481,6 +481,180 @@ def plank_hook() -> bytes:
     return post.bytes()
 
 
+def sheave_cheek() -> bytes:
+    """Aluminium: the outline is written as it is drawn, and G41 keeps the tool beside it; straight leads."""
+    post = Post(decimals=3, numbers=10, zeros="point")
+    post.bare("%")
+    post.say("SHEAVE CHEEK")
+    post.say("T1 D=6. FLAT END MILL 3 FLUTE, COMPENSATED IN THE CONTROLLER BY D1")
+    post.blocks("G90 G94 G17 G49 G40 G80", "G21", "G53 G0 Z0.", "T1 M6", "S16000 M3", "G54", "M8", "G4 P4.")
+    post.forget()
+    post.rapid(-48, 26)
+    post.block("G43 Z15. H1")
+    post.forget()
+    start, path = round_box((-30, -15), (30, 15), 4, clockwise=True)
+    for level in (-2.5, -5.0, -7.5):
+        post.rapid(-48, 26)
+        post.rapid(z=2)
+        post.line(z=level, f=400)
+        post.block("G41 D1 X-38. Y15. F1440.")
+        post.at |= {"X": -38.0, "Y": 15.0}
+        post.feed = 1440
+        post.line(*start)
+        for segment in path:
+            post.go(segment)
+        post.line(-10, 15)
+        post.block("G40 X0. Y26.")
+        post.at |= {"X": 0.0, "Y": 26.0}
+        post.rapid(z=5)
+    post.blocks("M9", "M5", "G53 G0 Z0.", "G53 G0 X0. Y0.", "M30")
+    post.bare("%")
+    return post.bytes()
+
+
+def winch_pocket() -> bytes:
+    """Aluminium: a slot opened slowly, then fast narrow laps that slow down before each inside corner."""
+    post = Post(decimals=3, zeros="point")
+    post.say("WINCH POCKET, ALUMINIUM 10 MM")
+    post.say("T1 D=6 FLAT 3 FLUTE UP-CUT")
+    post.blocks("G90 G94 G17", "G21", "G53 G0 Z0.", "T1 M6", "S14000 M3", "G54", "M8", "G4 P4.")
+    post.forget()
+    post.rapid(20, 20)
+    post.block("G43 Z15. H1")
+    post.forget()
+    post.say("1 THE SLOT")
+    down_to(post, (20, 20), 5, 0, 200)
+    groove(post, (20, 20), (60, 20), [-1, -2, -3], 1300)
+    post.say("2 LAPS OF 1.2 MM, SLOW IN THE CORNERS")
+    for lap in range(1, 8):
+        k = 1.2 * lap
+        (x, y), path = box((20 - k, 20 - k), (60 + k, 20 + k))
+        post.line(x + 3, y, f=1400)
+        for number, ((end_x, end_y), _, _) in enumerate([*path, ((x + 3, y), None, False)]):
+            long, here = math.dist((end_x, end_y), (post.at["X"], post.at["Y"])), (post.at["X"], post.at["Y"])
+            for left, feed in ((long - 1.5, 1500), (3.5, 3200), (0, 1500)) if long > 6 and number < 4 else ((0, 1500),):
+                share = 1 - left / long
+                post.line(here[0] + (end_x - here[0]) * share, here[1] + (end_y - here[1]) * share, f=feed)
+    post.rapid(z=15)
+    post.blocks("M9", "M5", "G53 G0 Z0.", "M30")
+    return post.bytes()
+
+
+def bollard_row() -> bytes:
+    """Written by hand for a mill with macros: a loop over the places, and a subprogram with a loop over the depths."""
+    return b"""\
+%
+O2040 (BOLLARD ROW, HDPE 12 MM)
+(T1 6 MM THREE FLUTES. G4 P IS MILLISECONDS HERE)
+G21 G90 G94 G17 G54 G40 G49 G80
+T1 M6
+S9000 M3
+G4 P5000
+G0 G43 H1 Z40.
+#101=25. (X OF THE FIRST SLOT)
+WHILE [#101 LE 145.] DO1
+G0 X#101 Y15.
+Z3.
+M98 P2041
+G0 Z3.
+#101=#101+40.
+END1
+G0 Z40.
+M5
+M30
+O2041 (ONE SLOT, 30 MM LONG, 6 MM DEEP)
+#102=0. (DEPTH SO FAR)
+G1 Z0. F600.
+WHILE [#102 GT -6.] DO2
+#102=#102-1.5
+G1 Y45. Z#102 F1500.
+Y15. F2400.
+END2
+M99
+%
+"""
+
+
+def bosun_plate() -> bytes:
+    """Aluminium, 20 mm: six deep pecked holes and two that end in a short wait, then two bores by a helix."""
+    post = Post(decimals=3, numbers=5, zeros="point")
+    post.bare("%")
+    post.say("BOSUN PLATE")
+    post.say("T2 D=4. - DRILL")
+    post.say("T1 D=6. CR=0. - FLAT END MILL 3 FLUTE")
+    post.blocks("G90 G94 G17 G49 G40 G80", "G21", "G53 G0 Z0.", "T2 M6", "S7000 M3", "G54", "M8", "G4 P4.")
+    post.forget()
+    post.rapid(15, 15)
+    post.block("G43 Z15. H2")
+    post.blocks("G98 G83 X15. Y15. Z-17. R1. Q4. F280.", "X45.", "X75.", "Y45.", "X45.", "X15.", "G80")
+    post.blocks("G98 G82 X30. Y30. Z-6. R1. P0.3 F280.", "X60.", "G80")
+    post.blocks("M9", "M5", "G53 G0 Z0.", "T1 M6", "S16000 M3", "M8", "G4 P4.")
+    post.forget()
+    post.rapid(19, 30)
+    post.block("G43 Z15. H1")
+    post.forget()
+    for x in (15.0, 75.0):
+        down_to(post, (x + 4, 30), 5, 0, 200)
+        bore(post, (x, 30), 4, 0.6, -5.4, 1300)
+        post.line(x, 30)
+        post.rapid(z=5)
+    post.rapid(z=15)
+    post.blocks("M9", "M5", "G53 G0 Z0.", "G53 G0 X0. Y0.", "M30")
+    post.bare("%")
+    return post.bytes()
+
+
+def tide_gate() -> bytes:
+    """Birch plywood between clamps: grooves, a stop for the tool change, a tabbed outline by a compression tool."""
+    post = Post(decimals=3, zeros="bare")
+    post.say("tide gate, lowtide workshop")
+    post.say("t1 1/8 in down-cut, then t5 1/4 in compression. dial c for both. clamps left and right, 20 mm")
+    post.blocks("G21", "G90 G94 G17", "G54", "T1", "M3 S16000")
+    post.rapid(z=30)
+    post.rapid(20, 20)
+    for y in (20.0, 40.0, 60.0):
+        down_to(post, (20, y), 6, 0, 400)
+        groove(post, (20, y), (140, y), [-1.5, -3], 1600)
+        post.rapid(z=6)
+    post.rapid(z=30)
+    post.blocks("M5", "M0 (put in t5, set z zero anew, dial c)", "T5", "M3 S16000")
+    post.forget()
+    post.rapid(z=30)
+    shape = round_box((-3.175, -3.175), (163.175, 83.175), 13.175, clockwise=True)
+    post.rapid(*shape[0])
+    down_to(post, shape[0], 6, 0, 500)
+    contour(post, shape, [-6, -9, -11.9], 2000, 1500, tab=4)
+    post.rapid(z=30)
+    post.blocks("M5", "G0 X0 Y120", "M30")
+    return post.bytes()
+
+
+def deck_plank() -> bytes:
+    """Softwood: the top planed by a 40 mm surfacing cutter that comes from outside and runs over both ends."""
+    post = Post(decimals=3, numbers=10, zeros="point")
+    post.bare("%")
+    post.say("DECK PLANK")
+    post.say("T8 40 MM SURFACING CUTTER, 2 FLUTES")
+    post.blocks("G90 G94 G17", "G21", "G53 G0 Z0.", "T8 M6", "S12000 M3", "G54", "G4 P5.")
+    post.forget()
+    post.rapid(-26, 0)
+    post.block("G43 Z20. H8")
+    post.forget()
+    post.rapid(z=2)
+    for level in (-0.8, -1.4):
+        post.rapid(-26, 0)
+        post.line(z=level, f=500)
+        for row in range(5):
+            post.line(226 if row % 2 == 0 else -26, 25.0 * row, f=3000)
+            if row < 4:
+                post.line(post.at["X"], 25.0 * (row + 1))
+        post.rapid(z=5)
+    post.rapid(z=20)
+    post.blocks("M5", "G53 G0 Z0.", "M30")
+    post.bare("%")
+    return post.bytes()
+
+
 # ---- programs with something planted
 
 
@@ -786,6 +960,12 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "half-hull/half-hull.ngc": half_hull,
     "oar-rack/oar-rack.gcode": oar_rack,
     "plank-hook/plank-hook.nc": plank_hook,
+    "sheave-cheek/sheave-cheek.nc": sheave_cheek,
+    "winch-pocket/winch-pocket.nc": winch_pocket,
+    "bollard-row/bollard-row.nc": bollard_row,
+    "bosun-plate/bosun-plate.nc": bosun_plate,
+    "tide-gate/tide-gate.nc": tide_gate,
+    "deck-plank/deck-plank.nc": deck_plank,
     "tide-ring/tide-ring.nc": tide_ring,
     "float-plate/float-plate.nc": float_plate,
     "sorting-tray/sorting-tray.nc": sorting_tray,

@@ -161,3 +161,15 @@ def test_a_plunge_is_not_averaged_with_the_ramp_that_goes_on_from_it() -> None:
 def test_a_short_curved_end_belongs_to_its_plunge() -> None:
     path = Path((40, 30, 0)).line(z=-1.8).line(x=40.02, z=-1.9).line(x=40.06, z=-1.96).line(x=40.1, z=-2).line(x=60)
     assert run(path).entries.slope == pytest.approx([87.1], abs=0.2)
+
+
+@pytest.mark.parametrize("pitch", [0.2, 0.5, 0.7])
+@pytest.mark.parametrize("radius", [2.0, 4.0, 12.0])
+def test_a_gentle_helix_goes_down_into_solid(pitch: float, radius: float) -> None:
+    path = Path((40 + radius, 30, 0))
+    for lap in range(3):
+        path.arc((40, 30), 360, z=-(lap + 1.0) * pitch)
+    found = run(path.arc((40, 30), 360))
+    assert kinds(found) == ["helix"]
+    assert found.entries.solid == pytest.approx([3 * pitch], abs=0.01)
+    assert found.entries.under == pytest.approx([1.0], abs=0.02)
