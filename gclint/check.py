@@ -116,6 +116,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         texts=texts_of(tables.program, judged.findings),
         paper=paper_list(tables, rows, extent),
         house=judged.house,
+        acceptances=judged.acceptances,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)

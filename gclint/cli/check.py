@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 
 import click
 
+from gclint.cli.accept import Acceptance, acceptance_options, accepting
 from gclint.cli.options import declarations
 
 if TYPE_CHECKING:
@@ -24,6 +25,7 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @declarations
 @click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen; several pages: to a folder.")
+@acceptance_options
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
 def check(
     programs: tuple[str, ...],
@@ -35,6 +37,7 @@ def check(
     form: str,
     out: str | None,
     fail_at: str | None,
+    acceptance: Acceptance,
 ) -> int:
     """Check programs: files, folders of files, or - for standard input. None: those that --job names.
 
@@ -47,6 +50,8 @@ def check(
     For another program to read, and to look at:
       gclint check tide-dial.nc --as json --out tide-dial.json
       gclint check tide-dial.nc --as page --out tide-dial.html
+    So that an old folder starts clean and shows only what is new:
+      gclint check old --accept-all-as "ran well for years" --into old/job.toml
 
     Findings come in three grades: "halt" (do not run this), "change" (will cut badly or wear), "consider". Every
     number it judges by has a source; what was assumed and what could not be judged is listed.
@@ -68,7 +73,8 @@ def check(
 
         out = page_target(out, len(names))
     refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
-    report = _writer(form, out)
+    accept = accepting(acceptance, options, form, out)
+    report = accept or _writer(form, out)
     problems: list[str] = []
     worst = 0
     with Progress() as progress:
@@ -82,6 +88,7 @@ def check(
                 problems.append(str(problem))
                 continue
             report.add(done)
+            done = accept.left_open(done) if accept else done
             worst = max(worst, 2 if done.failed else _code(done.checked, done.fail_at))
     if out is None or len(problems) < len(names) or form in FOR_HOSTS:
         deliver(report.text(2 if problems else worst), out)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import sys
 import tempfile
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from gclint.cli.main import reason
@@ -38,19 +38,55 @@ def deliver(text: str, out: str | None) -> None:
     if target.exists() and not target.is_file():  # a device or a pipe: there is nothing to rename over
         target.write_text(text, encoding="utf-8")
         return
+    _beside_and_rename(text.encode("utf-8"), target, lambda made: made.replace(target))
+
+
+def write_job(made: bytes, target: Path, before: bytes | None) -> None:
+    """Write a job file, whole or not at all; `before` is what it held when it was read, None for a new one.
+
+    Raises Problem where somebody else has written it in the meantime: then it stays as it is.
+    """
+
+    def place(beside: Path) -> None:
+        if before is None:
+            try:
+                os.link(beside, target)  # fails where there is a file, which a rename would write over
+            except FileExistsError:
+                raise Problem("this file has come into being during the run; it stays as it is", str(target)) from None
+            except OSError:  # a disk without links
+                if target.exists():
+                    says = "this file has come into being during the run; it stays as it is"
+                    raise Problem(says, str(target)) from None
+                beside.replace(target)
+                return
+            beside.unlink()
+            return
+        if target.read_bytes() != before:
+            raise Problem("this file has been changed during the run; it stays as it is, run again", str(target))
+        beside.chmod(target.stat().st_mode & 0o7777)
+        beside.replace(target)
+
+    _beside_and_rename(made, target, place)
+
+
+def _beside_and_rename(made: bytes, target: Path, place: Callable[[Path], object]) -> None:
+    """Write a file beside the target and put it in its place; whatever happens, the target is whole."""
     try:
-        handle, beside = tempfile.mkstemp(prefix=f".{target.name}.", dir=target.parent)
+        handle, name = tempfile.mkstemp(prefix=f".{target.name}.", dir=target.parent)
     except OSError as problem:
-        raise Problem(f"cannot be written: {reason(problem)}", out) from None
+        raise Problem(f"cannot be written: {reason(problem)}", str(target)) from None
+    beside = Path(name)
     try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as file:
-            file.write(text)
-        Path(beside).chmod(0o666 & ~_umask())
-        Path(beside).replace(target)
+        with os.fdopen(handle, "wb") as file:
+            file.write(made)
+            file.flush()
+            os.fsync(file.fileno())
+        beside.chmod(0o666 & ~_umask())
+        place(beside)
     except BaseException as problem:
-        Path(beside).unlink(missing_ok=True)
+        beside.unlink(missing_ok=True)
         if isinstance(problem, OSError):
-            raise Problem(f"cannot be written: {reason(problem)}", out) from None
+            raise Problem(f"cannot be written: {reason(problem)}", str(target)) from None
         raise
 
 

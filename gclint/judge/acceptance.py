@@ -1,19 +1,36 @@
-"""Acceptances: findings a person knows and has found fine, with the reason. Those that accept nothing are told."""
+"""Acceptances: findings a person knows and has found fine, with the reason. Those that accept nothing are told.
+
+An acceptance covers a finding of grade halt only where it says so. One with `places` or `found` covers no more places
+and no worse figure than those: what is new is told again.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec.structs import replace
 
+from gclint.columns import Column, distinct
 from gclint.judge.chain import Chain
-from gclint.judge.finding import Change, Finding
-from gclint.judge.grouping import place_lines
+from gclint.judge.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
 from gclint.problem import Problem, nearest
-from gclint.setup.types import Accept, Setup
+from gclint.setup.numbers import model_number
+from gclint.setup.types import GRADES, Accept, Setup
 
 if TYPE_CHECKING:
     from gclint.judge.judge import Hits
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """`covers`: places; `beyond`: what else the rule finds that the acceptance does not reach to, "" if nothing."""
+
+    accept: Accept
+    covers: int = 0
+    beyond: str = ""
 
 
 def check_names(setup: Setup, names: list[str]) -> None:
@@ -25,40 +42,150 @@ def check_names(setup: Setup, names: list[str]) -> None:
             )
 
 
-def apply(hits: list[Hits], chain: Chain, names: list[str]) -> list[Finding]:
-    """Mark the rows that are accepted; the findings returned are about acceptances that cover nothing."""
+def apply(hits: list[Hits], chain: Chain) -> list[Outcome]:
+    """Mark the rows that are accepted: in the program's own words first, then by the job, the narrow ones last."""
     known = {found.rule.name: found for found in hits}
-    return [
-        _about(accept, names)
-        for accept in chain.setup.accepts
-        if accept.rule not in known or not _cover(accept, known[accept.rule])
-    ]
+    accepts = chain.setup.accepts
+    order = sorted(range(len(accepts)), key=lambda n: (accepts[n].line is None, accepts[n].narrow, n))
+    alike: dict[tuple[str, ...], int] = {}  # those of one rule with the same words cover one finding together
+    placed: dict[str, tuple[Column, Column]] = {}
+    outcomes: dict[int, Outcome] = {}
+    for n in order:
+        accept = accepts[n]
+        number = alike.setdefault((accept.rule, accept.because, accept.by, accept.grade), n)
+        found = known.get(accept.rule)
+        if found is None:
+            outcomes[n] = Outcome(accept)
+        elif accept.line is None:
+            outcomes[n] = _cover(accept, number, _rows_of(accept, found, chain), found, chain)
+        else:
+            rows = _next_block(accept.line, found, placed)
+            outcomes[n] = _cover(accept, number, rows, found, chain)
+    return [outcomes[n] for n in range(len(accepts))]
 
 
-def _cover(accept: Accept, found: Hits) -> bool:
-    """Whether the acceptance covers any row; marks them."""
-    rows = np.arange(found.view.length)
-    if accept.tool is not None:
-        rows = rows[found.view.column("tool")[rows] == accept.tool]
-    if accept.line is not None and len(rows):
+def _rows_of(accept: Accept, found: Hits, chain: Chain) -> Column:
+    """Rows of the accepted tool that nothing has accepted yet."""
+    rows = np.flatnonzero(found.accepted < 0)
+    if accept.tool is None:
+        return rows
+    tools = found.view.column("tool")[rows]
+    return rows[np.isin(tools, [n for n in distinct(tools).tolist() if tool_number(n, chain) == accept.tool])]
+
+
+def _next_block(line: int, found: Hits, placed: dict[str, tuple[Column, Column]]) -> Column:
+    """Rows on the first line at or behind `line` on which the rule finds something."""
+    if found.rule.name not in placed:
         place = place_lines(found.rule, found.view)
-        later = place[rows][place[rows] >= accept.line]
-        rows = rows[place[rows] == later.min()] if len(later) else rows[:0]
-    if accept.because not in found.reasons:
-        found.reasons.append(accept.because)
-    fresh = rows[found.accepted[rows] < 0]
-    found.accepted[fresh] = found.reasons.index(accept.because)
-    return len(rows) > 0
+        order = np.argsort(place, kind="stable")
+        placed[found.rule.name] = place[order], order
+    lines, order = placed[found.rule.name]
+    first = int(np.searchsorted(lines, line))
+    if first == len(lines):
+        return order[:0]
+    return order[first : int(np.searchsorted(lines, lines[first], side="right"))]
 
 
-def _about(accept: Accept, names: list[str]) -> Finding:
+def _cover(accept: Accept, number: int, rows: Column, found: Hits, chain: Chain) -> Outcome:
+    if not len(rows):
+        return Outcome(accept)
+    covered, beyond = _reach(accept, rows, found, chain)
+    places = places_of(found.rule, found.view, covered)
+    if accept.places is not None and places > accept.places:
+        return Outcome(accept, 0, f"it covers {_places(accept.places)} at most, and there are {places}")
+    found.accepted[covered[found.accepted[covered] < 0]] = number
+    return Outcome(accept, places, beyond)
+
+
+def _reach(accept: Accept, rows: Column, found: Hits, chain: Chain) -> tuple[Column, str]:
+    """(rows that are neither of a worse grade nor of a worse figure than is accepted, what the others are)."""
+    if not accept.narrow:
+        mild = grades_of(found.rule, found.view.choose(rows)) >= GRADES.index(accept.grade)
+        return rows[mild], "" if mild.all() else _graver(accept)
+    view, beyond = found.view.choose(rows), ""
+    kept = [rows[:0]]
+    for group in groups_of(found.rule, view, place_lines(found.rule, view), np.full(view.length, -1)):
+        value, window = measured_at(found.rule, view, group.worst, chain)
+        if group.grade < GRADES.index(accept.grade):
+            beyond = _graver(accept)
+        elif accept.found is not None and (worse := _worse(accept.found, value, window)) is not None:
+            beyond = worse or beyond
+        else:
+            kept.append(rows[group.rows])
+    return np.concatenate(kept), beyond
+
+
+def _graver(accept: Accept) -> str:
+    if accept.grade == "change":
+        how = f"gclint accept halt {accept.rule} because ..." if accept.line is not None else 'grade = "halt"'
+        return f"what is found here is graded halt, which is accepted only by saying so ({how})"
+    return f"what is found here has a worse grade than {accept.grade}"
+
+
+def _worse(accepted: str, found: Found | None, window: Limits | None) -> str | None:
+    """None where what was found is no worse than what is accepted; else why not, "" where it is another thing."""
+    if found is None or found.value is None or isinstance(found.value, str):
+        shown = "" if found is None or found.value is None else str(found.value)
+        return None if " ".join(accepted.split()) == " ".join(shown.split()) else ""
+    number, _, unit = accepted.strip().partition(" ")
+    try:
+        limit = float(number)
+    except ValueError:
+        return ""
+    if unit.strip() != found.unit:
+        return f"its figure is {accepted}, and what is found is counted in {found.unit or 'no unit'}"
+    room = model_number("acceptance_leeway") * abs(limit)
+    low = window.low if window else None
+    high = window.high if window else None
+    small_is_worse = low is not None and found.value < low and not (high is not None and found.value > high)
+    worse = found.value < limit - room if small_is_worse else found.value > limit + room
+    return f"it covers {accepted} at worst, and here are {found.value:.5g} {found.unit}".rstrip() if worse else None
+
+
+def _places(number: int) -> str:
+    return "1 place" if number == 1 else f"{number} places"
+
+
+def told(outcomes: list[Outcome], findings: list[Finding], names: list[str]) -> list[Finding]:
+    """The findings, those an acceptance does not reach to saying so, and one for each that covers nothing."""
+    made = list(findings)
+    extra = []
+    for outcome in outcomes:
+        noted = False
+        for n, finding in enumerate(made):
+            if outcome.beyond and finding.accepted is None and _meant(outcome.accept, finding):
+                says = f"The acceptance in {outcome.accept.where} does not cover this: {outcome.beyond}."
+                made[n] = replace(finding, happens=f"{finding.happens} {says}")
+                noted = True
+        if not outcome.covers and not noted:
+            extra.append(_about(outcome, names))
+    return made + extra
+
+
+def _meant(accept: Accept, finding: Finding) -> bool:
+    return accept.rule == finding.rule and accept.tool in (None, finding.tool) and (
+        accept.line is None or finding.last_line >= accept.line
+    )
+
+
+def acceptances(outcomes: list[Outcome]) -> tuple[Acceptance, ...]:
+    return tuple(
+        Acceptance(
+            each.accept.rule, each.accept.tool, each.accept.because, each.accept.by, each.accept.where,
+            each.accept.grade, each.accept.places, each.accept.found, each.covers,
+        )
+        for each in outcomes
+    )  # fmt: skip
+
+
+def _about(outcome: Outcome, names: list[str]) -> Finding:
+    accept = outcome.accept
     line = accept.line or 1
     scope = f" for tool {accept.tool}" if accept.tool is not None else ""
     if accept.rule in names:
         name = "acceptance-stale"
-        happens = (
-            f'The acceptance of "{accept.rule}"{scope} ({accept.where}) accepts nothing: the rule finds nothing there.'
-        )
+        why = outcome.beyond or "the rule finds nothing there that is not accepted already"
+        happens = f'The acceptance of "{accept.rule}"{scope} ({accept.where}) accepts nothing: {why}.'
         change = "Take the acceptance out, so that it cannot hide a finding that comes later."
     else:
         name, near = "acceptance-unknown", nearest(accept.rule, tuple(names))

@@ -6,7 +6,7 @@ import msgspec
 
 from gclint.judge.on_paper import PaperList
 
-SCHEMA_VERSION = "1.0"
+SCHEMA_VERSION = "1.1"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -78,6 +78,20 @@ class Finding(msgspec.Struct, frozen=True):
     accepted_in: str | None = None  # "tide-dial.nc line 12", "job.toml line 30": where that acceptance is written
     set_on: dict[str, int] = {}
     regraded: Regraded | None = None
+
+
+class Acceptance(msgspec.Struct, frozen=True):
+    """What a person has declared known and fine, and in how many places it covers something: 0 is stale."""
+
+    rule: str
+    tool: int | None
+    because: str
+    by: str  # who, "" where it does not say
+    where: str  # "job.toml, line 30"
+    grade: str  # the worst grade it covers
+    places: int | None  # at most so many
+    found: str | None  # at worst this
+    covers: int
 
 
 class NotJudged(msgspec.Struct, frozen=True):
@@ -163,6 +177,7 @@ class Checked(msgspec.Struct, frozen=True):
     texts: dict[int, str] = {}
     paper: PaperList | None = None
     house: tuple[HouseRule, ...] = ()
+    acceptances: tuple[Acceptance, ...] = ()
 
 
 class Document(msgspec.Struct, frozen=True):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, numbered
@@ -16,7 +17,7 @@ from gclint.judge.packs import Cased, Rule
 from gclint.judge.places import column_of
 from gclint.judge.wording import chosen, in_program_units, number_of, say
 from gclint.motion.table import INCH
-from gclint.setup.types import GRADES, Window
+from gclint.setup.types import GRADES, Accept, Window
 
 MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
@@ -24,15 +25,33 @@ MOST_APART = 100  # places told one by one; those on later lines are told togeth
 _LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
-def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], chain: Chain) -> list[Finding]:
-    """`view` holds the rows found; `accepted` is, for each, the index in `reasons` of its acceptance, -1 if it has
+class Group(Struct, frozen=True, eq=False):
+    """Rows of one cause, the worst of them, and the grade (index into GRADES)."""
+
+    rows: Column
+    worst: int
+    grade: int
+
+
+def findings_of(rule: Rule, view: View, accepted: Column, chain: Chain) -> list[Finding]:
+    """`view` holds the rows found; `accepted` is, for each, the index of its acceptance in the setup, -1 if it has
     none."""
     if view.length == 0:
         return []
+    place = place_lines(rule, view)
+    made = []
+    for group in groups_of(rule, view, place, accepted):
+        number = int(accepted[group.worst])
+        accept = chain.setup.accepts[number] if number >= 0 else None
+        made.append(_finding(rule, view, group.rows, group.worst, GRADES[group.grade], accept, place, chain))
+    return made
+
+
+def groups_of(rule: Rule, view: View, place: Column, accepted: Column) -> list[Group]:
+    """The rows found, one group for each cause; `place` is of `place_lines`."""
     grades = grades_of(rule, view)
     if rule.text.cause == "once":
         grades = np.full(view.length, grades.min())
-    place = place_lines(rule, view)
     key = _groups(rule, view, grades, place, accepted)
     order = np.argsort(key, kind="stable")
     starts = np.flatnonzero(np.concatenate(([True], np.diff(key[order]) != 0)))
@@ -41,9 +60,27 @@ def findings_of(rule: Rule, view: View, accepted: Column, reasons: list[str], ch
     for start, end in zip(starts.tolist(), [*starts[1:].tolist(), len(order)]):
         rows = order[start:end]
         worst = _worst(rule, view, rows, badness)
-        reason = reasons[int(accepted[worst])] if accepted[worst] >= 0 else None
-        made.append(_finding(rule, view, rows, worst, GRADES[int(grades[worst])], reason, place, chain))
+        made.append(Group(rows, worst, int(grades[worst])))
     return made
+
+
+def places_of(rule: Rule, view: View, rows: Column) -> int:
+    """In how many places these rows are: of pieces, the moves they belong to."""
+    moves = view.column("move")[rows]
+    if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces":
+        return len(distinct(moves))
+    return len(rows)
+
+
+def measured_at(rule: Rule, view: View, row: int, chain: Chain) -> tuple[Found | None, Limits | None]:
+    """What was found in this row, and its window, in the program's units."""
+    one = view.choose(np.array([row]))
+    return _measured(rule, one, _inch(view, row, chain), chain)
+
+
+def _inch(view: View, row: int, chain: Chain) -> bool:
+    move = int(view.column("move")[row])
+    return bool(chain.motion.flags[move] & INCH) if move >= 0 and len(chain.motion) else False
 
 
 def grades_of(rule: Rule, view: View) -> Column:
@@ -136,22 +173,20 @@ def _worst(rule: Rule, view: View, rows: Column, badness: Column) -> int:
 
 
 def _finding(
-    rule: Rule, view: View, rows: Column, worst: int, grade: str, accepted: str | None, place: Column, chain: Chain
+    rule: Rule, view: View, rows: Column, worst: int, grade: str, accept: Accept | None, place: Column, chain: Chain
 ) -> Finding:
     one = view.choose(np.array([worst]))
-    moves = view.column("move")[rows]
     lines = distinct(np.concatenate((line_of(rule, view.choose(rows)), distinct(place[rows]))))
     lines = np.maximum(lines, 1)
     worst_move = int(view.column("move")[worst])
-    inch = bool(chain.motion.flags[worst_move] & INCH) if worst_move >= 0 and len(chain.motion) else False
+    inch = _inch(view, worst, chain)
     worst_line = max(int(line_of(rule, one)[0]), 1)
     stands = int(place[rows].min()) if rule.text.cause in _LETTERS else int(lines[0])
     if rule.text.cause == "once":
         stands = worst_line
     stands = max(stands, 1)
     tools = distinct(view.column("tool")[rows])
-    tool = _tool_number(int(tools[0]), chain) if len(tools) == 1 else None
-    count = len(distinct(moves)) if len(moves) and moves[0] >= 0 and rule.text.looks_at == "pieces" else len(rows)
+    tool = tool_number(int(tools[0]), chain) if len(tools) == 1 else None
     found, window = _measured(rule, one, inch, chain)
     happens = say(chosen(rule.happens, one).text, one, inch)
     beside = _beside(one, worst_line, chain)
@@ -165,23 +200,18 @@ def _finding(
         lines=tuple(lines[:MOST_LINES].tolist()),
         worst_line=worst_line,
         column=_column(rule, view, rows, stands, chain),
-        count=count,
+        count=places_of(rule, view, rows),
         tool=tool,
         found=found,
         window=window,
         happens=happens,
         change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
-        accepted=accepted,
+        accepted=accept.because if accept else None,
         beside=beside,
-        accepted_in=_accepted_in(rule.name, accepted, chain),
+        accepted_in=accept.where if accept else None,
         set_on=_set_on(worst_move, chain),
         regraded=_regraded(rule, one, grade),
     )
-
-
-def _accepted_in(rule: str, because: str | None, chain: Chain) -> str | None:
-    accepts = chain.setup.accepts if because is not None else ()
-    return next((each.where for each in accepts if (each.rule, each.because) == (rule, because)), None)
 
 
 def _set_on(move: int, chain: Chain) -> dict[str, int]:
@@ -224,7 +254,7 @@ def _beside(one: View, line: int, chain: Chain) -> Beside | None:
     return Beside(*found) if found else None
 
 
-def _tool_number(number: int, chain: Chain) -> int | None:
+def tool_number(number: int, chain: Chain) -> int | None:
     """The tool as people know it: where the program names none, the one that is assumed."""
     known = chain.setup.tools.get(number)
     return known.number if known is not None and known.number >= 0 else number if number >= 0 else None

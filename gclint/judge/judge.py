@@ -14,7 +14,7 @@ from gclint.judge import acceptance, house
 from gclint.judge.chain import Chain
 from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Change, Finding, Found, HouseRule, NotJudged
+from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
 from gclint.judge.grouping import findings_of
 from gclint.judge.packs import Pack, Rule, check_together, load_pack
 from gclint.motion.table import EVENT, Motion
@@ -52,6 +52,7 @@ class Judged:
     findings: tuple[Finding, ...]
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
+    acceptances: tuple[Acceptance, ...] = ()
 
 
 @dataclass
@@ -62,8 +63,7 @@ class Hits:
     view: View  # of the chosen rows
     accepted: Column = field(
         default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index into reasons, -1 = not accepted
-    reasons: list[str] = field(default_factory=list)
+    )  # index of the acceptance in the setup, -1 = not accepted
 
     def __post_init__(self) -> None:
         self.accepted = np.full(self.view.length, -1, dtype=np.int64)
@@ -105,23 +105,35 @@ def judge(
         if found is not None:
             hits.append(found)
     _leave_out(hits)
-    findings += acceptance.apply(hits, chain, [rule.name for rule in rules])
+    outcomes = acceptance.apply(hits, chain)
     for found in hits:
         try:
-            findings += findings_of(found.rule, found.view, found.accepted, found.reasons, chain)
+            findings += findings_of(found.rule, found.view, found.accepted, chain)
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
+    findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(chain, rules, missing)
     ranked = tuple(sorted(findings, key=_rank))
-    return Judged(ranked, _not_judged(missing), house.told(chosen, ranked, left_out))
+    house_rules = house.told(chosen, ranked, left_out)
+    return Judged(ranked, _not_judged(missing), house_rules, acceptance.acceptances(outcomes))
 
 
 def all_packs(setup: Setup) -> tuple[Pack, ...]:
     """The shipped packs and the house packs the job names. Raises Problem."""
+    return _packs(setup.packs)
+
+
+def pack_rules(house: Iterable[str]) -> tuple[str, ...]:
+    """Names of all rules: of the shipped packs and of these house packs. Raises Problem."""
+    return tuple(rule.name for pack in _packs(house) for rule in pack.rules)
+
+
+def _packs(house: Iterable[str]) -> tuple[Pack, ...]:
     from gclint.judge.compile_packs import shipped_packs
 
-    packs = (*shipped_packs(), *(load_pack(Path(path)) for path in setup.packs))
-    if setup.packs:
+    own = tuple(load_pack(Path(path)) for path in house)
+    packs = (*shipped_packs(), *own)
+    if own:
         check_together(packs)
     return packs
 

@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from gclint.report.paper import Paper
 from gclint.report.tool_facts import described
-from gclint.report.words import figure
+from gclint.report.words import count, figure
 from gclint.setup.card import Material
+from gclint.setup.declared import AcceptTable
 from gclint.setup.types import Axes, Setup
 
+ACCEPTS_NAMED = 20
 SHOP_KEYS = ("tool", "machine.", "spindle.")
 
 
-def setup_sheet(setup: Setup, file: str, paper: Paper, whole_job: bool) -> None:
-    """`whole_job`: the keys of a job file are missed too."""
+def setup_sheet(
+    setup: Setup, file: str, paper: Paper, whole_job: bool, accepts: Sequence[AcceptTable] = ()
+) -> None:
+    """`whole_job`: the keys of a job file are missed too; `accepts` are all of its acceptances."""
     paper.ends("JOB FILE" if whole_job else "SHOP FILE", "reads well")
     paper.field("file", file)
     machine, spindle = setup.machine, setup.spindle
@@ -40,8 +46,12 @@ def setup_sheet(setup: Setup, file: str, paper: Paper, whole_job: bool) -> None:
         paper.field("held by", setup.hold.by)
     for box in setup.keep_out:
         paper.field("keep out", box.name or "a box without a name")
-    for accept in setup.accepts:
-        paper.field("accepted", f"{accept.rule}, because {accept.because}")
+    for accept in accepts[:ACCEPTS_NAMED]:
+        scope = [accept.program or "", f"tool {accept.tool}" if accept.tool is not None else ""]
+        where = f" ({', '.join(part for part in scope if part)})" if any(scope) else ""
+        paper.field("accepted", f"{accept.rule}{where}, because {accept.because}")
+    if len(accepts) > ACCEPTS_NAMED:
+        paper.field("", f"and {count(len(accepts) - ACCEPTS_NAMED, 'more acceptance')}")
     missing = [key for key in setup.not_declared if whole_job or key.startswith(SHOP_KEYS)]
     if missing:
         paper.blank()

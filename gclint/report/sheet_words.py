@@ -28,6 +28,9 @@ def verdict(checked: Checked) -> str:
         first = f"Nothing must be changed by what could be judged; {count(by_grade['consider'], 'thing')} to consider."
     else:
         first = "Nothing was found by what could be judged."
+    known = sum(f.accepted is not None for f in checked.findings)
+    if known:
+        first += f" {count(known, 'finding')} {'is' if known == 1 else 'are'} known and accepted."
     blind = len({n.rule for n in checked.not_judged})
     second = f" {count(blind, 'rule')} could not be judged; see NOT JUDGED." if blind else ""
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
@@ -115,6 +118,15 @@ def found_words(finding: Finding) -> str:
     assert found is not None
     text = f"{found.name} {measure(found.value, found.unit)}"
     return f"{text}; {window_words(finding.window)}" if finding.window else text
+
+
+def accepted_words(finding: Finding, checked: Checked) -> str:
+    """'chip-too-thin (tool 1), lines 5, 12: ran well for years (Maren; job.toml, line 30)'."""
+    tool = "" if finding.tool is None else f" (tool {finding.tool})"
+    by = next((each.by for each in checked.acceptances if each.where == finding.accepted_in), "")
+    behind = "; ".join(part for part in (by, finding.accepted_in) if part)
+    halt = "graded halt, " if finding.grade == "halt" else ""
+    return f"{finding.rule}{tool}, {halt}{where_words(finding)}: {finding.accepted}{f' ({behind})' if behind else ''}"
 
 
 def window_words(window: Limits) -> str:

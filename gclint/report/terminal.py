@@ -12,6 +12,7 @@ from gclint.report.gauge import gauge
 from gclint.report.paper import STYLES, Paper, clean
 from gclint.report.sheet_words import (
     UNIT_WORDS,
+    accepted_words,
     found_words,
     graded_words,
     house_words,
@@ -209,4 +210,4 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
         paper.blank()
         paper.heading("KNOWN AND ACCEPTED")
         for finding in accepted:
-            paper.bullet(f"{finding.rule}, line {finding.line}: {finding.accepted}")
+            paper.bullet(accepted_words(finding, checked))

@@ -1,8 +1,11 @@
-"""Acceptances written in a program: (gclint accept straight-plunge because the holes are drilled first)."""
+"""Acceptances as they are written: [[accept]] in job.toml, and in a program
+(gclint accept straight-plunge because the holes are drilled first)."""
 
 from __future__ import annotations
 
+import os
 import re
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint.problem import Problem
@@ -11,6 +14,7 @@ from gclint.setup.types import Accept
 
 if TYPE_CHECKING:
     from gclint.program.table import Program
+    from gclint.setup.declare import Declared
 
 _ACCEPT = re.compile(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
 
@@ -34,10 +38,42 @@ def accepts_in(program: Program) -> tuple[Accept, ...]:
 
 
 def _accept(program: Program, text: str, start: int) -> Accept:
-    rule, _, rest = text.strip().partition(" ")
-    because = re.fullmatch(r"\s*because\s+(.*\S)\s*", rest, re.IGNORECASE | re.DOTALL)
+    first, _, rest = text.strip().partition(" ")
+    halt = first.lower() == "halt"
+    rule, _, rest = rest.strip().partition(" ") if halt else (first, "", rest)
+    said = re.fullmatch(r"\s*(?:by\s+(.*?\S)\s+)?because\s+(.*\S)\s*", rest, re.IGNORECASE | re.DOTALL)
     line, column = program.place(start)
-    if not rule or because is None:
+    if not rule or said is None:
         says = "an acceptance needs a rule and a reason: (gclint accept straight-plunge because the holes are drilled)"
         raise Problem(says, program.name, line, column)
-    return Accept(rule.lower(), because[1], None, line, f"{program.name} line {line}")
+    grade = "halt" if halt else "change"
+    return Accept(rule.lower(), said[2], None, line, f"{program.name} line {line}", by=said[1] or "", grade=grade)
+
+
+def accepts_of_job(declared: Declared) -> tuple[Accept, ...]:
+    """The job's acceptances that are for this program. Raises Problem for one without its reason."""
+    job, file, made = declared.job, declared.job_file, []
+    if job is None or file is None:
+        return ()
+    here = os.path.realpath(declared.program_path) if declared.program_path else None
+    for n, table in enumerate(job.accept):
+        if not table.because.strip():
+            raise file.wrong(("accept", n, "because"), "an acceptance needs its reason")
+        if table.program is not None and not _for(table.program, Path(file.path).parent, here):
+            continue
+        made.append(
+            Accept(
+                table.rule, table.because.strip(), table.tool, None, file.line_of(("accept", n, "rule")),
+                by=(table.by or "").strip(), grade=table.grade or "change", places=table.places, found=table.found,
+            )
+        )  # fmt: skip
+    return tuple(made)
+
+
+def _for(name: str, folder: Path, here: str | None) -> bool:
+    """Whether the program that an acceptance names is the one at hand (`here`: its real path)."""
+    if here is None or "\0" in name:
+        return False
+    return name.replace("\\", "/").rpartition("/")[2] == Path(here).name and (
+        os.path.realpath(folder / name) == here
+    )

@@ -56,6 +56,7 @@ class Declared(Struct, frozen=True):
     programs: tuple[str, ...] = ()  # the job's programs, in their order
     packs: tuple[str, ...] = ()
     assumed: tuple[Assumed, ...] = ()
+    program_path: str | None = None
 
 
 def declare(options: Options, program_path: str | None) -> Declared:
@@ -96,6 +97,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
         programs=programs,
         packs=packs,
         assumed=tuple(assumed),
+        program_path=program_path,
     )
 
 

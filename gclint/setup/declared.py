@@ -245,9 +245,17 @@ class KeepOutTable(Table, frozen=True, rename={"from_": "from"}):
 
 
 class AcceptTable(Table, frozen=True):
+    """`grade`: the worst that is accepted; "halt" must be said. `places` and `found` bound what is: more places, or a
+    worse figure, are told again."""
+
     rule: str
     because: str
     tool: int | None = None
+    program: str | None = None
+    by: str | None = None
+    grade: Grade | None = None
+    places: Annotated[int, Meta(ge=1)] | None = None
+    found: str | None = None
 
 
 class Job(Table, frozen=True):

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 
 from gclint.problem import Problem, nearest
-from gclint.setup.acceptances import accepts_in
+from gclint.setup.acceptances import accepts_in, accepts_of_job
 from gclint.setup.blank import blank_of
 from gclint.setup.card import Material, material
 from gclint.setup.controllers import controller, controller_from
@@ -29,7 +29,6 @@ from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
 from gclint.setup.types import (
     GRADES,
-    Accept,
     Assumed,
     Axes,
     Controller,
@@ -109,7 +108,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         work_offset=job.work_offset,
         measured_windows=own_windows(declared, shop, job, card, tools),
         packs=declared.packs,
-        accepts=(*_accepts(job, declared.job_file), *accepts_in(program)),
+        accepts=(*accepts_of_job(declared), *accepts_in(program)),
         fail_at=_fail_at(declared, job),
         time_limit=None if job.time_limit is None else float(job.time_limit),
         assumed=tuple(assumed),
@@ -226,16 +225,6 @@ def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:
                 raise file.wrong(("keep_out", n, "to"), f"in {axis} it does not lie above the corner named in `from`")
         boxes.append(KeepOut(table.name or f"keep-out {n + 1}", low, high))
     return tuple(boxes)
-
-
-def _accepts(job: Job, file: File | None) -> tuple[Accept, ...]:
-    for n, table in enumerate(job.accept):
-        if not table.because.strip() and file:
-            raise file.wrong(("accept", n, "because"), "an acceptance needs its reason")
-    return tuple(
-        Accept(table.rule, table.because.strip(), table.tool, None, file.line_of(("accept", n, "rule")) if file else "")
-        for n, table in enumerate(job.accept)
-    )
 
 
 def _diameter_offsets(shop: Shop, file: File | None) -> dict[int, float]:

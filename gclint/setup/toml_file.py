@@ -65,9 +65,9 @@ def decode(text: str, into: type[T], path: str) -> T:
 
 def problem_at(text: str, path: str, key: Key, says: str, on_key: bool = False) -> Problem:
     """A Problem placed at a key path of a TOML text that reads well but makes no sense."""
-    from gclint.setup.toml_place import Places  # only when something is wrong
+    from gclint.setup.toml_place import places_of  # only when something is wrong
 
-    place = Places(text).of(key, on_key)
+    place = places_of(text).of(key, on_key)
     line, column = place if place else (None, None)
     return Problem(f"{written(key)}: {says}" if key else says, path, line, column)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 Path = tuple[str | int, ...]
 Place = tuple[int, int]  # line and column, both from 1
@@ -136,6 +137,12 @@ class Places:
                     return
         match = _STRING.match(self.text, self.at) or _ATOM.match(self.text, self.at)
         self.at = match.end() if match else self.at
+
+
+@lru_cache(maxsize=2)
+def places_of(text: str) -> Places:
+    """The places of a text; asked again for the next key of the same file, it is not read again."""
+    return Places(text)
 
 
 def _unquote(name: str) -> str:

@@ -190,11 +190,21 @@ class Hold(Struct, frozen=True):
 
 
 class Accept(Struct, frozen=True):
+    """Findings that a person knows and has found fine. With `places` or `found` it covers no more than that."""
+
     rule: str
     because: str
     tool: int | None = None
     line: int | None = None  # acceptance in a program comment: line of the comment
-    where: str = ""  # "job.toml" or "tide-dial.nc line 12"
+    where: str = ""  # "job.toml, line 30" or "tide-dial.nc line 12"
+    by: str = ""  # who
+    grade: str = "change"  # the worst grade it covers
+    places: int | None = None  # how many places at most
+    found: str | None = None  # the worst figure, "0.0283 mm", or the text found
+
+    @property
+    def narrow(self) -> bool:
+        return self.places is not None or self.found is not None
 
 
 class Sourced(Struct, frozen=True):

@@ -60,7 +60,7 @@ def test_what_was_assumed_not_judged_and_accepted_is_listed(make_run: Any, make_
     text = joined(written(make_run(make_finding(accepted="tried on scrap"))))
     assert "stock top: Z 0 (work zero), because no stock is declared" in text
     assert "cuts-table: needs the blank's thickness" in text
-    assert "chip-too-thin, line 6: tried on scrap" in text
+    assert "chip-too-thin (tool 1), lines 6, 7: tried on scrap" in text
     assert "CHANGE BEFORE CUTTING" not in text
 
 
