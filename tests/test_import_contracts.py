@@ -12,7 +12,7 @@ import pytest
 import gclint
 
 PACKAGE = Path(gclint.__file__).parent
-ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "cli"]  # the way the data flows
+ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "teach", "cli"]  # the way the data flows
 SETUP_MAY_READ = {"gclint.program.table", "gclint.motion.table"}  # resolving the setup looks at what the program uses
 MODULES = sorted(p.relative_to(PACKAGE).as_posix() for p in PACKAGE.rglob("*.py"))
 

@@ -15,6 +15,7 @@ VERBS = {
     "check": "Read programs, model the cut, say what will go wrong and what to change.",
     "show": "What each tool of a program does: entries, passes, speeds, chips, times.",
     "why": "What a rule looks for, why, its source, a good and a bad example.",
+    "word": "The glossary: what a word of the trade means.",
     "material": "The material cards: every number with its standing.",
     "controller": "The controller cards: what each does with codes, words and habits.",
     "window": "Which speeds and feeds a tool can run in a material, drawn.",

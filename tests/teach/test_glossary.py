@@ -1,0 +1,54 @@
+"""The glossary: every entry whole, found by each of its names."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from gclint.judge.compile_packs import shipped_packs
+from gclint.problem import Problem
+from gclint.report.words import GLOSS
+from gclint.setup.glossary import entry, glossary, groups, look_up, plain
+
+
+@pytest.mark.parametrize("name", glossary())
+def test_an_entry_leads_only_to_what_there_is(name: str) -> None:
+    word = glossary()[name]
+    rules = {rule.name for pack in shipped_packs() for rule in pack.rules}
+    assert not set(word.related) - set(glossary()) - {name}
+    assert not set(word.rules) - rules
+    assert not word.standing or word.source
+    assert all(len(line) <= 76 for line in word.drawing.splitlines())
+    assert word.means.strip().endswith(".")
+
+
+def test_a_name_means_one_entry() -> None:
+    assert sum(len(group.words) for group in groups()) == len(glossary())
+    named = [{plain(s) for s in (name, word.term, *word.also)} for name, word in glossary().items()]
+    spellings = [spelling for names in named for spelling in names]
+    assert sorted(spellings) == sorted(set(spellings))
+
+
+def test_glosses_in_reports_are_those_of_the_glossary() -> None:
+    for word, gloss in GLOSS.items():
+        asked = word if re.fullmatch("[a-z ]+", word) else "dial mark"
+        assert entry(asked)[1].gloss == gloss
+
+
+@pytest.mark.parametrize(
+    ("asked", "name"),
+    [
+        ("chip load", "feed-per-tooth"), ("Chip-Load", "feed-per-tooth"), ("chip_loads", "feed-per-tooth"),
+        ("fz", "feed-per-tooth"),
+        ("climb milling", "climb"), ("entries", "entry"), ("hex", "chip-thickness"), ("stepover", "width-of-cut"),
+        ("passes", "pass"),
+    ],
+)
+def test_other_names_are_found(asked: str, name: str) -> None:
+    assert look_up(asked) == name
+
+
+def test_an_unknown_word_names_the_nearest() -> None:
+    with pytest.raises(Problem, match="nearest"):
+        entry("chp load")
