@@ -73,6 +73,7 @@ def test_kleene_tables(p: int, q: int) -> None:
 three = st.sampled_from([FALSE, UNKNOWN, TRUE])
 
 
+@settings(deadline=None)
 @given(st.lists(st.tuples(three, three, three), min_size=1, max_size=40))
 def test_the_laws_of_three_valued_truth(rows: list[tuple[int, int, int]]) -> None:
     a, b, c = (np.array(column, dtype=np.int8) for column in zip(*rows))
@@ -146,7 +147,7 @@ def columns(rows: list[dict[str, Any]]) -> Made:
     return Made(len(rows), **made)
 
 
-@settings(max_examples=150)
+@settings(max_examples=150, deadline=None)
 @given(st.lists(row, min_size=1, max_size=30), st.sampled_from(TEXTS))
 def test_columns_agree_with_one_row_at_a_time(rows: list[dict[str, Any]], text: str) -> None:
     assert run(text, columns(rows)) == [slow(text, r) for r in rows]
