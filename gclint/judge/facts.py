@@ -70,6 +70,7 @@ def tables() -> dict[str, Table]:
         facts_cut,
         facts_dwell,
         facts_motion,
+        facts_part,
         facts_program,
         facts_stops,
         facts_words,
@@ -77,7 +78,7 @@ def tables() -> dict[str, Table]:
 
     made = (
         *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
-        *facts_contours.TABLES, *facts_stops.TABLES,
+        *facts_contours.TABLES, *facts_stops.TABLES, *facts_part.TABLES,
     )
     return {table.name: table for table in made}
 
