@@ -11,6 +11,7 @@ from gclint.problem import Problem
 if TYPE_CHECKING:
     from gclint.judge.finding import Finding
     from gclint.judge.packs import Example, Pack, Rule
+    from gclint.report.tables import Tables
 
 PROGRAM = "example.nc"
 
@@ -54,6 +55,11 @@ def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]
 
 def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Finding]:
     """The findings of one rule in an example, accepted ones left out. Raises Problem on a faulty example."""
+    return judged(example, packs, rule)[1]
+
+
+def judged(example: Example, packs: tuple[Pack, ...], rule: str) -> tuple[Tables, list[Finding]]:
+    """As `findings`, with the tables they come from."""
     from gclint.check import trace
     from gclint.judge.judge import judge
     from gclint.setup.declare import Options
@@ -72,7 +78,7 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
         options = Options(material, example.tools, example.stock, files.get("shop"), files.get("job"))
         path = str(Path(folder) / PROGRAM)
         tables = trace(example.program.encode(), PROGRAM, options, path)
-        judged = judge(
+        said = judge(
             tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
         )
-    return [f for f in judged.findings if f.rule == rule and f.accepted is None]
+    return tables, [f for f in said.findings if f.rule == rule and f.accepted is None]

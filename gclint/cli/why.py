@@ -12,7 +12,7 @@ import click
 @click.argument("name", required=False, metavar="[RULE|QUANTITY]")
 @click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack as well.")
 def why(name: str | None, house: tuple[str, ...]) -> int:
-    """Say what a rule looks for, when, why, by which limits and source, with a bad and a good example.
+    """Say what a rule looks for, why, with a bad and a good example drawn as the tool sees it, and by which limits.
 
     Or say how a figure of the reports is worked out: reached-feed, true-speed, chip, force, power, bending. Without a
     name, all are listed.
@@ -28,7 +28,7 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     from gclint.judge.packs import load_pack
     from gclint.problem import Problem, nearest
     from gclint.report.paper import paper_for
-    from gclint.report.rule_out import quantity_page, rule_list, rule_page
+    from gclint.report.rule_out import MODEL, model_page, quantity_page, rule_head, rule_list, rule_terms
     from gclint.setup.quantities import quantities
 
     packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
@@ -37,10 +37,17 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     if name is None:
         rule_list(packs, paper)
     elif name in known:
-        rule_page(*known[name], paper)
+        from gclint.teach.why_out import examples
+
+        rule, pack = known[name]
+        rule_head(rule, pack, paper)
+        examples(rule, packs, paper)
+        rule_terms(rule, paper)
     elif name in quantities():
         quantity_page(name, quantities()[name], known, paper)
+    elif name == MODEL:
+        model_page(paper)
     else:
-        raise Problem(f'there is no rule "{name[:60]}"{nearest(name[:60], [*known, *quantities()])}')
+        raise Problem(f'there is no rule "{name[:60]}"{nearest(name[:60], [*known, *quantities(), MODEL])}')
     deliver(paper.text, None)
     return 0

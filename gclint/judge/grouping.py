@@ -75,7 +75,7 @@ def places_of(rule: Rule, view: View, rows: Column) -> int:
 def measured_at(rule: Rule, view: View, row: int, chain: Chain) -> tuple[Found | None, Limits | None]:
     """What was found in this row, and its window, in the program's units."""
     one = view.choose(np.array([row]))
-    return _measured(rule, one, _inch(view, row, chain), chain)
+    return measured(rule, one, _inch(view, row, chain), chain)
 
 
 def _inch(view: View, row: int, chain: Chain) -> bool:
@@ -187,7 +187,7 @@ def _finding(
     stands = max(stands, 1)
     tools = distinct(view.column("tool")[rows])
     tool = tool_number(int(tools[0]), chain) if len(tools) == 1 else None
-    found, window = _measured(rule, one, inch, chain)
+    found, window = measured(rule, one, inch, chain)
     happens = say(chosen(rule.happens, one).text, one, inch)
     beside = _beside(one, worst_line, chain)
     if beside is not None:
@@ -270,7 +270,8 @@ def _column(rule: Rule, view: View, rows: Column, line: int, chain: Chain) -> in
     return column_of(chain.program, line, rule.text.points_at or _LETTERS.get(rule.text.cause, ("Z", "X", "Y")))
 
 
-def _measured(rule: Rule, one: View, inch: bool, chain: Chain) -> tuple[Found | None, Limits | None]:
+def measured(rule: Rule, one: View, inch: bool, chain: Chain) -> tuple[Found | None, Limits | None]:
+    """What a rule measures in one row, and the window it is held against, in the program's units."""
     written = rule.text.found
     if written is None or rule.found is None:
         return None, None

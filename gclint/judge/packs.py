@@ -30,6 +30,9 @@ CAUSES = {
     "once": "the program as a whole: one finding",
 }
 Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "once"]
+# How a place is drawn: Z along the way, the bite from above, a cut across the way, the job from above, what was found
+# beside its limits, lines of the program.
+View = Literal["side", "bite", "section", "plan", "measure", "listing"]
 MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 
@@ -136,6 +139,12 @@ class RuleText(Part, frozen=True):
     ] = ()
     instead_when: Annotated[str, _says("a condition: `instead_of` holds only where it is true")] = ""
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
+    subject: Annotated[
+        str, _says("what it is about, of rules/model/subjects.toml; else what rules on its table are about")
+    ] = ""
+    drawn_as: Annotated[
+        tuple[View, ...], _says("how a place is drawn, where not as its subject says: for `gclint why` and --teach")
+    ] = ()
     define: Annotated[
         dict[str, str], _says("names for parts of conditions; each may use those before it")
     ] = {}

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
-from gclint.judge.packs import Example, GradeCase, Pack, Rule, TextCase
+from gclint.judge.packs import GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
 from gclint.report.words import GRADE_WORDS, behind, count, plain_number
 from gclint.setup.numbers import numbers
 from gclint.setup.quantities import Quantity, quantities
 
+MODEL = "model"
 MODELLED = ("pieces", "entries", "passes")  # tables that rest on the model of the stock
 
 
@@ -23,9 +24,14 @@ def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
         paper.table(("rule", "what it finds"), [(rule.name, rule.text.title) for rule in pack.rules], left=2)
     paper.blank()
     paper.heading("WHAT IS RECKONED")
-    paper.table(("name", "what it is"), [(name, each.title) for name, each in quantities().items()], left=2)
+    paper.table(("name", "what it is"), _reckoned(), left=2)
     paper.blank()
     paper.text_block("`gclint why NAME` says more about one of them.")
+
+
+def _reckoned() -> list[tuple[str, str]]:
+    named = [(name, each.title) for name, each in quantities().items()]
+    return [*named, (MODEL, "The numbers by which cuts are sorted")]
 
 
 def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: Paper) -> None:
@@ -57,25 +63,34 @@ def _numbers(names: Sequence[str], paper: Paper) -> None:
 
 
 def _concerns(number: str, rule: str) -> bool:
-    """A number that belongs to quantities is shown with the rules that judge by one of them; others with all."""
-    users = [each for each in quantities().values() if number in each.numbers]
-    return not users or any(rule in each.rules for each in users)
+    """Whether a number belongs to a quantity that the rule judges by."""
+    return any(rule in each.rules and number in each.numbers for each in quantities().values())
 
 
-def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
-    """What a rule looks for, when, why, by which numbers, with the first example of each kind."""
+def rule_head(rule: Rule, pack: Pack, paper: Paper) -> None:
+    """What a rule finds, and why that matters."""
     text = rule.text
     paper.ends(text.name, f"pack {pack.name}")
     paper.text_block(text.title, style="head")
     paper.blank()
-    paper.text_block(text.why)
+    paper.text_block(" ".join(text.why.split()))
+
+
+def rule_terms(rule: Rule, paper: Paper) -> None:
+    """How it is judged: condition, grades, limits and numbers, each with standing and source."""
+    text = rule.text
     paper.blank()
+    paper.heading("HOW IT IS JUDGED")
     paper.field("looks at", text.looks_at)
     if text.when:
         paper.field("when", " ".join(text.when.split()))
     for line in _grades(text.grade):
         paper.field("grade", line)
     paper.field("standing", behind(text.standing, text.source))
+    for case in _texts(text.happens):
+        paper.field("says", case)
+    for case in _texts(text.change):
+        paper.field("change", case)
     if text.instead_of:
         paper.field("instead", f"where this is found, {', '.join(text.instead_of)} is not reported as well")
     if text.limits:
@@ -84,19 +99,22 @@ def rule_page(rule: Rule, pack: Pack, paper: Paper) -> None:
         for name, limit in text.limits.items():
             value = limit.value if isinstance(limit.value, str) else plain_number(limit.value)
             paper.text_block(f"{name} = {value} ({behind(limit.standing, limit.source)})")
-    if text.looks_at in MODELLED:
+    own = [name for name in numbers() if _concerns(name, rule.name)]
+    if own:
         paper.blank()
         paper.heading("NUMBERS OF THE MODEL")
-        _numbers([name for name in numbers() if _concerns(name, rule.name)], paper)
+        _numbers(own, paper)
+    if text.looks_at in MODELLED:
+        paper.blank()
+        paper.text_block("`gclint why model` lists the numbers by which cuts are sorted before any rule sees them.")
+
+
+def model_page(paper: Paper) -> None:
+    """The numbers by which the model sorts what it sees, whatever the rule."""
+    paper.ends("model", "what is reckoned")
+    paper.text_block("The numbers by which the model sorts what it sees, before any rule judges it.", style="head")
     paper.blank()
-    paper.heading("WHAT HAPPENS AND WHAT TO CHANGE")
-    for case in _texts(text.happens):
-        paper.field("happens", case)
-    for case in _texts(text.change):
-        paper.field("change", case)
-    for title, examples in (("FOUND IN", text.must_find), ("LEFT ALONE IN", text.must_leave)):
-        if examples:
-            _example(title, examples[0], paper)
+    _numbers(list(numbers()), paper)
 
 
 def _grades(grade: str | Sequence[GradeCase]) -> list[str]:
@@ -113,14 +131,3 @@ def _texts(text: str | Sequence[TextCase]) -> list[str]:
     if isinstance(text, str):
         return [text] if text else []
     return [f"{case.text}{f' (when {case.when})' if case.when else ''}" for case in text if case.text]
-
-
-def _example(title: str, example: Example, paper: Paper) -> None:
-    paper.blank()
-    paper.heading(title)
-    paper.text_block(example.says)
-    given = [part for part in (example.material, *example.tools, example.stock and f"blank {example.stock}") if part]
-    if given:
-        paper.field("with", "; ".join(given))
-    for line in example.program.strip("\n").splitlines():
-        paper.text_block(line, 4)

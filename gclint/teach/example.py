@@ -1,0 +1,50 @@
+"""Runs a rule's examples, and finds the place in each that is worth a drawing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.judge.chain import Chain
+from gclint.judge.finding import Finding
+from gclint.judge.packs import Example, Pack, Rule
+from gclint.teach.place import Place, nearest_place, worst_place
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Shown:
+    """An example that has been run: what was found (None in a good one) and the place to draw (None: nothing moves)."""
+
+    example: Example
+    chain: Chain
+    finding: Finding | None
+    place: Place | None
+
+
+def shown(rule: Rule, example: Example, packs: tuple[Pack, ...]) -> Shown:
+    """Raises Problem on a faulty example."""
+    from gclint.prove import judged
+
+    tables, found = judged(example, packs, rule.name)
+    chain = Chain(
+        tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup
+    )
+    if found:
+        told = next((f for f in found if f.line == example.line), found[0])
+        return Shown(example, chain, told, worst_place(rule, told, chain))
+    return Shown(example, chain, None, nearest_place(rule, chain))
+
+
+def pair(rule: Rule) -> tuple[Example | None, Example | None]:
+    """A bad example, and the good one that differs from it least in what is declared."""
+    bad = rule.text.must_find[0] if rule.text.must_find else None
+    if bad is None or not rule.text.must_leave:
+        return bad, rule.text.must_leave[0] if rule.text.must_leave else None
+    return bad, max(rule.text.must_leave, key=lambda good: _alike(bad, good))
+
+
+def _alike(bad: Example, good: Example) -> tuple[int, int]:
+    same = sum(
+        getattr(bad, key) == getattr(good, key) for key in ("material", "tools", "stock", "shop", "job")
+    )
+    lines = set(bad.program.splitlines())
+    return same, len(lines & set(good.program.splitlines()))
