@@ -161,6 +161,12 @@ def test_it_fits_and_is_accessible(
     assert [(f["id"], f["nodes"][0]["html"][:90]) for f in found if f["impact"] in ("serious", "critical")] == []
 
 
+def test_the_readme_shows_a_page() -> None:
+    root = Path(__file__).resolve().parents[3]
+    assert "](.pictures/page.jpg)" in (root / "README.md").read_text(encoding="utf-8")
+    assert (root / ".pictures" / "page.jpg").read_bytes()[:3] == b"\xff\xd8\xff"
+
+
 def test_on_paper_it_is_one_clean_document(opened: Callable[..., Opened], sample_page: Callable[[str], str]) -> None:
     window = opened(sample_page("float-plate"), theme="dark")
     page = window.page

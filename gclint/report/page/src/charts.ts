@@ -153,9 +153,9 @@ function pairChart(pair: Pair, model: Model, width: number): HTMLElement {
   const points = [{ speed: pair.speed, feed }];
   const from = Math.min(pair.speeds[0], pair.speed, near?.speed ?? Infinity), to = Math.max(pair.speeds.at(-1)!, pair.speed, near?.speed ?? 0);
   const chart = plain(Plot.plot({
-    width, height: 230, marginLeft: 58, marginRight: 16, marginBottom: 38, className: "chart",
+    width, height: 230, marginLeft: 68, marginRight: 16, marginBottom: 38, className: "chart",
     x: { label: "true speed, rev/min", domain: [from, to], ticks: 5 },
-    y: { label: `feed, ${unit}/min`, domain: [0, top], clamp: true, ticks: 5 },
+    y: { label: `feed, ${unit}/min`, labelAnchor: "center", labelArrow: "none", domain: [0, top], clamp: true, ticks: 5 },
     marks: [
       Plot.areaY(area.map((d) => ({ ...d, high: d.low === null ? null : d.high ?? top })), { x: "speed", y1: "low", y2: "high", className: "band" }),
       Plot.line(area, { x: "speed", y: "low", className: "limit" }),

@@ -1,5 +1,5 @@
 // The quantity the path is coloured by: a perceptual scale that stays apart for colour-blind readers.
-import { interpolateCividis } from "d3-scale-chromatic";
+import { interpolateViridis } from "d3-scale-chromatic";
 import { CUT, UNKNOWN, type Model, type Path } from "./data";
 
 export interface Quantity {
@@ -36,7 +36,7 @@ export function quantities(model: Model, path: Path): Quantity[] {
 
 // Both ends of the scale would vanish in the ground they are drawn on, so each theme takes its own part of it.
 export function shade(t: number, dark: boolean): string {
-  return interpolateCividis(dark ? 0.22 + 0.78 * t : 0.9 * t);
+  return interpolateViridis(dark ? 0.18 + 0.82 * t : 0.9 * t);
 }
 
 /** The share of the cuts for which the quantity is known. */

@@ -316,7 +316,7 @@ class Sheet {
       else parts.push(`: ${this.facts(row)}`);
       const found = finding !== undefined ? [finding] : line !== undefined ? this.lineFindings.get(line) : this.rowFindings.get(row!);
       for (const index of (found ?? []).slice(0, 6)) {
-        parts.push(" \u00b7 ", make("a", { href: `#finding-${index + 1}`, class: `g-${this.model.findings[index].grade}` }, `finding ${index + 1}: ${this.model.findings[index].rule}`));
+        parts.push(" \u00b7 ", link(index, this.model.findings[index].rule));
       }
     }
     this.status.replaceChildren(...parts);
@@ -366,7 +366,7 @@ class Sheet {
       mark?.addEventListener("click", () => this.toFinding(k, false));
     });
     if (this.chosen !== null) pin(...scene.project(this.chosen), "", "target");
-    this.pins.replaceChildren(...made);
+    this.pins.replaceChildren(...made.reverse()); // the worst lies on top
   }
 
   /** What the tests ask: where the view is, and where a place in the blank is on the screen. */
@@ -411,6 +411,16 @@ class Sheet {
 function add(map: Map<number, number[]>, key: number, value: number): void {
   const list = map.get(key);
   if (list) list.push(value); else map.set(key, [value]);
+}
+
+/** Back to a finding on the sheet, which may be folded away. */
+function link(index: number, rule: string): HTMLElement {
+  const made = make("a", { href: `#finding-${index + 1}` }, `finding ${index + 1}: ${rule}`);
+  made.addEventListener("click", () => {
+    const folded = document.getElementById(`finding-${index + 1}`)?.closest("details");
+    if (folded) folded.open = true;
+  });
+  return made;
 }
 
 function motion(): ScrollBehavior {
