@@ -26,6 +26,7 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen; several pages: to a folder.")
 @acceptance_options
+@click.option("--teach", is_flag=True, help="Explain what is found, in the order in which to put it right.")
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
 def check(
     programs: tuple[str, ...],
@@ -36,6 +37,7 @@ def check(
     job: str | None,
     form: str,
     out: str | None,
+    teach: bool,
     fail_at: str | None,
     acceptance: Acceptance,
 ) -> int:
@@ -50,6 +52,8 @@ def check(
     For another program to read, and to look at:
       gclint check tide-dial.nc --as json --out tide-dial.json
       gclint check tide-dial.nc --as page --out tide-dial.html
+    To learn from what is found, at length, with drawings:
+      gclint check tide-dial.nc --teach
     So that an old folder starts clean and shows only what is new:
       gclint check old --accept-all-as "ran well for years" --into old/job.toml
 
@@ -74,7 +78,7 @@ def check(
         out = page_target(out, len(names))
     refuse_overwrite(out, [*(path_of(name) for name in names), shop, job])
     accept = accepting(acceptance, options, form, out)
-    report = accept or _writer(form, out)
+    report = accept or _writer(form, out, teach)
     problems: list[str] = []
     worst = 0
     with Progress() as progress:
@@ -102,7 +106,9 @@ def _code(checked: Checked, fail_at: str) -> int:
     return int(any(f.grade in failing and f.accepted is None for f in checked.findings))
 
 
-def _writer(form: str, out: str | None) -> Writer:
+def _writer(form: str, out: str | None, teach: bool) -> Writer:
+    if teach and form != "text":
+        raise click.UsageError(f"--teach explains on the screen or in a text file, not --as {form}")
     if form == "sarif":
         from gclint.report.sarif_out import Sarif
 
@@ -115,7 +121,7 @@ def _writer(form: str, out: str | None) -> Writer:
         from gclint.cli.pages import Pages
 
         return Pages(out)
-    return _Json() if form == "json" else _Sheets(out)
+    return _Json() if form == "json" else _Sheets(out, teach)
 
 
 class Writer(Protocol):
@@ -152,10 +158,11 @@ class _Json:
 class _Sheets:
     """A sheet per program, then the cautions once; tables are let go as soon as their sheet is written."""
 
-    def __init__(self, out: str | None) -> None:
+    def __init__(self, out: str | None, teach: bool) -> None:
         from gclint.report.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)
+        self.teach = teach
         self.verdicts: list[tuple[str, str]] = []
         self.materials: list[str] = []
 
@@ -167,7 +174,12 @@ class _Sheets:
         if self.verdicts:
             self.paper.blank()
             self.paper.blank()
-        sheet(done, self.paper, __version__)
+        if self.teach:
+            from gclint.teach.lesson_out import lessons
+
+            lessons(done, self.paper)
+        else:
+            sheet(done, self.paper, __version__)
         self.verdicts.append((done.checked.path, verdict(done.checked)))
         self.materials += done.material_cautions
 

@@ -22,6 +22,7 @@ class Word(Struct, frozen=True, forbid_unknown_fields=True):
     drawing: str = ""  # plain characters, at most 76 columns
     related: tuple[str, ...] = ()  # names of other entries
     rules: tuple[str, ...] = ()  # names of rules that speak of it
+    everyday: bool = False  # so common a word that a text that uses it is not thereby hard to read
     first: int = 0  # place among the words that a beginner needs before all others; 0: not one of them
     standing: str = ""  # where a number or a definition is taken from something: "published", "practice", "memory"
     source: str = ""
@@ -74,6 +75,24 @@ def look_up(asked: str) -> str | None:
     singular = f"{wanted.removesuffix('ies')}y"
     spellings = (wanted, f"{wanted}s", wanted.removesuffix("s"), wanted.removesuffix("es"), singular)
     return next((names[spelling] for spelling in spellings if spelling in names), None)
+
+
+def words_in(text: str) -> list[str]:
+    """Names of the entries whose words a text uses, in the order of first use; everyday words left out."""
+    found = []
+    for match in _spellings().finditer(text.lower()):
+        name = look_up(match[0])
+        if name is not None and name not in found:
+            found.append(name)
+    return found
+
+
+@cache
+def _spellings() -> re.Pattern[str]:
+    hard = [name for name, word in glossary().items() if not word.everyday]
+    spellings = {s.lower() for name in hard for s in (glossary()[name].term, *glossary()[name].also)}
+    parts = (re.escape(s).replace(r"\ ", "[ -]") for s in sorted(spellings, key=len, reverse=True) if len(s) > 2)
+    return re.compile(rf"(?<![\w-])(?:{'|'.join(parts)})(?:s|es)?(?![\w-])")
 
 
 def entry(asked: str) -> tuple[str, Word]:

@@ -56,7 +56,8 @@ def _piece(place: Place) -> int | None:
     return int(rows[np.argmax(pieces.ap[rows])]) if len(rows) else None
 
 
-def _scale(place: Place) -> Scale:
+def scale_of(place: Place) -> Scale:
+    """The program's own units at a place."""
     m = place.chain.motion
     at = place.move if 0 <= place.move < len(m) else 0
     return Scale(bool(len(m) and m.flags[at] & INCH))
@@ -64,28 +65,28 @@ def _scale(place: Place) -> Scale:
 
 def _side(place: Place, finding: Finding | None) -> Drawing | None:
     ends = _moves(place)
-    return side_view(place.chain, *ends, _scale(place)) if ends else None
+    return side_view(place.chain, *ends, scale_of(place)) if ends else None
 
 
 def _plan(place: Place, finding: Finding | None) -> Drawing | None:
     ends = _moves(place)
-    return plan_view(place.chain, *(ends or (0, -1)), _scale(place))
+    return plan_view(place.chain, *(ends or (0, -1)), scale_of(place))
 
 
 def _bite(place: Place, finding: Finding | None) -> Drawing | None:
     piece = _piece(place)
-    return bite_view(place.chain, piece, _scale(place)) if piece is not None else None
+    return bite_view(place.chain, piece, scale_of(place)) if piece is not None else None
 
 
 def _section(place: Place, finding: Finding | None) -> Drawing | None:
     piece = _piece(place)
-    return section_view(place.chain, piece, _scale(place)) if piece is not None else None
+    return section_view(place.chain, piece, scale_of(place)) if piece is not None else None
 
 
 def _measure(place: Place, finding: Finding | None) -> Drawing | None:
     found, window = finding.found if finding else None, finding.window if finding else None
     if finding is None:
-        found, window = measured(place.rule, place.view, _scale(place).inch, place.chain)
+        found, window = measured(place.rule, place.view, scale_of(place).inch, place.chain)
         if not _inside(found, window):  # good for another reason than this figure
             return None
     return measure_view(found, window) if found is not None else None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 
 import pytest
 
@@ -10,6 +11,7 @@ from gclint.judge.compile_packs import shipped_packs
 from gclint.problem import Problem
 from gclint.report.words import GLOSS
 from gclint.setup.glossary import entry, glossary, groups, look_up, plain
+from gclint.teach.readme_words import with_words
 
 
 @pytest.mark.parametrize("name", glossary())
@@ -52,3 +54,9 @@ def test_other_names_are_found(asked: str, name: str) -> None:
 def test_an_unknown_word_names_the_nearest() -> None:
     with pytest.raises(Problem, match="nearest"):
         entry("chp load")
+
+
+def test_the_readme_has_the_first_words_of_the_glossary() -> None:
+    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    assert with_words(readme) == readme
+    assert sum(word.first > 0 for word in glossary().values()) == 12
