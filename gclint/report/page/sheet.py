@@ -33,6 +33,7 @@ from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GLOSS, GRADE_WORDS, Lengths, count, duration
 from gclint.setup.card import Material
+from gclint.setup.glossary import glossary, look_up
 from gclint.setup.types import Setup, Stock
 
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
@@ -82,7 +83,7 @@ def entry_of(file: str, name: str, run: Run) -> dict[str, Any]:
 
 
 class Words:
-    """Marks the first use of each trade word in the page and keeps what it means."""
+    """Marks the first use of each trade word in the page and keeps what it means, as the glossary says it."""
 
     def __init__(self) -> None:
         self.left = dict(GLOSS)
@@ -95,7 +96,8 @@ class Words:
             match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \()", text, re.IGNORECASE)
             if match and word in self.left:
                 del self.left[word]
-                self.told.append((match.group(0), gloss))
+                name = look_up(match.group(0))
+                self.told.append((match.group(0), glossary()[name].means if name else gloss))
                 return self(text[: match.start()]) + self._marked(len(self.told)) + self(text[match.end() :])
         return escape(text)
 

@@ -93,6 +93,14 @@ def test_every_finding_has_its_words_its_place_and_its_line(page_of: Callable[..
     assert kind[crash["row"]] == 3  # a rapid in material
 
 
+def test_trade_words_are_explained_as_the_glossary_does(sample_page: Callable[[str], str]) -> None:
+    from gclint.setup.glossary import glossary
+
+    html = sample_page("tide-ring")
+    means = entities.escape(glossary()["ramp"].means, quote=False).replace('"', "&#34;")
+    assert html.count(means) == 2  # at the word, and in the list of words
+
+
 def test_a_failed_run_and_an_empty_program_still_have_a_page(page_of: Callable[..., str], make_run: object) -> None:
     html = page_of("G21\nG90\nM30\n")
     assert "<h1>hatch.nc</h1>" in html
