@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from functools import cache
 
-from tests.planted import faults_of_entries  # noqa: F401  (they register their planters)
+from tests.planted import faults_of_entries, faults_of_spindle, faults_of_text  # noqa: F401  (they register their planters)
 from tests.planted.base import Base, clean_samples
 from tests.planted.harness import EACH, PLANTERS, Planter, Result, all_plants
 

@@ -1,0 +1,367 @@
+"""Faults of the text: units, modes, words, arcs, comments, flow, the file's end."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from random import Random
+
+import numpy as np
+
+from tests.planted.base import Base
+from tests.planted.harness import ANYWHERE, Plant, at, plants
+from tests.planted.sheet import Sheet
+
+UNKNOWN_PLACE = "the line is not executed, and the place behind it is not known"
+
+
+def _drawn(dice: Random, lines: list[int]) -> list[int]:
+    return dice.sample(lines, len(lines))
+
+
+def _moving(base: Base, cutting: bool = True, letters: str = "XY") -> list[int]:
+    """Lines of one plain move that carry any of these words."""
+    sheet, made = base.sheet(), []
+    for move in base.moves((0, 1, 2, 3), cutting=cutting):
+        line = base.line_of(move)
+        words = {name for name, _, _, _ in sheet.words(line)}
+        if words & set(letters) and not {28.0, 53.0} & set(sheet.codes(line)):
+            made.append(line)
+    return made
+
+
+# ---- units and modes
+
+
+@plants("units-unstated")
+def unit_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    sheet = base.sheet()
+    for line in sheet.lines_with("G", 21):
+        yield Plant(sheet.drop_code(line, "G", 21).bytes(), ANYWHERE, "no G21")
+
+
+@plants("units-unstated", everything="the numbers of an inch program are taken for millimetres")
+def inch_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    sheet = base.sheet()
+    for line in sheet.lines_with("G", 20):
+        yield Plant(sheet.drop_code(line, "G", 20).bytes(), ANYWHERE, "no G20")
+
+
+@plants("units-suspect", everything="every length is 25.4 times what was meant, or that part of it")
+def unit_word_swapped(base: Base, dice: Random) -> Iterator[Plant]:
+    for old, new in ((21, 20), (20, 21)):
+        sheet = base.sheet()
+        for line in sheet.lines_with("G", old):
+            nth = sheet.codes(line).index(old)
+            yield Plant(sheet.set(line, "G", new, nth).bytes(), ANYWHERE, f"G{new} for G{old}")
+
+
+@plants("state-unstated")
+def mode_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    arcs = bool((base.tables.motion.kind > 1).any())
+    for code in [90, *([17] if arcs else [])]:
+        sheet = base.sheet()
+        lines = sheet.lines_with("G", code)
+        if len(lines) == 1 and not base.tables.setup.controller.start_state:
+            yield Plant(sheet.drop_code(lines[0], "G", code).bytes(), ANYWHERE, f"no G{code}")
+
+
+@plants("work-offset-suspect", {"outside-stock": "the other offset's zero is elsewhere"})
+def other_work_offset(base: Base, dice: Random) -> Iterator[Plant]:
+    for code in dice.sample([55, 56, 57, 59], 2):
+        sheet = base.sheet()
+        for line in sheet.lines_with("G", 54):
+            sheet.set(line, "G", code, sheet.codes(line).index(54))
+        told = base.told(job=lambda job: job.update(work_offset="G54"))
+        yield Plant(sheet.bytes(), ANYWHERE, f"G{code}, and the job has its zero in G54", **told)
+
+
+# ---- feeds and words
+
+
+@plants("feed-missing")
+def first_feed_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    sheet, m = base.sheet(), base.tables.motion
+    lines = sheet.lines_with("F")
+    first = next((base.line_of(k) for k in range(len(m)) if m.kind[k] > 0), None)
+    if base.plain and lines and lines[0] == first:
+        yield Plant(sheet.drop(first, "F").bytes(), at(sheet, first), "no feed before the first cut")
+
+
+@plants("feed-missing")
+def feed_of_nothing(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, sorted(set(base.sheet().lines_with("F")) & set(_moving(base)))):
+        sheet = base.sheet().set(line, "F", 0)
+        yield Plant(sheet.bytes(), (line, line), "F0")
+
+
+@plants("word-conflict")
+def word_doubled(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _moving(base)):
+        sheet = base.sheet()
+        letter = dice.choice([w[0] for w in sheet.words(line) if w[0] in "XYF"])
+        value = sheet.word(line, letter)
+        assert value is not None
+        sheet.write(line, f"{sheet.text(line)} {letter}{sheet.number(value + dice.choice([-2, 1.5, 4]))}")
+        yield Plant(sheet.bytes(), (line, line), f"{letter} twice on one line")
+
+
+@plants("word-conflict")
+def two_motions_on_a_line(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _moving(base)):
+        sheet = base.explicit(base.sheet(), line)
+        kind = next(c for c in sheet.codes(line) if c < 4)
+        sheet.write(line, f"{sheet.text(line)} G{0 if kind else 1}")
+        yield Plant(sheet.bytes(), (line, line), "two motion codes on one line")
+
+
+@plants("number-unreadable")
+def decimal_comma(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _moving(base)):
+        text = base.sheet().text(line)
+        comma = re.sub(r"([XYxy]-?\d+)\.(\d+)", r"\1,\2", text, count=1)
+        if comma != text:
+            yield Plant(base.sheet().write(line, comma).bytes(), (line, line), "a decimal comma")
+
+
+@plants("number-unreadable")
+def garbled_number(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _moving(base)):
+        sheet = base.sheet()
+        _, _, start, end = next(w for w in sheet.words(line) if w[0] in "XY")
+        text = sheet.text(line)
+        wrong = dice.choice(["1.2.5", "--3", "4.-1", "1..5"])
+        yield Plant(sheet.write(line, text[: start + 1] + wrong + text[end:]).bytes(), (line, line), f"X{wrong}")
+
+
+@plants("word-missing", {"arc-does-not-close": "an arc without a centre"})
+def arc_without_centre(base: Base, dice: Random) -> Iterator[Plant]:
+    for move in dice.sample(found := list(base.moves((2, 3), cutting=True)), len(found)):
+        sheet, line = base.sheet(), base.line_of(move)
+        sheet.drop(line, "I", "J", "R")
+        if sheet.has(line):
+            yield Plant(sheet.bytes(), at(sheet, line), "an arc without I, J or R")
+
+
+@plants("word-missing")
+def cycle_without_its_height(base: Base, dice: Random) -> Iterator[Plant]:
+    for code in (81, 82, 83):
+        for line in base.sheet().lines_with("G", code):
+            for letter in "RZ":
+                yield Plant(base.sheet().drop(line, letter).bytes(), (line, line), f"G{code} without {letter}")
+
+
+@plants("code-unknown")
+def code_nobody_knows(base: Base, dice: Random) -> Iterator[Plant]:
+    for code in ("G37.9", "M177"):
+        line = dice.choice(_moving(base))
+        sheet = base.sheet().before(line, code)
+        new = sheet.now(line) - 1
+        yield Plant(sheet.bytes(), (new, new), code)
+
+
+# ---- arcs
+
+
+def _centred(base: Base) -> list[int]:
+    """Moves that are arcs of less than a turn, by I and J."""
+    m, sheet = base.tables.motion, base.sheet()
+    return [
+        move for move in base.moves((2, 3), cutting=True)
+        if sheet.word(base.line_of(move), "I") is not None and 5 < abs(m.sweep[move]) < 355
+    ]  # fmt: skip
+
+
+@plants("arc-does-not-close")
+def centre_rounded(base: Base, dice: Random) -> Iterator[Plant]:
+    m = base.tables.motion
+    for move in dice.sample(found := _centred(base), len(found)):
+        sheet, line = base.sheet(), base.line_of(move)
+        radius = float(np.hypot(m.x0[move] - m.cu[move], m.y0[move] - m.cv[move]))
+        off = dice.uniform(0.03, 0.4) + 0.005 * radius
+        along = (m.x1[move] - m.x0[move], m.y1[move] - m.y0[move])  # off towards the end: the radii must differ
+        letter, step = ("I", along[0]) if abs(along[0]) > abs(along[1]) else ("J", along[1])
+        value = sheet.word(line, letter)
+        if value is not None:
+            sheet.set(line, letter, value + float(np.sign(step)) * off / base.unit)
+            yield Plant(sheet.bytes(), (line, line), f"an arc's centre is {off:.2f} mm off")
+
+
+@plants("arc-does-not-close")
+def radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
+    m = base.tables.motion
+    for move in dice.sample(found := list(base.moves((2, 3), cutting=True)), len(found)):
+        sheet, line = base.sheet(), base.line_of(move)
+        chord = float(np.hypot(m.x1[move] - m.x0[move], m.y1[move] - m.y0[move])) / base.unit
+        if sheet.word(line, "R") is not None and chord > 0.1:
+            small = chord / 2 * dice.uniform(0.5, 0.9)
+            yield Plant(sheet.set(line, "R", small).bytes(), (line, line), f"an arc with R {small:.2f} over {chord:.2f}")
+
+
+@plants("arc-centre-suspect", everything="no arc is followed: most of the program's places are not known")
+def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
+    sheet, m = base.sheet(), base.tables.motion
+    arcs = [k for k in base.moves((2, 3)) if sheet.word(base.line_of(k), "I") is not None]
+    if len(arcs) < 4 or any(np.hypot(m.x0[k], m.y0[k]) < 1 for k in arcs):
+        return
+    for move in arcs:
+        line = base.line_of(move)
+        for letter, centre in (("I", m.cu[move]), ("J", m.cv[move])):
+            if sheet.word(line, letter) is not None:
+                sheet.set(line, letter, float(centre) / base.unit)
+    yield Plant(sheet.bytes(), ANYWHERE, "all arc centres absolute")
+
+
+# ---- comments
+
+
+def _comments(base: Base) -> list[int]:
+    return [n for n, text in base.sheet().rows if "(" in text and text.rstrip().endswith(")")]
+
+
+@plants("comment-leftover")
+def bracket_left_open(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _comments(base)):
+        sheet = base.sheet()
+        yield Plant(sheet.write(line, sheet.text(line).rstrip()[:-1]).bytes(), (line, line), "a comment not closed")
+
+
+@plants(
+    "comment-leftover",
+    {"number-unreadable": "what is left of the comment is read as code", "word-missing": "the same", "word-conflict": "the same",
+     "code-refused": "the same"},
+)  # fmt: skip
+def bracket_in_a_bracket(base: Base, dice: Random) -> Iterator[Plant]:
+    if base.tables.setup.controller.state("nested-brackets") == "does" and base.shop and "controller" in base.shop["machine"]:
+        return
+    told = base.told(shop=lambda shop: shop["machine"].update(controller="hobby-3-axis"))
+    for line in _drawn(dice, _comments(base)) if base.shop and base.shop["machine"].get("controller") else []:
+        sheet = base.sheet()
+        text = sheet.text(line).rstrip()
+        yield Plant(sheet.write(line, f"{text[:-1]} (2) copy)").bytes(), (line, line), "brackets in brackets", **told)
+
+
+# ---- flow and parameters
+
+
+@plants("expression-wrong")
+def expression_broken(base: Base, dice: Random) -> Iterator[Plant]:
+    for line, text in base.sheet().rows:
+        if re.match(r"#\d+\s*=\s*#", text):
+            bare = text.split("(")[0].rstrip()
+            for wrong in (f"{bare}]", f"{bare}*", f"{bare}/0", f"{bare}+SQRT[-2]"):
+                yield Plant(base.sheet().write(line, wrong).bytes(), (line, line), wrong)
+
+
+@plants(
+    "flow-unmatched",
+    {"not-read-to-end": "the loop has no end", "program-cut-short": "it is followed no further", "ends-in-material": "the same"},
+)
+def end_of_a_loop_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    for line, text in base.sheet().rows:
+        if re.match(r"END\d", text):
+            yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, f"no {text}")
+
+
+@plants("not-read-to-end")
+def loop_that_never_ends(base: Base, dice: Random) -> Iterator[Plant]:
+    for line, text in base.sheet().rows:
+        if match := re.match(r"(#\d+)\s*=\s*\1", text):
+            told = base.told(shop=lambda shop: shop.setdefault("limits", {}).update(blocks=20000))
+            yield Plant(base.sheet().write(line, f"{match[1]}={match[1]}").bytes(), ANYWHERE, "a loop that counts nothing", **told)
+
+
+@plants("point-missing", everything="lengths a thousand times smaller than they look")
+def point_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    if base.tables.setup.controller.no_point == "resolution":
+        for line, text in base.sheet().rows:
+            if re.search(r"[XYZ]-?\d+\.(?!\d)", text) and not text.startswith(("(", "O")):
+                wrong = re.sub(r"([XYZ]-?\d+)\.(?!\d)", r"\1", text, count=1)
+                yield Plant(base.sheet().write(line, wrong).bytes(), (line, line), wrong)
+
+
+# ---- the end of the file
+
+
+def _last_cut(base: Base) -> int:
+    """The line of the last cutting move."""
+    return base.line_of(int(np.flatnonzero(base.removed > 0.5)[-1]))
+
+
+@plants(
+    "program-cut-short",
+    {"number-unreadable": "the last line is half a line", "word-missing": "the same", "arc-does-not-close": "the same",
+     "compensation-left-on": "its end is missing", "flow-unmatched": "the same"},
+)  # fmt: skip
+def end_cut_off(base: Base, dice: Random) -> Iterator[Plant]:
+    lines = [n for n in _moving(base) if n > 12]
+    for line in _drawn(dice, lines):
+        sheet = base.sheet()
+        words = sheet.words(line)
+        if len(words) > 1:
+            sheet.cut_off(line, words[-1][2] + 1)
+            yield Plant(sheet.bytes().rstrip(b"\r\n"), ANYWHERE, "the file ends in the middle of a cut")
+
+
+@plants("ends-in-material")
+def last_lift_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    if not base.plain:
+        return
+    sheet, last = base.sheet(), _last_cut(base)
+    for line, _ in list(sheet.rows):
+        if line > last and {w[0] for w in sheet.words(line)} & set("XYZ"):
+            sheet.delete(line)
+    yield Plant(sheet.bytes(), ANYWHERE, "nothing lifts the tool at the end")
+
+
+@plants("ends-without-stop")
+def end_words_left_out(base: Base, dice: Random) -> Iterator[Plant]:
+    spindle = base.tables.setup.spindle
+    if spindle.started == "by-hand" and not base.tables.setup.controller.end_required or not base.plain:
+        return
+    sheet, last = base.sheet(), _last_cut(base)
+    for line, text in list(sheet.rows):
+        if text.strip() == "%" and line > 1:
+            sheet.delete(line)
+        elif line > last:
+            for code in (5, 2, 30):
+                if sheet.has(line) and code in sheet.codes(line, "M"):
+                    sheet.drop_code(line, "M", code)
+    yield Plant(sheet.bytes(), ANYWHERE, "no M5 and no M30")
+
+
+# ---- Z
+
+
+def _all_z(base: Base, change: dict[str, float]) -> Sheet:
+    """Every Z of the program times `by`, plus `add`, at most `most` (in the program's units), cycles' R too."""
+    sheet = base.sheet()
+    for line, _ in list(sheet.rows):
+        if {28.0, 53.0} & set(sheet.codes(line)):
+            continue
+        cycle = any(81 <= c <= 89 or c == 73 for c in sheet.codes(line))
+        for letter in "ZR" if cycle else "Z":
+            value = sheet.word(line, letter)
+            if value is not None:
+                value = value * change.get("by", 1) + change.get("add", 0)
+                sheet.set(line, letter, max(value, change.get("least", -1e9)))
+    return sheet
+
+
+@plants("z-zero-suspect", {"plunge-too-fast": "its own descent"})
+def zero_on_the_table(base: Base, dice: Random) -> Iterator[Plant]:
+    if base.plain and base.bottom is not None:
+        thick = (base.top - base.bottom) / base.unit
+        yield Plant(_all_z(base, {"add": thick}).bytes(), ANYWHERE, "Z counts from the table, and the job says the top")
+
+
+@plants("never-cuts", {"z-zero-suspect": "nothing goes below the top"})
+def depth_lost(base: Base, dice: Random) -> Iterator[Plant]:
+    if base.plain:
+        yield Plant(_all_z(base, {"least": 0}).bytes(), ANYWHERE, "no Z is below the top")
+
+
+@plants("z-counted-downward")
+def z_turned_round(base: Base, dice: Random) -> Iterator[Plant]:
+    if base.plain:
+        yield Plant(_all_z(base, {"by": -1}).bytes(), ANYWHERE, "every Z has the other sign")
