@@ -141,7 +141,7 @@ def chip_feed(worst: Worst) -> Change | None:
     verb = "Raise" if thin else "Lower"
     texts: list[str] = []
     sets: list[SetWord] = []
-    if feeds.to is not None and (feeds.to > part.feed) == thin:
+    if feeds.to is not None and np.isfinite(feeds.to) and (feeds.to > part.feed) == thin:
         texts.append(_feed_words(worst, feeds, thin))
         sets = worst.set_feeds(worst.word_of(feeds.to)) if worst.plain_feed() else []
     dialled = spindle.kind == "dial"
@@ -186,7 +186,7 @@ def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
     dial = worst.chain.setup.dial
     at = f" at dial {dial}" if dial else ""
     near, far = (feeds.low, feeds.high) if thin else (feeds.high, feeds.low)
-    edge = worst.feed_word(near, down=not thin)
+    edge = worst.feed_word(near if np.isfinite(near) else feeds.to or 0.0, down=not thin)
     most = f" (at most F{worst.feed_word(far, down=True):g})" if thin and far < near * NEAR else ""
     return f"F{edge:g} {'or more' if thin else 'or less'}{at}{most}"
 

@@ -374,10 +374,26 @@ def _longest_rapids(chain: Chain, start: int, until: int) -> float:
     rows = start + np.flatnonzero(np.isnan(chain.timing.seconds[start:until]))
     feeds = m.feed[np.isfinite(m.feed)]
     v = float(feeds.max()) / 60 if len(feeds) else 0.0
-    if not v > 0 or not bool(((m.kind[rows] == RAPID) & np.isfinite(m.length[rows])).all()):
+    if len(rows) and bool(np.isnan(m.length[rows]).any()):
+        return _across_the_machine(chain, len(rows))
+    if not v > 0 or not bool((m.kind[rows] == RAPID).all()):
         return np.nan
     weakest = min((each for each in (axes.x, axes.y, axes.z) if each), default=np.inf) if axes else np.inf
     return float((m.length[rows] / v + v / weakest).sum())
+
+
+def _across_the_machine(chain: Chain, moves: int) -> float:
+    """Seconds that rapids from places that are not known can take at most: each all the way, one axis after another."""
+    travel, rapid, starts = chain.setup.machine.travel, chain.setup.machine.rapid, chain.setup.machine.acceleration
+    if travel is None or rapid is None:
+        return np.nan
+    seconds = 0.0
+    for axis in "xyz":
+        far, rate, gain = getattr(travel, axis), getattr(rapid, axis), getattr(starts, axis) if starts else None
+        if far is None or rate is None:
+            return np.nan
+        seconds += 60 * far / rate + (rate / 60 / gain if gain else 0.0)
+    return moves * seconds
 
 
 def _before_piece(chain: Chain, row: int, move: int) -> float:

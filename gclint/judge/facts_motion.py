@@ -363,11 +363,12 @@ SPEEDS = Table(
 )  # fmt: skip
 
 
-# changes: one row per M6
+# changes: one row per M6; where a program has none, one per T (which then puts its tool in)
 
 
 def _changes(chain: Chain) -> Column:
-    return np.flatnonzero(chain.motion.event_kind == EVENT["change"])
+    made = np.flatnonzero(chain.motion.event_kind == EVENT["change"])
+    return made if len(made) else np.flatnonzero(chain.motion.event_kind == EVENT["select"])
 
 
 def _move_after(chain: Chain) -> Column:
@@ -380,7 +381,7 @@ def _called(chain: Chain) -> Floats:
     """The tool each change asks for: the last T before it (a controller that passes over M6 keeps the old one)."""
     m = chain.motion
     selects = np.flatnonzero(m.event_kind == EVENT["select"])
-    place = np.searchsorted(selects, _changes(chain)) - 1
+    place = np.searchsorted(selects, _changes(chain), side="right") - 1
     if len(selects) == 0:
         return m.event_value[_changes(chain)]
     return np.where(place >= 0, m.event_value[selects[np.maximum(place, 0)]], m.event_value[_changes(chain)])

@@ -390,6 +390,8 @@ PROGRAM = Table(
                                   _one(lambda c: float(c.motion.line[_feeds(c)[0]]) if len(_feeds(c)) else 1.0)),
         "lowest": number("mm", "lowest Z of the moves at feed", _one(_lowest_feed), "a Z in the program"),
         "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
+        "left_out": truth("whether cuts had to be left out of the stock (tool not declared, place not known)",
+                          _one(lambda c: bool(c.engagement.not_judged))),
         "removes": truth("whether anything is removed", _one(lambda c: bool(c.in_contact.any()))),
         "drag_only": truth("whether every tool is one that must not turn", _one(_drags)),
         "ended": truth("whether M2, M30 or a closing % was reached", _one(lambda c: bool(c.motion.ended))),

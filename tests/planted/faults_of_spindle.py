@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from random import Random
+from typing import Any
 
 import numpy as np
 
@@ -65,7 +66,7 @@ def stopped_on_the_way(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), ANYWHERE, "M5 before the last cut")
 
 
-@plants("spindle-not-running", {"tool-change-without-stop": "not the fault"} and {})
+@plants("spindle-not-running")
 def not_started_again_after_a_stop(base: Base, dice: Random) -> Iterator[Plant]:
     """On a controller whose M0 stops the spindle too."""
     if not _by_program(base) or base.shop is None or base.shop["machine"].get("controller"):
@@ -83,10 +84,15 @@ def started_backward(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), ANYWHERE, "M4 for M3")
 
 
+def _slow(base: Base) -> dict[str, Any]:
+    """A spindle so slow to start that no travel from a place nobody knows could be wait enough."""
+    return base.told(shop=lambda shop: shop["spindle"].update(spin_up="60 s"))
+
+
 @plants("no-spin-up-time")
 def wait_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     for line in base.sheet().lines_with("G", 4) if base.tables.setup.spindle.spin_up and _by_program(base) else []:
-        yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, "no wait for the spindle")
+        yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, "no wait for the spindle", **_slow(base))
 
 
 @plants("no-spin-up-time", {"dwell-unit-suspect": "the same word, seen for itself"})
@@ -96,7 +102,7 @@ def wait_in_the_wrong_unit(base: Base, dice: Random) -> Iterator[Plant]:
         sheet = base.sheet()
         seconds = sheet.word(line, "P")
         assert seconds
-        yield Plant(sheet.set(line, "P", seconds * short).bytes(), ANYWHERE, "a wait a thousand times too short")
+        yield Plant(sheet.set(line, "P", seconds * short).bytes(), ANYWHERE, "a wait too short by far", **_slow(base))
 
 
 @plants("no-spin-up-time")
@@ -108,7 +114,7 @@ def wait_before_the_start(base: Base, dice: Random) -> Iterator[Plant]:
             moved = base.sheet()
             text = moved.text(wait)
             moved.delete(wait).before(start, text)
-            yield Plant(moved.bytes(), ANYWHERE, "the wait stands before M3")
+            yield Plant(moved.bytes(), ANYWHERE, "the wait stands before M3", **_slow(base))
 
 
 @plants("dwell-unit-suspect", {"no-spin-up-time": "the wait is too short"})
@@ -122,10 +128,10 @@ def wait_for_an_hour(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.set(line, "P", count * by).bytes(), at(sheet, line), f"P{count * by:g} for P{count:g}")
 
 
-@plants("dwell-in-material", {"no-spin-up-time": "not the fault"} and {})
+@plants("dwell-in-material")
 def wait_in_the_cut(base: Base, dice: Random) -> Iterator[Plant]:
     per_second = 1 / base.tables.setup.controller.dwell_seconds
-    cuts = [k for k in base.moves((1, 2, 3), cutting=True, level=True, least=3)]
+    cuts = list(base.moves((1, 2, 3), cutting=True, level=True, least=3))
     for move in dice.sample(cuts, len(cuts)):
         line = base.line_of(move)
         if move + 1 < len(base.removed) and base.removed[move + 1] > 0.5 and base.tool_of(move).shape != "v":
@@ -135,9 +141,9 @@ def wait_in_the_cut(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), (new, new), f"a wait of {seconds} s in the cut")
 
 
-@plants("program-stop-in-material", {"spindle-not-running": "a stop may stop the spindle too", "no-spin-up-time": "the same"})
+@plants("program-stop-in-material", {"spindle-not-running": "a stop may stop the spindle too"})
 def stop_in_the_cut(base: Base, dice: Random) -> Iterator[Plant]:
-    cuts = [k for k in base.moves((1, 2, 3), cutting=True, level=True, least=3)]
+    cuts = list(base.moves((1, 2, 3), cutting=True, level=True, least=3))
     for move in dice.sample(cuts, len(cuts)):
         line = base.line_of(move)
         if move + 1 < len(base.removed) and base.removed[move + 1] > 0.5 and base.tool_of(move).shape != "v":
@@ -155,7 +161,7 @@ def speed_out_of_range(base: Base, dice: Random) -> Iterator[Plant]:
     if spindle.kind == "commanded" and spindle.high and spindle.low:
         for line in base.sheet().lines_with("S"):
             for speed in (spindle.high * dice.uniform(1.1, 1.6), spindle.low * dice.uniform(0.3, 0.8)):
-                sheet = base.sheet().set(line, "S", round(speed, -2))
+                sheet = base.sheet().set(line, "S", round(speed))
                 yield Plant(sheet.bytes(), (line, line), f"S{speed:.0f}, and the spindle does {spindle.high:.0f}")
 
 
@@ -163,16 +169,13 @@ def speed_out_of_range(base: Base, dice: Random) -> Iterator[Plant]:
 def speed_off_the_dial(base: Base, dice: Random) -> Iterator[Plant]:
     spindle = base.tables.setup.spindle
     if spindle.kind == "dial":
-        for line in base.sheet().lines_with("S"):
-            speeds = [18000, 14200, 11000, 21000, 25000, 8000]
-            for speed in dice.sample(speeds, 2):
-                sheet = base.sheet()
-                for other in sheet.lines_with("S"):
-                    sheet.set(other, "S", speed)
-                yield Plant(sheet.bytes(), ANYWHERE, f"S{speed}, and the dial is set to its mark")
-                told = base.told(job=lambda job: job.pop("dial", None))
-                yield Plant(sheet.bytes(), ANYWHERE, f"S{speed} is on no mark", **told)
-            return
+        for speed in dice.sample([18000, 14200, 11000, 21000, 25000, 8000], 2):
+            sheet = base.sheet()
+            for other in sheet.lines_with("S"):
+                sheet.set(other, "S", speed)
+            yield Plant(sheet.bytes(), ANYWHERE, f"S{speed}, and the dial is set to its mark")
+            told = base.told(job=lambda job: job.pop("dial", None))
+            yield Plant(sheet.bytes(), ANYWHERE, f"S{speed} is on no mark", **told)
 
 
 @plants("dial-change-without-stop", OTHER_SPEED)
@@ -181,7 +184,10 @@ def dial_turned_on_the_way(base: Base, dice: Random) -> Iterator[Plant]:
     if spindle.kind == "dial":
         told = base.told(job=lambda job: job.pop("dial", None))
         now = base.sheet().word(base.sheet().lines_with("S")[0], "S")
+        stops = base.sheet().lines_with("M", 0)
         for line in dice.sample(base.gaps, len(base.gaps)):
+            if any(stop < line <= stop + 8 for stop in stops):  # the dial can be turned at the stop
+                continue
             mark = dice.choice([mark for mark in spindle.dial if abs(mark.stated - now) > 2000])
             sheet = base.sheet().before(line, f"S{mark.stated:.0f}")
             new = sheet.now(line) - 1
@@ -193,8 +199,8 @@ def dial_turned_on_the_way(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants(
     "tool-not-declared",
-    {"tool-length-not-set": "the length is that of the tool that was meant", "rapid-through-stock": "what the tool cuts is not known",
-     "tool-not-as-declared": "not the fault", "work-offset-suspect": "not the fault"},
+    {"tool-length-not-set": "the length is that of the tool that was meant",
+     "rapid-through-stock": "what the tool cuts away is not known"},
 )  # fmt: skip
 def tool_nobody_declared(base: Base, dice: Random) -> Iterator[Plant]:
     for line in base.sheet().lines_with("T"):
@@ -205,17 +211,18 @@ def tool_nobody_declared(base: Base, dice: Random) -> Iterator[Plant]:
 @plants("tool-not-as-declared")
 def other_diameter_in_the_comment(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
-        for old, new in (("D=6.", "D=3."), ("D=4.", "D=8."), ("D=6 ", "D=10 "), ("40 MM", "25 MM"), ("D=0.25", "D=0.125")):
-            if "(" in text and old in text:
+        for old, new in (("D=6.", "D=3."), ("D=4.", "D=8."), ("D=6 ", "D=10 "), ("40 MM", "25 MM")):
+            if "(" in text and old in text and "BY D1" not in text:  # which of the two D is meant cannot be told
                 yield Plant(base.sheet().write(line, text.replace(old, new)).bytes(), ANYWHERE, f"{new} in the comment")
 
 
 @plants("tool-length-not-set")
 def length_of_another_tool(base: Base, dice: Random) -> Iterator[Plant]:
     for line in base.sheet().lines_with("H"):
-        if len(base.sheet().lines_with("T")) > 1:
-            number = base.sheet().word(line, "H")
-            yield Plant(base.sheet().set(line, "H", 1 if number != 1 else 2).bytes(), ANYWHERE, "the other tool's length")
+        number = base.sheet().word(line, "H")
+        others = {base.sheet().word(n, "H") for n in base.sheet().lines_with("H")} - {number}
+        for other in others:
+            yield Plant(base.sheet().set(line, "H", other or 0).bytes(), ANYWHERE, "the other tool's length")
 
 
 @plants("tool-length-not-set")

@@ -45,6 +45,7 @@ class Sheet:
     def words(self, line: int) -> list[tuple[str, float, int, int]]:
         """(letter, number, start, end) of the words outside comments."""
         bare = COMMENT.sub(lambda m: " " * len(m[0]), self.text(line))
+        bare = re.sub(r"\[[^\]]*\]|#\d+|[A-Z]{2,}\d*", lambda m: " " * len(m[0]), bare)  # expressions and flow
         return [(m[1].upper(), float(m[2]), m.start(), m.end()) for m in WORD.finditer(bare)]
 
     def word(self, line: int, letter: str) -> float | None:
