@@ -1,0 +1,165 @@
+"""Every trade term in any output has an entry: what is neither ordinary English nor in the glossary fails here.
+
+A new word fails? If a beginner must learn it, give it an entry in rules/words (or add it to `also` of one); if
+everybody knows it, add it to our_words.txt. Ordinary English is ordinary_words.txt, sizes 10 and 20 of SCOWL.
+"""
+
+from __future__ import annotations
+
+import ast
+import re
+import tomllib
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import click
+import pytest
+
+from gclint.cli.main import VERBS
+from gclint.cli.main import gclint as program
+from gclint.judge.compile_packs import shipped_packs
+from gclint.setup.glossary import glossary, look_up
+
+ROOT = Path(__file__).parents[2]
+# Words that everybody knows and that mean something of their own here.
+TRADE = (
+    "axis", "blank", "block", "burr", "canned", "chamfer", "chatter", "chip", "climb", "clamp", "collet",
+    "compensation", "compression", "contour", "conventional", "coolant", "corner", "crash", "diameter", "drill",
+    "dwell", "edge", "engagement", "entry", "exporter", "facing", "feed", "finish", "floor", "flute", "fixture",
+    "helix", "home", "island", "keep-out", "lap", "loop", "modal", "move", "neck", "nut", "offset", "parameter",
+    "pass", "peck", "plane", "play", "plunge", "pocket", "probe", "ramp", "rapid", "resolution", "roughing",
+    "runout", "scallop", "shank", "skin", "slot", "spindle", "spoilboard", "stickout", "stiffness", "stock", "tab",
+    "tip", "tool", "torque", "travel", "turn", "wall", "window", "word", "wobble", "zero", "accept", "assumed",
+    "finding", "fingerprint", "grade", "halt", "pack", "rule", "standing",
+)
+# Terms of several words, each of them ordinary by itself.
+TERMS = (
+    "depth of cut", "width of cut", "feed per tooth", "chip load", "chip thickness", "edge speed", "true speed",
+    "set feed", "reached feed", "spindle speed", "specific cutting force", "cutting force", "engagement angle",
+    "climb milling", "conventional milling", "work offset", "work zero", "machine coordinates", "tool change",
+    "tool length", "canned cycle", "arc centre", "inverse time", "exact stop", "cutter compensation",
+    "corner deviation", "edge radius", "flute length", "top of the stock", "clearance height", "program stop",
+    "taken as given", "not judged", "material card", "tear-out", "dial mark", "spin-up", "up-cut", "down-cut",
+    "centre-cutting", "downward feed", "side cut", "inside corner", "straight plunge", "effective diameter",
+    "radial thinning", "bending stress", "power of the cut", "Z zero",
+)
+OUR_ORDINARY = set(Path(__file__).with_name("our_words.txt").read_text(encoding="utf-8").split())
+ENDINGS = ("'s", "s'", "s", "es", "ed", "d", "ing", "er", "ers", "est", "ly", "y", "ness", "able", "less", "r", "st")
+SKIPPED = {
+    "must_find", "must_leave", "when", "define", "line", "worst", "worst_after", "points_at", "instead_of",
+    "instead_when", "owner", "advice", "looks_at", "cause", "name", "value", "low", "high", "of", "unit",
+    "standing", "grade", "source", "subject", "drawn_as", "aliases", "names", "drawing", "related", "rules", "also",
+    "tables", "numbers",
+}  # expressions and names, not text; sources are quoted as they are
+
+
+@cache
+def ordinary() -> frozenset[str]:
+    lines = (Path(__file__).with_name("ordinary_words.txt")).read_text(encoding="utf-8").splitlines()
+    words = {word for line in lines if not line.startswith("#") for word in line.split()}
+    return frozenset((words | OUR_ORDINARY) - set(TRADE))
+
+
+@cache
+def explained() -> frozenset[str]:
+    said = [text for name, word in glossary().items() for text in (name, word.term, *word.also)]
+    return frozenset(part for text in said for part in re.findall(r"[a-z][a-z']*", text.lower()))
+
+
+def texts_of_toml(value: Any) -> Iterator[str]:
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, list):
+        for part in value:
+            yield from texts_of_toml(part)
+    elif isinstance(value, dict):
+        for key, part in value.items():
+            if key not in SKIPPED:
+                yield from texts_of_toml(part)
+
+
+def texts_of_code(file: Path) -> Iterator[str]:
+    """Sentences and labels in strings, without docstrings and what stands in braces."""
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    inside = {id(part) for node in ast.walk(tree) if isinstance(node, ast.JoinedStr) for part in node.values}
+    documents = {
+        id(node.body[0].value)
+        for node in ast.walk(tree)
+        if isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef)) and isinstance(node.body[0], ast.Expr)
+    }
+    for node in ast.walk(tree):
+        text = node.value if isinstance(node, ast.Constant) and id(node) not in documents else None
+        told = isinstance(text, str) and (" " in text.strip() or id(node) in inside)
+        if told and not re.search(r"[{}\\[\]<>=]", str(text)):
+            yield str(text)
+
+
+def sources() -> Iterator[tuple[str, str]]:
+    for file in sorted((ROOT / "rules").rglob("*.toml")):
+        for text in texts_of_toml(tomllib.loads(file.read_text(encoding="utf-8"))):
+            yield file.relative_to(ROOT).as_posix(), text
+    for folder in ("report", "teach", "judge", "cutting", "stock"):
+        for file in sorted((ROOT / "gclint" / folder).glob("*.py")):
+            if file.name not in {"facts.py", "language.py", "packs.py", "evaluate.py"}:  # speak to writers of packs
+                for text in texts_of_code(file):
+                    yield file.relative_to(ROOT).as_posix(), text
+    for verb in VERBS:
+        command = program.get_command(click.Context(program), verb)
+        assert command is not None
+        yield f"gclint {verb} --help", command.get_help(click.Context(command, info_name=verb))
+
+
+def words_of(text: str) -> Iterator[str]:
+    """Plain words; what is code, a name in backquotes, a file or a placeholder is left out."""
+    text = re.sub(r"`[^`]*`|\{[^}]*\}|\"[^\"]*\"|\S*[_/\\.#=@]\S*\w|--\S+|\b\w*\d\w*\b|\b[A-Z]{2,}\b", " ", text)
+    for word in re.findall(r"[A-Za-z][A-Za-z']+(?:-[A-Za-z]+)*", text):
+        yield from word.lower().split("-")
+
+
+def known(word: str) -> bool:
+    if len(word) < 3:
+        return True
+    return any(stem in ordinary() or stem in explained() for stem in stems(word))
+
+
+def stems(word: str) -> Iterator[str]:
+    word = word.strip("'")
+    yield word
+    for ending in ENDINGS:
+        if word.endswith(ending) and len(word) - len(ending) > 2:
+            stem = word.removesuffix(ending)
+            yield from (stem, f"{stem}e", stem[:-1] if stem[-1:] == stem[-2:-1] else stem)
+            if stem.endswith("i"):
+                yield f"{stem[:-1]}y"
+    for start in ("un", "re", "over", "mis", "sub"):
+        if word.startswith(start) and len(word) - len(start) > 2:
+            yield word.removeprefix(start)
+
+
+def test_every_word_of_every_output_is_ordinary_or_explained() -> None:
+    strange: dict[str, str] = {}
+    for place, text in sources():
+        for word in words_of(text):
+            if not known(word):
+                strange.setdefault(word, place)
+    told = [f"{word} ({place}): an entry in rules/words, or our_words.txt" for word, place in strange.items()]
+    assert not strange, "\n".join(told)
+
+
+@pytest.mark.parametrize("term", [*TRADE, *TERMS])
+def test_what_means_something_of_its_own_here_is_explained(term: str) -> None:
+    assert look_up(term), term
+
+
+def test_a_new_term_would_be_noticed() -> None:
+    assert not known("gibbing")
+    assert not known("tailstock")
+    assert known("plunges")
+    assert set(words_of("The tool grinds at `F900` on a Gib, see shop.toml")) >= {"gib", "tool"}
+
+
+@pytest.mark.parametrize("label", sorted({r.text.found.name for p in shipped_packs() for r in p.rules if r.text.found}))
+def test_what_is_measured_is_named_in_known_words(label: str) -> None:
+    assert all(known(word) for word in words_of(label))
