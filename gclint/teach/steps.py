@@ -84,7 +84,8 @@ def _of_piece(place: Place, scale: Scale) -> Steps:
     )
     if math.isfinite(h) and math.isfinite(fz) and h > 0:
         same = abs(h - fz) < 0.02 * fz
-        why = "as thick as the feed per tooth" if same else "thinner than the feed per tooth, as the cut is narrow"
+        thin = "thinner than the feed per tooth, as a narrow cut or a round tool spreads it"
+        why = "as thick as the feed per tooth" if same else thin
         made.append(f"So the slice of one tooth is {scale.length(h)} thick at its thickest, {why}.")
     edge = float(loads.edge_speed[row])
     if math.isfinite(edge):

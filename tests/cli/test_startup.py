@@ -62,3 +62,11 @@ def test_version(process: Process) -> None:
 
     done = process("-m", "gclint.cli", "--version")
     assert (done.returncode, done.stdout, done.stderr) == (0, f"gclint {__version__}\n", "")
+
+
+def test_a_plain_check_loads_nothing_that_teaches(process: Process, here: Path) -> None:
+    (here / "cut.nc").write_text("G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG1 Z-1 F300\nG1 X20\nG0 Z5\nM30\n")
+    told = process("-c", f"{command('check', 'cut.nc')}\nimport sys; print(*sys.modules, file=sys.stderr)").stderr
+    assert "gclint.report.terminal" in told
+    assert "gclint.teach" not in told
+    assert "gclint.setup.glossary" not in told
