@@ -89,7 +89,7 @@ class Sheet {
       make("div", { class: "text-box" }, make("p", { class: "caption" }, this.listing.whole ? "The text of the program; a line in it leads to its place on the path."
         : "The text of the program where something points at it; the rest is left out of this page."), this.listing.element));
     try {
-      this.scene = new PathScene(canvas, this.model, this.fine, this.columns, this.quantity, this.shown);
+      this.scene = new PathScene(canvas, this.model, this.fine, this.coarse, this.columns, this.quantity, this.shown);
     } catch {
       stage.replaceChildren(make("p", { class: "aside" }, "This browser cannot draw in space (WebGL is off); the drawing from above shows the same path."));
     }

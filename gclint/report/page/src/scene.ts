@@ -30,11 +30,13 @@ export class PathScene {
   private rows: number[] = [];
   private waiting = false;
   private flight = 0;
+  private slow: { still: Object3D[]; moving: Object3D[] } = { still: [], moving: [] }; // what is drawn at rest, and while the view moves
+  private rest = 0;
   onDraw: () => void = () => {};
 
   constructor(
     readonly canvas: HTMLCanvasElement, private readonly model: Model, private readonly path: Path,
-    private readonly columns: Columns, private quantity: Quantity, private shown: Shown,
+    private readonly coarse: Path,     private readonly columns: Columns, private quantity: Quantity, private shown: Shown,
   ) {
     this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
     const [x0, x1, y0, y1] = bounds(model, path);
@@ -163,6 +165,7 @@ export class PathScene {
       (mesh.material as Material)?.dispose();
     }
     this.drawn = [];
+    this.slow = { still: [], moving: [] };
     if (this.shown.stock && this.model.field) this.addStock();
     for (const keep of this.model.keep_out) this.addKeepOut(keep.low, keep.high);
     this.addLines();
@@ -173,7 +176,17 @@ export class PathScene {
   redraw(): void {
     if (this.waiting) return;
     this.waiting = true;
+    if (this.slow.still.length) {
+      this.showSlow(false);
+      clearTimeout(this.rest);
+      this.rest = window.setTimeout(() => { this.showSlow(true); this.renderer.render(this.scene, this.camera); }, 250);
+    }
     requestAnimationFrame(() => { this.waiting = false; this.renderer.render(this.scene, this.camera); this.onDraw(); });
+  }
+
+  private showSlow(still: boolean): void {
+    for (const object of this.slow.still) object.visible = still;
+    for (const object of this.slow.moving) object.visible = !still;
   }
 
   private fly(target: Vector3, zoom: number, away: Vector3, moving: boolean): void {
@@ -211,8 +224,8 @@ export class PathScene {
     return kind[i] === RAPID ? this.shown.rapids : kind[i] === AIR ? this.shown.air : true;
   }
 
-  private ends(rows: number[]): Float32Array {
-    const { x, y, z } = this.path, out = new Float32Array(rows.length * 6);
+  private ends(rows: number[], path: Path = this.path): Float32Array {
+    const { x, y, z } = path, out = new Float32Array(rows.length * 6);
     rows.forEach((i, k) => out.set([x[i], y[i], z[i], x[i + 1], y[i + 1], z[i + 1]], k * 6));
     return out;
   }
@@ -241,18 +254,28 @@ export class PathScene {
 
   private addCuts(rows: number[]): void {
     if (!rows.length) return;
-    const colours = this.colours(rows);
     if (rows.length > MANY) {
-      const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(this.ends(rows), 3))
-        .setAttribute("color", new BufferAttribute(colours, 3));
-      this.add(new LineSegments(geometry, new LineBasicMaterial({ vertexColors: true })));
+      const few: number[] = [];
+      for (let i = 0; i < this.coarse.n; i++) {
+        if (this.coarse.kind[i] === CUT && (this.shown.tool === null || this.coarse.tool[i] === this.shown.tool)) few.push(i);
+      }
+      this.slow.still.push(this.hairs(rows, this.path));
+      this.slow.moving.push(this.hairs(few, this.coarse));
+      this.showSlow(true);
       return;
     }
+    const colours = this.colours(rows, this.path);
     const geometry = new LineSegmentsGeometry().setPositions(this.ends(rows)).setColors(colours);
     this.add(new LineSegments2(geometry, new LineMaterial({ vertexColors: true, linewidth: 2.5 })));
   }
 
-  private colours(rows: number[]): Float32Array {
+  private hairs(rows: number[], path: Path): Object3D {
+    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(this.ends(rows, path), 3))
+      .setAttribute("color", new BufferAttribute(this.colours(rows, path), 3));
+    return this.add(new LineSegments(geometry, new LineBasicMaterial({ vertexColors: true })));
+  }
+
+  private colours(rows: number[], path: Path): Float32Array {
     const dark = isDark(), table: [number, number, number][] = [];
     for (let k = 0; k < 256; k++) {
       const c = new Color(shade(k / 255, dark));
@@ -260,7 +283,7 @@ export class PathScene {
     }
     const plain = new Color(colour("plain-cut")), out = new Float32Array(rows.length * 6);
     rows.forEach((i, k) => {
-      const t = this.quantity.at(this.path, i);
+      const t = this.quantity.at(path, i);
       const [r, g, b] = Number.isNaN(t) ? [plain.r, plain.g, plain.b] : table[Math.round(Math.min(1, Math.max(0, t)) * 255)];
       out.set([r, g, b, r, g, b], k * 6);
     });
@@ -274,7 +297,14 @@ export class PathScene {
     const bottom = field.top - (field.thick ?? Math.max(field.deepest * 1.15, this.radius / 30));
     const ground = new MeshLambertMaterial({ color: new Color(colour("stock")), side: DoubleSide, polygonOffset: true,
       polygonOffsetFactor: 1.5, polygonOffsetUnits: 2 });
-    if (field.cut && field.nx && field.ny) this.add(new Mesh(this.surface(field.nx, field.ny, bottom), ground));
+    if (field.cut && field.nx && field.ny) {
+      const whole = this.add(new Mesh(this.surface(field.nx, field.ny, bottom, 1), ground));
+      if (Math.min(field.nx, field.ny) > 90) {
+        this.slow.still.push(whole);
+        this.slow.moving.push(this.add(new Mesh(this.surface(field.nx, field.ny, bottom, 3), ground.clone())));
+        this.showSlow(true);
+      }
+    }
     const [w, h, d] = [field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom];
     const edges = new EdgesGeometry(new BoxGeometry(w, h, d));
     edges.translate((field.x[0] + field.x[1]) / 2, (field.y[0] + field.y[1]) / 2, (field.top + bottom) / 2);
@@ -282,9 +312,10 @@ export class PathScene {
   }
 
   /** The top as it is left, and the sides down to the bottom; where the cut goes through, nothing. */
-  private surface(nx: number, ny: number, bottom: number): BufferGeometry {
+  private surface(wide: number, high: number, bottom: number, step: number): BufferGeometry {
     const field = this.model.field!, cut = this.columns.numbers(field.cut!);
-    const at = (i: number, j: number) => Math.max(field.top - cut[j * nx + i], bottom);
+    const nx = Math.ceil(wide / step), ny = Math.ceil(high / step);
+    const at = (i: number, j: number) => Math.max(field.top - cut[j * step * wide + i * step], bottom);
     const X = (i: number) => field.x[0] + (field.x[1] - field.x[0]) * (i / (nx - 1));
     const Y = (j: number) => field.y[0] + (field.y[1] - field.y[0]) * (j / (ny - 1));
     const points = new Float32Array(nx * ny * 3), faces: number[] = [];
