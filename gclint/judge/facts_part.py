@@ -18,6 +18,7 @@ from gclint.judge.facts_cut import shared
 from gclint.motion.table import RAPID
 from gclint.stock.laps import Laps, laps_of
 from gclint.stock.standing import Left, left_standing
+from gclint.stock.walls import Walls, thin_walls
 
 _STOCK = "the stock with its thickness (`[stock] size` in job.toml, or --stock), and where Z zero lies"
 
@@ -160,6 +161,28 @@ GROOVES = Table(
 )  # fmt: skip
 
 
+@once
+def _walls(chain: Chain) -> Walls:
+    return thin_walls(chain.motion, chain.engagement)
+
+
+_BESIDE = _rows("move", _walls)
+
+WALLS = Table(
+    "walls",
+    "thin walls that stand between two cuts when the program has run",
+    {
+        **shared(_BESIDE),
+        "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), _STOCK),
+        "height": number("mm", "height it stands on both sides, at least", _table("height", _walls), _STOCK),
+        "length": number("mm", "length of the wall", _table("length", _walls), _STOCK),
+    },
+    lambda c: 1 if _unknown(c) else len(_walls(c)),
+    lambda c: c.motion.tool[_BESIDE(c)],
+    _BESIDE,
+)  # fmt: skip
+
+
 # laps: closed laps that go over the same outline, and their feeds
 
 SAME_OUTLINE = 0.1  # mm
@@ -240,4 +263,4 @@ LAPS = Table(
     _lap_rows,
 )  # fmt: skip
 
-TABLES = (STANDING, BRIDGES, GROOVES, LAPS)
+TABLES = (STANDING, BRIDGES, GROOVES, WALLS, LAPS)
