@@ -21,6 +21,10 @@ class Unreadable(Problem):
     """The program itself cannot be read (other programs of the same run still can)."""
 
 
+class NoProgram(Unreadable):
+    """What was given is no milling program: an error where a person named it, passed over where a folder holds it."""
+
+
 def check(data: bytes, name: str, options: Options, path: str | None = None) -> Checked:
     """Judge one program.
 
@@ -55,6 +59,7 @@ def trace(
     from gclint.motion.compensate import compensate
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
+    from gclint.program import kind
     from gclint.program.read import read
     from gclint.report.tables import Tables
     from gclint.setup.declare import declare
@@ -66,7 +71,8 @@ def trace(
     try:
         program = read(data, name)
     except Problem as problem:
-        raise Unreadable(problem.says, problem.path, problem.line, problem.column) from None
+        unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
+        raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
     motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
     setup = resolve(declared, program, motion)
     motion = compensate(motion, setup, program)

@@ -34,6 +34,12 @@ def one_line(text: str) -> str:
     return " ".join("".join(c if c.isprintable() else " " for c in text).split())
 
 
+def reason(problem: OSError) -> str:
+    """'no such file or directory': why the system refused, as part of a sentence."""
+    text = problem.strerror or str(problem) or type(problem).__name__
+    return text[:1].lower() + text[1:]
+
+
 def nearest(word: str, known: list[str] | tuple[str, ...]) -> str:
     """A tail for a Problem: '; nearest: "beech"', or the list of what there is when nothing is near."""
     import difflib

@@ -88,7 +88,7 @@ def main(args: list[str] | None = None) -> None:
 
 def run(args: list[str]) -> int:
     """The exit code; nothing that goes wrong reaches the caller as an exception."""
-    from gclint.problem import Problem
+    from gclint.problem import Problem, reason
 
     try:
         code = gclint.main(args, prog_name="gclint", standalone_mode=False)
@@ -118,9 +118,3 @@ def complain(sentence: str) -> int:
 
     print(f"gclint: {one_line(sentence)}", file=sys.stderr)
     return 2
-
-
-def reason(problem: OSError) -> str:
-    """'No such file or directory' as part of a sentence."""
-    text = problem.strerror or str(problem) or type(problem).__name__
-    return text[:1].lower() + text[1:]

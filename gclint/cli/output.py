@@ -8,8 +8,7 @@ import tempfile
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
-from gclint.cli.main import reason
-from gclint.problem import Problem
+from gclint.problem import Problem, reason
 
 
 def refuse_overwrite(out: str | None, inputs: Iterable[str | None]) -> None:

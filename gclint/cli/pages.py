@@ -27,7 +27,7 @@ def page_target(out: str | None, programs: int) -> str | None:
     try:
         folder.mkdir(exist_ok=True)
     except OSError as problem:
-        from gclint.cli.main import reason
+        from gclint.problem import reason
 
         raise Problem(f"this folder cannot be made: {reason(problem)}", out) from None
     return str(folder / CONTENTS)
@@ -35,6 +35,8 @@ def page_target(out: str | None, programs: int) -> str | None:
 
 class Pages:
     """Writes each page as soon as its program is checked, so that its tables can be let go."""
+
+    needs_tables = True
 
     def __init__(self, target: str | None) -> None:
         self.folder = Path(target).parent if target and Path(target).name == CONTENTS else None

@@ -47,10 +47,10 @@ def show(
           --tool "1: flat 3.175mm 2fl down-cut" --stock "120 x 80 x 18 mm at 0 0"
     """
     from gclint.check import trace
-    from gclint.cli.input import path_of, read_bytes, shown_as
     from gclint.cli.options import options_of
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
+    from gclint.folder.source import path_of, read_bytes, shown_as
 
     refuse_overwrite(out, (path_of(program), shop, job))
     data = read_bytes(program)

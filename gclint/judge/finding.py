@@ -180,6 +180,13 @@ class Checked(msgspec.Struct, frozen=True):
     acceptances: tuple[Acceptance, ...] = ()
 
 
+class Left(msgspec.Struct, frozen=True):
+    """A file or folder that was not checked, and why."""
+
+    path: str
+    because: str
+
+
 class Document(msgspec.Struct, frozen=True):
     """`schema_version` is "MAJOR.MINOR": a key that is added raises the second, one that goes or changes the first."""
 
@@ -187,3 +194,5 @@ class Document(msgspec.Struct, frozen=True):
     programs: tuple[Checked, ...]
     cautions: tuple[str, ...]
     schema_version: str = SCHEMA_VERSION
+    not_read: tuple[Left, ...] = ()  # programs that could not be read or checked: the exit code is 2
+    passed_over: tuple[Left, ...] = ()  # what else the named folders hold

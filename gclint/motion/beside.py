@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from gclint import disk
 from gclint.problem import Problem
 from gclint.program import ENDINGS
 from gclint.program.read import refuse_unreadable, tabulate
 from gclint.program.table import Program
 
 LARGEST = 16 << 20  # bytes of one file beside
-MOST_ENTRIES = 20_000  # of the folder that are looked at
 
 
 def find(folder: Path | None, names: tuple[str, ...]) -> Program | None:
@@ -21,25 +21,12 @@ def find(folder: Path | None, names: tuple[str, ...]) -> Program | None:
     """
     if folder is None:
         return None
-    wanted = {(name + ending).lower() for name in names for ending in ("", *ENDINGS)}
-    try:
-        home = folder.resolve()
-        there = []
-        for count, entry in enumerate(folder.iterdir()):
-            if count >= MOST_ENTRIES:
-                break
-            if entry.name.lower() in wanted:
-                there.append(entry)
-        for entry in sorted(there):
-            whole = entry.resolve()
-            if whole.parent != home or not whole.is_file():
-                continue
-            with whole.open("rb") as file:
-                data = file.read(LARGEST + 1)
-            if len(data) > LARGEST:
-                raise Problem("this subprogram is over 16 MiB", entry.name)
-            refuse_unreadable(data, entry.name)
-            return tabulate(data, entry.name)
-    except (OSError, RuntimeError):
+    wanted = frozenset((name + ending).lower() for name in names for ending in ("", *ENDINGS))
+    found = disk.beside(folder, wanted, LARGEST + 1)
+    if found is None:
         return None
-    return None
+    name, data = found
+    if len(data) > LARGEST:
+        raise Problem("this subprogram is over 16 MiB", name)
+    refuse_unreadable(data, name)
+    return tabulate(data, name)

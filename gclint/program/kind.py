@@ -16,12 +16,16 @@ HEATERS = (82, 83, 104, 109, 140, 190)  # M words of extruders and heaters
 CODE_LETTERS = b"GMXYZFST"
 
 
+class NoProgram(Problem):
+    """The content is surely something else than a milling program; a folder may well hold such files."""
+
+
 def refuse_other_kinds(program: Program) -> None:
-    """Raise Problem where the content is that of a 3D printer, a laser, a lathe, or of no program at all."""
+    """Raise NoProgram where the content is that of a 3D printer, a laser, a lathe, or of no program at all."""
     for sign in (printer, laser, lathe, prose):
         found = sign(program)
         if found:
-            raise Problem(found[0], program.name, found[1])
+            raise NoProgram(found[0], program.name, found[1])
 
 
 def of(program: Program, letter: str) -> Longs:

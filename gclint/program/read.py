@@ -7,7 +7,7 @@ import numpy as np
 from gclint.faults import FaultRows
 from gclint.problem import Problem
 from gclint.program import LARGEST
-from gclint.program.kind import refuse_other_kinds
+from gclint.program.kind import NoProgram, refuse_other_kinds
 from gclint.program.table import Program
 
 LONGEST_LINE = 1_000_000  # bytes
@@ -16,8 +16,8 @@ LONGEST_LINE = 1_000_000  # bytes
 def read(data: bytes, name: str) -> Program:
     """Read one program file; `name` is used in messages only. Faults of the text are in the table, not raised.
 
-    Raises Problem for what is no milling program at all: empty, binary, over 1 GiB, a line of over 1,000,000
-    characters, or a file for another kind of machine.
+    Raises NoProgram for what is no milling program at all: binary, a line of over 1,000,000 characters, or a file for
+    another kind of machine. Raises Problem for what is empty, stored as UTF-16 or over 1 GiB.
     """
     refuse_unreadable(data, name)
     program = tabulate(data, name)
@@ -36,11 +36,11 @@ def refuse_unreadable(data: bytes, name: str) -> None:
     if b"\0" in data[:64] and (data[:64:2].count(0) > 20 or data[1:64:2].count(0) > 20):
         raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
     if 0 in data and 0 in data.strip(b"\0"):
-        raise Problem("this file is binary, not the text of a program", name)
+        raise NoProgram("this file is binary, not the text of a program", name)
     head = data[:65536]
     control = len(head) - len(head.translate(None, bytes(range(1, 9)) + bytes(range(14, 26)) + bytes(range(27, 32))))
     if control * 10 > len(head):
-        raise Problem("this file is binary, not the text of a program", name)
+        raise NoProgram("this file is binary, not the text of a program", name)
 
     start = 0
     while len(data) - start > LONGEST_LINE:
@@ -48,7 +48,7 @@ def refuse_unreadable(data: bytes, name: str) -> None:
         behind = max(data.rfind(b"\n", start, window), data.rfind(b"\r", start, window))
         if behind < 0:
             line = data.count(b"\n", 0, start) + 1
-            raise Problem("this line has over 1,000,000 characters; this is not the text of a program", name, line)
+            raise NoProgram("this line has over 1,000,000 characters; this is not the text of a program", name, line)
         start = behind + 1
 
 

@@ -8,17 +8,22 @@ from typing import Any
 
 import msgspec
 
-from gclint.judge.finding import Document
+from gclint.judge.finding import Checked, Document
 
 SCHEMA_FILE = Path(__file__).with_name("check.schema.json")
 
 
+def encoded(part: Checked | Document) -> msgspec.Raw:
+    """JSON without blanks; a document may hold programs that are encoded already, which takes the least memory."""
+    try:
+        return msgspec.Raw(msgspec.json.encode(part))
+    except UnicodeEncodeError:  # the bytes of a file's name are no Unicode
+        return msgspec.Raw(json.dumps(msgspec.to_builtins(part), ensure_ascii=False).encode("utf-8", "replace"))
+
+
 def to_json(document: Document) -> str:
     """One JSON document, two blanks of indentation, with a line end."""
-    try:
-        made = msgspec.json.encode(document)
-    except UnicodeEncodeError:  # the bytes of a file's name are no Unicode
-        made = json.dumps(msgspec.to_builtins(document), ensure_ascii=False).encode("utf-8", "replace")
+    made = bytes(encoded(document))
     return msgspec.json.format(made, indent=2).decode() + "\n"
 
 

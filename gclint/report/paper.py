@@ -80,6 +80,10 @@ class Paper:
     def bullet(self, text: str) -> None:
         self._row("- ", 2, Text(clean(text)), 0)
 
+    def hanging(self, lead: str, text: str) -> None:
+        """A lead of one's own width, the text wrapping under itself."""
+        self._row(clean(lead), len(lead), Text(clean(text)), 0)
+
     def _row(self, label: str, width: int, body: Text, indent: int) -> None:
         """`body` wrapped beside its label; words longer than the line are folded."""
         lines = body.wrap(self.console, self.width - indent - width, overflow="fold") or [Text("")]

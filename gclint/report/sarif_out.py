@@ -35,6 +35,8 @@ Json = dict[str, Any]
 class Sarif:
     """Takes runs one by one and keeps of each only what the log says of it."""
 
+    needs_tables = False
+
     def __init__(self) -> None:
         self.rules: list[Json] = []
         self.index: dict[str, int] = {}

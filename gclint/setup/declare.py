@@ -9,6 +9,7 @@ from typing import TypeVar
 
 from msgspec import Struct
 
+from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
 from gclint.setup.named import declaration, program, really_toml
@@ -74,7 +75,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
     named = shop_path is not None and not searched
     if job and job_file and job_path and job.shop and not named:
         shop_path = placed(job_file, ("shop",), declaration, job.shop)
-        if not shop_path.is_file():
+        if not disk.is_file(shop_path):
             raise job_file.wrong(("shop",), f'there is no shop file "{job.shop}" in the folder of this job')
     shop, shop_file = (None, None) if shop_path is None else _read(shop_path, Shop, "shop file")
     if searched:
@@ -101,15 +102,24 @@ def declare(options: Options, program_path: str | None) -> Declared:
     )
 
 
+def refuse_wrong(options: Options) -> None:
+    """Raise Problem for options that no program can be checked with: before many programs say so."""
+    _tools(options)
+    if options.stock:
+        stock_from_text(options.stock)
+    if options.job or options.shop:
+        declare(options, None)
+
+
 def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
     """(job file, shop file) of the nearest folder that has one; a job without a shop beside it takes one from above."""
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
     for folder in (start, *start.absolute().parents):
-        if job is None and (folder / "job.toml").is_file():
+        if job is None and disk.is_file(folder / "job.toml"):
             job = folder / "job.toml"
             really_toml(job)
-        if (folder / "shop.toml").is_file():
+        if disk.is_file(folder / "shop.toml"):
             really_toml(folder / "shop.toml")
             return job, folder / "shop.toml"
     return job, None
@@ -156,14 +166,7 @@ def placed(file: File, key: Key, find: Callable[[Path, str], Path], name: str) -
 
 def _among(program_path: str, programs: tuple[str, ...]) -> bool:
     here = Path(program_path).absolute()
-    return any(Path(name).absolute() == here or _same(Path(name), here) for name in programs)
-
-
-def _same(one: Path, other: Path) -> bool:
-    try:
-        return one.samefile(other)
-    except OSError:
-        return False
+    return any(Path(name).absolute() == here or disk.real(Path(name)) == disk.real(here) for name in programs)
 
 
 def _tools(options: Options) -> tuple[Tool, ...]:

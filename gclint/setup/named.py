@@ -6,9 +6,9 @@ programs that really lie in its own folder or below.
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
+from gclint import disk
 from gclint.problem import Problem
 
 LONGEST_NAME = 250  # characters
@@ -27,14 +27,14 @@ def declaration(folder: Path, name: str) -> Path:
 def program(folder: Path, name: str) -> Path:
     """Where the program `name` of a job lies; the same Problem."""
     path = _path(folder, name)
-    if not Path(os.path.realpath(path)).is_relative_to(os.path.realpath(folder)):
+    if not Path(disk.real(path)).is_relative_to(disk.real(folder)):
         raise Problem(f'"{name[:SHOWN]}" lies outside the folder of this job; a job names programs of its own folder')
     return path
 
 
 def really_toml(path: Path) -> None:
     """Raises Problem where a file that is called .toml is a link to something else."""
-    if not os.path.realpath(path).endswith(".toml"):
+    if not disk.real(path).endswith(".toml"):
         raise Problem("this is a link to a file that does not end in .toml", str(path))
 
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 
+from gclint import disk
 from gclint.problem import Problem, nearest
 from gclint.setup.acceptances import accepts_in, accepts_of_job
 from gclint.setup.blank import blank_of
@@ -210,7 +211,7 @@ def _own_card(declared: Declared, name: str) -> str | None:
         return None
     files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
     beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)
-    found = next((path for path in beside if path.is_file() and str(path) not in {f.path for f in files}), None)
+    found = next((path for path in beside if disk.is_file(path) and str(path) not in {f.path for f in files}), None)
     if found is not None:
         really_toml(found)
     return str(found) if found else None

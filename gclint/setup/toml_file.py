@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-import stat
 import tomllib
 from pathlib import Path
 from typing import Any, TypeVar
 
 import msgspec
 
+from gclint import disk
 from gclint.problem import Problem, nearest
 from gclint.setup.declared import from_text
 
@@ -24,13 +24,12 @@ Key = tuple[str | int, ...]
 def read_text(path: Path, called: str) -> str:
     """The text of a declaration file. `called` names it for people: "shop file", "job file", "material card"."""
     try:
-        if not stat.S_ISREG(path.stat().st_mode):  # a device or a pipe need never end
-            raise Problem(f"this {called} is not a file", str(path))
-        with path.open("rb") as file:
-            data = file.read(LARGEST_FILE + 1)
+        data = disk.content(path, LARGEST_FILE + 1)
         if len(data) > LARGEST_FILE:
             raise Problem(f"this {called} is larger than {LARGEST_FILE // 1_000_000} MB", str(path))
         return data.decode("utf-8-sig").replace("\r\n", "\n")
+    except disk.NotAFile:
+        raise Problem(f"this {called} is not a file", str(path)) from None
     except FileNotFoundError:
         raise Problem(f"there is no such {called}", str(path)) from None
     except UnicodeDecodeError as error:

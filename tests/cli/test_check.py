@@ -89,10 +89,10 @@ def test_several_programs_and_a_folder(program: Path, gclint: Gclint) -> None:
     more.mkdir()
     (more / ".hidden").mkdir()
     for name in ("b.NC", "a.tap", "notes.md", ".hidden/c.nc"):
-        (more / name).write_text(program.read_text())
-    out = gclint("check", program.name, "more", *DECLARED, "--as", "json")[1]
-    paths = [p["path"] for p in json.loads(out)["programs"]]
-    assert paths == [program.name, str(Path("more/a.tap")), str(Path("more/b.NC"))]
+        (more / name).write_text("The tray, as Ida wants it.\n" if name == "notes.md" else program.read_text())
+    made = json.loads(gclint("check", program.name, "more", *DECLARED, "--as", "json")[1])
+    assert [p["path"] for p in made["programs"]] == [program.name, str(Path("more/a.tap")), str(Path("more/b.NC"))]
+    assert [p["path"] for p in made["passed_over"]] == [str(Path("more/.hidden")), str(Path("more/notes.md"))]
     text = gclint("check", program.name, "more", *DECLARED)[1]
     assert text.count("JOB SHEET") == 3
     assert text.count("BEFORE YOU PRESS START") == 1

@@ -29,7 +29,7 @@ def test_a_document_fits_its_schema(make_run: Any, make_finding: Any) -> None:
 
 def test_the_keys_are_those_of_the_contract(make_run: Any, make_finding: Any) -> None:
     made = document(make_run, make_finding())
-    assert set(made) == {"gclint", "programs", "cautions", "schema_version"}
+    assert set(made) == {"gclint", "programs", "cautions", "schema_version", "not_read", "passed_over"}
     program = made["programs"][0]
     assert set(program) == {
         "path", "lines", "findings", "not_judged", "assumed", "tools", "extent_mm", "time_s", "units",

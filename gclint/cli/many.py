@@ -1,0 +1,200 @@
+"""What `check` does where more than one program is named: its options, and the results one by one."""
+
+from __future__ import annotations
+
+import sys
+import time
+from collections.abc import Callable, Iterator, Sequence
+from functools import wraps
+from typing import TYPE_CHECKING, Any
+
+import click
+from msgspec import Struct
+
+from gclint.problem import Problem, one_line
+
+if TYPE_CHECKING:
+    from gclint.folder.find import Found
+    from gclint.folder.outcome import Outcome, Source
+    from gclint.report.tables import Run
+    from gclint.setup.declare import Options
+
+FEW = 4  # programs whose sheets are all written; of more the report is a list
+SHOWN_AFTER = 1.0  # s of a run before its progress is shown on a terminal
+TOLD_EVERY = 30.0  # s between two lines of progress where there is no terminal
+PROBLEMS_NAMED = 6  # programs of one problem
+
+
+class Many(Struct, frozen=True):
+    """The options of runs over many programs."""
+
+    sheets: bool = False
+    passed: bool = False
+    cache: str | None = None
+    since: str | None = None
+    workers: int | None = None
+    seconds: float | None = None
+
+
+def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
+    """Adds the options and hands them over as one argument, `many`."""
+
+    @wraps(command)
+    def packed(
+        *, sheets: bool, passed: bool, cache: str | None, changed_since: str | None, workers: int | None,
+        give_up_after: float | None, **rest: Any,
+    ) -> Any:
+        return command(many=Many(sheets, passed, cache, changed_since, workers, give_up_after), **rest)
+
+    for option in reversed(
+        (
+            click.option(
+                "--sheets", is_flag=True, help=f"Whole sheets, however many programs (else a list from {FEW + 1} on)."
+            ),
+            click.option("--passed", is_flag=True, help="Name every file of a folder that is passed over."),
+            click.option(
+                "--changed-since", metavar="REV",
+                help="Only what differs from this revision of a git folder: programs, and those whose declarations do.",
+            ),
+            click.option(
+                "--cache", metavar="DIR",
+                help='Where results of many programs are kept; "none": nowhere. Usual: GCLINT_CACHE, else the '
+                "system's folder for caches.",
+            ),
+            click.option(
+                "--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core)."
+            ),
+            click.option(
+                "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS",
+                help="How long one of many programs may take (usual: 300, and 20 more a megabyte).",
+            ),
+        )
+    ):
+        packed = option(packed)
+    return packed
+
+
+def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found:
+    """The programs behind the arguments; with --changed-since those of them that a change concerns."""
+    from gclint.folder.find import find
+
+    found = find(named)
+    if many.since is not None:
+        from gclint.folder.since import changed
+
+        found.sources = changed(named, found.sources, many.since, options)
+    return found
+
+
+def one_by_one(found: Found, options: Options) -> Iterator[tuple[Source, Run | Problem]]:
+    """Each program in this process, with its tables. A single one that has a bad declaration ends the run."""
+    from gclint.check import NoProgram, Unreadable, run
+    from gclint.cli.progress import Progress
+    from gclint.folder.source import path_of, read_bytes
+    from gclint.judge.finding import Left
+
+    with Progress() as progress:
+        for source in found.sources:
+            try:
+                data = read_bytes(source.name)
+                progress.begin(source.shown, len(data))
+                yield source, run(data, source.shown, options, path_of(source.name), progress)
+            except NoProgram as problem:
+                if source.named:
+                    yield source, problem
+                else:
+                    found.passed.append(Left(source.shown, problem.says))
+            except Unreadable as problem:
+                yield source, problem
+            except Problem as problem:
+                if len(found.sources) == 1:
+                    raise
+                yield source, problem
+
+
+def by_workers(found: Found, options: Options, many: Many) -> Iterator[tuple[Source, Run | Problem]]:
+    """Each program by its kept result or by a worker, without tables, in the order of the list."""
+    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.outcome import Task
+    from gclint.folder.run import outcomes
+    from gclint.judge.finding import Left
+    from gclint.setup.declare import refuse_wrong
+
+    refuse_wrong(options)
+    place = folder_of_cache(many.cache)
+    kept = None if place is None else Kept(place)
+    tasks = [Task(source, options) for source in found.sources]
+    with ManyProgress() as progress:
+        for source, outcome in zip(found.sources, outcomes(tasks, kept, many.workers, many.seconds, progress)):
+            if outcome.kind == "skipped":
+                found.passed.append(Left(source.shown, outcome.says))
+            else:
+                yield source, _given(source, outcome)
+    if kept is not None:
+        kept.prune()
+
+
+def _given(source: Source, outcome: Outcome) -> Run | Problem:
+    if outcome.kind == "checked":
+        return outcome.run()
+    return Problem(outcome.says, source.shown, outcome.line, outcome.column)
+
+
+def without_path(problem: Problem, source: Source) -> str:
+    """What is wrong, with its line but without the name of its program; a declaration's name stays."""
+    if problem.path in (source.name, source.shown):
+        return str(Problem(problem.says, None, problem.line, problem.column))
+    return str(problem)
+
+
+def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
+    """(program, what is wrong) as sentences; what is wrong with many programs alike is said once."""
+    alike: dict[str, list[str]] = {}
+    for path, says in problems:
+        alike.setdefault(says, []).append(path or "")
+    sentences = []
+    for says, paths in alike.items():
+        if len(paths) == 1:
+            line = says if says.startswith("line ") else f": {says}"
+            sentences.append(f"{paths[0]}{', ' if line is says else ''}{line}" if paths[0] else says)
+            continue
+        named = ", ".join(paths[:PROBLEMS_NAMED])
+        more = f" and {len(paths) - PROBLEMS_NAMED:,} more" if len(paths) > PROBLEMS_NAMED else ""
+        sentences.append(f"{says} (so {len(paths):,} programs are not checked: {named}{more})")
+    return sentences
+
+
+class ManyProgress:
+    """How far a run over many programs has come, on stderr: a line that is renewed, or one now and then."""
+
+    def __init__(self) -> None:
+        self.begun = self.told = time.monotonic()
+        self.live = sys.stderr.isatty()
+        self.width = 0
+        self.last = ""
+
+    def __enter__(self) -> ManyProgress:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        if self.width:
+            print(f"\r{' ' * self.width}\r", end="", file=sys.stderr, flush=True)
+
+    def __call__(self, done: int, of: int, name: str) -> None:
+        self.last = name or self.last
+        now = time.monotonic()
+        if now - self.begun < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == of:
+            return
+        self.told = now
+        left = f", about {_left((now - self.begun) / done * (of - done))} to go" if done else ""
+        said = f"{done:,} of {of:,} programs{left}"
+        if not self.live:
+            print(f"gclint: {said}", file=sys.stderr, flush=True)
+            return
+        said = one_line(f"{said}; {self.last}")[:79]
+        print(f"\r{said:<{self.width}}", end="", file=sys.stderr, flush=True)
+        self.width = len(said)
+
+
+def _left(seconds: float) -> str:
+    return f"{seconds:.0f} s" if seconds < 90 else f"{seconds / 60:.0f} min"

@@ -1,0 +1,165 @@
+"""The writers of `gclint check`: what each form of report does with the programs of a run, one by one."""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING, Any, Protocol
+
+import click
+
+from gclint.cli.many import FEW
+
+if TYPE_CHECKING:
+    from gclint.cli.many import Many
+    from gclint.folder.find import Found
+    from gclint.judge.finding import Left
+    from gclint.problem import Problem
+    from gclint.report.tables import Run
+
+
+def writer(form: str, out: str | None, teach: bool, found: Found, many: Many) -> Writer:
+    """The writer of a form. Raises UsageError for forms that do not go together."""
+    if teach and form != "text":
+        raise click.UsageError(f"--teach explains on the screen or in a text file, not --as {form}")
+    if form == "sarif":
+        from gclint.report.sarif_out import Sarif
+
+        return Sarif()
+    if form == "junit":
+        from gclint.report.junit_out import Junit
+
+        return Junit()
+    if form == "page":
+        from gclint.cli.pages import Pages
+
+        return Pages(out)
+    if form == "json":
+        return _Json(found)
+    of_each = teach or many.sheets or len(found.sources) <= FEW
+    return _Sheets(out, teach, found, many.passed) if of_each else _List(out, found, many.passed)
+
+
+class Writer(Protocol):
+    """What a form of report does with each program; `code` is the exit code of the run.
+
+    One that needs tables is given programs that this process has just checked, one after the other.
+    """
+
+    needs_tables: bool
+
+    def add(self, done: Run) -> None: ...
+    def missed(self, problem: Problem) -> None: ...
+    def text(self, code: int) -> str: ...
+
+
+class _Json:
+    """One document for all programs."""
+
+    needs_tables = False
+
+    def __init__(self, found: Found) -> None:
+        self.found = found
+        self.programs: list[Any] = []
+        self.materials: dict[str, None] = {}
+        self.not_read: list[Left] = []
+
+    def add(self, done: Run) -> None:
+        from gclint.report.json_out import encoded
+
+        self.programs.append(encoded(done.checked))
+        self.materials.update(dict.fromkeys(done.material_cautions))
+
+    def missed(self, problem: Problem) -> None:
+        from gclint.judge.finding import Left
+
+        said = str(problem).removeprefix(problem.path or "").removeprefix(":").lstrip(", ")
+        self.not_read.append(Left(problem.path or "", said))
+
+    def text(self, code: int) -> str:
+        from gclint import __version__
+        from gclint.judge.finding import Document
+        from gclint.report.cautions import cautions
+        from gclint.report.json_out import to_json
+
+        return to_json(
+            Document(
+                __version__, tuple(self.programs), cautions(tuple(self.materials)),
+                not_read=tuple(self.not_read), passed_over=tuple(self.found.passed),
+            )
+        )
+
+
+class _Sheets:
+    """A sheet per program, then the cautions once; tables are let go as soon as their sheet is written."""
+
+    needs_tables = True
+
+    def __init__(self, out: str | None, teach: bool, found: Found, each_passed: bool) -> None:
+        from gclint.report.paper import Paper, paper_for
+
+        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.teach = teach
+        self.found, self.each_passed = found, each_passed
+        self.verdicts: list[tuple[str, str]] = []
+        self.materials: list[str] = []
+
+    def add(self, done: Run) -> None:
+        from gclint import __version__
+        from gclint.report.sheet_words import verdict
+        from gclint.report.terminal import sheet
+
+        if self.verdicts:
+            self.paper.blank()
+            self.paper.blank()
+        if self.teach:
+            from gclint.teach.lesson_out import lessons
+
+            lessons(done, self.paper)
+        else:
+            sheet(done, self.paper, __version__)
+        self.verdicts.append((done.checked.path, verdict(done.checked)))
+        self.materials += done.material_cautions
+
+    def missed(self, problem: Problem) -> None:
+        """Told on standard error alone."""
+
+    def text(self, code: int) -> str:
+        from gclint.report.cautions import cautions
+        from gclint.report.terminal import closing
+
+        if self.verdicts:
+            if self.found.passed:
+                from gclint.report.folder_out import passed_over
+
+                passed_over(self.paper, self.found.passed, self.each_passed)
+            closing(self.paper, cautions(tuple(self.materials)), self.verdicts)
+        return self.paper.text
+
+
+class _List:
+    """A line per program, then what they have in common."""
+
+    needs_tables = False
+
+    def __init__(self, out: str | None, found: Found, each_passed: bool) -> None:
+        from gclint import __version__
+        from gclint.report.folder_out import FolderSheet
+        from gclint.report.paper import Paper, paper_for
+
+        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.found, self.each_passed = found, each_passed
+        self.sheet = FolderSheet(self.paper, __version__, [source.shown for source in found.sources])
+        self.materials: dict[str, None] = {}
+
+    def add(self, done: Run) -> None:
+        self.sheet.add(done)
+        self.materials.update(dict.fromkeys(done.material_cautions))
+
+    def missed(self, problem: Problem) -> None:
+        self.sheet.not_read(problem)
+
+    def text(self, code: int) -> str:
+        from gclint.report.cautions import cautions
+
+        self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
+        return self.paper.text

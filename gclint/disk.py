@@ -1,0 +1,122 @@
+"""Every question that a check asks of the disk beside the program itself; who listens hears them with their answers.
+
+Declarations, cards, packs and subprograms are looked for and read through here and nowhere else. A result that was
+kept is used again only where each of its questions still has the answer it had (`gclint/folder/kept.py`).
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import stat
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from pathlib import Path
+
+from gclint.shipped import folder as shipped
+
+# ("content", path, most), ("is-file", path), ("real", path), ("beside", folder, most, *names)
+Question = tuple[str, ...]
+MOST_ENTRIES = 20_000  # of a folder that are looked at
+NONE = "none"
+CHANGED = "changed while it was read"  # an answer that is never given again
+
+_SHIPPED = f"{shipped()}{os.sep}"
+_listening: dict[Question, str] | None = None
+
+
+class NotAFile(OSError):
+    """A device, a pipe, a folder: reading it need never end."""
+
+
+@contextmanager
+def listening() -> Iterator[dict[Question, str]]:
+    """The questions asked within, with their answers; one process listens to one check at a time."""
+    global _listening
+    before, _listening = _listening, {}
+    try:
+        yield _listening
+    finally:
+        _listening = before
+
+
+def _heard(question: Question, answer: str) -> None:
+    if question[1].startswith(_SHIPPED):  # part of this gclint, and read once in a process
+        return
+    if _listening is not None and _listening.setdefault(question, answer) != answer:
+        _listening[question] = CHANGED
+
+
+def content(path: Path, most: int) -> bytes:
+    """The first `most` bytes of a plain file. Raises OSError, NotAFile among them, and ValueError for a NUL."""
+    question = ("content", str(path), str(most))
+    try:
+        if not stat.S_ISREG(path.stat().st_mode):
+            raise NotAFile
+        with path.open("rb") as file:
+            data = file.read(most)
+    except (OSError, ValueError) as problem:
+        _heard(question, f"{NONE}: {type(problem).__name__}")
+        raise
+    _heard(question, digest(data))
+    return data
+
+
+def is_file(path: Path) -> bool:
+    there = path.is_file()
+    _heard(("is-file", str(path)), str(there))
+    return there
+
+
+def real(path: Path) -> str:
+    """The file's real name, behind every link."""
+    name = os.path.realpath(path)
+    _heard(("real", str(path)), name)
+    return name
+
+
+def beside(folder: Path, names: frozenset[str], most: int) -> tuple[str, bytes] | None:
+    """The first file of a folder with one of these names (lower-case here, any case there): (name, `most` bytes).
+
+    Only a plain file that lies in the folder itself: a link that leads out of it is passed over.
+    """
+    found = _beside(folder, names, most)
+    answer = NONE if found is None else f"{digest(found[1])} {found[0]}"
+    _heard(("beside", str(folder), str(most), *sorted(names)), answer)
+    return found
+
+
+def _beside(folder: Path, names: frozenset[str], most: int) -> tuple[str, bytes] | None:
+    try:
+        home = folder.resolve()
+        there = []
+        for count, entry in enumerate(folder.iterdir()):
+            if count >= MOST_ENTRIES:
+                break
+            if entry.name.lower() in names:
+                there.append(entry)
+        for entry in sorted(there):
+            whole = entry.resolve()
+            if whole.parent == home and whole.is_file():
+                with whole.open("rb") as file:
+                    return entry.name, file.read(most)
+    except (OSError, RuntimeError):
+        return None
+    return None
+
+
+def digest(data: bytes) -> str:
+    return hashlib.sha256(data).hexdigest()
+
+
+def ask_again(question: Question) -> str:
+    """The answer as it is now."""
+    asking: dict[str, Callable[[], object]] = {
+        "content": lambda: content(Path(question[1]), int(question[2])),
+        "is-file": lambda: is_file(Path(question[1])),
+        "real": lambda: real(Path(question[1])),
+        "beside": lambda: beside(Path(question[1]), frozenset(question[3:]), int(question[2])),
+    }
+    with listening() as heard, suppress(OSError, ValueError):
+        asking[question[0]]()
+    return heard[question]

@@ -1,0 +1,130 @@
+"""Checks many programs on every core, in their order: kept results first, then workers."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import stat
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
+from pathlib import Path
+
+import msgspec
+
+from gclint import disk
+from gclint.check import NoProgram, run
+from gclint.folder.crew import Crew, Job
+from gclint.folder.kept import Kept
+from gclint.folder.outcome import Outcome, Task, outcome_of, outcome_of_problem
+from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
+from gclint.problem import Problem
+
+AHEAD = 256  # programs that may be answered before the one whose turn it is
+WAITING = 64  # programs among which the largest is taken first, so that no core waits at the end
+PATIENCE = 0.2  # s between two looks at the clock
+SECONDS = 300.0  # that any program may take
+SECONDS_A_MEGABYTE = 20.0  # more, for its size
+TOGETHER = 32 << 20  # bytes of programs checked at the same time, unless one alone is larger: it bounds memory
+
+Told = Callable[[int, int, str], None]  # done, of how many, the program that was answered last
+
+
+def outcomes(
+    tasks: Sequence[Task], kept: Kept | None, cores: int | None = None, seconds: float | None = None,
+    told: Told = lambda done, of, name: None,
+) -> Iterator[Outcome]:
+    """The outcome of each task, in their order and the same whatever the number of processes.
+
+    Never raises for what one program does: an outcome says it. `seconds` is how long one program may take.
+    """
+    cores = cores or _cores()
+    waiting: list[tuple[int, int]] = []  # (size, number)
+    ready: dict[int, Outcome] = {}
+    looked = given = 0
+    with Crew(cores, partial(answer, kept)) as crew:
+        while given < len(tasks):
+            while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
+                size, outcome = _look(tasks[looked], kept)
+                if outcome is None:
+                    waiting.append((size, looked))
+                else:
+                    ready[looked] = outcome
+                looked += 1
+                if crew.free and waiting:
+                    break
+            while waiting and crew.free:
+                chosen = _next(waiting, crew.jobs)
+                if chosen is None:
+                    break
+                size, number = waiting.pop(chosen)
+                limit = seconds or SECONDS + SECONDS_A_MEGABYTE * size / 1e6
+                crew.give(Job(number, tasks[number], limit, size))
+            while given in ready:
+                given += 1
+                told(given, len(tasks), tasks[given - 1].source.shown)
+                yield ready.pop(given - 1)
+            more = looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING
+            for number, data in crew.answers(0.0 if more else PATIENCE):
+                ready[number] = msgspec.json.decode(data, type=Outcome)
+            told(given, len(tasks), "")
+
+
+def _cores() -> int:
+    try:
+        return max(1, len(os.sched_getaffinity(0)))
+    except AttributeError:  # not every system has it
+        return os.cpu_count() or 1
+
+
+def _next(waiting: list[tuple[int, int]], jobs: list[Job]) -> int | None:
+    """Place in `waiting` of the largest program that may be checked beside those in work; None: wait."""
+    room = TOGETHER - sum(job.size for job in jobs) if jobs else None
+    fitting = [n for n, (size, _) in enumerate(waiting) if room is None or size <= room]
+    return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
+
+
+def _look(task: Task, kept: Kept | None) -> tuple[int, Outcome | None]:
+    """(size of the program, its outcome where it is kept)."""
+    if task.source.name == STANDARD_INPUT:  # only this process has it
+        return 0, msgspec.json.decode(answer(None, task), type=Outcome)
+    try:
+        if not stat.S_ISREG(Path(task.source.name).stat().st_mode):
+            return 0, None
+        with Path(task.source.name).open("rb", buffering=0) as file:
+            size = os.fstat(file.fileno()).st_size
+            if kept is None or not size:
+                return size, None
+            content = hashlib.file_digest(file, "sha256").hexdigest()
+    except (OSError, ValueError):  # the worker says what is wrong
+        return 0, None
+    return size, kept.look(task, content)
+
+
+def answer(kept: Kept | None, task: Task) -> bytes:
+    """Check one program and keep what came of it: an encoded Outcome. Raises nothing."""
+    content: str | None = None
+    with disk.listening() as heard:
+        try:
+            data = read_bytes(task.source.name)
+            content = hashlib.sha256(data).hexdigest()
+            done = run(data, task.source.shown, task.options, path_of(task.source.name))
+            outcome = outcome_of(done, tuple(heard))
+        except NoProgram as problem:
+            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+            if not task.source.named:
+                outcome = Outcome("skipped", says=problem.says, asked=tuple(heard))
+        except Problem as problem:
+            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+        except MemoryError:
+            outcome = Outcome("problem", says="there is not enough memory for this", lasting=False)
+        except Exception as fault:
+            says = f"gclint itself failed: {type(fault).__name__}: {fault}; please report this"
+            outcome = Outcome("problem", says=says, lasting=False)
+    try:
+        encoded = msgspec.json.encode(outcome)
+        if kept is not None and content is not None and outcome.lasting:
+            kept.keep(task, content, heard, encoded)
+    except UnicodeEncodeError:
+        says = "the name of a folder or file on its way is not UTF-8 text, so that no report can tell it; rename it"
+        encoded = msgspec.json.encode(Outcome("problem", says=says, lasting=False))
+    return encoded

@@ -1,0 +1,132 @@
+"""Many programs at once: their order, what a bad one does, and workers that die or hang."""
+
+from __future__ import annotations
+
+import os
+import signal
+import time
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+import gclint.folder.run as runner
+from gclint.folder.crew import Job
+from gclint.folder.find import find
+from gclint.folder.outcome import Source, Task
+from gclint.setup.declare import Options
+from tests.folder.shop import PRINTER, checked, program, workshop
+
+
+def test_the_outcomes_are_the_same_whatever_the_number_of_workers(tmp_path: Path) -> None:
+    home = workshop(tmp_path)
+    one = checked(home, cores=1)
+    assert list(one) == [f"{person}/part{n}.nc" for person in ("anna", "ben") for n in range(3)]
+    assert all(outcome.kind == "checked" for outcome in one.values())
+    many = checked(home, cores=3)
+    assert list(many) == list(one)
+    assert many == one
+
+
+def test_a_bad_program_is_told_and_the_others_go_on(tmp_path: Path) -> None:
+    home = workshop(tmp_path)
+    (home / "anna" / "empty.nc").write_bytes(b"")
+    (home / "anna" / "netcdf.nc").write_bytes(b"CDF\1\0\0\0" * 40)
+    (home / "anna" / "vase.gcode").write_text(PRINTER)
+    (home / "ben" / "job.toml").write_text('material = "beech"\nz_zero = 7\n')
+    made = checked(home)
+    assert {name: outcome.kind for name, outcome in made.items()} == {
+        "anna/empty.nc": "problem", "anna/netcdf.nc": "skipped", "anna/part0.nc": "checked", "anna/part1.nc": "checked",
+        "anna/part2.nc": "checked", "anna/vase.gcode": "skipped", "ben/part0.nc": "problem", "ben/part1.nc": "problem",
+        "ben/part2.nc": "problem",
+    }  # fmt: skip
+    assert made["anna/empty.nc"].says == "this file is empty; there is nothing to check"
+    assert "job.toml, line 2, column 10: z_zero" in made["ben/part0.nc"].says
+    assert "3D printer" in made["anna/vase.gcode"].says
+
+
+def test_a_program_that_is_named_is_a_problem_where_one_in_a_folder_is_passed_over(tmp_path: Path) -> None:
+    (tmp_path / "vase.gcode").write_text(PRINTER)
+    assert [outcome.kind for outcome in checked(tmp_path / "vase.gcode").values()] == ["problem"]
+
+
+def test_a_program_that_vanishes_after_it_was_listed(tmp_path: Path) -> None:
+    home = workshop(tmp_path)
+    tasks = [Task(source, Options()) for source in find((str(home),)).sources]
+    (home / "anna" / "part1.nc").unlink()
+    kinds = [outcome.kind for outcome in runner.outcomes(tasks, None, 2)]
+    assert kinds == ["checked", "problem", "checked", "checked", "checked", "checked"]
+
+
+@pytest.fixture
+def trap(monkeypatch: pytest.MonkeyPatch) -> Any:
+    """Makes the check of programs with this feed do something else; workers are forks and inherit it."""
+    if not hasattr(os, "fork"):
+        pytest.skip("workers are fresh interpreters here")
+    check = runner.run
+
+    def set_trap(feed: str, act: Any) -> None:
+        def caught(data: bytes, *others: Any) -> Any:
+            if feed.encode() in data:
+                act()
+            return check(data, *others)
+
+        monkeypatch.setattr(runner, "run", caught)
+
+    return set_trap
+
+
+def test_a_worker_that_dies_costs_its_own_program_alone(tmp_path: Path, trap: Any) -> None:
+    home = workshop(tmp_path)
+    trap("F1200", lambda: os.kill(os.getpid(), signal.SIGKILL))
+    made = checked(home)
+    assert {name for name, outcome in made.items() if outcome.kind != "checked"} == {"anna/part1.nc"}
+    assert "ended by SIGKILL" in made["anna/part1.nc"].says
+
+
+def test_a_worker_that_hangs_is_given_up(tmp_path: Path, trap: Any) -> None:
+    home = workshop(tmp_path)
+    trap("F1200", lambda: time.sleep(600))
+    made = checked(home, seconds=1.5)
+    assert {name for name, outcome in made.items() if outcome.kind != "checked"} == {"anna/part1.nc"}
+    assert "gave up after 2 s" in made["anna/part1.nc"].says
+
+
+def test_a_worker_that_leaves_without_a_word(tmp_path: Path, trap: Any) -> None:
+    home = workshop(tmp_path)
+    trap("F900\n", lambda: os._exit(3))
+    made = checked(home, cores=1)
+    assert "without an answer (3)" in made["anna/part0.nc"].says
+    assert made["anna/part1.nc"].kind == "checked"
+
+
+def test_memory_that_runs_out_is_a_problem_of_one_program(tmp_path: Path, trap: Any) -> None:
+    home = workshop(tmp_path)
+
+    def run_out() -> None:
+        raise MemoryError
+
+    trap("F1200", run_out)
+    assert checked(home)["anna/part1.nc"].says == "there is not enough memory for this"
+
+
+def test_large_programs_are_not_checked_side_by_side() -> None:
+    large, small = runner.TOGETHER - 10, 100
+    assert runner._next([(small, 0), (large, 1)], []) == 1
+    busy = [Job(9, Task(Source("busy.nc"), Options()), 1.0, large)]
+    assert runner._next([(large, 1), (5, 2)], busy) == 1
+    assert runner._next([(large, 1)], busy) is None
+
+
+def test_a_folder_on_a_path_that_is_no_text(tmp_path: Path) -> None:
+    try:
+        folder = tmp_path / os.fsdecode(b"pl\xe5t")
+        folder.mkdir()
+    except OSError:
+        pytest.skip("this file system takes UTF-8 names only")
+    (folder / "a.nc").write_text(program())
+    (folder / "b.nc").write_text(program())
+    made = checked(folder)
+    assert [outcome.kind for outcome in made.values()] == ["problem", "problem"] or all(
+        outcome.kind == "checked" for outcome in made.values()
+    )
