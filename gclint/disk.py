@@ -15,7 +15,7 @@ from pathlib import Path
 
 from gclint.shipped import folder as shipped
 
-# ("content", path, most), ("is-file", path), ("real", path), ("beside", folder, most, *names)
+# ("content", path, most), ("is-file" or "exists" or "real", path), ("beside", folder, most, *names)
 Question = tuple[str, ...]
 MOST_ENTRIES = 20_000  # of a folder that are looked at
 NONE = "none"
@@ -68,6 +68,13 @@ def is_file(path: Path) -> bool:
     return there
 
 
+def exists(path: Path) -> bool:
+    """Whether anything bears this name, be it a file or not."""
+    there = path.exists()
+    _heard(("exists", str(path)), str(there))
+    return there
+
+
 def real(path: Path) -> str:
     """The file's real name, behind every link."""
     name = os.path.realpath(path)
@@ -114,6 +121,7 @@ def ask_again(question: Question) -> str:
     asking: dict[str, Callable[[], object]] = {
         "content": lambda: content(Path(question[1]), int(question[2])),
         "is-file": lambda: is_file(Path(question[1])),
+        "exists": lambda: exists(Path(question[1])),
         "real": lambda: real(Path(question[1])),
         "beside": lambda: beside(Path(question[1]), frozenset(question[3:]), int(question[2])),
     }

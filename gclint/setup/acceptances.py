@@ -3,11 +3,11 @@
 
 from __future__ import annotations
 
-import os
 import re
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from gclint import disk
 from gclint.problem import Problem
 from gclint.program.table import decode
 from gclint.setup.types import Accept
@@ -55,7 +55,7 @@ def accepts_of_job(declared: Declared) -> tuple[Accept, ...]:
     job, file, made = declared.job, declared.job_file, []
     if job is None or file is None:
         return ()
-    here = os.path.realpath(declared.program_path) if declared.program_path else None
+    here = disk.real(Path(declared.program_path)) if declared.program_path else None
     for n, table in enumerate(job.accept):
         if not table.because.strip():
             raise file.wrong(("accept", n, "because"), "an acceptance needs its reason")
@@ -75,5 +75,5 @@ def _for(name: str, folder: Path, here: str | None) -> bool:
     if here is None or "\0" in name:
         return False
     return name.replace("\\", "/").rpartition("/")[2] == Path(here).name and (
-        os.path.realpath(folder / name) == here
+        disk.real(folder / name) == here
     )

@@ -150,7 +150,7 @@ def _packs(table: Job | Shop | None, file: File | None) -> tuple[str, ...]:
     found = []
     for n, name in enumerate(table.packs):
         path = placed(file, ("packs", n), declaration, name)
-        if not path.exists():
+        if not disk.exists(path):
             raise file.wrong(("packs", n), f'there is no rule pack "{name}" in the folder of this file')
         found.append(os.path.normpath(path))
     return tuple(found)

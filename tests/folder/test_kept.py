@@ -113,6 +113,13 @@ def test_a_house_pack_is_part_of_what_was_checked(home: Path, cache: Path, worke
     assert made["anna/part0.nc"].kind == "problem"
 
 
+def test_a_pack_that_was_missing_is_looked_for_again(home: Path, cache: Path) -> None:
+    (home / "anna" / "job.toml").write_text('packs = ["house.toml"]\n' + JOB)
+    assert checked(home, kept=Kept(cache))["anna/part0.nc"].kind == "problem"
+    (home / "anna" / "house.toml").write_text('pack = "house"\nabout = "ours"\nrule = []\n')
+    assert checked(home, kept=Kept(cache)) == checked(home)
+
+
 def test_another_gclint_uses_nothing_of_this_one(
     home: Path, cache: Path, worked: Counted, monkeypatch: pytest.MonkeyPatch
 ) -> None:
