@@ -60,8 +60,16 @@ def findings(example: Example, packs: tuple[Pack, ...], rule: str) -> list[Findi
 
 def judged(example: Example, packs: tuple[Pack, ...], rule: str) -> tuple[Tables, list[Finding]]:
     """As `findings`, with the tables they come from."""
-    from gclint.check import trace
     from gclint.judge.judge import judge
+
+    tables = tables_of(example)
+    said = judge(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs)
+    return tables, [f for f in said.findings if f.rule == rule and f.accepted is None]
+
+
+def tables_of(example: Example) -> Tables:
+    """Every table of an example's program, not judged. Raises Problem on a faulty example."""
+    from gclint.check import trace
     from gclint.setup.declare import Options
 
     with tempfile.TemporaryDirectory() as folder:
@@ -77,8 +85,4 @@ def judged(example: Example, packs: tuple[Pack, ...], rule: str) -> tuple[Tables
         material = str(Path(folder) / example.material) if example.material in example.files else example.material
         options = Options(material, example.tools, example.stock, files.get("shop"), files.get("job"))
         path = str(Path(folder) / PROGRAM)
-        tables = trace(example.program.encode(), PROGRAM, options, path)
-        said = judge(
-            tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
-        )
-    return tables, [f for f in said.findings if f.rule == rule and f.accepted is None]
+        return trace(example.program.encode(), PROGRAM, options, path)

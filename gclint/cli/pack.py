@@ -70,23 +70,32 @@ def check(file: str) -> int:
 
 @pack.command(short_help="List what expressions can use.")
 @click.argument("table", required=False, metavar="[TABLE]")
-def facts(table: str | None) -> int:
-    """List the tables a rule can look at, or the facts of one table with their units and meanings."""
+@click.option("--as", "form", type=click.Choice(["text", "markdown"]), default="text", help="How to write it.")
+@click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
+def facts(table: str | None, form: str, out: str | None) -> int:
+    """List the tables a rule can look at, or the facts of one table with their units and meanings.
+
+    With --as markdown and no table, the whole reference of the rule language: how a pack is written, what expressions
+    are made of, how rules of other packs are changed, and every fact.
+    """
     from gclint.cli.output import deliver
-    from gclint.judge.facts import facts_of, tables
+    from gclint.judge.facts import tables
     from gclint.problem import Problem, nearest
-    from gclint.report.paper import paper_for
+    from gclint.report.language_out import fact_lists, page, table_part
+    from gclint.report.paper import Paper, paper_for
 
     known = tables()
     if table is not None and table not in known:
         raise Problem(f'there is no table "{table[:60]}"{nearest(table[:60], list(known))}')
-    paper = paper_for(sys.stdout)
-    for name in [table] if table else known:
-        paper.heading(name.upper())
-        rows = [(fact, about.unit or about.kind, about.meaning) for fact, about in sorted(facts_of(name).items())]
+    if form == "markdown":
+        deliver(page() if table is None else table_part(known[table]), out)
+        return 0
+    paper = Paper() if out else paper_for(sys.stdout)
+    for title, rows in fact_lists(table):
+        paper.heading(title)
         paper.table(("fact", "unit or kind", "meaning"), rows, left=3)
         paper.blank()
-    deliver(paper.text, None)
+    deliver(paper.text, out)
     return 0
 
 

@@ -346,6 +346,7 @@ def less_load(of: str) -> Callable[[Worst], Change | None]:
         return Change(f"Cut this in {number} passes of {amount(ap / number, 'mm', worst.inch)} instead of one of "
                       f"{amount(ap, 'mm', worst.inch)}; with less feed the chip would be too thin.")  # fmt: skip
 
+    change.__doc__ = (less_load.__doc__ or "").replace("`of` (bend, stress, power)", of)
     return change
 
 
@@ -392,3 +393,5 @@ ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "less-power": less_load("power"),
     "start-spindle": start_spindle,
 }
+# The table whose facts it needs: pieces, unless said here.
+ADVICE_ON = {"plunge-feed": "entries", "ramp": "entries", "start-spindle": "passes"}

@@ -126,7 +126,7 @@ class _Compile:
 
     def plain_keys(self) -> None:
         """What can be wrong with the keys that hold no expression."""
-        from gclint.judge.change import ADVICE
+        from gclint.judge.change import ADVICE, ADVICE_ON
         from gclint.judge.facts import tables
 
         text, known = self.text, tables()
@@ -140,6 +140,9 @@ class _Compile:
                 raise self.wrong((key,), "a few words are needed here")
         if text.advice and text.advice not in ADVICE:
             raise self.wrong(("advice",), f'there is no advice "{text.advice}"{nearest(text.advice, tuple(ADVICE))}')
+        if text.advice and text.looks_at != ADVICE_ON.get(text.advice, "pieces"):
+            says = f'"{text.advice}" is worked out for rows of "{ADVICE_ON.get(text.advice, "pieces")}"'
+            raise self.wrong(("advice",), says)
         for place, letter in enumerate(text.points_at):
             if not _WORD_AT_FAULT.fullmatch(letter):
                 says = 'expected a letter of a word, such as "Z", or a whole word, such as "G4"'

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import PurePath
 from typing import Any
 
 import numpy as np
@@ -50,15 +51,34 @@ def _slowest(chain: Chain) -> float | None:
     return min((mark.true for mark in spindle.dial), default=spindle.low)
 
 
+def _fastest(chain: Chain) -> float | None:
+    spindle = chain.setup.spindle
+    return max((mark.true for mark in spindle.dial), default=spindle.high)
+
+
+def _program_name(chain: Chain) -> str:
+    return PurePath(chain.program.name.replace("\\", "/")).name
+
+
+def _blank(axis: int) -> Build:
+    return lambda chain: size[axis] if (stock := chain.setup.stock) and (size := stock.size) else None
+
+
 SETUP: dict[str, Fact] = {
     **{
         f"machine.{part}.{axis}": number(unit, f"{meaning} of the {axis.upper()} axis", _axis(part, axis),
                                          f"`[machine] {part}` in shop.toml")
         for part, unit, meaning in (
             ("travel", "mm", "travel"), ("rapid", "mm/min", "rapid rate"), ("feed_limit", "mm/min", "largest feed"),
+            ("acceleration", "mm/s^2", "acceleration"),
         )
         for axis in "xyz"
     },
+    "program.name": text("name of the program's file", _program_name),
+    "machine.name": text("name of the machine", lambda c: c.setup.machine.name or None,
+                         "`[machine] name` in shop.toml"),
+    "machine.stiffness": number("N/mm", "stiffness of the machine at the tool", lambda c: c.setup.machine.stiffness,
+                                "`[machine] stiffness` in shop.toml"),
     "machine.homes": truth("whether the machine finds its own home position", lambda c: c.setup.machine.homes,
                            "`[machine] homes` in shop.toml"),
     "spindle.kind": text("how the speed is set", lambda c: c.setup.spindle.kind, _SPINDLE, ("commanded", "dial")),
@@ -72,6 +92,10 @@ SETUP: dict[str, Fact] = {
                           lambda c: c.setup.spindle.low, "`[spindle] range` in shop.toml"),
     "spindle.high": number("rev/min", "highest speed that can be commanded",
                            lambda c: c.setup.spindle.high, "`[spindle] range` in shop.toml"),
+    "spindle.fastest": number("rev/min", "highest true speed of the spindle", _fastest,
+                              "`[spindle] dial` or `range` in shop.toml"),
+    "spindle.power": number("W", "power of the spindle", lambda c: c.setup.spindle.power,
+                            "`[spindle] power` in shop.toml"),
     "spindle.mark": text("the dial mark chosen in the job; empty if none is", _mark),
     "controller.name": text("the controller card", lambda c: c.setup.controller.name),
     "controller.tool_change": text("what the controller does with M6", lambda c: c.setup.controller.tool_change, "",
@@ -97,6 +121,10 @@ SETUP: dict[str, Fact] = {
                                      lambda c: c.setup.controller.end_required),
     "stock.declared": truth("whether the blank's size is declared",
                             lambda c: bool(c.setup.stock and c.setup.stock.declared)),
+    **{
+        f"stock.size_{axis}": number("mm", f"size of the blank in {axis.upper()} as declared", _blank(place), _STOCK)
+        for place, axis in enumerate("xyz")
+    },
     "stock.placed": truth("whether the blank's corner is declared",
                           lambda c: bool(c.setup.stock and c.setup.stock.placed)),
     "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None,

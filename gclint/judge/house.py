@@ -108,6 +108,8 @@ def told(packs: Iterable[Pack], findings: Iterable[Finding], left_out: dict[int,
             for rule in pack.rules:
                 made.append(HouseRule(rule.name, "adds", "", by, rule.text.source, places.get(rule.name, 0)))
         for entry in pack.regrades:
+            if entry.rule not in written:  # the pack is proved alone
+                continue
             was = " or ".join(sorted({case.grade for case in written[entry.rule]}, key=GRADES.index))
             met = sum(finding.rule == entry.rule and finding.regraded is not None for finding in findings)
             made.append(HouseRule(entry.rule, "regrades", f"{entry.grade} instead of {was}", by, entry.because, met))

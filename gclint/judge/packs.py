@@ -20,14 +20,14 @@ Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
 # What is at fault, and so where a finding stands and what makes one finding of many places.
 CAUSES = {
-    "move": "the move: one finding for each F and each line",
-    "feed": "the F word in force: one finding for each F, on its line",
-    "tool": "all F words of the tool together: one finding for each tool",
-    "speed": "the S word in force: one finding for each S, on its line",
-    "depth": "the Z word that set the depth: one finding for each, on its line",
-    "line": "each line for itself",
-    "found": "what was found: one finding for each text",
-    "once": "the program as a whole: one finding",
+    "move": "the move, on its line; one finding for each value of F in force",
+    "feed": "the F word in force, on its line; one finding for each value of F",
+    "tool": "all F words of the tool together, on the line of the first; one finding for each tool",
+    "speed": "the S word in force, on its line; one finding for each value of S",
+    "depth": "the Z word in force, on its line; one finding for each value of F",
+    "line": "each line for itself; one finding for each line",
+    "found": "what was found; one finding for each text that was found",
+    "once": "the program as a whole, on the line of the worst row; one finding",
 }
 Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "once"]
 # How a place is drawn: Z along the way, the bite from above, a cut across the way, the job from above, what was found
@@ -94,12 +94,12 @@ class Example(Part, frozen=True):
     """A small program with its declarations; in must_find, `line` is where the finding stands."""
 
     says: Annotated[str, _says("what the program is, in words")]
-    program: Annotated[str, _says("the program itself; a line break at its beginning is its empty line 1")]
+    program: Annotated[str, _says("the program itself; its line 1 is the first line behind the opening quotes")]
     line: Annotated[int | None, _says("in must_find: the line on which the finding must stand")] = None
     grade: Annotated[Grade | None, _says("in must_find: the grade it must have")] = None
-    material: Annotated[str | None, _says("as for --material")] = None
-    tools: Annotated[tuple[str, ...], _says("as for --tool, one text for each tool")] = ()
-    stock: Annotated[str | None, _says("as for --stock")] = None
+    material: Annotated[str | None, _says("name of a material, as `gclint material` lists them")] = None
+    tools: Annotated[tuple[str, ...], _says('one text a tool, as for --tool: "1: flat 6mm 2fl up-cut"')] = ()
+    stock: Annotated[str | None, _says('as for --stock: "120 x 80 x 18 mm at 0 0" (size, lowest corner)')] = None
     shop: Annotated[str | None, _says("the text of a shop.toml")] = None
     job: Annotated[str | None, _says("the text of a job.toml")] = None
     files: Annotated[dict[str, str], _says("further .toml files beside the program, such as a material card")] = {}

@@ -98,6 +98,8 @@ def said_in(text: str, line: int, unit: float | None) -> Said | None:
     angles = {angle for angle in map(_angle, _ANGLE.findall(plain)) if angle is not None}
     helices = [name for name, pattern in _HELICES if pattern.search(plain)]
     numbered = _NUMBERED.search(plain)
+    if len({a or b for a, b in _NUMBERED.findall(plain)}) > 1:  # of several tools: whose is which?
+        return None
     corner = _CORNER.search(plain)
     corner_radius = _size(corner[1], corner[2], unit) if corner else None
     return Said(

@@ -92,6 +92,7 @@ WRONG = [
     ('looks_at = "pieces"', 'looks_at = "piecs"', "piecs", 'there is no table "piecs"; nearest: "pieces"'),
     ('looks_at = "pieces"', 'looks_at = "core"', "core", 'there is no table "core"'),
     ('worst = "depth"', 'advice = "ramps"\nworst = "depth"', "ramps", 'there is no advice "ramps"; nearest: "ramp"'),
+    ('worst = "depth"', 'advice = "ramp"\nworst = "depth"', 'ramp"', '"ramp" is worked out for rows of "entries"'),
     ('points_at = ["Z"]', 'cause = "fed"', '"fed"', '"fed" is none of its values; nearest: "feed"'),
     # expressions
     ('when = "low and removed > 0 mm^3"', 'when = "low and removd > 0 mm^3"', "removd", 'nearest: "removed"'),

@@ -952,6 +952,36 @@ M30
 """
 
 
+def drift_box() -> bytes:
+    post = Post(decimals=3, zeros="point")
+    post.say("DRIFT BOX LID, BIRCH PLYWOOD 12 MM")
+    post.say("T3 1/4 IN UP-CUT, T9 D=2 TWO FLUTE")
+    post.blocks("G90 G94 G17", "G21", "G53 G0 Z0.", "T3 M6", "S16000 M3", "G54", "G4 P4.")
+    post.forget()
+    post.rapid(30, 20)
+    post.block("G43 Z15. H3")
+    post.forget()
+    post.say("1 A GROOVE OF 3 MM")
+    down_to(post, (30, 20), 5, 0, 600)
+    post.line(70, 20, -3, 1800)
+    post.line(30, 20, f=3200)
+    post.line(130, 20)
+    post.rapid(z=15)
+    post.blocks("M5", "G53 G0 Z0.", "T9 M6", "S20000 M3", "G54", "G4 P4.")
+    post.forget()
+    post.rapid(30, 60)
+    post.block("G43 Z15. H9")
+    post.forget()
+    post.say("2 A FINE SLOT, 1 MM AT A TIME")
+    down_to(post, (30, 60), 5, 0, 300)
+    for layer in range(6):
+        post.line(*((60, 60) if layer % 2 == 0 else (100, 60)), -1 - layer, 900)
+        post.line(*((130, 60) if layer % 2 == 0 else (30, 60)))
+    post.rapid(z=15)
+    post.blocks("M5", "G53 G0 Z0.", "M30")
+    return post.bytes()
+
+
 PROGRAMS: dict[str, Callable[[], bytes]] = {
     "tide-dial/tide-dial.nc": tide_dial,
     "shelf-bracket/shelf-bracket.nc": shelf_bracket,
@@ -980,6 +1010,7 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "ferry-token/ferry-token.nc": ferry_token,
     "first-pour/first-pour.nc": first_pour,
     "mooring-plate/mooring-plate.ngc": mooring_plate,
+    "drift-box/drift-box.nc": drift_box,
 }
 
 
