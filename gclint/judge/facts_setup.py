@@ -60,6 +60,13 @@ def _program_name(chain: Chain) -> str:
     return PurePath(chain.program.name.replace("\\", "/")).name
 
 
+def _thickness(chain: Chain) -> float | None:
+    stock = chain.setup.stock
+    if stock is None or not stock.declared or stock.top is None or stock.bottom is None:
+        return None
+    return stock.top - stock.bottom
+
+
 def _blank(axis: int) -> Build:
     return lambda chain: size[axis] if (stock := chain.setup.stock) and (size := stock.size) else None
 
@@ -123,8 +130,9 @@ SETUP: dict[str, Fact] = {
                             lambda c: bool(c.setup.stock and c.setup.stock.declared)),
     **{
         f"stock.size_{axis}": number("mm", f"size of the blank in {axis.upper()} as declared", _blank(place), _STOCK)
-        for place, axis in enumerate("xyz")
+        for place, axis in enumerate("xy")
     },
+    "stock.thickness": number("mm", "thickness of the blank, as measured or declared", _thickness, _STOCK),
     "stock.placed": truth("whether the blank's corner is declared",
                           lambda c: bool(c.setup.stock and c.setup.stock.placed)),
     "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None,
