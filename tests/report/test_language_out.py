@@ -94,7 +94,7 @@ def house_findings(program: bytes) -> list[tuple[str, int]]:
 def test_the_house_pack_fails_the_right_file_and_no_mended_one() -> None:
     program = (ROOT / "sample_programs" / "drift-box" / "drift-box.nc").read_bytes()
     assert house_findings(program) == [("no-stop-before-tool-change", 23), ("thin-tool-too-deep", 42)]
-    stopped = program.replace(b"T9 M6", b"M0\nT9 M6")
+    stopped = program.replace(b"T10 M6", b"M0\nT10 M6")
     assert house_findings(stopped) == [("thin-tool-too-deep", 43)]
     shallow = re.sub(rb"Z-[56]\.", b"Z-4.", stopped)
     assert house_findings(shallow) == []
