@@ -68,6 +68,8 @@ class Chain:
         feeds: Bools = self.motion.kind != RAPID
         if self.engagement.box is None:
             return feeds
+        if all(number in self.setup.tools for number in self.tools):
+            return feeds & self.in_contact
         return feeds & (self.in_contact | ~np.isin(self.motion.tool, list(self.setup.tools)))
 
     @cached_property
@@ -92,12 +94,14 @@ class Chain:
     @cached_property
     def clock(self) -> Floats:
         """[moves + 1] seconds from the start to the beginning of each move, dwells left out; unknown times as 0."""
-        return np.concatenate(([0.0], np.cumsum(np.nan_to_num(self.timing.seconds))))
+        unknown = self.untimed[-1] > 0
+        return _summed(np.nan_to_num(self.timing.seconds) if unknown else self.timing.seconds)
 
     @cached_property
     def untimed(self) -> Column:
         """[moves + 1] how many moves before each one have no known time."""
-        return np.concatenate(([0], np.cumsum(np.isnan(self.timing.seconds))))
+        unknown = np.isnan(self.timing.seconds)
+        return _summed(unknown) if unknown.any() else np.zeros(len(unknown) + 1, np.int64)
 
     @cached_property
     def dwell(self) -> Floats:
@@ -181,6 +185,13 @@ class Chain:
             length = np.cumsum(pieces.length[order])
             usual[tool] = float(feeds[order[int(np.searchsorted(length, 0.8 * length[-1]))]])
         return usual
+
+
+def _summed(values: Column) -> Column:
+    """[n + 1] the sum of the values before each."""
+    sums = np.zeros(len(values) + 1, np.int64 if values.dtype == bool else np.float64)
+    np.cumsum(values, out=sums[1:])
+    return sums
 
 
 def once(build: Callable[[Chain], Made]) -> Callable[[Chain], Made]:

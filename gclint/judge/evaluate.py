@@ -16,6 +16,7 @@ import numpy as np
 from gclint.columns import Column
 
 FALSE, UNKNOWN, TRUE = 0, 1, 2
+FEW = 4  # where fewer than one row in so many is still open, the rest of an `and` is worked out for these alone
 
 Code = list[Any]
 
@@ -28,6 +29,9 @@ class Rows(Protocol):
 
     def value(self, name: str, /) -> Any:
         """The column of a fact as described above, in the fact's own unit."""
+
+    def choose(self, rows: Column, /) -> Rows:
+        """The rows with these numbers."""
 
     def whole(self) -> Rows:
         """The table these rows were chosen from."""
@@ -111,8 +115,14 @@ def _run(code: Code, rows: Rows) -> Any:
         return value if isinstance(value, tuple) or code[2] == 1 else value * code[2]
     if op == "and":
         value = _run(code[1], rows)
-        for part in code[2:]:
-            if not np.any(value):  # already false in every row: the rest cannot change it
+        for place, part in enumerate(code[2:], 2):
+            left = np.count_nonzero(value)
+            if not left:  # already false in every row: the rest cannot change it
+                return value
+            if np.ndim(value) and left < rows.length // FEW:
+                chosen = np.flatnonzero(value)
+                value = np.array(value)
+                value[chosen] = np.minimum(value[chosen], truth(["and", *code[place:]], rows.choose(chosen)))
                 return value
             value = np.minimum(value, _run(part, rows))
         return value
@@ -171,13 +181,13 @@ def _compare(op: str, left: Any, right: Any) -> Column:
             return np.full(np.shape(left[0]), UNKNOWN, dtype=np.int8)
         same = _member(left, [wanted])
         return same if op == "==" else (np.int8(TRUE) - same).astype(np.int8)
-    answer = _COMPARE[op](left, right).astype(np.int8) * np.int8(2)
-    if np.asarray(left).dtype == np.int8 and np.asarray(right).dtype == np.int8:
-        open_ = (np.asarray(left) == UNKNOWN) | (np.asarray(right) == UNKNOWN)
-    else:
-        open_ = (left != left) | (right != right)
-    if np.any(open_):
-        answer = np.where(open_, np.int8(UNKNOWN), answer)
+    left, right = np.asarray(left), np.asarray(right)
+    answer = np.asarray(_COMPARE[op](left, right)).astype(np.int8) * np.int8(TRUE)
+    both_truth = left.dtype == np.int8 and right.dtype == np.int8
+    for side in (left, right):
+        open_ = side == UNKNOWN if both_truth else side != side
+        if np.any(open_):
+            answer = np.where(open_, np.int8(UNKNOWN), answer)
     return np.asarray(answer, dtype=np.int8)
 
 

@@ -261,14 +261,15 @@ MOVES = Table(
 # speeds: one row per S in force during cuts
 
 
+@once
 def _speed_moves(chain: Chain) -> Column:
     """First cutting move under each S word (and under each value that no word of the program sets)."""
     m = chain.motion
     cutting = np.flatnonzero(chain.cuts)
     if len(cutting) == 0:
         return cutting
-    pairs = np.column_stack((m.speed_line[cutting].astype(np.float64), np.nan_to_num(m.speed[cutting], nan=-1.0)))
-    change = np.any(pairs[1:] != pairs[:-1], axis=1)
+    line, speed = m.speed_line[cutting], np.nan_to_num(m.speed[cutting], nan=-1.0)
+    change = (line[1:] != line[:-1]) | (speed[1:] != speed[:-1])
     return cutting[np.concatenate(([True], change))]
 
 

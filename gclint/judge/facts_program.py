@@ -293,11 +293,11 @@ def _part(axis: int) -> Any:
 
     def build(chain: Chain) -> float:
         m = chain.motion
-        rows = np.flatnonzero(chain.placed & (m.kind != RAPID))
-        if len(rows) == 0:
+        at_feed = chain.placed & (m.kind != RAPID)
+        ends = [values[axis][at_feed] for values in ((m.x0, m.y0), (m.x1, m.y1))]
+        if len(ends[0]) == 0:
             return np.nan
-        ends = np.concatenate(((m.x0, m.y0)[axis][rows], (m.x1, m.y1)[axis][rows]))
-        return float(np.nanmax(ends) - np.nanmin(ends))
+        return float(max(map(np.fmax.reduce, ends)) - min(map(np.fmin.reduce, ends)))
 
     return build
 

@@ -180,19 +180,28 @@ def _gather(tool_of: Build, value: Callable[[Chain, int], float | None]) -> Buil
     return build
 
 
+def _numbered(chain: Chain, tool_of: Build) -> tuple[Column, Column | None]:
+    """(the tools of a table, for each row the place of its own among them; None where one tool has all rows)."""
+    if tool_of not in chain.kept:
+        rows = np.asarray(tool_of(chain))
+        numbers, place = numbered(rows)
+        chain.kept[tool_of] = numbers, (None if len(numbers) == 1 else place)
+    made: tuple[Column, Column | None] = chain.kept[tool_of]
+    return made
+
+
 def _by_tool(chain: Chain, tool_of: Build, value: Callable[[int], Any], kind: Any) -> Column:
-    rows = np.asarray(tool_of(chain))
-    numbers, place = numbered(rows)
+    """A value per row; one for all where one tool has all rows."""
+    numbers, place = _numbered(chain, tool_of)
     each = np.array([value(int(n)) for n in numbers], dtype=kind)
-    return each[place] if len(numbers) else np.empty(0, dtype=kind)
+    return each[0] if place is None else each[place]
 
 
 def _gather_text(tool_of: Build, value: Callable[[Chain, int], str | None]) -> Build:
     def build(chain: Chain) -> Any:
-        rows = np.asarray(tool_of(chain))
-        numbers, place = numbered(rows)
+        numbers, place = _numbered(chain, tool_of)
         codes, words = texts([value(chain, int(n)) for n in numbers])
-        return (codes[place] if len(numbers) else np.empty(0, dtype=np.int32)), words
+        return (codes[0] if place is None else codes[place]), words
 
     return build
 

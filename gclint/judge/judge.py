@@ -234,9 +234,9 @@ def _behind_end(chain: Chain) -> int:
     if not m.ended or np.any(p.block_flags & FLOW):
         return 0
     last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
-    axes = np.flatnonzero(np.isin(p.word_letter, np.frombuffer(b"XYZ", np.uint8)))
-    follows = len(axes) > 0 and int(p.block_line[np.searchsorted(p.block_word, axes[-1], side="right") - 1]) > last
-    return last if follows else 0
+    behind = int(np.searchsorted(p.block_line, last, side="right"))
+    letters = p.word_letter[int(p.block_word[behind]) :] if behind < len(p.block_line) else p.word_letter[:0]
+    return last if np.isin(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
 def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:

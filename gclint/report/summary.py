@@ -108,10 +108,10 @@ def extent(motion: Motion) -> Extent:
     high: list[float | None] = []
     bulges = arc_bulges(motion, here)
     for axis, (start, end) in enumerate(((motion.x0, motion.x1), (motion.y0, motion.y1), (motion.z0, motion.z1))):
-        reached = np.concatenate((start[here], end[here], bulges[axis]))
-        reached = reached[np.isfinite(reached)]
-        low.append(round(float(reached.min()), 4) + 0.0 if len(reached) else None)
-        high.append(round(float(reached.max()), 4) + 0.0 if len(reached) else None)
+        ends = [_ends(values) for values in (start[here], end[here], bulges[axis])]
+        lowest, highest = min(each[0] for each in ends), max(each[1] for each in ends)
+        low.append(round(lowest, 4) + 0.0 if lowest <= highest else None)
+        high.append(round(highest, 4) + 0.0 if lowest <= highest else None)
     return Extent(min=(low[0], low[1], low[2]), max=(high[0], high[1], high[2]))
 
 
@@ -138,6 +138,8 @@ def _rows_by(keys: Column) -> dict[int, Longs]:
     """Rows of each key, ascending, by one sort: programs with many tools stay linear."""
     if not len(keys):
         return {}
+    if bool((keys == keys[0]).all()):
+        return {int(keys[0]): np.arange(len(keys))}
     order = np.argsort(keys, kind="stable")
     ordered = keys[order]
     cuts = np.flatnonzero(np.diff(ordered)) + 1
@@ -163,20 +165,28 @@ def _reached(timing: Timing, moves: Longs) -> Range | None:
 
 def bounds(values: Column, digits: int) -> Range | None:
     """(lowest, highest) of the known values, None if there are none."""
-    values = values[np.isfinite(values)]
-    return (round(float(values.min()), digits), round(float(values.max()), digits)) if len(values) else None
+    low, high = _ends(values)
+    return (round(low, digits), round(high, digits)) if low <= high else None
+
+
+def _ends(values: Column) -> tuple[float, float]:
+    """(lowest, highest) of the finite values; (inf, -inf) if there are none."""
+    low, high = float(np.fmin.reduce(values, initial=np.inf)), float(np.fmax.reduce(values, initial=-np.inf))
+    if low == -np.inf or high == np.inf:
+        return _ends(values[np.isfinite(values)])
+    return low, high
 
 
 def most(values: Column) -> float | None:
     """Largest known value."""
-    values = values[np.isfinite(values)]
-    return round(float(values.max()), 5) + 0.0 if len(values) else None
+    low, high = _ends(values)
+    return round(high, 5) + 0.0 if low <= high else None
 
 
 def least(values: Column) -> float | None:
     """Smallest known value."""
-    values = values[np.isfinite(values)]
-    return round(float(values.min()), 5) + 0.0 if len(values) else None
+    low, high = _ends(values)
+    return round(low, 5) + 0.0 if low <= high else None
 
 
 def arc_bulges(motion: Motion, here: Bools) -> tuple[Any, Any, Any]:
