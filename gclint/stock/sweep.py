@@ -95,6 +95,7 @@ class Sweeper:
     a_min: cython.double  # cells behind it are already lowered by the segment before
     lo: cython.double
     hi: cython.double
+    at_rim: cython.float  # no cell through which the rim runs is lowered deeper than this
     per_ux: cython.double  # 1 / ux, 1 / uy; 0 where the direction has none of it
     per_uy: cython.double
     t0: cython.double  # depth at a = 0
@@ -559,6 +560,7 @@ class Sweeper:
         lo: cython.double
         if wall:
             inner, outer = self.radius - half, self.radius + half
+            self.at_rim = deepest - self._profile(max(0.0, inner)) + 1e-5  # float32 rounds
         else:
             inner = outer = self._radius_at(deepest)
         lo = (min(y_a, y_b) - outer - self.y_low) / self.cell - 0.5
@@ -572,18 +574,13 @@ class Sweeper:
         j_first = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
         j_end = cython.cast(cython.Py_ssize_t, floor(min(dy, cython.cast(cython.double, self.ny - 1)))) + 1
         self.work += 8 * (j_end - j_first)
-        quick: cython.bint = self.shape == BALL and not self.round
-        if quick:
-            if inner > 0:
-                self._ball(inner, j_first, j_end)
-            if not wall:
-                return
+        if self.shape == BALL and not self.round and inner > 0:
+            self._ball(inner, outer if wall else 0.0, j_first, j_end)
+            return
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
                 sf, se = e, e
-                if quick:
-                    sf, se = f, e
                 if skip_start and fabs(dy) < inner:
                     lo = sqrt(inner * inner - dy * dy)
                     sf = self._index(self.ox - lo, True)
@@ -626,8 +623,11 @@ class Sweeper:
 
     @cython.cfunc
     @cython.exceptval(check=False)
-    def _ball(self, reach: cython.double, j_first: cython.Py_ssize_t, j_end: cython.Py_ssize_t) -> cython.void:
-        """Lowers the whole cells of these rows within `reach` of the segment under a ball, and sums them.
+    def _ball(
+        self, reach: cython.double, outer: cython.double, j_first: cython.Py_ssize_t, j_end: cython.Py_ssize_t
+    ) -> cython.void:
+        """Lowers the whole cells of these rows within `reach` of the segment under a ball, and sums them; then those
+        through which the rim runs, between `reach` and `outer` (0: the rim is above the stock).
 
         The tip runs on p(u) = t_mid + slope u + bend u^2, u from the path's middle. The ball is lowest over a cell
         where u - a = k lean(u), k^2 = r^2 - v^2; lean grows as lean + turn u, and 1 / (1 - turn k) is taken as the
@@ -654,6 +654,8 @@ class Sweeper:
         b: cython.Py_ssize_t
         f: cython.Py_ssize_t = 0
         e: cython.Py_ssize_t = 0
+        of: cython.Py_ssize_t = 0
+        oe: cython.Py_ssize_t = 0
         dx: cython.double
         dy: cython.double
         da: cython.float = self.ux * self.cell
@@ -689,8 +691,15 @@ class Sweeper:
             volume[i] = right[i] = ap[i] = under[i] = centre[i] = 0
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
-            if not self._span(dy, reach, cython.address(f), cython.address(e)):
+            if outer > 0 and not self._span(dy, outer, cython.address(of), cython.address(oe)):
                 continue
+            if not self._span(dy, reach, cython.address(f), cython.address(e)):
+                if outer > 0:
+                    self._rim(j, of, oe, dy)
+                continue
+            if outer > 0:
+                self._rim(j, of, f, dy)
+                self._rim(j, e, oe, dy)
             self.work += e - f
             b = f
             while b < e:
@@ -806,6 +815,8 @@ class Sweeper:
         depth: cython.double
         self.work += max(0, e - f)
         for i in range(f, e):
+            if self.cut[j, i] >= self.at_rim and self.share[j, i] == 0:
+                continue
             dx = self.x_low + (i + 0.5) * self.cell - self.ox
             a = self.ux * dx + self.uy * dy
             v = self.ux * dy - self.uy * dx
