@@ -165,7 +165,8 @@ def _cells(
         return (np.zeros(0, np.int64),) * 3
     i = np.floor((x + radius * np.cos(angle) - box.x[0]) / cell)
     j = np.floor((y + radius * np.sin(angle) - box.y[0]) / cell)
-    wide, high = cut.shape[1] * own / cell, cut.shape[0] * own / cell
+    per_own = own / cell  # 1 exactly where the cells are the model's own
+    wide, high = cut.shape[1] * per_own, cut.shape[0] * per_own
     inside = np.flatnonzero((i >= 0) & (j >= 0) & (i < wide) & (j < high))
     return inside, j[inside].astype(np.int64), i[inside].astype(np.int64)
 

@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from gclint.check import trace
+from gclint.check import check, trace
 from gclint.judge import facts_path
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
@@ -102,3 +102,14 @@ def test_a_dwell_in_the_air_is_none_in_material() -> None:
     view = View.of("dwells", c)
     assert view.value("seconds").tolist() == pytest.approx([3.0, 1.0, 2.0])
     assert [int(v) for v in view.value("in_cut")] == [0, 2, 0]
+
+
+@pytest.mark.parametrize("wide", [22.5, 28.5, 30.0, 33.0, 38.5])
+def test_the_last_cell_at_the_edge_of_a_blank_of_any_size_is_the_last(wide: float) -> None:
+    """At some sizes cells x width / width is a little more than cells: a place in the outline lay beside the model."""
+    rows = "".join(f"G1 X{40 if n % 2 == 0 else -10} F1500\nG1 Y{4 * n + 4}\n" for n in range(5))
+    program = f"G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG0 X-10 Y0\nG0 Z-0.5\n{rows}G0 Z5\nM30\n"
+    options = Options("cured-epoxy", ("1: flat 6mm 2fl up-cut",), f"{wide} x 20 x 20 mm at 0 0")
+    rules = {finding.rule for finding in check(program.encode(), "edge.nc", options).findings}
+    assert "internal-error" not in rules
+    assert "up-cut-on-brittle-top" not in rules
