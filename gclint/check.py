@@ -136,7 +136,7 @@ def _cautions(material: object) -> tuple[str, ...]:
 
     if not isinstance(material, Material):
         return ()
-    name = material.title.partition(",")[0]
+    name = material.named
     return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 from pathlib import Path
 from typing import Annotated, Literal, get_args
@@ -186,6 +187,11 @@ class Material(Struct, frozen=True):
     path: str = ""
     good_chip: GoodChip | None = None
     chip_of: dict[str, tuple[ChipRow, ...]] = {}  # windows of single operations, in place of `chip`; of drills "drill"
+
+    @property
+    def named(self) -> str:
+        """The title without what it adds, as it stands in a sentence."""
+        return re.split(r",| \(", self.title)[0]
 
 
 def names() -> tuple[str, ...]:

@@ -155,8 +155,7 @@ def _afterwards(subject: Subject, run: Run) -> str:
     name = next(name for name, each in subjects().items() if each is subject)
     if name in HEARD_BY_CHIP and isinstance(material, Material) and material.good_chip is not None:
         chip = material.good_chip
-        named = material.title.partition(",")[0]
-        said += f" In {named} a good chip looks like this: {chip.looks}. It sounds like this: {chip.sounds}."
+        said += f" In {material.named} a good chip looks like this: {chip.looks}. It sounds like this: {chip.sounds}."
     return said
 
 

@@ -126,3 +126,8 @@ def test_a_card_of_ones_own(tmp_path: Path) -> None:
     text = (folder() / "materials" / "oak.toml").read_text(encoding="utf-8")
     path.write_text(text.replace('name = "oak"', 'name = "bog-oak"'), encoding="utf-8")
     assert material(str(path)).name == "bog-oak"
+
+
+def test_a_material_is_named_in_a_sentence_without_its_addition() -> None:
+    assert [material(name).named for name in ("softwood", "cured-epoxy", "mdf")] == ["softwood", "cured epoxy", "MDF"]
+    assert not any(mark in material(name).named for name in names() for mark in ",()")
