@@ -29,7 +29,8 @@ def main(*only: str) -> int:
             for finding in result.extra:
                 print(f"    unexplained: {finding.rule}, line {finding.line}: {finding.happens}")
     if not only:
-        print(f"{len(unplanted())} rules that no text can be given, with the reason: see plan.py")
+        left = sorted(unplanted())
+        print(f"no planter for {len(left)} rules: {', '.join(left)}")
     found = sum(result.found for result in tried)
     wrong = sum(bool(result.extra) for result in tried)
     print(
