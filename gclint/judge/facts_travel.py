@@ -74,7 +74,7 @@ def _window(chain: Chain) -> tuple[Floats, Floats, Floats]:
     starts = chain.program.line_start
     line = np.clip(m.line, 1, chain.program.lines)
     lines, characters = np.concatenate(([0.0], np.cumsum(np.diff(line) != 0))), starts[line]
-    seconds = np.concatenate(([0.0], np.cumsum(np.where(np.isnan(chain.timing.seconds), 1e6, chain.timing.seconds))))
+    seconds = chain.clock + 1e6 * chain.untimed
     over = [np.zeros(n), np.zeros(n), np.full(n, np.inf)]
     over[0][WINDOW:] = lines[WINDOW:] - lines[:-WINDOW]
     over[1][WINDOW:] = np.maximum(characters[WINDOW:] - characters[:-WINDOW], 0)
