@@ -12,6 +12,7 @@ from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
 from gclint.judge.facts_stops import ENDING
 from gclint.judge.facts_travel import MOVING
+from gclint.motion.along import points_at
 from gclint.motion.pace import axis_shares
 from gclint.motion.table import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
@@ -127,13 +128,7 @@ def _lowest_over(chain: Chain, row: int, box: KeepOut, radius: float) -> float |
         return float(np.nanmin([m.z0[row], m.z1[row]]))
     steps = 2 if m.sweep[row] == 0 else min(int(abs(m.sweep[row]) / 3) + 2, 4000)
     share = np.linspace(0.0, 1.0, steps)
-    x = m.x0[row] + share * (m.x1[row] - m.x0[row])
-    y = m.y0[row] + share * (m.y1[row] - m.y0[row])
-    z = m.z0[row] + share * (m.z1[row] - m.z0[row])
-    if m.sweep[row] != 0 and m.plane[row] == 17:
-        turn = np.radians(share * m.sweep[row])
-        dx, dy = m.x0[row] - m.cu[row], m.y0[row] - m.cv[row]
-        x, y = m.cu[row] + dx * np.cos(turn) - dy * np.sin(turn), m.cv[row] + dx * np.sin(turn) + dy * np.cos(turn)
+    x, y, z = points_at(m, np.full(steps, row), share)
     lowest: float | None = None
     for i in range(steps - 1):
         span = _clip(x[i], y[i], x[i + 1], y[i + 1], box, radius)

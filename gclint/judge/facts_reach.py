@@ -9,7 +9,7 @@ import numpy as np
 from gclint.columns import Column
 from gclint.judge.chain import Chain, once
 from gclint.judge.finished import highest_within
-from gclint.motion.table import Motion
+from gclint.motion.along import point_at
 from gclint.setup.numbers import model_number
 
 MOST_LOOKED = 2000  # pieces looked at, the deepest first
@@ -39,17 +39,7 @@ def nut_contact(chain: Chain) -> Any:
             continue
         rows = np.flatnonzero(mine & (pieces.depth > declared.stickout))
         for row in rows[np.argsort(-pieces.depth[rows], kind="stable")][:MOST_LOOKED].tolist():
-            x, y = _place(chain.motion, int(pieces.move[row]), float(pieces.end[row]))
+            x, y, _ = point_at(chain.motion, int(pieces.move[row]), float(pieces.end[row]))
             nut = box.top - float(pieces.depth[row]) + declared.stickout
             contact[row] = max(0.0, highest_within(chain, x, y, radius) - nut)
     return contact
-
-
-def _place(m: Motion, move: int, share: float) -> tuple[float, float]:
-    """X and Y of a move at a share of its length, mm."""
-    if m.sweep[move] != 0 and m.plane[move] == 17:
-        dx, dy, turn = m.x0[move] - m.cu[move], m.y0[move] - m.cv[move], np.radians(share * m.sweep[move])
-        x = m.cu[move] + dx * np.cos(turn) - dy * np.sin(turn)
-        return float(x), float(m.cv[move] + dx * np.sin(turn) + dy * np.cos(turn))
-    x, y = m.x0[move] + share * (m.x1[move] - m.x0[move]), m.y0[move] + share * (m.y1[move] - m.y0[move])
-    return float(x), float(y)

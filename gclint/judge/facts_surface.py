@@ -10,7 +10,8 @@ from gclint.columns import Bools, Column, Floats, Ints, Longs
 from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain
 from gclint.judge.facts_path import heading
-from gclint.motion.table import ARC_CW, LINE
+from gclint.motion.along import points_at
+from gclint.motion.table import LINE
 from gclint.setup.numbers import model_number
 
 AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
@@ -172,16 +173,8 @@ def _cells(
 
 
 def _middle(chain: Chain, rows: Column) -> tuple[Column, Column]:
-    """X and Y of the tool's axis in the middle of each piece, mm; arcs of other planes than G17 as their chords."""
-    m, pieces = chain.motion, chain.engagement.pieces
-    move = pieces.move[rows]
+    """X and Y of the tool's axis in the middle of each piece, mm."""
+    pieces = chain.engagement.pieces
     share = (pieces.start[rows].astype(np.float64) + pieces.end[rows]) / 2
-    x = m.x0[move] + (m.x1[move] - m.x0[move]) * share
-    y = m.y0[move] + (m.y1[move] - m.y0[move]) * share
-    arc = np.flatnonzero((m.kind[move] >= ARC_CW) & (m.plane[move] == 17))
-    of = move[arc]
-    turn = np.radians(m.sweep[of]) * share[arc]
-    u, v = m.x0[of] - m.cu[of], m.y0[of] - m.cv[of]
-    x[arc] = m.cu[of] + u * np.cos(turn) - v * np.sin(turn)
-    y[arc] = m.cv[of] + u * np.sin(turn) + v * np.cos(turn)
+    x, y, _ = points_at(chain.motion, pieces.move[rows], share)
     return x, y

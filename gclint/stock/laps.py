@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Bools, Floats, Longs
+from gclint.motion.along import points_at
 from gclint.motion.table import HOME, MACHINE, OTHER_FRAME, RAPID, Motion
 
 LEVEL = 1e-3  # mm; heights that differ by less are one level
@@ -175,17 +176,11 @@ def points_along(motion: Motion, laps: Laps, step: float) -> Points:
     share = (np.arange(int(n.sum())) - np.repeat(np.cumsum(n) - n, n) + 0.5) / n[which]
     row = rows[which]
     m = motion
-    x = m.x0[row] + share * (m.x1[row] - m.x0[row])
-    y = m.y0[row] + share * (m.y1[row] - m.y0[row])
-    z = m.z0[row] + share * (m.z1[row] - m.z0[row])
+    x, y, z = points_at(m, row, share)
     dx, dy = m.x1[row] - m.x0[row], m.y1[row] - m.y0[row]
     arc: Bools = (m.sweep[row] != 0) & (m.plane[row] == 17)
-    turn = np.radians(np.where(arc, m.sweep[row], 0.0) * share)
-    ax, ay = m.x0[row] - m.cu[row], m.y0[row] - m.cv[row]
-    rx, ry = ax * np.cos(turn) - ay * np.sin(turn), ax * np.sin(turn) + ay * np.cos(turn)
-    x, y = np.where(arc, m.cu[row] + rx, x), np.where(arc, m.cv[row] + ry, y)
     way = np.sign(m.sweep[row])
-    dx, dy = np.where(arc, -way * ry, dx), np.where(arc, way * rx, dy)
+    dx, dy = np.where(arc, -way * (y - m.cv[row]), dx), np.where(arc, way * (x - m.cu[row]), dy)
     size = np.maximum(np.hypot(dx, dy), 1e-12)
     return Points(lap[which], row, x, y, z, dx / size, dy / size, flat[which] / n[which])
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
+from gclint.motion.along import points_at
 from gclint.motion.table import RAPID, Motion
 from gclint.setup.numbers import model_number
 from gclint.setup.types import KeepOut, Setup
@@ -337,7 +338,7 @@ def _freed(
         return last, length
     move = pieces.move[rows]
     share = (pieces.start[rows] + pieces.end[rows]).astype(np.float64) / 2
-    x, y = _at(motion, move, share)
+    x, y, _ = points_at(motion, move, share)
     numbers = motion.tool[move]
     radius = np.zeros(len(rows))
     for n in set(numbers.tolist()):
@@ -366,18 +367,6 @@ def _runs(values: Longs) -> tuple[list[int], list[slice]]:
     starts = np.flatnonzero(np.concatenate(([True], np.diff(values) != 0)))
     ends = np.concatenate((starts[1:], [len(values)]))
     return values[starts].tolist(), [slice(a, b) for a, b in zip(starts.tolist(), ends.tolist())]
-
-
-def _at(motion: Motion, move: Ints, share: Floats) -> tuple[Floats, Floats]:
-    """X and Y of moves at a share of their length, mm."""
-    m = motion
-    x = m.x0[move] + share * (m.x1[move] - m.x0[move])
-    y = m.y0[move] + share * (m.y1[move] - m.y0[move])
-    arc = (m.sweep[move] != 0) & (m.plane[move] == 17)
-    turn = np.radians(np.where(arc, m.sweep[move], 0.0) * share)
-    ax, ay = m.x0[move] - m.cu[move], m.y0[move] - m.cv[move]
-    x = np.where(arc, m.cu[move] + ax * np.cos(turn) - ay * np.sin(turn), x)
-    return x, np.where(arc, m.cv[move] + ax * np.sin(turn) + ay * np.cos(turn), y)
 
 
 def _clamped(keep_out: tuple[KeepOut, ...], labels: Ints, keep: Longs, field: _Field, corner: tuple[int, int]) -> Bools:

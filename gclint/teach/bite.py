@@ -8,8 +8,9 @@ import numpy as np
 
 from gclint.columns import Floats
 from gclint.judge.chain import Chain
+from gclint.motion.along import point_at
 from gclint.teach.canvas import Canvas, Drawing
-from gclint.teach.ground import ground, heading, point
+from gclint.teach.ground import ground, heading
 from gclint.teach.scale import Scale
 
 ACROSS = 15  # columns of half the tool
@@ -26,7 +27,7 @@ def bite_view(chain: Chain, piece: int, scale: Scale) -> Drawing | None:
     way, tool = heading(m, move, share), chain.tool(int(m.tool[move]))
     if way is None or tool is None:
         return None
-    x, y, z = point(m, move, share)
+    x, y, z = point_at(m, move, share)
     cutting = float(chain.cutting.loads.effective_diameter[piece])
     radius = cutting / 2 if math.isfinite(cutting) and cutting > 0 else tool.diameter / 2
     reach = 1.9 * radius

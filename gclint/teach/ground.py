@@ -10,6 +10,7 @@ from msgspec.structs import replace as changed
 
 from gclint.columns import Floats, Floats32, Longs
 from gclint.judge.chain import Chain
+from gclint.motion.along import point_at, starts_in_plane
 from gclint.motion.table import RAPID, Motion
 from gclint.setup.types import Stock
 from gclint.stock.assume import outline
@@ -94,15 +95,14 @@ def _near(chain: Chain, before: int, window: tuple[float, float, float, float], 
 
 
 def _radius(m: Motion, rows: Longs) -> Floats:
-    first = np.where(m.plane[rows] == 17, m.x0[rows], np.where(m.plane[rows] == 18, m.z0[rows], m.y0[rows]))
-    second = np.where(m.plane[rows] == 17, m.y0[rows], np.where(m.plane[rows] == 18, m.x0[rows], m.z0[rows]))
+    first, second, _ = starts_in_plane(m, rows)
     radius: Floats = np.hypot(first - m.cu[rows], second - m.cv[rows])
     return radius
 
 
 def _cut_off(m: Motion, row: int, share: float) -> Motion:
     """The same motion with one move that ends at a share of its way."""
-    x, y, z = point(m, row, share)
+    x, y, z = point_at(m, row, share)
     columns = {}
     for name, value in (("x1", x), ("y1", y), ("z1", z), ("sweep", float(m.sweep[row]) * share)):
         columns[name] = getattr(m, name).copy()
@@ -110,26 +110,12 @@ def _cut_off(m: Motion, row: int, share: float) -> Motion:
     return replace(m, **columns)
 
 
-def point(m: Motion, row: int, share: float) -> Point:
-    """Where the tip is at a share of a move's way, mm."""
-    start = [float(m.x0[row]), float(m.y0[row]), float(m.z0[row])]
-    end = [float(m.x1[row]), float(m.y1[row]), float(m.z1[row])]
-    at = [a + share * (b - a) for a, b in zip(start, end)]
-    if m.sweep[row] != 0:
-        u, v = {17: (0, 1), 18: (2, 0), 19: (1, 2)}[int(m.plane[row])]
-        cu, cv, turn = float(m.cu[row]), float(m.cv[row]), math.radians(float(m.sweep[row]) * share)
-        du, dv = start[u] - cu, start[v] - cv
-        at[u] = cu + du * math.cos(turn) - dv * math.sin(turn)
-        at[v] = cv + du * math.sin(turn) + dv * math.cos(turn)
-    return at[0], at[1], at[2]
-
-
 def way(chain: Chain, row: int, steps: int) -> list[Point]:
     """Points of the tip along a move. A rapid goes as the controller's card says: straight, or each axis by itself."""
     m = chain.motion
     if m.kind[row] != RAPID or chain.setup.controller.rapids != "each-axis":
-        return [point(m, row, step / steps) for step in range(steps + 1)]
-    start, end = point(m, row, 0.0), point(m, row, 1.0)
+        return [point_at(m, row, step / steps) for step in range(steps + 1)]
+    start, end = point_at(m, row, 0.0), point_at(m, row, 1.0)
     rates = chain.setup.machine.rapid
     speed = [(getattr(rates, axis) if rates is not None else None) or 1.0 for axis in "xyz"]
     needs = [abs(b - a) / v for a, b, v in zip(start, end, speed)]
@@ -146,7 +132,7 @@ def way(chain: Chain, row: int, steps: int) -> list[Point]:
 
 def heading(m: Motion, row: int, share: float) -> tuple[float, float] | None:
     """Direction of the move in X and Y there, of length 1; None where it only goes up or down."""
-    a, b = point(m, row, max(0.0, share - 0.01)), point(m, row, min(1.0, share + 0.01))
+    a, b = point_at(m, row, max(0.0, share - 0.01)), point_at(m, row, min(1.0, share + 0.01))
     dx, dy = b[0] - a[0], b[1] - a[1]
     length = math.hypot(dx, dy)
     return (dx / length, dy / length) if length > 1e-6 else None

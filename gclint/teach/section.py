@@ -7,10 +7,11 @@ import math
 import numpy as np
 
 from gclint.judge.chain import Chain
+from gclint.motion.along import point_at
 from gclint.setup.types import Tool
 from gclint.stock.profile import Profile, profile
 from gclint.teach.canvas import WIDTH, Canvas, Drawing
-from gclint.teach.ground import ground, heading, point
+from gclint.teach.ground import ground, heading
 from gclint.teach.scale import Scale
 from gclint.teach.side import SOLID, TABLE, TAKEN, Heights
 
@@ -29,7 +30,7 @@ def section_view(chain: Chain, piece: int, scale: Scale) -> Drawing | None:
     if tool is None or not isinstance(shape, Profile):
         return None
     way = heading(m, move, share) or (1.0, 0.0)
-    x, y, z = point(m, move, share)
+    x, y, z = point_at(m, move, share)
     reach = max(2.2 * shape.radius, 1.3 * shape.shank_radius if math.isfinite(shape.shank_radius) else 0.0)
     before = ground(chain, move, (x - reach, x + reach, y - reach, y + reach), share)
     if before is None:

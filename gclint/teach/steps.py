@@ -6,11 +6,12 @@ import math
 from collections.abc import Callable
 
 from gclint.judge.wording import one_unit
+from gclint.motion.along import point_at
 from gclint.motion.table import RAPID
 from gclint.report.sheet_words import sentence
 from gclint.report.words import duration, figure, span
 from gclint.setup.types import Tool
-from gclint.teach.ground import ground, point
+from gclint.teach.ground import ground
 from gclint.teach.place import Place
 from gclint.teach.scale import Scale
 
@@ -30,7 +31,7 @@ def _of_entry(place: Place, scale: Scale) -> Steps:
     c, row = place.chain, place.row
     e, m = c.engagement.entries, c.motion
     first, last = int(e.first_move[row]), int(e.last_move[row])
-    start, end = point(m, first, 0.0), point(m, last, 1.0)
+    start, end = point_at(m, first, 0.0), point_at(m, last, 1.0)
     tool = c.tool(int(m.tool[first]))
     solid, travel, slope = float(e.solid[row]), float(e.travel[row]), float(e.slope[row])
     under, feed, down = float(e.under[row]), float(e.feed[row]), float(e.z_feed[row])
@@ -114,7 +115,7 @@ def _of_move(place: Place, scale: Scale) -> Steps:
     if not 0 <= place.move < len(m):
         return []
     move = place.move
-    start, end = point(m, move, 0.0), point(m, move, 1.0)
+    start, end = point_at(m, move, 0.0), point_at(m, move, 1.0)
     if not all(math.isfinite(v) for v in end):
         return []
     tool = c.tool(int(m.tool[move]))

@@ -7,6 +7,7 @@ from dataclasses import dataclass, fields
 import numpy as np
 
 from gclint.columns import Bools, Bytes, Column, Floats, Floats32, Ints
+from gclint.motion.along import points_at, starts_in_plane
 from gclint.motion.table import HOME, MACHINE, OTHER_FRAME, RAPID, Motion
 from gclint.report.tables import Tables
 
@@ -111,43 +112,13 @@ def _cuts(motion: Motion, shown: Column, tables: Tables) -> tuple[Ints, Floats]:
 
 def chords(motion: Motion, arcs: Column) -> Ints:
     """How many straight pieces stand for each arc."""
-    first, second, _ = _axes(motion, arcs)
+    first, second, _ = starts_in_plane(motion, arcs)
     radius = np.hypot(first - motion.cu[arcs], second - motion.cv[arcs])
     with np.errstate(invalid="ignore", divide="ignore"):
         angle = 2 * np.degrees(np.arccos(np.clip(1 - CHORD / np.maximum(radius, CHORD), -1, 1)))
     turns = np.abs(motion.sweep[arcs])
     wanted = np.ceil(turns / np.clip(angle, 360 / MOST_CHORDS, 30))
     return np.asarray(np.clip(np.nan_to_num(wanted, nan=1), 1, 20_000).astype(np.int32))
-
-
-def _axes(motion: Motion, moves: Column) -> tuple[Floats, Floats, Floats]:
-    """Start of each move on the first, second and third axis of its plane."""
-    plane = motion.plane[moves]
-    x, y, z = motion.x0[moves], motion.y0[moves], motion.z0[moves]
-    xy, zx = plane == 17, plane == 18
-    return (
-        np.where(xy, x, np.where(zx, z, y)), np.where(xy, y, np.where(zx, x, z)), np.where(xy, z, np.where(zx, y, x)),
-    )  # fmt: skip
-
-
-def points_at(motion: Motion, move: Column, share: Floats) -> tuple[Floats, Floats, Floats]:
-    """Where the tip is after a share (0..1) of each move."""
-    out = [
-        start[move] + (end[move] - start[move]) * share
-        for start, end in ((motion.x0, motion.x1), (motion.y0, motion.y1), (motion.z0, motion.z1))
-    ]
-    arcs = np.flatnonzero((motion.sweep[move] != 0) & (share > 0) & (share < 1))
-    if len(arcs):
-        m = move[arcs]
-        first, second, _ = _axes(motion, m)
-        du, dv = first - motion.cu[m], second - motion.cv[m]
-        turn = np.radians(motion.sweep[m] * share[arcs])
-        u = motion.cu[m] + du * np.cos(turn) - dv * np.sin(turn)
-        v = motion.cv[m] + du * np.sin(turn) + dv * np.cos(turn)
-        for plane, axes in ((17, (0, 1)), (18, (2, 0)), (19, (1, 2))):
-            mine = motion.plane[m] == plane
-            out[axes[0]][arcs[mine]], out[axes[1]][arcs[mine]] = u[mine], v[mine]
-    return out[0], out[1], out[2]
 
 
 def _touched(owner: Ints, middle: Floats, move: Ints, start: Floats32, end: Floats32) -> Ints:

@@ -12,9 +12,10 @@ from gclint.cutting.advice import Part
 from gclint.judge.chain import Chain
 from gclint.judge.facts import View
 from gclint.judge.parts import parts_of
+from gclint.motion.along import points_at
 from gclint.motion.table import RAPID
 from gclint.report.page.pack import short
-from gclint.report.page.path import chords, points_at
+from gclint.report.page.path import chords
 from gclint.report.tables import Tables
 from gclint.report.words import ENTRY_WORDS
 from gclint.setup.types import Tool
