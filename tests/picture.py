@@ -1,4 +1,4 @@
-"""Draws the README's picture from a real run:  python tests/picture.py  writes .pictures/check.svg anew."""
+"""Draws the README's pictures from real runs:  python tests/picture.py  writes .pictures/*.svg anew."""
 
 from __future__ import annotations
 
@@ -7,7 +7,9 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[1]
 SAMPLE = ROOT / "sample_programs" / "float-plate" / "float-plate.nc"
+DRAWN = ROOT / "sample_programs" / "sorting-tray" / "sorting-tray.nc"
 PICTURE = ROOT / ".pictures" / "check.svg"
+PATH_PICTURE = ROOT / ".pictures" / "path.svg"
 
 # No window, no fonts from anywhere: the reader's own monospaced one.
 TEMPLATE = """<svg class="sheet" viewBox="0 0 {width} {height}" xmlns="http://www.w3.org/2000/svg">
@@ -49,9 +51,20 @@ def draw() -> str:
     return paper.console.export_svg(code_format=TEMPLATE, theme=theme, unique_id="sheet")
 
 
+def draw_path() -> bytes:
+    """The SVG of another sample's path, as `gclint show --picture` makes it."""
+    from gclint.check import run
+    from gclint.report.picture import picture
+    from gclint.setup.declare import Options
+
+    with contextlib.chdir(DRAWN.parent):
+        return picture(run(DRAWN.read_bytes(), DRAWN.name, Options(), DRAWN.name), ".svg")
+
+
 if __name__ == "__main__":
     import sys
 
     sys.path.insert(0, str(ROOT))
     PICTURE.parent.mkdir(exist_ok=True)
     PICTURE.write_text(draw(), encoding="utf-8")
+    PATH_PICTURE.write_bytes(draw_path())

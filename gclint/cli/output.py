@@ -11,33 +11,34 @@ from pathlib import Path
 from gclint.problem import Problem, reason
 
 
-def refuse_overwrite(out: str | None, inputs: Iterable[str | None]) -> None:
-    """Raises Problem where `out` is one of the files the run reads, or cannot be a file."""
+def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str = "--out") -> None:
+    """Raises Problem where `out`, given by `option`, is one of the files the run reads, or cannot be a file."""
     if out is None:
         return
     target = Path(out)
     if target.is_dir():
-        raise Problem("--out names a folder; name a file", out)
+        raise Problem(f"{option} names a folder; name a file", out)
     if not target.parent.is_dir():
-        raise Problem("--out lies in a folder that does not exist", out)
+        raise Problem(f"{option} lies in a folder that does not exist", out)
     for name in inputs:
         if name and target.exists() and Path(name).exists() and target.samefile(name):
-            raise Problem("--out is a file this run reads; name another, it is never overwritten", out)
+            raise Problem(f"{option} is a file this run reads; name another, it is never overwritten", out)
 
 
-def deliver(text: str, out: str | None) -> None:
-    """To the file `out` by a file beside it and a rename, or to standard output."""
+def deliver(made: str | bytes, out: str | None) -> None:
+    """To the file `out` by a file beside it and a rename, or (text only) to standard output."""
     if out is None:
+        text = str(made)
         encoding = sys.stdout.encoding or "utf-8"
         sys.stdout.write(text.encode(encoding, "replace").decode(encoding))
         sys.stdout.flush()
         return
-    text = text.encode("utf-8", "replace").decode()  # the bytes of a file's name need not be Unicode
+    data = made.encode("utf-8", "replace") if isinstance(made, str) else made  # names need not be Unicode
     target = Path(out)
     if target.exists() and not target.is_file():  # a device or a pipe: there is nothing to rename over
-        target.write_text(text, encoding="utf-8")
+        target.write_bytes(data)
         return
-    _beside_and_rename(text.encode("utf-8"), target, lambda made: made.replace(target))
+    _beside_and_rename(data, target, lambda beside: beside.replace(target))
 
 
 def write_job(made: bytes, target: Path, before: bytes | None) -> None:

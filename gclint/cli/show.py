@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 import click
 
 from gclint.cli.options import declarations
+from gclint.problem import Problem
 
 if TYPE_CHECKING:
     from gclint.cli.progress import Progress
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
 @declarations
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
+@click.option("--picture", metavar="FILE", help="Instead: draw the path and what is found, .png or .svg.")
 @click.option(
     "--second-reader", is_flag=True, help="Instead: read every plain block again with pygcode and list any difference."
 )
@@ -31,6 +33,7 @@ def show(
     job: str | None,
     form: str,
     out: str | None,
+    picture: str | None,
     second_reader: bool,
 ) -> int:
     """Show what each tool of a program does; nothing is judged.
@@ -40,6 +43,9 @@ def show(
 
     With --second-reader it shows instead what an independent library reads differently in the program (words, modes,
     ends of moves), and what that library could not be asked; the exit code is 1 where something differs.
+
+    With --picture it draws instead: the path from above and from the front in its blank, the cuts by depth, rapids
+    dashed, what `gclint check` finds marked with numbers and listed below. It needs the extra `gclint[picture]`.
 
     \b
     An example from the Lowtide workshop (an invented one):
@@ -51,12 +57,18 @@ def show(
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes, shown_as
+    from gclint.report.picture_form import form_of
 
     refuse_overwrite(out, (path_of(program), shop, job))
+    if picture:
+        refuse_overwrite(picture, (path_of(program), shop, job), "--picture")
+        form_of(picture)
     data = read_bytes(program)
     with Progress() as progress:
         progress.begin(shown_as(program), len(data))
         options = options_of(material, tools, stock, shop, job)
+        if picture:
+            return draw(data, program, options, picture, progress)
         if second_reader:
             return say_second_reading(data, shown_as(program), options, path_of(program), form, out, progress)
         tables = trace(data, shown_as(program), options, path_of(program), progress)
@@ -71,6 +83,22 @@ def show(
     paper = Paper() if out else paper_for(sys.stdout)
     tool_sheets(tables, paper)
     deliver(paper.text, out)
+    return 0
+
+
+def draw(data: bytes, program: str, options: Options, target: str, progress: Progress) -> int:
+    """Judged as `gclint check` does it: what is marked is what it finds."""
+    from gclint.check import run
+    from gclint.cli.output import deliver
+    from gclint.folder.source import path_of, shown_as
+    from gclint.report.picture import picture
+    from gclint.report.picture_form import form_of
+
+    done = run(data, shown_as(program), options, path_of(program), progress)
+    if done.tables is None:
+        raise Problem("gclint itself failed on this program, so there is no picture; `gclint check` says more", program)
+    progress("drawing")
+    deliver(picture(done, form_of(target)), target)
     return 0
 
 

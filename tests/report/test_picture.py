@@ -1,4 +1,4 @@
-"""The README's picture shows what a run prints today."""
+"""The README's pictures show what runs print and draw today."""
 
 from __future__ import annotations
 
@@ -6,8 +6,10 @@ import html
 import importlib.util
 import re
 from pathlib import Path
+from typing import Any
 
 PICTURE = Path(__file__).parents[2] / ".pictures" / "check.svg"
+PATH_PICTURE = PICTURE.with_name("path.svg")
 
 
 def text_of(svg: str) -> list[str]:
@@ -16,13 +18,24 @@ def text_of(svg: str) -> list[str]:
     return [" ".join(html.unescape(run).split()) for run in runs]
 
 
-def test_the_picture_is_up_to_date() -> None:
+def drawing() -> Any:
     spec = importlib.util.spec_from_file_location("picture", Path(__file__).parents[1] / "picture.py")
     assert spec is not None
     assert spec.loader is not None
     picture = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(picture)
-    assert text_of(PICTURE.read_text(encoding="utf-8")) == text_of(picture.draw()), "run  python tests/picture.py"
+    return picture
+
+
+def test_the_picture_is_up_to_date() -> None:
+    assert text_of(PICTURE.read_text(encoding="utf-8")) == text_of(drawing().draw()), "run  python tests/picture.py"
+
+
+def test_the_picture_of_a_path_is_up_to_date() -> None:
+    """Its words and how much is drawn: another matplotlib may write the same lines in other bytes."""
+    kept, made = PATH_PICTURE.read_text(encoding="utf-8"), drawing().draw_path().decode()
+    assert text_of(kept) == text_of(made), "run  python tests/picture.py"
+    assert kept.count("<path") == made.count("<path")
 
 
 def test_the_picture_fetches_nothing() -> None:
