@@ -12,7 +12,8 @@ import pytest
 import gclint
 
 PACKAGE = Path(gclint.__file__).parent
-ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "teach", "folder", "cli"]  # the way the data flows
+# the way the data flows
+ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "teach", "folder", "trial", "cli"]
 SETUP_MAY_READ = {"gclint.program.table", "gclint.motion.table"}  # resolving the setup looks at what the program uses
 MODULES = sorted(p.relative_to(PACKAGE).as_posix() for p in PACKAGE.rglob("*.py"))
 

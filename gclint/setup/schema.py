@@ -26,13 +26,21 @@ FILES = {
 
 def schema(file: str) -> dict[str, Any]:
     """JSON Schema (draft 2020-12) of one of FILES."""
-    made = msgspec.json.schema(FILES[file], schema_hook=_quantity)
+    return schema_of(FILES[file], file)
+
+
+def schema_of(kind: type, file: str) -> dict[str, Any]:
+    made = msgspec.json.schema(kind, schema_hook=_quantity)
     title = file.partition(".")[0]
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"gclint {title}.toml", **made}
 
 
 def text_of(file: str) -> str:
-    return json.dumps(schema(file), indent=2, ensure_ascii=False) + "\n"
+    return as_text(schema(file))
+
+
+def as_text(made: dict[str, Any]) -> str:
+    return json.dumps(made, indent=2, ensure_ascii=False) + "\n"
 
 
 def _quantity(kind: type) -> dict[str, Any]:

@@ -1,0 +1,1 @@
+"""Test cuts: planned, graded, and what they teach."""
