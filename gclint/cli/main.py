@@ -21,6 +21,7 @@ VERBS = {
     "window": "Which speeds and feeds a tool can run in a material, drawn.",
     "shop": "Check the file that declares machine, spindle and tools.",
     "job": "Check the file that declares material, blank and hold.",
+    "trial": "Test cuts in a new material: plan them, grade them, learn from them.",
     "pack": "Load and prove a rule pack by its own examples.",
 }
 INTERRUPTED = 130

@@ -51,12 +51,12 @@ def grades_of(text: str, path: str, plan: Plan) -> Grades:
     if grades.plan != plan.plan:
         says = f'these are grades of the plan "{grades.plan}", and the plan is "{plan.plan}": two plans are not mixed'
         raise problem_at(text, path, ("plan",), says)
-    numbers = [cut.number for cut in plan.cut]
+    numbers = {cut.number for cut in plan.cut}
     seen: set[int] = set()
     for row, grade in enumerate(grades.grade):
         key: Key = ("grade", row)
         if grade.cut not in numbers:
-            raise problem_at(text, path, (*key, "cut"), f"the plan has no cut {grade.cut}; {_known(set(numbers))}")
+            raise problem_at(text, path, (*key, "cut"), f"the plan has no cut {grade.cut}; {cut_known(plan)}")
         if grade.cut in seen:
             raise problem_at(text, path, (*key, "cut"), f"cut {grade.cut} is graded twice in this file")
         seen.add(grade.cut)
@@ -128,6 +128,11 @@ def cut_words(cut: Cut) -> str:
     speed = f"dial {cut.dial}" if cut.dial else f"S{cut.speed:g}"
     entry = "ramp" if cut.entry == "ramp" else "straight down"
     return f"tool {cut.tool}, {cut.feed:g} mm/min, {speed}, {entry}, {cut.depth:g} mm deep"
+
+
+def cut_known(plan: Plan) -> str:
+    """'it has 1 to 24': the cuts of a plan, for a sentence about one that it has not."""
+    return _known({cut.number for cut in plan.cut})
 
 
 UNITS = {"Length": "mm", "Position": "mm", "Depth": "mm", "Feed": "mm/min", "Angle": "deg"}

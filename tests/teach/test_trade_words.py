@@ -100,7 +100,7 @@ def sources() -> Iterator[tuple[str, str]]:
     for file in sorted((ROOT / "rules").rglob("*.toml")):
         for text in texts_of_toml(tomllib.loads(file.read_text(encoding="utf-8"))):
             yield file.relative_to(ROOT).as_posix(), text
-    for folder in ("report", "teach", "judge", "cutting", "stock"):
+    for folder in ("report", "teach", "judge", "cutting", "stock", "trial"):
         for file in sorted((ROOT / "gclint" / folder).glob("*.py")):
             if file.name not in {"facts.py", "language.py", "packs.py", "evaluate.py"}:  # speak to writers of packs
                 for text in texts_of_code(file):
@@ -109,6 +109,10 @@ def sources() -> Iterator[tuple[str, str]]:
         command = program.get_command(click.Context(program), verb)
         assert command is not None
         yield f"gclint {verb} --help", command.get_help(click.Context(command, info_name=verb))
+        for step in command.list_commands(click.Context(command)) if isinstance(command, click.Group) else ():
+            inner = command.get_command(click.Context(command), step)
+            assert inner is not None
+            yield f"gclint {verb} {step} --help", inner.get_help(click.Context(inner, info_name=step))
 
 
 def words_of(text: str) -> Iterator[str]:
