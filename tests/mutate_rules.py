@@ -3,9 +3,10 @@
     python tests/mutate_rules.py [RULE ...]
 
 A mutant is the condition negated, or one of its bounds (what a comparison holds a value against) or of the rule's
-limits put to 0 or to infinity. It is killed when some example of the rule no longer comes out as
-written: what must be found is not found, or stands on another line or with another grade, or what must be left alone is
-found. Prints a table: rule, mutants, killed, survivors; exit code 1 where one survives.
+limits put to 0 or to infinity. It is killed when some example of the rule no longer comes out as written (what must
+be found is not found, or stands on another line or with another grade, or what must be left alone is found), or when
+a sample program no longer has the findings that tests/samples expects of it. Prints a table: rule, mutants, killed,
+survivors; exit code 1 where one survives.
 """
 
 from __future__ import annotations
@@ -22,16 +23,21 @@ from msgspec.structs import replace
 if __name__ == "__main__":  # run as a script: the tree it stands in comes first
     sys.path.insert(0, str(Path(__file__).parent.parent))
 
+from gclint.check import trace
 from gclint.judge.chain import Chain
 from gclint.judge.compile_packs import shipped_packs, sources
 from gclint.judge.compile_rule import _Compile
 from gclint.judge.evaluate import TRUE, truth
 from gclint.judge.facts import View
-from gclint.judge.grouping import findings_of
+from gclint.judge.grouping import findings_of, grades_of
+from gclint.judge.judge import judge
 from gclint.judge.language import Expression, Name
 from gclint.judge.packs import CORE, Example, Limit, Pack, Rule
 from gclint.prove import tables_of
+from gclint.report.tables import Tables
+from gclint.setup.declare import Options
 from gclint.shipped import folder
+from tests.samples import make_samples
 
 ORDER = ("<", "<=", ">", ">=")
 ENDS = (("0", 0.0), ("infinity", math.inf))
@@ -66,6 +72,45 @@ class Proof:
         return (example.line is None or any(f.line == example.line for f in found)) and (
             example.grade is None or any(f.grade == example.grade for f in found)
         )
+
+
+class Samples:
+    """The programs of the Lowtide workshop, each traced once; tests/samples names all that must be found in them."""
+
+    def __init__(self) -> None:
+        self.tables: list[Tables] = []
+        for path in sorted(make_samples.SAMPLES / name for name in make_samples.PROGRAMS):
+            self.tables.append(trace(path.read_bytes(), path.name, Options(), str(path)))
+        self.chains = [Chain(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup) for t in self.tables]
+        self.views: dict[tuple[str, int], View] = {}
+
+    def kills(self, rule: Rule, mutant: Rule) -> bool:
+        """First what the rule alone says of its rows; only where that differs, all rules together."""
+        for number, t in enumerate(self.tables):
+            key = (rule.text.looks_at, number)
+            view = self.views.get(key) or self.views.setdefault(key, View.of(key[0], self.chains[number]))
+            with np.errstate(all="ignore"):
+                if view.length and self._said(rule, view) != self._said(mutant, view):
+                    whole = [self._judged(t, rule, each) for each in (rule, mutant)]
+                    if whole[0] != whole[1]:
+                        return True
+        return False
+
+    @staticmethod
+    def _said(rule: Rule, view: View) -> Any:
+        assert rule.when is not None
+        found = truth(rule.when.code, view) == TRUE
+        return found.tobytes(), grades_of(rule, view.choose(np.flatnonzero(found))).tobytes()
+
+    @staticmethod
+    def _judged(t: Tables, rule: Rule, instead: Rule) -> list[tuple[str, int]]:
+        """What the test of the samples looks at, with one rule put in the place of another."""
+        packs = [
+            replace(pack, rules=tuple(instead if each.name == rule.name else each for each in pack.rules))
+            for pack in shipped_packs()
+        ]
+        said = judge(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup, packs)
+        return sorted((f.rule, f.line) for f in said.findings if f.grade in ("halt", "change"))
 
 
 def mutants(source: str, pack: Pack, number: int) -> Iterator[tuple[str, Rule]]:
@@ -139,6 +184,7 @@ def _words(code: list[Any]) -> str:
 
 def survivors(chosen: list[str] | None = None) -> dict[str, tuple[int, list[str]]]:
     """Of each rule: how many mutants it has, and which of them no example notices."""
+    samples = Samples()
     texts = {f"rules/{name}": text for name, text in sources(folder()).items()}
     result: dict[str, tuple[int, list[str]]] = {}
     for pack in shipped_packs():
@@ -147,7 +193,9 @@ def survivors(chosen: list[str] | None = None) -> dict[str, tuple[int, list[str]
                 continue
             proof = Proof(rule)
             made = list(mutants(texts[pack.path], pack, number))
-            result[rule.name] = len(made), [said for said, mutant in made if not proof.kills(mutant)]
+            result[rule.name] = len(made), [
+                said for said, mutant in made if not proof.kills(mutant) and not samples.kills(rule, mutant)
+            ]
     return result
 
 
