@@ -1,0 +1,237 @@
+"""The window that graded cuts leave: which feeds per tooth and edge speeds spoil no cut, and how well that is known.
+
+A limit lies where a fault is as likely as not. It is worked out in every draw of the regressions, so that its interval
+holds all that is uncertain, also which fault sets it. Nothing is said beyond what was cut.
+"""
+
+from __future__ import annotations
+
+import datetime
+import math
+
+import numpy as np
+from msgspec import Struct
+
+from gclint.columns import Column
+from gclint.trial.expected import expected
+from gclint.trial.fitted import Columns, Fitted, columns_of, fit_all
+from gclint.trial.seen import Seen, Trial
+
+STEPS = 41  # feeds looked at for the pair to use
+CAREFUL = 0.1  # of the draws lie under the margin by which pairs are compared
+
+
+class Limit(Struct, frozen=True):
+    """One end of a window. `found`: it lies within what was cut; else `value` is where the cuts ended."""
+
+    value: float
+    low: float  # of the interval
+    high: float
+    found: bool
+    sure: float  # share of the draws in which it lies within what was cut
+    fault: str = ""  # that sets it most often
+
+
+class Range(Struct, frozen=True):
+    low: Limit
+    high: Limit
+    empty: float = 0.0  # share of the draws in which nothing is left between them
+
+
+class ToolWindow(Struct, frozen=True):
+    """What one tool may do. `fz` holds at `edge` of the pair to use, `edge` at its `fz`; mm, m/min."""
+
+    tool: int
+    entry: str  # that it holds for
+    depth: float
+    cuts: int
+    fz: Range
+    edge: Range | None  # None: one speed was cut
+    pair_fz: float
+    pair_edge: float
+    pair_speed: float  # rev/min, true
+    pair_feed: float  # mm/min
+    pair_dial: str | None
+    pair_good: float  # chance that no fault spoils a cut there
+    inside: float  # share of the draws in which the pair is in the window
+
+
+class Effect(Struct, frozen=True):
+    """What one thing does to a fault: logits, and the chance that it makes it worse."""
+
+    fault: str
+    what: str  # a column
+    logits: float
+    low: float
+    high: float
+    worse: float
+
+
+class Lesson(Struct, frozen=True, eq=False):
+    """What a trial has taught."""
+
+    trial: Trial
+    columns: Columns
+    fitted: dict[str, Fitted]
+    windows: dict[int, ToolWindow]
+    missing: dict[int, tuple[str, ...]]  # tool -> why there is no window, or what would make it better
+    effects: tuple[Effect, ...]
+    date: datetime.date | None
+
+    def margins(self, x: Column) -> Column:
+        """(draw, cut): the smallest margin under any fault's limit."""
+        least: Column = np.nanmin(np.stack([one.margin(x) for one in self.fitted.values()]), axis=0)
+        return least
+
+
+def learn(trial: Trial) -> Lesson:
+    """All that can be said; a tool of which too little was graded has no window, but a list of what is missing."""
+    columns = columns_of(trial) if trial.cuts else Columns((), 1.0, 1.0, 1.0)
+    fitted = fit_all(trial, columns)
+    dates = [cut.date for cut in trial.cuts if cut.date is not None]
+    lesson = Lesson(trial, columns, fitted, {}, {}, _effects(columns, fitted), max(dates, default=None))
+    for number in trial.tools:
+        cuts = tuple(cut for cut in trial.cuts if cut.tool == number)
+        missing = too_little(cuts)
+        if not missing:
+            lesson.windows[number] = _window(lesson, number, cuts)
+        lesson.missing[number] = missing
+    return lesson
+
+
+def too_little(cuts: tuple[Seen, ...]) -> tuple[str, ...]:
+    """What is missing before anything can be concluded of one tool."""
+    least = expected().least
+    said = []
+    if len(cuts) < least.cuts:
+        said.append(f"{least.cuts - len(cuts)} more graded cuts: {len(cuts)} are graded, {least.cuts} are the least")
+    chips = _different(np.array([cut.fz for cut in cuts]))
+    if chips < least.chips:
+        wanted = least.chips - chips
+        said.append(f"cuts at {wanted} more feeds per tooth: {chips} were cut, {least.chips} are the least")
+    return tuple(said)
+
+
+def _different(values: Column, apart: float = 0.05) -> int:
+    ordered = np.sort(np.log(values)) if len(values) else values
+    return len(ordered) and 1 + int((np.diff(ordered) > apart).sum())
+
+
+def main_entry(cuts: tuple[Seen, ...]) -> str:
+    """The entry a window is stated for: a ramp, where ramps were cut."""
+    return "ramp" if any(cut.entry == "ramp" for cut in cuts) else "straight"
+
+
+def rows_at(lesson: Lesson, tool: int, fz: Column, edge: Column, entry: str, depth: float) -> Column:
+    count = len(fz)
+    batch = sorted({cut.batch for cut in lesson.trial.cuts})[0]
+    return lesson.columns.rows(
+        fz, edge, np.full(count, tool), np.full(count, entry == "straight"), np.full(count, depth),
+        np.full(count, batch),
+    )  # fmt: skip
+
+
+def _window(lesson: Lesson, tool: int, cuts: tuple[Seen, ...]) -> ToolWindow:
+    entry = main_entry(cuts)
+    depth = float(np.median([cut.depth for cut in cuts]))
+    fz, like = _best(lesson, tool, cuts, entry, depth)
+    edge = like.edge
+    edges = np.array([cut.edge for cut in cuts])
+    x = rows_at(lesson, tool, np.array([fz]), np.array([edge]), entry, depth)
+    margin = lesson.margins(x)[:, 0]
+    ends = reached(cuts, edge)
+    across = _different(edges) >= expected().least.speeds and lesson.columns.place("edge") is not None
+    range_fz = _range(lesson, x, "chip", fz, ends)
+    range_edge = _range(lesson, x, "edge", edge, (edges.min(), edges.max())) if across else None
+    return ToolWindow(
+        tool, entry, depth, len(cuts), range_fz, range_edge, fz, edge, like.speed,
+        like.speed * fz * (like.feed / (like.speed * like.fz)), like.dial, _good(lesson, x),
+        float((margin > 0).mean()),
+    )  # fmt: skip
+
+
+def reached(cuts: tuple[Seen, ...], edge: float) -> tuple[float, float]:
+    """(least, greatest) feed per tooth cut at an edge speed: between the speeds beside it, as far as both go."""
+    at: dict[float, list[float]] = {}
+    for cut in cuts:
+        at.setdefault(round(math.log(cut.edge), 2), []).append(cut.fz)
+    keys, wanted = sorted(at), round(math.log(edge), 2)
+    below = max((key for key in keys if key <= wanted), default=keys[0])
+    above = min((key for key in keys if key >= wanted), default=keys[-1])
+    share = 0.0 if above == below else (wanted - below) / (above - below)
+    ends = []
+    for choose in (min, max):
+        a, b = math.log(choose(at[below])), math.log(choose(at[above]))
+        ends.append(math.exp(a + (b - a) * share))
+    return ends[0], ends[1]
+
+
+def _best(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float) -> tuple[float, Seen]:
+    """The pair to use: at a speed that was cut, the feed with most room under every limit, carefully reckoned."""
+    speeds = {round(cut.edge, 3): cut for cut in cuts}
+    tried = []
+    for cut in speeds.values():
+        low, high = reached(cuts, cut.edge)
+        fz = np.geomspace(low, high, STEPS)
+        margin = lesson.margins(rows_at(lesson, tool, fz, np.full(STEPS, cut.edge), entry, depth))
+        room = np.quantile(margin, CAREFUL, axis=0)
+        k = int(np.argmax(room))
+        tried.append((float(room[k]), float(fz[k]), cut))
+    best = max(tried, key=lambda one: one[0])
+    return best[1], best[2]
+
+
+def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float, float]) -> Range:
+    """The limits along one column through the row x, in draws; clipped to what was cut."""
+    column = lesson.columns.place(name)
+    least, most = (math.log2(end / here) for end in ends)
+    count = expected().draws
+    lows, highs = np.full(count, -np.inf), np.full(count, np.inf)
+    low_by, high_by = np.full(count, "", dtype=object), np.full(count, "", dtype=object)
+    for fault, one in lesson.fitted.items():
+        if one.draws is None or column is None:
+            continue
+        slope = one.draws.slope[:, column]
+        with np.errstate(divide="ignore", invalid="ignore"):
+            bound = one.margin(x)[:, 0] / slope
+        nearer = (slope < 0) & (bound > lows)
+        lows[nearer], low_by[nearer] = bound[nearer], fault
+        nearer = (slope > 0) & (bound < highs)
+        highs[nearer], high_by[nearer] = bound[nearer], fault
+    return Range(
+        _limit(lows, low_by, least, most, here, lows > least), _limit(highs, high_by, least, most, here, highs < most),
+        float((lows >= highs).mean()),
+    )  # fmt: skip
+
+
+def _limit(bounds: Column, by: Column, least: float, most: float, here: float, within: Column) -> Limit:
+    known = expected()
+    within = within & (bounds > least) & (bounds < most)
+    clipped = here * 2.0 ** np.clip(bounds, least, most)
+    tail = (1 - known.interval) / 2
+    low, value, high = (float(q) for q in np.quantile(clipped, (tail, 0.5, 1 - tail)))
+    names, counts = np.unique(by[within].astype(str), return_counts=True)
+    sure = float(within.mean())
+    return Limit(value, low, high, sure >= known.least.sure, sure, str(names[np.argmax(counts)]) if len(names) else "")
+
+
+def _good(lesson: Lesson, x: Column) -> float:
+    """Chance that no fault spoils a cut at the row x."""
+    good = np.ones(expected().draws)
+    for one in lesson.fitted.values():
+        if one.draws is not None:
+            good *= 1 - one.draws.share(x, one.word)[:, 0]
+    return float(good.mean())
+
+
+def _effects(columns: Columns, fitted: dict[str, Fitted]) -> tuple[Effect, ...]:
+    tail = (1 - expected().interval) / 2
+    made = []
+    for fault, one in fitted.items():
+        if one.draws is None:
+            continue
+        for column, what in enumerate(columns.names):
+            slope = one.draws.slope[:, column]
+            low, value, high = (float(q) for q in np.quantile(slope, (tail, 0.5, 1 - tail)))
+            made.append(Effect(fault, what, value, low, high, float((slope > 0).mean())))
+    return tuple(made)
