@@ -41,6 +41,8 @@ def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]
             wrong.append(f"{says}: found on line {found[0].line}, not on line {example.line}")
         elif example.grade is not None and all(f.grade != example.grade for f in found):
             wrong.append(f"{says}: found with the grade {found[0].grade}, not {example.grade}")
+        elif example.findings is not None and len(found) != example.findings:
+            wrong.append(f"{says}: found {len(found)} times, not {example.findings}")
     for number, example in enumerate(rule.text.must_leave, 1):
         says = f"{rule.name}, must_leave {number} ({example.says})"
         found = run(example, says)

@@ -69,8 +69,10 @@ class Proof:
             return must == bool(len(rows))
         chosen = view.choose(rows)
         found = findings_of(rule, chosen, np.full(len(rows), -1), view.chain)
-        return (example.line is None or any(f.line == example.line for f in found)) and (
-            example.grade is None or any(f.grade == example.grade for f in found)
+        return (
+            (example.line is None or any(f.line == example.line for f in found))
+            and (example.grade is None or any(f.grade == example.grade for f in found))
+            and (example.findings is None or len(found) == example.findings)
         )
 
 

@@ -23,7 +23,7 @@ from gclint.judge.facts_path import (
     slot_part,
     turn,
 )
-from gclint.judge.facts_reach import nut_contact
+from gclint.judge.facts_reach import nut_contact, shank_contact
 from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.motion.table import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD
 from gclint.stock.table import ENTRY_KINDS
@@ -168,7 +168,8 @@ PIECES = Table(
         "angle": number("deg", "engagement angle", _piece("angle")),
         "climb": number("", "share of the cut that is climb milling", _piece("climb")),
         "under": number("", "share of the tool's disc on uncut material as it goes down", _piece("under")),
-        "shank_contact": number("mm", "height of wall that the shank meets above the flutes", _piece("shank")),
+        "shank_contact": number("mm", "height of wall that the shank meets above the flutes", shank_contact,
+                                "`flute_length` of the tool in shop.toml"),
         "depth": number("mm", "depth of the tip below the stock's top", _piece("depth")),
         "operation": text("how the tool is used here",
                           lambda c: (c.cutting.loads.operation.astype(np.int32), OPERATIONS), "", OPERATIONS),

@@ -15,6 +15,23 @@ from gclint.setup.numbers import model_number
 MOST_LOOKED = 2000  # pieces looked at, the deepest first
 
 
+def shank_contact(chain: Chain) -> Any:
+    """[pieces] mm of wall that the shank meets above the flutes.
+
+    NaN where the flutes' length is not declared and the tool goes deeper than the shortest flutes are long.
+    """
+    pieces = chain.engagement.pieces
+    contact = pieces.shank.astype(np.float64)
+    number: Column = chain.motion.tool[pieces.move]
+    shortest = model_number("shortest_flutes")
+    for tool in chain.tools:
+        declared = chain.tool(tool)
+        if declared is None or declared.flute_length is None:
+            diameter = declared.diameter if declared else 0.0
+            contact[(number == tool) & (pieces.depth > shortest * diameter)] = np.nan
+    return contact
+
+
 @once
 def nut_contact(chain: Chain) -> Any:
     """[pieces] mm by which the nut stands below material that is left beside the tool; 0 where it does not.

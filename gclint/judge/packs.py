@@ -97,6 +97,7 @@ class Example(Part, frozen=True):
     program: Annotated[str, _says("the program itself; its line 1 is the first line behind the opening quotes")]
     line: Annotated[int | None, _says("in must_find: the line on which the finding must stand")] = None
     grade: Annotated[Grade | None, _says("in must_find: the grade it must have")] = None
+    findings: Annotated[int | None, _says("in must_find: how many findings of the rule there must be")] = None
     material: Annotated[str | None, _says("name of a material, as `gclint material` lists them")] = None
     tools: Annotated[tuple[str, ...], _says('one text a tool, as for --tool: "1: flat 6mm 2fl up-cut"')] = ()
     stock: Annotated[str | None, _says('as for --stock: "120 x 80 x 18 mm at 0 0" (size, lowest corner)')] = None

@@ -245,6 +245,7 @@ def test_pack_check_proves_a_house_pack(here: Path, gclint: Gclint) -> None:
     [
         ("Z-20\\nM30", "Z-16\\nM30", "nothing is found"),
         ("line = 2", "line = 3", "found on line 2, not on line 3"),
+        ("line = 2", "findings = 2", "found 1 times, not 2"),
         ("Z-17\\nM30", "Z-19\\nM30", "must_leave 1 (a move to Z-17): found on line 2"),
     ],
 )
