@@ -1,0 +1,114 @@
+"""A run that is killed, two runs at once, a cache that is damaged: never a wrong or a missing verdict afterwards."""
+
+from __future__ import annotations
+
+import json
+import os
+import random
+import signal
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from contextlib import suppress
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.folder.shop import workshop
+
+ROOT = Path(__file__).parents[2]
+MOMENTS = 20
+
+pytestmark = pytest.mark.skipif(not hasattr(os, "killpg"), reason="no process groups here")
+
+
+def start(home: Path, cache: Path | str) -> subprocess.Popen[bytes]:
+    command = [sys.executable, "-m", "gclint.cli", "check", str(home), "--as", "json", "--cache", str(cache)]
+    return subprocess.Popen(
+        command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, start_new_session=True,
+        env=os.environ | {"GCLINT_CACHE": "none"},
+    )  # fmt: skip
+
+
+def finished(run: subprocess.Popen[bytes]) -> dict[str, Any]:
+    out, err = run.communicate(timeout=120)
+    assert run.returncode in (0, 1), err.decode()
+    made: dict[str, Any] = json.loads(out)
+    return made
+
+
+@pytest.fixture(scope="module")
+def home(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return workshop(tmp_path_factory.mktemp("killed") / "jobs", people=("anna", "ben", "cleo"), each=6)
+
+
+@pytest.fixture(scope="module")
+def right(home: Path) -> dict[str, Any]:
+    made = finished(start(home, "none"))
+    assert len(made["programs"]) == 18
+    return made
+
+
+@pytest.fixture(autouse=True)
+def nobody_left(home: Path) -> Iterator[None]:
+    """No worker outlives its run."""
+    yield
+    for _ in range(100):
+        if not any(os.fsencode(home) in line for line in command_lines()):
+            return
+        time.sleep(0.1)
+    raise AssertionError("a process of a run that has ended is still there")
+
+
+def command_lines() -> Iterator[bytes]:
+    """Those of all processes, where the system tells them; a worker has that of its run."""
+    for file in Path("/proc").glob("[0-9]*/cmdline"):
+        with suppress(OSError):
+            yield file.read_bytes()
+
+
+def test_a_run_killed_at_random_moments(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
+    """The cache lives through all of them, and some of its entries are damaged in between."""
+    chance, cache = random.Random(20), tmp_path / "cache"
+    begun = time.monotonic()
+    assert finished(start(home, tmp_path / "other")) == right
+    whole = time.monotonic() - begun
+    for moment in range(MOMENTS):
+        run = start(home, cache)
+        time.sleep(chance.uniform(0.1, whole))
+        os.kill(run.pid, signal.SIGKILL)  # the run alone: its workers must find out by themselves
+        run.communicate()
+        damage(cache, chance)
+        if moment % 10 == 9:
+            assert finished(start(home, cache)) == right
+    assert finished(start(home, cache)) == right
+
+
+def damage(cache: Path, chance: random.Random) -> None:
+    entries = sorted(path for path in cache.rglob("*") if path.is_file())
+    for path in chance.sample(entries, min(3, len(entries))):
+        data = bytearray(path.read_bytes())
+        if data and chance.random() < 0.5:
+            data[chance.randrange(len(data))] ^= 1 << chance.randrange(8)
+        else:
+            data = data[: chance.randrange(len(data) + 1)]
+        path.write_bytes(data)
+
+
+def test_two_runs_at_once_on_one_cache(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
+    runs = [start(home, tmp_path / "cache") for _ in range(2)]
+    assert [finished(run) for run in runs] == [right, right]
+    assert finished(start(home, tmp_path / "cache")) == right
+
+
+def test_an_interrupted_run_leaves_nothing_behind(home: Path, tmp_path: Path) -> None:
+    run = start(home, tmp_path / "cache")
+    time.sleep(1.0)
+    os.killpg(run.pid, signal.SIGINT)
+    out, err = run.communicate(timeout=30)
+    assert run.returncode in (130, 0, 1)
+    assert b"Traceback" not in err
+    assert out == b"" or json.loads(out)
+    assert not [path for path in (tmp_path / "cache").rglob("*.new") if path.is_file()] or run.returncode == 130
