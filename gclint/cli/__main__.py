@@ -2,4 +2,5 @@
 
 from gclint.cli.main import main
 
-main()
+if __name__ == "__main__":  # a worker that is a fresh interpreter imports this file as well
+    main()

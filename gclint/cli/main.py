@@ -13,6 +13,7 @@ from gclint import __version__
 
 VERBS = {
     "check": "Read programs, model the cut, say what will go wrong and what to change.",
+    "watch": "Check the programs of a folder whenever they settle, with reports beside them.",
     "show": "What each tool of a program does: entries, passes, speeds, chips, times.",
     "why": "What a rule looks for, why, its source, a good and a bad example.",
     "word": "The glossary: what a word of the trade means.",

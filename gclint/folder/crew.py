@@ -38,9 +38,8 @@ class Job(msgspec.Struct, frozen=True):
 
 
 class Worker:
-    def __init__(self, handle: Handle, others: list[Worker]) -> None:
-        # A fork takes 20 ms where a fresh interpreter takes 300; it is sound only where the parent has no threads.
-        context: Any = get_context("fork" if sys.platform == "linux" else "spawn")
+    def __init__(self, handle: Handle, others: list[Worker], fresh: bool) -> None:
+        context: Any = get_context("fork" if sys.platform == "linux" and not fresh else "spawn")
         self.pipe, far = context.Pipe()
         inherited = [worker.pipe for worker in others] + [self.pipe] if context.get_start_method() == "fork" else []
         self.process: BaseProcess = context.Process(target=_work, args=(far, handle, inherited), daemon=True)
@@ -63,10 +62,17 @@ class Worker:
 
 
 class Crew:
-    """`count` workers that call `handle`; a context, so that none is left behind."""
+    """`count` workers that call `handle`; a context, so that none is left behind.
 
-    def __init__(self, count: int, handle: Handle) -> None:
-        self.count, self.handle = count, handle
+    They are forks of this process where the system has them (20 ms), or `fresh` interpreters (300 ms), which a process
+    that has threads needs. `lost` makes the answer of a job whose worker was lost.
+    """
+
+    def __init__(
+        self, count: int, handle: Handle, fresh: bool = False,
+        lost: Callable[[Outcome], bytes] = msgspec.json.encode,
+    ) -> None:
+        self.count, self.handle, self.fresh, self.lost = count, handle, fresh, lost
         self.workers: list[Worker] = []
 
     def __enter__(self) -> Crew:
@@ -90,7 +96,7 @@ class Crew:
         """Hand a job to an idle worker, a new one if need be; only while `free`."""
         idle = next((worker for worker in self.workers if worker.job is None), None)
         if idle is None:
-            idle = Worker(self.handle, self.workers)
+            idle = Worker(self.handle, self.workers, self.fresh)
             self.workers.append(idle)
         idle.give(job)
 
@@ -122,7 +128,7 @@ class Crew:
         assert worker.job is not None
         worker.end()
         self.workers.remove(worker)
-        return worker.job.number, msgspec.json.encode(Outcome("problem", says=says, lasting=False))
+        return worker.job.number, self.lost(Outcome("problem", says=says, lasting=False))
 
 
 def _ended(code: int | None) -> str:

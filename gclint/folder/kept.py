@@ -90,17 +90,29 @@ class Kept:
         said.update(msgspec.json.encode(task.options))
         return said.hexdigest()
 
-    def look(self, task: Task, content: str) -> Outcome | None:
-        """The outcome of the very same check; None where there is none, or none that can be trusted."""
+    def forget(self) -> None:
+        """The disk is asked anew from here on."""
+        self.answers.clear()
+
+    def answered(self, task: Task, content: str) -> str:
+        """What names this state of the program and of all its check asked about; "" where that is not known."""
         key = self.key(task, content)
         asked = self._read(key, "asked")
         if asked is None:
-            return None
+            return ""
         try:
             questions = msgspec.json.decode(asked, type=tuple[Question, ...])
-            data = self._read(_answered(key, ((each, self._answer(each)) for each in questions)), "said")
-            return None if data is None else msgspec.json.decode(data, type=Outcome)
+            return _answered(key, ((each, self._answer(each)) for each in questions))
         except (msgspec.DecodeError, ValueError, KeyError, IndexError):
+            return ""
+
+    def look(self, task: Task, content: str) -> Outcome | None:
+        """The outcome of the very same check; None where there is none, or none that can be trusted."""
+        answered = self.answered(task, content)
+        data = self._read(answered, "said") if answered else None
+        try:
+            return None if data is None else msgspec.json.decode(data, type=Outcome)
+        except (msgspec.DecodeError, ValueError):
             return None
 
     def keep(self, task: Task, content: str, heard: dict[Question, str], outcome: bytes) -> None:
@@ -108,7 +120,7 @@ class Kept:
         if disk.CHANGED in heard.values():
             return
         key = self.key(task, content)
-        with suppress(OSError):
+        with suppress(OSError, UnicodeEncodeError):  # the latter: a name on the way is no text
             self._write(_answered(key, heard.items()), "said", outcome)
             self._write(key, "asked", msgspec.json.encode(list(heard)))
 

@@ -8,16 +8,19 @@ import stat
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 from pathlib import Path
+from typing import NamedTuple
 
 import msgspec
 
 from gclint import disk
 from gclint.check import NoProgram, run
+from gclint.disk import Question
 from gclint.folder.crew import Crew, Job
 from gclint.folder.kept import Kept
 from gclint.folder.outcome import Outcome, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
 from gclint.problem import Problem
+from gclint.report.tables import Run
 
 AHEAD = 256  # programs that may be answered before the one whose turn it is
 WAITING = 64  # programs among which the largest is taken first, so that no core waits at the end
@@ -37,7 +40,7 @@ def outcomes(
 
     Never raises for what one program does: an outcome says it. `seconds` is how long one program may take.
     """
-    cores = cores or _cores()
+    cores = cores or usual_cores()
     waiting: list[tuple[int, int]] = []  # (size, number)
     ready: dict[int, Outcome] = {}
     looked = given = 0
@@ -57,8 +60,7 @@ def outcomes(
                 if chosen is None:
                     break
                 size, number = waiting.pop(chosen)
-                limit = seconds or SECONDS + SECONDS_A_MEGABYTE * size / 1e6
-                crew.give(Job(number, tasks[number], limit, size))
+                crew.give(Job(number, tasks[number], seconds or patience_for(size), size))
             while given in ready:
                 given += 1
                 told(given, len(tasks), tasks[given - 1].source.shown)
@@ -69,11 +71,16 @@ def outcomes(
             told(given, len(tasks), "")
 
 
-def _cores() -> int:
+def usual_cores() -> int:
     try:
         return max(1, len(os.sched_getaffinity(0)))
     except AttributeError:  # not every system has it
         return os.cpu_count() or 1
+
+
+def patience_for(size: int) -> float:
+    """How long a program of so many bytes may take, s."""
+    return SECONDS + SECONDS_A_MEGABYTE * size / 1e6
 
 
 def _next(waiting: list[tuple[int, int]], jobs: list[Job]) -> int | None:
@@ -100,9 +107,19 @@ def _look(task: Task, kept: Kept | None) -> tuple[int, Outcome | None]:
     return size, kept.look(task, content)
 
 
-def answer(kept: Kept | None, task: Task) -> bytes:
-    """Check one program and keep what came of it: an encoded Outcome. Raises nothing."""
+class Tried(NamedTuple):
+    """What one check came to; `run` has the tables, where there is one. `content` None: it could not be read."""
+
+    outcome: Outcome
+    run: Run | None
+    content: str | None
+    heard: dict[Question, str]
+
+
+def tried(task: Task) -> Tried:
+    """Check one program. Raises nothing: what goes wrong is the outcome."""
     content: str | None = None
+    done: Run | None = None
     with disk.listening() as heard:
         try:
             data = read_bytes(task.source.name)
@@ -120,11 +137,21 @@ def answer(kept: Kept | None, task: Task) -> bytes:
         except Exception as fault:
             says = f"gclint itself failed: {type(fault).__name__}: {fault}; please report this"
             outcome = Outcome("problem", says=says, lasting=False)
+    return Tried(outcome, done, content, heard)
+
+
+def encoded(outcome: Outcome) -> bytes:
     try:
-        encoded = msgspec.json.encode(outcome)
-        if kept is not None and content is not None and outcome.lasting:
-            kept.keep(task, content, heard, encoded)
+        return msgspec.json.encode(outcome)
     except UnicodeEncodeError:
         says = "the name of a folder or file on its way is not UTF-8 text, so that no report can tell it; rename it"
-        encoded = msgspec.json.encode(Outcome("problem", says=says, lasting=False))
-    return encoded
+        return msgspec.json.encode(Outcome("problem", says=says, lasting=False))
+
+
+def answer(kept: Kept | None, task: Task) -> bytes:
+    """Check one program and keep what came of it: an encoded Outcome. Raises nothing."""
+    outcome, _, content, heard = tried(task)
+    made = encoded(outcome)
+    if kept is not None and content is not None and outcome.lasting:
+        kept.keep(task, content, heard, made)
+    return made

@@ -48,7 +48,7 @@ def program(depth: float = 1, feed: int = 1800) -> str:
 
 def workshop(home: Path, people: tuple[str, ...] = ("anna", "ben"), each: int = 3) -> Path:
     """A folder with a shop file, and for each person a job and some programs that differ."""
-    home.mkdir(exist_ok=True)
+    home.mkdir(parents=True, exist_ok=True)
     (home / "shop.toml").write_text(SHOP)
     for number, person in enumerate(people):
         (home / person).mkdir()
