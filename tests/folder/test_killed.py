@@ -41,13 +41,13 @@ def finished(run: subprocess.Popen[bytes]) -> dict[str, Any]:
 
 @pytest.fixture(scope="module")
 def home(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return workshop(tmp_path_factory.mktemp("killed") / "jobs", people=("anna", "ben", "cleo"), each=6)
+    return workshop(tmp_path_factory.mktemp("killed") / "jobs", people=("anna", "ben", "cleo"), each=3)
 
 
 @pytest.fixture(scope="module")
 def right(home: Path) -> dict[str, Any]:
     made = finished(start(home, "none"))
-    assert len(made["programs"]) == 18
+    assert len(made["programs"]) == 9
     return made
 
 
@@ -72,23 +72,32 @@ def command_lines() -> Iterator[bytes]:
 def test_a_run_killed_at_random_moments(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
     """The cache lives through all of them, and some of its entries are damaged in between."""
     chance, cache = random.Random(20), tmp_path / "cache"
-    begun = time.monotonic()
-    assert finished(start(home, tmp_path / "other")) == right
-    whole = time.monotonic() - begun
     for moment in range(MOMENTS):
         run = start(home, cache)
-        time.sleep(chance.uniform(0.1, whole))
-        os.kill(run.pid, signal.SIGKILL)  # the run alone: its workers must find out by themselves
+        if moment % 4:  # else at its start
+            until(run, cache, len(entries(cache)) + chance.randrange(9))
+        time.sleep(chance.uniform(0.0, 0.2))
+        run.kill()  # the run alone: its workers must find out by themselves
         run.communicate()
         damage(cache, chance)
-        if moment % 10 == 9:
+        if moment == MOMENTS // 2:
             assert finished(start(home, cache)) == right
     assert finished(start(home, cache)) == right
 
 
+def entries(cache: Path) -> list[Path]:
+    return sorted(path for path in cache.rglob("*") if path.is_file())
+
+
+def until(run: subprocess.Popen[bytes], cache: Path, many: int) -> None:
+    """Wait until the cache holds this many files, or the run has ended."""
+    while len(entries(cache)) < many and run.poll() is None:
+        time.sleep(0.01)
+
+
 def damage(cache: Path, chance: random.Random) -> None:
-    entries = sorted(path for path in cache.rglob("*") if path.is_file())
-    for path in chance.sample(entries, min(3, len(entries))):
+    files = entries(cache)
+    for path in chance.sample(files, min(3, len(files))):
         data = bytearray(path.read_bytes())
         if data and chance.random() < 0.5:
             data[chance.randrange(len(data))] ^= 1 << chance.randrange(8)
