@@ -169,7 +169,7 @@ def _clearance(chain: Chain) -> Any:
     if stock is None or not stock.declared or stock.top is None:
         return None
     height = chain.lowest - stock.top
-    travels = (m.kind == RAPID) & (m.z0 == m.z1) & (m.x1 != m.x0) & chain.placed & (height > -1e-9)
+    travels = (m.kind == RAPID) & (m.z0 == m.z1) & ((m.x1 != m.x0) | (m.y1 != m.y0)) & chain.placed & (height > -1e-9)
     if stock.x is not None and stock.y is not None:
         for start, end, span in ((m.x0, m.x1, stock.x), (m.y0, m.y1, stock.y)):
             travels &= (np.fmin(start, end) < span[1]) & (np.fmax(start, end) > span[0])

@@ -1,45 +1,53 @@
-"""Prints recall and wrong alarms for each rule:  python -m tests.planted [RULE...]"""
+"""Prints recall and wrong alarms for each rule:  python -m tests.planted [--seed N] [RULE or PLANTER...]"""
 
 from __future__ import annotations
 
+import argparse
+import resource
 import sys
-import time
 
-from tests.planted.harness import ANYWHERE, tally
-from tests.planted.plan import bases, planters, results, unplanted
+from tests.planted.harness import ANYWHERE, EACH, Result, all_plants, tally
+from tests.planted.plan import CANNOT_BE_PLANTED, bases, planters
 
 
-def main(*only: str) -> int:
-    begun = time.process_time()
-    chosen = [p for p in planters() if not only or p.rule in only or p.name in only]
-    tried = list(results(chosen))
-    counted = tally(tried)
+def main() -> int:
+    asked = argparse.ArgumentParser(prog="python -m tests.planted", description="Plants faults and counts them.")
+    asked.add_argument("only", nargs="*", help="rules or planters; all unless named")
+    asked.add_argument("--seed", type=int, default=0, help="other places and amounts are drawn for another number")
+    asked.add_argument("--each", type=int, default=EACH, help="plants of one kind in one program, at most")
+    told = asked.parse_args()
+    chosen = [p for p in planters() if not told.only or p.rule in told.only or p.name in told.only]
+    tried = all_plants(bases(), chosen, told.each, told.seed)
     print(f"{'rule':<28}{'planted':>8}{'in':>4}{'found':>7}{'recall':>8}{'wrong alarms':>14}")
-    for rule, row in sorted(counted.items()):
+    for rule, row in sorted(tally(tried).items()):
         share = f"{100 * row.found / row.planted:.0f} %" if row.planted else "-"
         print(f"{rule:<28}{row.planted:>8}{len(row.programs):>4}{row.found:>7}{share:>8}{row.alarms:>14}")
     print()
     for result in tried:
         if not result.found or result.extra:
-            low, high = result.plant.where
-            place = "anywhere" if result.plant.where == ANYWHERE else f"line {low}" + (f" to {high}" * (high > low))
-            print(f"{result.base}: {result.plant.says} ({result.planter.name}, {place})")
-            if not result.found:
-                print(f"    {result.planter.rule} is not found")
-            for finding in result.extra:
-                print(f"    unexplained: {finding.rule}, line {finding.line}: {finding.happens}")
-    if not only:
-        left = sorted(unplanted())
-        print(f"no planter for {len(left)} rules: {', '.join(left)}")
+            tell(result)
+    for rule, reason in CANNOT_BE_PLANTED.items():
+        print(f"not planted: {rule}: {reason}")
     found = sum(result.found for result in tried)
     wrong = sum(bool(result.extra) for result in tried)
+    spent = [resource.getrusage(who) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)]
     print(
         f"{len(tried)} planted programs from {len(bases())} clean ones: {found} found "
         f"({100 * found / max(len(tried), 1):.1f} %), {wrong} with a finding that nothing explains; "
-        f"{time.process_time() - begun:.0f} s of processor time"
+        f"{sum(each.ru_utime + each.ru_stime for each in spent):.0f} s of processor time"
     )
     return int(found < 0.99 * len(tried) or wrong > 0)
 
 
+def tell(result: Result) -> None:
+    low, high = result.plant.where
+    place = "anywhere" if result.plant.where == ANYWHERE else f"line {low}" + (f" to {high}" * (high > low))
+    print(f"{result.base}: {result.plant.says} ({result.planter.name}, {place})")
+    if not result.found:
+        print(f"    {result.planter.rule} is not found")
+    for finding in result.extra:
+        print(f"    unexplained: {finding.rule}, line {finding.line}, {finding.worst_line}: {finding.happens}")
+
+
 if __name__ == "__main__":
-    sys.exit(main(*sys.argv[1:]))
+    sys.exit(main())

@@ -60,6 +60,12 @@ def judged(data: bytes, name: str, job: Declared, shop: Declared | None, files: 
     return run(data, name, Options(), str(folder / name))
 
 
+def _set(table: Declared, keys: Declared) -> None:
+    table.update({key: value for key, value in keys.items() if value is not None})
+    for key in [key for key, value in keys.items() if value is None]:
+        table.pop(key, None)
+
+
 @dataclass(frozen=True)
 class Base:
     """One clean program as a machine would be given it."""
@@ -80,6 +86,18 @@ class Base:
                 changed[key] = copy.deepcopy(old)
                 change(changed[key])
         return changed
+
+    def with_tool(self, number: int, **keys: Any) -> dict[str, Any]:
+        """Other keys of one tool of the shop, None to leave one out."""
+        return self.told(shop=lambda shop: [_set(tool, keys) for tool in shop["tool"] if tool["number"] == number])
+
+    def with_shop(self, table: str, **keys: Any) -> dict[str, Any]:
+        """Other keys of the shop's machine or spindle."""
+        return self.told(shop=lambda shop: _set(shop.setdefault(table, {}), keys))
+
+    def with_job(self, table: str = "", **keys: Any) -> dict[str, Any]:
+        """Other keys of the job, or of one of its tables."""
+        return self.told(job=lambda job: _set(job.setdefault(table, {}) if table else job, keys))
 
     @cached_property
     def run(self) -> Run:

@@ -9,7 +9,8 @@ from typing import Any
 import numpy as np
 
 from tests.planted.base import Base
-from tests.planted.harness import ANYWHERE, Plant, at, plants
+from tests.planted.harness import ANYWHERE, Plant, Span, at, onward, plants
+from tests.planted.sheet import Sheet
 
 NO_LONGER_UP = {"no-spin-up-time": "the spindle is started later, and its wait stands before"}
 OTHER_SPEED = {
@@ -42,11 +43,17 @@ def _first_cut_after(base: Base, line: int) -> int | None:
     return next((int(m.line[k]) for k in np.flatnonzero(base.removed > 0) if m.line[k] > line), None)
 
 
+def _cut(base: Base, sheet: Sheet, line: int) -> Span:
+    """Where the first cut after a line stands: in a subprogram, where no line comes after it."""
+    found = _first_cut_after(base, line)
+    return at(sheet, found) if found else onward(sheet.now(line))
+
+
 @plants("spindle-not-running")
 def start_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _starts(base) if _by_program(base) else []:
         sheet = base.sheet().drop_code(line, "M", 3)
-        yield Plant(sheet.bytes(), ANYWHERE, "no M3")
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "no M3")
 
 
 @plants("spindle-not-running", NO_LONGER_UP)
@@ -56,14 +63,14 @@ def start_after_the_cut(base: Base, dice: Random) -> Iterator[Plant]:
         if cut:
             sheet = base.sheet().drop_code(line, "M", 3)
             sheet.after(cut, "M3")
-            yield Plant(sheet.bytes(), ANYWHERE, "M3 behind the first cut")
+            yield Plant(sheet.bytes(), at(sheet, cut), "M3 behind the first cut", follows=onward(sheet.now(cut)))
 
 
 @plants("spindle-not-running")
 def stopped_on_the_way(base: Base, dice: Random) -> Iterator[Plant]:
     for line in dice.sample(base.gaps, len(base.gaps)) if _by_program(base) else []:
         sheet = base.sheet().before(line, "M5")
-        yield Plant(sheet.bytes(), ANYWHERE, "M5 before the last cut")
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "M5 before the last cut")
 
 
 @plants("spindle-not-running")
@@ -73,7 +80,8 @@ def not_started_again_after_a_stop(base: Base, dice: Random) -> Iterator[Plant]:
         return
     told = base.told(shop=lambda shop: shop["machine"].update(controller="shop-3-axis"))
     for line in dice.sample(base.gaps, len(base.gaps)):
-        yield Plant(base.sheet().before(line, "M0").bytes(), ANYWHERE, "M0 and no M3 behind it", **told)
+        sheet = base.sheet().before(line, "M0")
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "M0 and no M3 behind it", **told)
 
 
 @plants("spindle-turns-backward")
@@ -81,40 +89,47 @@ def started_backward(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _starts(base) if _by_program(base) else []:
         sheet = base.sheet()
         sheet.set(line, "M", 4, sheet.codes(line, "M").index(3))
-        yield Plant(sheet.bytes(), ANYWHERE, "M4 for M3")
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "M4 for M3")
 
 
-def _slow(base: Base) -> dict[str, Any]:
-    """A spindle so slow to start that no travel from a place nobody knows could be wait enough."""
-    return base.told(shop=lambda shop: shop["spindle"].update(spin_up="60 s"))
+def _slow(base: Base) -> tuple[dict[str, Any], Sheet, list[int]]:
+    """A spindle so slow to start that no travel could be wait enough, the program that waits for it, and where."""
+    sheet = base.sheet()
+    if not base.tables.setup.spindle.spin_up or not _by_program(base):
+        return {}, sheet, []
+    waits = [n for n in sheet.lines_with("G", 4) if any(start < n <= start + 5 for start in _starts(base))]
+    per_second = 1 / base.tables.setup.controller.dwell_seconds
+    for line in waits:
+        sheet.set(line, "P", 60 * per_second)
+    return base.told(shop=lambda shop: shop["spindle"].update(spin_up="60 s")), sheet, waits
 
 
 @plants("no-spin-up-time")
 def wait_left_out(base: Base, dice: Random) -> Iterator[Plant]:
-    for line in base.sheet().lines_with("G", 4) if base.tables.setup.spindle.spin_up and _by_program(base) else []:
-        yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, "no wait for the spindle", **_slow(base))
+    for line in _slow(base)[2]:
+        told, sheet, _ = _slow(base)
+        sheet.delete(line)
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "no wait for the spindle", **told)
 
 
 @plants("no-spin-up-time", {"dwell-unit-suspect": "the same word, seen for itself"})
 def wait_in_the_wrong_unit(base: Base, dice: Random) -> Iterator[Plant]:
     short = 0.001 if base.tables.setup.controller.dwell_unit == "s" else 0.01
-    for line in base.sheet().lines_with("G", 4) if base.tables.setup.spindle.spin_up and _by_program(base) else []:
-        sheet = base.sheet()
-        seconds = sheet.word(line, "P")
-        assert seconds
-        yield Plant(sheet.set(line, "P", seconds * short).bytes(), ANYWHERE, "a wait too short by far", **_slow(base))
+    for line in _slow(base)[2]:
+        told, sheet, _ = _slow(base)
+        sheet.set(line, "P", (sheet.word(line, "P") or 0) * short)
+        here = at(sheet, line)
+        yield Plant(sheet.bytes(), _cut(base, sheet, line), "a wait too short by far", follows=here, **told)
 
 
 @plants("no-spin-up-time")
 def wait_before_the_start(base: Base, dice: Random) -> Iterator[Plant]:
-    sheet = base.sheet()
-    for wait in sheet.lines_with("G", 4) if base.tables.setup.spindle.spin_up and _by_program(base) else []:
-        start = max((n for n in _starts(base) if n < wait), default=None)
-        if start:
-            moved = base.sheet()
-            text = moved.text(wait)
-            moved.delete(wait).before(start, text)
-            yield Plant(moved.bytes(), ANYWHERE, "the wait stands before M3", **_slow(base))
+    for wait in _slow(base)[2]:
+        told, moved, _ = _slow(base)
+        start = max(n for n in _starts(base) if n < wait)
+        text = moved.text(wait)
+        moved.delete(wait).before(start, text)
+        yield Plant(moved.bytes(), _cut(base, moved, wait), "the wait stands before M3", **told)
 
 
 @plants("dwell-unit-suspect", {"no-spin-up-time": "the wait is too short"})
@@ -125,7 +140,9 @@ def wait_for_an_hour(base: Base, dice: Random) -> Iterator[Plant]:
         sheet = base.sheet()
         count = sheet.word(line, "P")
         assert count
-        yield Plant(sheet.set(line, "P", count * by).bytes(), at(sheet, line), f"P{count * by:g} for P{count:g}")
+        cut = _cut(base, sheet, line)
+        says = f"P{count * by:g} for P{count:g}"
+        yield Plant(sheet.set(line, "P", count * by).bytes(), at(sheet, line), says, follows=cut)
 
 
 @plants("dwell-in-material")
@@ -162,7 +179,8 @@ def speed_out_of_range(base: Base, dice: Random) -> Iterator[Plant]:
         for line in base.sheet().lines_with("S"):
             for speed in (spindle.high * dice.uniform(1.1, 1.6), spindle.low * dice.uniform(0.3, 0.8)):
                 sheet = base.sheet().set(line, "S", round(speed))
-                yield Plant(sheet.bytes(), (line, line), f"S{speed:.0f}, and the spindle does {spindle.high:.0f}")
+                says = f"S{speed:.0f}, and the spindle does {spindle.high:.0f}"
+                yield Plant(sheet.bytes(), (line, line), says, follows=onward(line))
 
 
 @plants("speed-not-on-dial", OTHER_SPEED)
@@ -171,11 +189,12 @@ def speed_off_the_dial(base: Base, dice: Random) -> Iterator[Plant]:
     if spindle.kind == "dial":
         for speed in dice.sample([18000, 14200, 11000, 21000, 25000, 8000], 2):
             sheet = base.sheet()
-            for other in sheet.lines_with("S"):
+            lines = sheet.lines_with("S")
+            for other in lines:
                 sheet.set(other, "S", speed)
-            yield Plant(sheet.bytes(), ANYWHERE, f"S{speed}, and the dial is set to its mark")
             told = base.told(job=lambda job: job.pop("dial", None))
-            yield Plant(sheet.bytes(), ANYWHERE, f"S{speed} is on no mark", **told)
+            yield Plant(sheet.bytes(), at(sheet, lines[0]), f"S{speed}, and the dial is set to its mark")
+            yield Plant(sheet.bytes(), at(sheet, lines[0]), f"S{speed} is on no mark", **told)
 
 
 @plants("dial-change-without-stop", OTHER_SPEED)
@@ -191,7 +210,8 @@ def dial_turned_on_the_way(base: Base, dice: Random) -> Iterator[Plant]:
             mark = dice.choice([mark for mark in spindle.dial if abs(mark.stated - now) > 2000])
             sheet = base.sheet().before(line, f"S{mark.stated:.0f}")
             new = sheet.now(line) - 1
-            yield Plant(sheet.bytes(), (new, new), f"S{mark.stated:.0f} between two cuts", **told)
+            says = f"S{mark.stated:.0f} between two cuts"
+            yield Plant(sheet.bytes(), (new, new), says, follows=onward(new), **told)
 
 
 # ---- tools
@@ -213,7 +233,13 @@ def other_diameter_in_the_comment(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
         for old, new in (("D=6.", "D=3."), ("D=4.", "D=8."), ("D=6 ", "D=10 "), ("40 MM", "25 MM")):
             if "(" in text and old in text and "BY D1" not in text:  # which of the two D is meant cannot be told
-                yield Plant(base.sheet().write(line, text.replace(old, new)).bytes(), ANYWHERE, f"{new} in the comment")
+                wrong = base.sheet().write(line, text.replace(old, new))
+                yield Plant(wrong.bytes(), (line, line), f"{new} in the comment")
+
+
+def _change_before(base: Base, line: int) -> int:
+    """The line of the tool change that a line's tool came by."""
+    return max(n for n in base.sheet().lines_with("T") if n <= line)
 
 
 @plants("tool-length-not-set")
@@ -222,7 +248,8 @@ def length_of_another_tool(base: Base, dice: Random) -> Iterator[Plant]:
         number = base.sheet().word(line, "H")
         others = {base.sheet().word(n, "H") for n in base.sheet().lines_with("H")} - {number}
         for other in others:
-            yield Plant(base.sheet().set(line, "H", other or 0).bytes(), ANYWHERE, "the other tool's length")
+            sheet = base.sheet().set(line, "H", other or 0)
+            yield Plant(sheet.bytes(), (_change_before(base, line), line), "the other tool's length")
 
 
 @plants("tool-length-not-set")
@@ -231,7 +258,8 @@ def length_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     if len(sheet.lines_with("H")) > 1:
         for line in sheet.lines_with("H"):
             left = base.sheet().drop(line, "H")
-            yield Plant(left.drop_code(line, "G", 43).bytes(), ANYWHERE, "no G43 for one of the tools")
+            where = (_change_before(base, line), line)
+            yield Plant(left.drop_code(line, "G", 43).bytes(), where, "no G43 for one of the tools")
 
 
 @plants("tool-change-without-stop")
@@ -239,7 +267,9 @@ def stop_for_the_tool_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     if base.tables.setup.controller.tool_change == "ignores" and len(sheet.lines_with("T")) > 1:
         for line in sheet.lines_with("M", 0):
-            yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, "no M0 before the second tool")
+            changed = base.sheet().delete(line)
+            change = min(n for n in sheet.lines_with("T") if n > line)
+            yield Plant(changed.bytes(), at(changed, change), "no M0 before the second tool")
 
 
 @plants("home-unknown")
@@ -255,6 +285,14 @@ def home_of_a_machine_without_one(base: Base, dice: Random) -> Iterator[Plant]:
 # ---- what the controller does not do
 
 
+WITHOUT_CYCLES = {
+    "tool-length-not-set": "G43 is refused",
+    "tool-not-declared": "M6 is refused, and the tool stays the one before",
+    "word-missing": "the lines of a cycle that is refused have no motion of their own",
+    "dwell-unit-suspect": "a cycle's P stands alone",
+}
+
+
 @plants("code-refused", {"tool-length-not-set": "not done here"})
 def code_the_controller_refuses(base: Base, dice: Random) -> Iterator[Plant]:
     controller = base.tables.setup.controller
@@ -266,17 +304,16 @@ def code_the_controller_refuses(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), (new, new), f"{code} on a controller that refuses it")
 
 
-@plants(
-    "code-refused",
-    everything="what the refused codes should have done is not done",
-)
+@plants("code-refused", WITHOUT_CYCLES)
 def wrong_machine(base: Base, dice: Random) -> Iterator[Plant]:
     """The program on a plain hobby controller: cycles, lengths, compensation and macros stop it."""
     sheet = base.sheet()
-    needs = [c for c in (41, 43, 81, 82, 83) if sheet.lines_with("G", c)] or not base.plain
+    needs = [n for c in (41, 43, 81, 82, 83) for n in sheet.lines_with("G", c)]
+    needs += [n for code in (6, 98) for n in sheet.lines_with("M", code)]
     if needs and base.shop:
         told = base.told(shop=lambda shop: shop["machine"].update(controller="hobby-plain"))
-        yield Plant(base.data, ANYWHERE, "on a controller that has neither cycles nor lengths", **told)
+        says = "on a controller that has neither cycles nor lengths"
+        yield Plant(base.data, onward(min(needs)), says, follows=ANYWHERE, **told)
 
 
 CARD = """
@@ -302,13 +339,19 @@ source = "invented"
 """
 
 
-@plants("code-ignored", everything="what the ignored code should have done is not done")
+@plants(
+    "code-ignored",
+    {"rapid-through-stock": "without its cycle the hole's Z is a rapid down", "word-missing": "words of a cycle alone",
+     "peck-too-deep": "no pecks without their cycle", "tool-length-not-set": "passed over as well"},
+)  # fmt: skip
 def code_passed_over(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     for code in (41, 83):
         if sheet.lines_with("G", code) and base.shop:
             told = base.told(shop=lambda shop: shop["machine"].update(controller="deaf.toml"))
-            yield Plant(base.data, ANYWHERE, f"G{code} is passed over", files={"deaf.toml": CARD}, **told)
+            lines = [n for c in ((41,) if code == 41 else (81, 82, 83)) for n in sheet.lines_with("G", c)]
+            where, says = (min(lines), max(lines)), f"G{code} is passed over"
+            yield Plant(base.data, where, says, files={"deaf.toml": CARD}, follows=ANYWHERE, **told)
 
 
 @plants(
@@ -329,4 +372,6 @@ def turn_count_passed_over(base: Base, dice: Random) -> Iterator[Plant]:
             sheet.set(line, "Z", float(m.z1[turns[-1]]) / base.unit).write(line, f"{sheet.text(line)} P{len(turns)}")
             for move in turns[1:]:
                 sheet.delete(base.line_of(move))
-            yield Plant(sheet.bytes(), at(sheet, line), f"a helix of {len(turns)} turns on one line")
+            where = at(sheet, line)
+            entry = (where[0] - 2, where[1])  # the way down to the material begins it
+            yield Plant(sheet.bytes(), where, f"a helix of {len(turns)} turns on one line", follows=entry)

@@ -9,7 +9,7 @@ from random import Random
 import numpy as np
 
 from tests.planted.base import Base
-from tests.planted.harness import ANYWHERE, Plant, at, plants
+from tests.planted.harness import ANYWHERE, Plant, Span, at, onward, plants
 from tests.planted.sheet import Sheet
 
 NOT_DONE = {
@@ -25,6 +25,9 @@ NOT_DONE = {
     "compression-too-shallow": "the next pass is the first",
     "steep-ramp": "the ramp begins elsewhere",
     "feed-unit-suspect": "the feed before stays in force",
+    "word-missing": "the arc mode of before stays in force",
+    "hidden-plunge": "the way before it is not cut",
+    "travel-too-low": "where the tool stands is not known",
 }
 
 
@@ -46,27 +49,56 @@ def _moving(base: Base, cutting: bool = True, letters: str = "XY") -> list[int]:
 # ---- units and modes
 
 
+def _first_length(sheet: Sheet) -> Span:
+    """From the first S or F, which needs a unit too, to the first line that goes somewhere."""
+    lines = [n for letter in "XYZS" for n in sheet.lines_with(letter)]
+    return at(sheet, min(lines), min(n for letter in "XY" for n in sheet.lines_with(letter)))
+
+
 @plants("units-unstated")
 def unit_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     for line in sheet.lines_with("G", 21):
-        yield Plant(sheet.drop_code(line, "G", 21).bytes(), ANYWHERE, "no G21")
+        yield Plant(sheet.drop_code(line, "G", 21).bytes(), _first_length(sheet), "no G21")
 
 
-@plants("units-unstated", everything="the numbers of an inch program are taken for millimetres")
+@plants("units-unstated", {"units-suspect": "the inch program's numbers are read as millimetres, and do not fit"})
 def inch_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     for line in sheet.lines_with("G", 20):
-        yield Plant(sheet.drop_code(line, "G", 20).bytes(), ANYWHERE, "no G20")
+        yield Plant(sheet.drop_code(line, "G", 20).bytes(), _first_length(sheet), "no G20", follows=ANYWHERE)
 
 
-@plants("units-suspect", everything="every length is 25.4 times what was meant, or that part of it")
+TOO_LARGE = {
+    "outside-travel": "every length is 25.4 times what was meant: it is larger than the machine",
+    "outside-stock": "it goes far outside the blank",
+    "cuts-table": "it goes far below it",
+    "cuts-fixture": "it reaches the clamps",
+    "feed-over-machine": "feeds are 25.4 times as high as well",
+    "feed-unit-suspect": "the same",
+    "plunge-too-fast": "the same",
+    "full-width-too-deep": "its depths",
+    "too-deep": "the same",
+    "nut-hits-stock": "the same",
+    "shank-rubs": "the same",
+    "down-cut-packs-slot": "the same",
+    "spindle-stalls": "the same",
+    "offcut-comes-loose": "it goes through",
+    "never-cuts": "the path is around the blank, not on it",
+    "tool-not-as-declared": "a diameter in a comment is read in the program's unit",
+}
+
+
+@plants("units-suspect", TOO_LARGE)
 def unit_word_swapped(base: Base, dice: Random) -> Iterator[Plant]:
+    first = next(base.line_of(k) for k in range(len(base.removed)) if base.tables.motion.kind[k] > 0)
     for old, new in ((21, 20),):  # the other way round it is a small part, and small parts are made
         sheet = base.sheet()
         for line in sheet.lines_with("G", old):
             nth = sheet.codes(line).index(old)
-            yield Plant(sheet.set(line, "G", new, nth).bytes(), ANYWHERE, f"G{new} for G{old}")
+            sheet.set(line, "G", new, nth)
+            where = (sheet.now(line), sheet.now(first)) if base.plain else onward(line)
+            yield Plant(sheet.bytes(), where, f"G{new} for G{old}", follows=ANYWHERE)
 
 
 @plants("state-unstated")
@@ -76,17 +108,22 @@ def mode_left_out(base: Base, dice: Random) -> Iterator[Plant]:
         sheet = base.sheet()
         lines = sheet.lines_with("G", code)
         if len(lines) == 1 and not base.tables.setup.controller.start_state:
-            yield Plant(sheet.drop_code(lines[0], "G", code).bytes(), ANYWHERE, f"no G{code}")
+            first = min(n for letter in "XYZ" for n in sheet.lines_with(letter))
+            arc = min([n for c in (2, 3) for n in sheet.lines_with("G", c)], default=first)
+            sheet.drop_code(lines[0], "G", code)
+            yield Plant(sheet.bytes(), at(sheet, first if code == 90 else arc, first), f"no G{code}")
 
 
 @plants("work-offset-suspect", {"outside-stock": "the places are told from the other zero"})
 def other_work_offset(base: Base, dice: Random) -> Iterator[Plant]:
     for code in dice.sample([55, 56, 57, 59], 2):
         sheet = base.sheet()
-        for line in sheet.lines_with("G", 54):
+        lines = sheet.lines_with("G", 54)
+        for line in lines:
             sheet.set(line, "G", code, sheet.codes(line).index(54))
         told = base.told(job=lambda job: job.update(work_offset="G54"))
-        yield Plant(sheet.bytes(), ANYWHERE, f"G{code}, and the job has its zero in G54", **told)
+        says = f"G{code}, and the job has its zero in G54"
+        yield Plant(sheet.bytes(), (lines[0], lines[0]), says, follows=ANYWHERE, **told)
 
 
 # ---- feeds and words
@@ -116,7 +153,7 @@ def word_doubled(base: Base, dice: Random) -> Iterator[Plant]:
         value = sheet.word(line, letter)
         assert value is not None
         sheet.write(line, f"{sheet.text(line)} {letter}{sheet.number(value + dice.choice([-2, 1.5, 4]))}")
-        yield Plant(sheet.bytes(), (line, line), f"{letter} twice on one line")
+        yield Plant(sheet.bytes(), (line, line), f"{letter} twice on one line", follows=onward(line))
 
 
 @plants("word-conflict", NOT_DONE)
@@ -125,26 +162,27 @@ def two_motions_on_a_line(base: Base, dice: Random) -> Iterator[Plant]:
         sheet = base.explicit(base.sheet(), line)
         kind = next(c for c in sheet.codes(line) if c < 4)
         sheet.write(line, f"{sheet.text(line)} G{0 if kind else 1}")
-        yield Plant(sheet.bytes(), (line, line), "two motion codes on one line")
+        yield Plant(sheet.bytes(), (line, line), "two motion codes on one line", follows=onward(line))
 
 
-@plants("number-unreadable", NOT_DONE | {"word-missing": "the arc mode of before stays in force"})
+@plants("number-unreadable", NOT_DONE)
 def decimal_comma(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _moving(base)):
         text = base.sheet().text(line)
         comma = re.sub(r"([XYxy]-?\d+)\.(\d+)", r"\1,\2", text, count=1)
         if comma != text:
-            yield Plant(base.sheet().write(line, comma).bytes(), (line, line), "a decimal comma")
+            yield Plant(base.sheet().write(line, comma).bytes(), (line, line), "a decimal comma", follows=onward(line))
 
 
-@plants("number-unreadable", NOT_DONE | {"word-missing": "the arc mode of before stays in force"})
+@plants("number-unreadable", NOT_DONE)
 def garbled_number(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _moving(base)):
         sheet = base.sheet()
         _, _, start, end = next(w for w in sheet.words(line) if w[0] in "XY")
         text = sheet.text(line)
         wrong = dice.choice(["1.2.5", "--3", "4.-1", "1..5"])
-        yield Plant(sheet.write(line, text[: start + 1] + wrong + text[end:]).bytes(), (line, line), f"X{wrong}")
+        sheet.write(line, text[: start + 1] + wrong + text[end:])
+        yield Plant(sheet.bytes(), (line, line), f"X{wrong}", follows=onward(line))
 
 
 @plants("word-missing", NOT_DONE | {"arc-does-not-close": "an arc without a centre"})
@@ -153,7 +191,8 @@ def arc_without_centre(base: Base, dice: Random) -> Iterator[Plant]:
         sheet, line = base.sheet(), base.line_of(move)
         sheet.drop(line, "I", "J", "R")
         if sheet.has(line):
-            yield Plant(sheet.bytes(), at(sheet, line), "an arc without I, J or R")
+            says = "an arc without I, J or R"
+            yield Plant(sheet.bytes(), at(sheet, line), says, follows=onward(sheet.now(line)))
 
 
 @plants("word-missing")
@@ -196,7 +235,7 @@ def centre_rounded(base: Base, dice: Random) -> Iterator[Plant]:
         value = sheet.word(line, letter)
         if value is not None:
             sheet.set(line, letter, value + float(np.sign(step)) * off / base.unit)
-            yield Plant(sheet.bytes(), (line, line), f"an arc's centre is {off:.2f} mm off")
+            yield Plant(sheet.bytes(), (line, line), f"a centre {off:.2f} mm off", follows=onward(line))
 
 
 @plants("arc-does-not-close", NOT_DONE)
@@ -207,10 +246,15 @@ def radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
         chord = float(np.hypot(m.x1[move] - m.x0[move], m.y1[move] - m.y0[move])) / base.unit
         if sheet.word(line, "R") is not None and chord > 0.1:
             small = chord / 2 * dice.uniform(0.5, 0.9)
-            yield Plant(sheet.set(line, "R", small).bytes(), (line, line), f"R {small:.2f}, chord {chord:.2f}")
+            says = f"R {small:.2f}, chord {chord:.2f}"
+            yield Plant(sheet.set(line, "R", small).bytes(), (line, line), says, follows=onward(line))
 
 
-@plants("arc-centre-suspect", everything="no arc is followed: most of the program's places are not known")
+@plants(
+    "arc-centre-suspect",
+    {"arc-does-not-close": "the arcs that are not followed", "straight-plunge": "a helix that is not followed",
+     "hidden-plunge": "the same", "part-comes-loose": "the tabs between two arcs are not seen"},
+)  # fmt: skip
 def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
     sheet, m = base.sheet(), base.tables.motion
     arcs = [k for k in base.moves((2, 3)) if sheet.word(base.line_of(k), "I") is not None]
@@ -222,7 +266,8 @@ def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
         for letter, centre in (("I", m.cu[move]), ("J", m.cv[move])):
             if sheet.word(line, letter) is not None:
                 sheet.set(line, letter, float(centre) / base.unit)
-    yield Plant(sheet.bytes(), ANYWHERE, "all arc centres absolute")
+    lines = [base.line_of(k) for k in arcs]
+    yield Plant(sheet.bytes(), at(sheet, *lines), "all arc centres absolute", follows=onward(min(lines)))
 
 
 # ---- comments
@@ -250,7 +295,8 @@ def bracket_in_a_bracket(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _comments(base)):
         sheet = base.sheet()
         text = sheet.text(line).rstrip()
-        yield Plant(sheet.write(line, f"{text[:-1]} (2) copy)").bytes(), (line, line), "brackets in brackets")
+        sheet.write(line, f"{text[:-1]} (2) copy)")
+        yield Plant(sheet.bytes(), (line, line), "brackets in brackets", follows=onward(line))
 
 
 # ---- flow and parameters
@@ -262,7 +308,7 @@ def expression_broken(base: Base, dice: Random) -> Iterator[Plant]:
         if re.match(r"#\d+\s*=\s*#", text):
             bare = text.split("(")[0].rstrip()
             for wrong in (f"{bare}]", f"{bare}*", f"{bare}/0", f"{bare}+SQRT[-2]"):
-                yield Plant(base.sheet().write(line, wrong).bytes(), (line, line), wrong)
+                yield Plant(base.sheet().write(line, wrong).bytes(), (line, line), wrong, follows=ANYWHERE)
 
 
 @plants(
@@ -273,19 +319,20 @@ def expression_broken(base: Base, dice: Random) -> Iterator[Plant]:
 def end_of_a_loop_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
         if re.match(r"END\d", text):
-            yield Plant(base.sheet().delete(line).bytes(), ANYWHERE, f"no {text}")
+            begins = next(n for n, other in base.sheet().rows if other.endswith(text.replace("END", "DO")))
+            yield Plant(base.sheet().delete(line).bytes(), (begins, line), f"no {text}", follows=ANYWHERE)
 
 
 @plants("not-read-to-end", {"never-cuts": "it goes round at one height"})
 def loop_that_never_ends(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
         if match := re.match(r"(#\d+)\s*=\s*\1", text):
-            told = base.told()
             same = base.sheet().write(line, f"{match[1]}={match[1]}")
-            yield Plant(same.bytes(), ANYWHERE, "a loop that counts nothing", **told)
+            begins = max(n for n, other in same.rows if re.search(r"DO\d", other) and n < line)
+            yield Plant(same.bytes(), onward(begins), "a loop that counts nothing", follows=ANYWHERE)
 
 
-@plants("point-missing", everything="lengths a thousand times smaller than they look")
+@plants("point-missing")
 def point_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     if base.tables.setup.controller.no_point == "resolution":
         for line, text in base.sheet().rows:
@@ -315,7 +362,8 @@ def end_cut_off(base: Base, dice: Random) -> Iterator[Plant]:
         words = sheet.words(line)
         if len(words) > 1:
             sheet.cut_off(line, words[-1][2] + 1)
-            yield Plant(sheet.bytes().rstrip(b"\r\n"), ANYWHERE, "the file ends in the middle of a cut")
+            data = sheet.bytes().rstrip(b"\r\n")
+            yield Plant(data, (line - 1, line), "the file ends in the middle of a cut", follows=ANYWHERE)
 
 
 @plants("ends-in-material")
@@ -331,7 +379,7 @@ def last_lift_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     for line, _ in list(sheet.rows):
         if line > last and {w[0] for w in sheet.words(line)} & set("XYZ"):
             sheet.delete(line)
-    yield Plant(sheet.bytes(), ANYWHERE, "nothing lifts the tool at the end")
+    yield Plant(sheet.bytes(), onward(sheet.now(last)), "nothing lifts the tool at the end")
 
 
 @plants("ends-without-stop")
@@ -348,7 +396,7 @@ def end_words_left_out(base: Base, dice: Random) -> Iterator[Plant]:
             for code in (5, 2, 30):
                 if sheet.has(line) and code in sheet.codes(line, "M"):
                     sheet.drop_code(line, "M", code)
-    yield Plant(sheet.bytes(), ANYWHERE, "no M5 and no M30")
+    yield Plant(sheet.bytes(), onward(sheet.now(last)), "no M5 and no M30")
 
 
 # ---- Z
@@ -369,22 +417,35 @@ def _all_z(base: Base, change: dict[str, float]) -> Sheet:
     return sheet
 
 
+def _first_feed(base: Base) -> Span:
+    """The first move that is no rapid: what is told of all Z stands there."""
+    m = base.tables.motion
+    line = next(base.line_of(k) for k in range(len(m)) if m.kind[k] > 0)
+    return line, line
+
+
 @plants("z-zero-suspect", {"plunge-too-fast": "its own descent"})
 def zero_on_the_table(base: Base, dice: Random) -> Iterator[Plant]:
     lowest = float(np.nanmin(base.tables.motion.z1))
     if base.plain and base.bottom is not None and lowest > base.bottom:  # cut through it looks like a very thin skim
         thick = (base.top - base.bottom) / base.unit
-        yield Plant(_all_z(base, {"add": thick}).bytes(), ANYWHERE, "Z counts from the table, and the job says the top")
+        says = "Z counts from the table, and the job says the top"
+        yield Plant(_all_z(base, {"add": thick}).bytes(), _first_feed(base), says, follows=ANYWHERE)
 
 
 @plants("never-cuts", {"z-zero-suspect": "nothing goes below the top"})
 def depth_lost(base: Base, dice: Random) -> Iterator[Plant]:
     if base.plain:
-        yield Plant(_all_z(base, {"least": 0}).bytes(), ANYWHERE, "no Z is below the top")
+        yield Plant(_all_z(base, {"least": 0}).bytes(), _first_feed(base), "no Z is below the top", follows=ANYWHERE)
 
 
-@plants("z-counted-downward", everything="every lift is a dive")
+@plants(
+    "z-counted-downward",
+    {"rapid-through-stock": "every lift is a dive", "cuts-table": "the same", "nut-hits-stock": "the same",
+     "shank-rubs": "the same", "word-missing": "a cycle's R lies below its bottom", "peck-too-deep": "the same"},
+)  # fmt: skip
 def z_turned_round(base: Base, dice: Random) -> Iterator[Plant]:
     lifts = [k for k in base.moves((0,), cutting=False) if base.tables.motion.z1[k] > base.tables.motion.z0[k]]
     if base.plain and len(lifts) > 2:  # one lift, or travel at feed, tells too little
-        yield Plant(_all_z(base, {"by": -1}).bytes(), ANYWHERE, "every Z has the other sign")
+        where = onward(_first_feed(base)[0])
+        yield Plant(_all_z(base, {"by": -1}).bytes(), where, "every Z has the other sign", follows=ANYWHERE)

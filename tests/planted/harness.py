@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import multiprocessing
 import random
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
@@ -11,9 +12,11 @@ from gclint.judge.finding import Finding
 from tests.planted.base import Base, Declared, judged
 from tests.planted.sheet import Sheet
 
-ANYWHERE = (1, 10**9)
+ANYWHERE = (0, 10**9)  # for what stands on no line: a fault of the program as a whole
 EACH = 3  # plants of one planter in one program
 STOPS = ("halt", "change")
+LISTED = 5000  # lines of a finding that are looked at
+Span = tuple[int, int]
 
 
 @dataclass(frozen=True)
@@ -21,11 +24,12 @@ class Plant:
     """One planted program: its text and declarations (the clean one's unless given), and where the fault lies."""
 
     data: bytes
-    where: tuple[int, int]  # first and last line of the planted text that a finding may stand on
+    where: Span  # first and last line of the planted text that the finding may stand on
     says: str
     job: Declared | None = None
     shop: Declared | None = None
     files: dict[str, str] | None = None
+    follows: Span | None = None  # lines that what the fault explains may stand on: `where` unless given
 
 
 Make = Callable[[Base, random.Random], Iterator[Plant]]
@@ -39,29 +43,38 @@ class Planter:
     name: str
     make: Make
     explains: dict[str, str]
-    everything: str = ""  # why any other finding may follow from the fault; "" where none may
 
 
 PLANTERS: list[Planter] = []
 
 
-def plants(rule: str, explains: dict[str, str] | None = None, everything: str = "") -> Callable[[Make], Make]:
+def plants(rule: str, explains: dict[str, str] | None = None) -> Callable[[Make], Make]:
     def kept(make: Make) -> Make:
-        PLANTERS.append(Planter(rule, make.__name__, make, explains or {}, everything))
+        PLANTERS.append(Planter(rule, make.__name__, make, explains or {}))
         return make
 
     return kept
 
 
-def at(sheet: Sheet, *lines: int, slack: int = 0) -> tuple[int, int]:
+def at(sheet: Sheet, *lines: int, slack: int = 0) -> Span:
     """The span, in the planted text, of lines of the clean one."""
     now = [sheet.now(line) for line in lines]
     return min(now) - slack, max(now) + slack
 
 
-def covers(finding: Finding, where: tuple[int, int]) -> bool:
-    low, high = where
-    return any(low <= line <= high for line in (*finding.lines, finding.line, finding.worst_line))
+def onward(line: int) -> Span:
+    """From a line to the program's end."""
+    return line, 10**9
+
+
+def stands_in(finding: Finding, span: Span) -> bool:
+    """Whether the line a finding stands on, or its worst place, lies there."""
+    return any(span[0] <= line <= span[1] for line in (finding.line, finding.worst_line))
+
+
+def names(finding: Finding, span: Span) -> bool:
+    """Whether a finding stands there, or lists a line there (one rule's hundredth place and on are told together)."""
+    return stands_in(finding, span) or any(span[0] <= line <= span[1] for line in finding.lines[:LISTED])
 
 
 @dataclass
@@ -78,28 +91,48 @@ def try_one(base: Base, planter: Planter, plant: Plant) -> Result:
     run = judged(
         plant.data, base.name, plant.job or base.job, plant.shop or base.shop, base.files | (plant.files or {})
     )
-    before = {finding.rule for finding in base.findings}
-    named = [f for f in run.checked.findings if f.rule == planter.rule]
-    hit = [f for f in named if covers(f, plant.where)]
-    explained = {planter.rule, *planter.explains} if hit else set(planter.explains)
-    extra = [
-        f for f in run.checked.findings
-        if f.grade in STOPS and not planter.everything
-        and not (f.rule in explained and (f.rule != planter.rule or f in hit))
-        and not (f.rule in before and f.rule != planter.rule)
+    findings, already = run.checked.findings, {(f.rule, f.grade, f.happens) for f in base.findings}
+    hit = [
+        f for f in findings
+        if f.rule == planter.rule and names(f, plant.where) and (f.rule, f.grade, f.happens) not in already
     ]  # fmt: skip
-    if any(f.rule == "internal-error" for f in run.checked.findings):
-        extra += [f for f in run.checked.findings if f.rule == "internal-error" and f not in extra]
+    extra = [
+        f for f in findings
+        if f.grade in STOPS and f not in hit
+        and not (f.rule in planter.explains and stands_in(f, plant.follows or plant.where))
+    ]  # fmt: skip
     return Result(base.name, planter, plant, bool(hit), tuple(f.grade for f in hit), tuple(extra))
 
 
-def all_plants(bases: Iterable[Base], planters: Iterable[Planter], each: int = EACH) -> Iterator[Result]:
-    chosen = list(planters)
+def planted(base: Base, planter: Planter, seed: int) -> Iterator[Plant]:
+    """All plants of one kind in one program, in the order this seed draws them."""
+    return planter.make(base, random.Random(f"{planter.name} in {base.name}" + f", {seed}" * (seed > 0)))
+
+
+def try_some(base: Base, planter: Planter, seed: int, each: int) -> list[Result]:
+    return [try_one(base, planter, plant) for plant in islice(planted(base, planter, seed), each)]
+
+
+def all_plants(
+    bases: list[Base], planters: Iterable[Planter], each: int = EACH, seed: int = 0, processes: int = 2
+) -> list[Result]:
+    """Every planter in every program, `each` times at most; in the same order however many processes do it."""
+    tasks = [(base, planter, seed, each) for base in bases for planter in planters]
+    _tasks[:] = tasks
     for base in bases:
-        for planter in chosen:
-            dice = random.Random(f"{planter.name} in {base.name}")
-            for plant in islice(planter.make(base, dice), each):
-                yield try_one(base, planter, plant)
+        assert base.run.tables is not None  # judged once, before the processes part
+    with multiprocessing.get_context("fork").Pool(processes) as pool:
+        done = pool.map(_task, range(len(tasks)), chunksize=4)
+        pool.close()
+        pool.join()
+    return [result for results in done for result in results]
+
+
+_tasks: list[tuple[Base, Planter, int, int]] = []  # what the processes share with the one they come from
+
+
+def _task(number: int) -> list[Result]:
+    return try_some(*_tasks[number])
 
 
 @dataclass

@@ -1,17 +1,13 @@
-"""Every fault that can be planted in a clean program is found under its name, and nothing else is found for it."""
+"""Each kind of fault, planted in one clean program; `python -m tests.planted` plants it in all of them."""
 
 from __future__ import annotations
+
+from itertools import islice
 
 import pytest
 
 from tests.planted import plan
-from tests.planted.harness import STOPS, Result
-
-
-@pytest.fixture(scope="module")
-def results() -> list[Result]:
-    """One plant of each kind in each program; `python -m tests.planted` tries three."""
-    return list(plan.results(plan.planters(), each=1))
+from tests.planted.harness import STOPS, Planter, planted, try_one
 
 
 @pytest.mark.parametrize("base", plan.bases(), ids=lambda base: base.name)
@@ -19,15 +15,21 @@ def test_the_program_is_clean_before(base: plan.Base) -> None:
     assert [f.rule for f in base.findings if f.grade in STOPS] == []
 
 
-def test_nearly_all_planted_faults_are_found(results: list[Result]) -> None:
-    missed = [(r.planter.rule, r.planter.name, r.base, r.plant.says) for r in results if not r.found]
-    assert len(results) > 30
-    assert len(missed) <= 0.01 * len(results), missed
+@pytest.mark.parametrize("planter", plan.planters(), ids=lambda planter: planter.name)
+def test_the_fault_is_found_and_nothing_it_does_not_explain(planter: Planter) -> None:
+    """In a program that changes from one planter to the next; the long one only where no other will do."""
+    order = sorted(plan.bases(), key=lambda base: (len(base.data) > 20_000, hash_of(planter.name, base.name)))
+    base, plant = next((base, plant) for base in order for plant in islice(planted(base, planter, 0), 1))
+    result = try_one(base, planter, plant)
+    assert result.found, (base.name, plant.says)
+    assert [(f.rule, f.line) for f in result.extra] == [], (base.name, plant.says)
 
 
-def test_nothing_is_found_that_the_fault_does_not_explain(results: list[Result]) -> None:
-    assert [(r.planter.name, r.base, f.rule, f.line) for r in results for f in r.extra] == []
+def hash_of(*texts: str) -> int:
+    return sum((k + 1) * ord(c) for k, c in enumerate("/".join(texts))) % 1009
 
 
-def test_every_planter_finds_a_place(results: list[Result]) -> None:
-    assert {p.name for p in plan.planters()} == {r.planter.name for r in results}
+def test_every_rule_is_planted_or_the_reason_is_told() -> None:
+    named = [planter.rule for planter in plan.planters()]
+    assert set(named) | set(plan.CANNOT_BE_PLANTED) | plan.NOT_YET == plan.shipped_rules()
+    assert not set(named) & set(plan.CANNOT_BE_PLANTED)
