@@ -44,6 +44,23 @@ G53 G0 Z0
 M30
 """
 
+RESIN = """
+name = "keel-resin"
+title = "a resin whose edges chip at low edge speed (invented)"
+kind = "resin"
+chip = [ { diameter = "6.35 mm", low = "0.057 mm", high = "0.16 mm", standing = "practice", source = "invented" } ]
+edge = [
+    { low = "105 m/min", high = "330 m/min", slow_because = "its edges chip", standing = "practice", source = "invented" },
+]
+[seen]
+thin = "dust"
+thick = "edges that chip out"
+fast = "smears"
+[thin]
+by = { value = 0.1, standing = "practice", source = "invented" }
+finish_share = { value = 0.25, standing = "practice", source = "invented" }
+"""
+
 HATCH_COVER = """(hatch cover, lowtide workshop)
 (t3 1/4 in flat up-cut, vacuum table)
 G21
@@ -147,8 +164,8 @@ def _job(material: str, size: str, by: str, **more: object) -> Declared:
 
 def own_programs() -> list[Base]:
     return [
-        Base("keel-strip.nc", KEEL_STRIP.encode(), _job("cured-epoxy", "100 80 20", "clamps"),
-             _mill(t3={"helix": "down-cut"})),
+        Base("keel-strip.nc", KEEL_STRIP.encode(), _job("keel-resin.toml", "100 80 20", "clamps"),
+             _mill(t3={"helix": "down-cut"}), {"keel-resin.toml": RESIN}),
         Base("hatch-cover.nc", HATCH_COVER.encode(), _job("mdf", "110 70 9", "vacuum", spoilboard="0.5 mm"), _mill()),
         Base("fairlead.nc", FAIRLEAD.encode(), _job("aluminium-6061", "80 50 12", "clamps"), _mill()),
     ]  # fmt: skip
