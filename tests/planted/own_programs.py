@@ -50,7 +50,7 @@ title = "a resin whose edges chip at low edge speed (invented)"
 kind = "resin"
 chip = [ { diameter = "6.35 mm", low = "0.057 mm", high = "0.16 mm", standing = "practice", source = "invented" } ]
 edge = [
-    { low = "105 m/min", high = "330 m/min", slow_because = "its edges chip", standing = "practice", source = "invented" },
+    { low = "105 m/min", high = "330 m/min", slow_because = "edges chip", standing = "practice", source = "invented" },
 ]
 [seen]
 thin = "dust"
