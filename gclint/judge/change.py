@@ -26,6 +26,7 @@ MOST_PASSES = 20  # beyond that another tool is the answer
 ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
 SAFE = 0.99  # of a greatest feed
 MOST_WORDS = 1000
+MOST_BETWEEN = 1000  # moves between a plunge and the next cut
 NEAR = 1.5  # a window narrower than this is told by both its ends
 LIMIT_OF = {"bend": "bending", "stress": "breaking", "power": "power"}
 CHIP = ("thinnest chip", "thickest chip")
@@ -40,6 +41,7 @@ class Worst(Struct, frozen=True, eq=False):
     inch: bool
     high: float  # upper limit of what was found, in the unit it was found in; NaN if there is none
     governing: tuple[int, ...] = ()  # lines of the F words that govern the places of this finding
+    places: tuple[int, ...] = ()  # the rows of its table that this finding is about, ascending
 
     @property
     def chain(self) -> Chain:
@@ -269,32 +271,84 @@ def reachable_pair(worst: Worst) -> Change | None:
 
 
 def plunge_feed(worst: Worst) -> Change | None:
-    """An F of its own for the downward move, and the old one again behind it."""
+    """An F of its own for every downward move that is too fast, and the old one again behind it."""
     share, usual = worst.number("window.plunge_share"), worst.number("cutting_feed")
     if math.isnan(usual):
         usual = worst.number("window.feed")
     axes = worst.chain.setup.machine.feed_limit
     allowed = min(v for v in (share * usual, (axes.z if axes else None) or math.inf, math.inf) if not math.isnan(v))
-    z_feed, feed = worst.number("down_feed"), worst.number("feed")
-    if not (math.isfinite(allowed) and z_feed > 0):
+    entries = worst.chain.engagement.entries
+    if not (math.isfinite(allowed) and allowed > 0) or worst.row.rows is None:
         return None
-    to = worst.feed_word(feed * allowed / z_feed, down=True)
-    m, last = worst.chain.motion, worst.last_move
-    old = find_word(worst.chain.program, worst.line, ("F",))
-    sets = [SetWord(worst.line, "F", old.written if old else None, to)] if old is None or old.written else []
-    # The next line with a cut, as the machine comes to it: in a loop or a subprogram it may stand further up.
-    line_of = m.line[last + 1 :]
-    later = np.flatnonzero((m.kind[last + 1 :] != RAPID) & (line_of != m.line[last]) & (line_of != worst.line))
-    text = f"Go down with {feed_name(to, worst.inch)} on line {worst.line}"
-    if len(later) and not int(m.cycle[worst.move]):
-        after = last + 1 + int(later[0])
-        line = int(m.line[after])
-        if int(m.feed_line[after]) == worst.feed_line:
-            back = find_word(worst.chain.program, worst.feed_line, ("F",))
-            if back is not None and back.written is not None:
-                sets.append(SetWord(line, "F", None, back.value))
-                text += f", and give line {line} its F{back.value:g} back"
+    own = int(worst.row.rows[0])
+    slower: dict[int, float] = {}
+    back: dict[int, float] = {}
+    for entry in [own, *(row for row in worst.places if row != own)][:MOST_WORDS]:
+        first, last = int(entries.first_move[entry]), int(entries.last_move[entry])
+        words = _slower_words(worst, first, last, allowed)
+        for line, to in words.values():
+            slower[line] = min(to, slower.get(line, math.inf))
+        if words:
+            back |= _given_back(worst, last, next(reversed(words)))
+    if not slower:
+        return None
+    lines, others = list(slower), sorted({*list(slower.values())[1:]})
+    text = f"Go down with {feed_name(slower[lines[0]], worst.inch)} on line {lines[0]}"
+    if others and others != [slower[lines[0]]]:
+        text += f", and slower too on {_more_lines(len(lines))} ({_spread(others)})"
+    elif others:
+        text += f" and {_more_lines(len(lines))}"
+    back = {line: feed for line, feed in back.items() if line not in slower}
+    if back:
+        line, feed = next(iter(back.items()))
+        text += f", and give line {line} its F{feed:g} back"
+        text += f" (and so {_more_lines(len(back))} behind a plunge)" if len(back) > 1 else ""
+    words_at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
+    sets = [
+        SetWord(line, "F", word.written if word else None, slower[line])
+        for line, word in words_at.items()
+        if word is None or word.written is not None  # where an expression stands there is no number to replace
+    ]
+    sets += [SetWord(line, "F", None, feed) for line, feed in back.items()]
     return Change(text + ".", tuple(sets) if worst.plain_feed() else ())
+
+
+def _slower_words(worst: Worst, first: int, last: int, allowed: float) -> dict[int, tuple[int, float]]:
+    """For the line of each F word under which moves of one entry go down faster than `allowed` (mm/min): the line of
+    the first of them, and the F to write there."""
+    m, rows = worst.chain.motion, np.arange(first, last + 1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        steep = (m.z0[rows] - m.z1[rows]) / m.length[rows]
+        fast = (m.kind[rows] != RAPID) & (m.tool[rows] == m.tool[first]) & (steep * m.feed[rows] > allowed)
+    made = {}
+    for word in dict.fromkeys(m.feed_line[rows[fast]].tolist()):
+        under = fast & (m.feed_line[rows] == word)
+        to = worst.feed_word(allowed / float(np.max(steep[under])), down=True)
+        made[word] = (int(m.line[rows[under][0]]), to)
+    return made
+
+
+def _given_back(worst: Worst, last: int, word: int) -> dict[int, float]:
+    """The next line with a cut behind an entry, with the F of line `word` if it inherits that one; else empty."""
+    m = worst.chain.motion
+    if int(m.cycle[last]):
+        return {}
+    # As the machine comes to it: in a loop or a subprogram it may stand further up.
+    near = slice(last + 1, last + 1 + MOST_BETWEEN)
+    later = np.flatnonzero((m.kind[near] != RAPID) & (m.line[near] != m.line[last]))
+    if not len(later):
+        return {}
+    after = last + 1 + int(later[0])
+    old = find_word(worst.chain.program, word, ("F",)) if int(m.feed_line[after]) == word else None
+    return {int(m.line[after]): old.value} if old is not None and old.written is not None else {}
+
+
+def _more_lines(lines: int) -> str:
+    return f"{lines - 1} more line{'s' if lines > 2 else ''}"
+
+
+def _spread(feeds: list[float]) -> str:
+    return f"F{feeds[0]:g}" if len(feeds) == 1 else f"F{feeds[0]:g} to F{feeds[-1]:g}"
 
 
 def ramp(worst: Worst) -> Change | None:

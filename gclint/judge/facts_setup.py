@@ -292,8 +292,12 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
                                   _gather(tool_of, lambda c, n: c.cutting_feed.get(n)),
                                   "a level cut of this tool")  # fmt: skip
     speed = f"{both}, with its flutes and the spindle's speed"
-    for name, side, most in (("feed", "high", "largest"), ("least_feed", "low", "smallest")):
-        made[f"window.{name}"] = number("mm/min", f"{most} feed the chip window allows this tool at its true speed",
+    for name, side, most in (
+        ("feed", "high", "largest feed the chip window allows this tool at its true speed"),
+        ("least_feed", "low", "smallest feed the chip window allows this tool at its true speed, with one flute where "
+                              "they are not declared"),
+    ):  # fmt: skip
+        made[f"window.{name}"] = number("mm/min", most,
                                         _gather(tool_of, _window_feed(side)), speed)  # fmt: skip
     return made
 
@@ -346,16 +350,17 @@ def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
 
     def read(chain: Chain, n: int) -> float | None:
         tool, windows = chain.tool(n), chain.windows(n)
-        if tool is None or windows is None or tool.flutes is None:
+        if tool is None or windows is None or (tool.flutes is None and side == "high"):
             return None
+        flutes = tool.flutes or 1  # with more flutes the least feed is higher still
         speeds = chain.cutting.true_speed_of[(chain.motion.tool == n) & chain.in_contact]
         limits = [limit for w in windows.chip.values() if (limit := getattr(w, side)) is not None]
         if not limits or not np.isfinite(speeds).any():
             return None
         if side == "high":
-            return float(max(limits) * tool.flutes * np.nanmax(speeds))
+            return float(max(limits) * flutes * np.nanmax(speeds))
         slot = windows.chip.get("slot")
         low = slot.low if slot is not None and slot.low is not None else max(limits)
-        return float(low * tool.flutes * np.nanmin(speeds))
+        return float(low * flutes * np.nanmin(speeds))
 
     return read

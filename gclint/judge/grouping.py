@@ -130,7 +130,9 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([*parts, np.array(words(rule.found.code, view))])
     if cause == "line" or not len(motion):
         apart = np.unique(place)
-        return _numbered([*parts, np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])])
+        each = np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])
+        # What is only to consider is one habit of the program, not a mishap of each line.
+        return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _numbered(
         [*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
@@ -205,7 +207,7 @@ def _finding(
         found=found,
         window=window,
         happens=happens,
-        change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain)),
+        change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain), _places(view, rows)),
         accepted=accept.because if accept else None,
         beside=beside,
         accepted_in=accept.where if accept else None,
@@ -331,13 +333,21 @@ def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int,
     return tuple(lines[lines > 0][:MOST_LINES].tolist())
 
 
-def _change(rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...]) -> Change:
+def _places(view: View, rows: Column) -> tuple[int, ...]:
+    """The rows of their own table that a finding is about; the first ones of very many."""
+    own = view.rows[rows] if view.rows is not None else rows
+    return tuple(own[:MOST_LINES].tolist())
+
+
+def _change(
+    rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
+) -> Change:
     text = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
     chain = one.chain
-    made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing))
+    made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing, places))
     if made is None:
         return Change(text)
     if chain.setup.controller.feed_unit == "mm/s":

@@ -172,7 +172,7 @@ def test_a_slower_mark_is_written_into_the_program(stated: int) -> None:
 
 
 def test_a_slower_way_down_along_many_moves_holds_to_its_end() -> None:
-    down = "\n".join(f"G1 X{20 + 0.5 * n:g} Y40 Z{-0.2 * n:g}" for n in range(1, 11))
+    down = "\n".join(f"G1 X{20 + 0.5 * n:g} Y40 Z{-0.22 * n:g}" for n in range(1, 11))
     program = f"G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X20 Y40\nG1 Z0 F1500\n{down}\nG1 X100\nG0 Z5\nM30\n"
     options = {"material": "birch-plywood", "stock": "120 x 80 x 18 mm at 0 0"}
     checked = tried(program, "1: flat 6mm 2fl down-cut", **options)
@@ -180,3 +180,34 @@ def test_a_slower_way_down_along_many_moves_holds_to_its_end() -> None:
     assert [word.line for word in finding.change.set] == [6, 16]  # the first move down, and the first level one
     assert finding.change.set[1].to == 1500
     assert not found(tried(applied(program, finding), "1: flat 6mm 2fl down-cut", **options), "plunge-too-fast")
+
+
+def test_plunges_of_one_feed_are_all_slowed_and_the_cuts_behind_them_are_not() -> None:
+    lines = ["G21 G90 G94 G17 G54", "M3 S16000", "G0 Z5"]
+    for y in (20, 40, 60):
+        lines += [f"G0 X20 Y{y}", "G1 Z-2 F1500", "G1 X90", "G0 Z5"]  # the cut takes the plunge's F
+    program = "\n".join([*lines, "G0 X20 Y70", "G1 Z-2 F1400", "G1 X90 F1500", "G0 Z5", "M30", ""])
+    given_ = {"material": "birch-plywood", "stock": "120 x 100 x 18 mm at 0 0"}
+    for finding in found(tried(program, "1: flat 6mm 2fl up-cut", **given_), "plunge-too-fast"):  # type: ignore[arg-type]
+        assert {word.to for word in finding.change.set} <= {495.0, 1500.0}
+        program = applied(program, finding)
+    checked = tried(program, "1: flat 6mm 2fl up-cut", **given_)  # type: ignore[arg-type]
+    assert not found(checked, "plunge-too-fast")
+    assert program.count("G1 X90 F1500") == 4
+
+
+def test_a_plunge_in_two_feeds_never_gets_a_higher_one() -> None:
+    program = (
+        "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X19 Y30\nG1 Z0.1 F700\nG1 Z-1\n"
+        "G18 G2 X20 Z-2 I1 K0 F1500\nG17 G1 X90\nG0 Z5\nM30\n"
+    )
+    checked = tried(program, "1: flat 6mm 2fl up-cut", material="birch-plywood", stock="120 x 100 x 18 mm at 0 0")
+    (finding,) = found(checked, "plunge-too-fast")
+    down = {word.line: (word.from_, word.to) for word in finding.change.set}
+    assert down[6][1] == pytest.approx(495.0)
+    assert all(old is None or new < old for old, new in down.values())
+    assert not found(
+        tried(applied(program, finding), "1: flat 6mm 2fl up-cut", material="birch-plywood",
+              stock="120 x 100 x 18 mm at 0 0"),
+        "plunge-too-fast",
+    )  # fmt: skip

@@ -253,3 +253,30 @@ def test_feeds_are_told_as_the_controller_counts_them(tmp_path: Path) -> None:
     assert feeds[0] == pytest.approx([feed / 60 for feed in feeds[1]], abs=0.001)
     assert next(w.from_ for w in there.change.set if w.word == "F") == pytest.approx(5.0)
     assert "a sixtieth" in there.change.text
+
+
+def test_what_is_only_to_consider_is_told_once_for_all_lines() -> None:
+    over = "".join(f"G0 X{20 * n} Y10 Z0.5\nG1 Z-1 F300\nG1 Y60 F1800\nG0 Z0.5\n" for n in range(1, 6))
+    checked = tried(
+        "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n" + over + "G0 Z20\nM30\n", "1: flat 6mm 2fl up-cut",
+        material="birch-plywood", stock="120 x 80 x 18 mm at 0 0",
+    )  # fmt: skip
+    (low,) = found(checked, "travel-too-low")
+    assert low.grade == "consider"
+    assert low.count == len(low.lines) > 3
+
+
+def test_a_bracket_left_over_by_every_name_is_one_cause() -> None:
+    names_of = "".join(f"(Pocket ({n}))\nG0 X{n} Y0\n" for n in range(1, 6))
+    checked = tried("G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n" + names_of + "M30\n")
+    (left,) = found(checked, "comment-leftover")
+    assert left.count == 5
+
+
+def test_the_way_up_from_too_deep_is_not_told_beside_the_way_down() -> None:
+    checked = tried(
+        "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X40 Y30\nG1 Z-10 F300\nG0 Z5\nG0 X60\nG1 X80 Z-10 F300\nG1 X20 Z2\n"
+        "M30\n",
+        "1: drill 3mm", material="birch-plywood", stock="120 x 80 x 6 mm at 0 0",
+    )  # fmt: skip
+    assert [line for f in found(checked, "cuts-table") for line in f.lines] == [5, 8]
