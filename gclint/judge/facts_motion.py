@@ -43,6 +43,24 @@ def _first_across(chain: Chain) -> Bools:
     return first
 
 
+def _dives_in(chain: Chain) -> Floats:
+    """How far a rapid from a place that is not known, before anything is cut, ends below the top of the blank, mm.
+
+    0 for all other moves, and where its end is not over the blank. The stock model removes nothing along such a move.
+    """
+    m, box = chain.motion, chain.box
+    deep = np.zeros(len(m))
+    if box is None or box.top is None or box.x is None or box.y is None:
+        return deep
+    cut = np.flatnonzero(chain.in_contact | (m.kind != RAPID))
+    first = slice(0, int(cut[0]) if len(cut) else len(m))
+    unknown = ~np.isfinite(m.x0[first] + m.y0[first] + m.z0[first])
+    x, y, z = m.x1[first], m.y1[first], m.z1[first]
+    over = (x >= box.x[0]) & (x <= box.x[1]) & (y >= box.y[0]) & (y <= box.y[1])
+    deep[first] = np.where(unknown & over, np.nan_to_num(np.maximum(box.top - z, 0.0)), 0.0)
+    return deep
+
+
 # Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the
 # rules on
 # place: no declaration would help, and what can be said of them is said elsewhere.
@@ -232,6 +250,8 @@ MOVES = Table(
                                & (c.motion.y1 == c.motion.y0) & (c.motion.sweep == 0)),
         "in_contact": truth("whether the move removes material", lambda c: c.in_contact),
         "first_across": truth("whether it is the first travel in X or Y, before any Z is named", _first_across),
+        "dives_in": number("mm", "of a rapid from a place that is not known, before anything is cut: how far it ends "
+                           "below the top of the blank", _dives_in),
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
         "outside_by": number("mm", "how far the nearer end lies outside the blank's outline", _outside_by, _CORNER),

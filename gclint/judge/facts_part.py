@@ -236,7 +236,7 @@ def _lap_feeds(chain: Chain) -> tuple[Floats, Floats, Longs, Floats, Longs]:
             rest = rows[rows != row]
             others[row] = len(rest)
             if len(rest):
-                usual[row] = float(np.median(feed[rest]))
+                usual[row] = float(np.median(feed[rows]))  # its own too: of three, the two that agree are the usual
                 share[row] = removed[row] / max(float(np.median(removed[rest])), 1e-9)
     return feed, usual, others, share, at
 
@@ -251,7 +251,7 @@ LAPS = Table(
     {
         **shared(_lap_rows),
         "feed": number("mm/min", "feed at or over which a fifth of the lap's cuts run", lambda c: _lap_feeds(c)[0]),
-        "usual_feed": number("mm/min", "the same for the other laps of this tool over the same outline",
+        "usual_feed": number("mm/min", "of all laps of this tool over the same outline, that of the one in the middle",
                              lambda c: np.nan_to_num(_lap_feeds(c)[1], nan=np.inf)),
         "same_laps": number("", "number of those other laps", lambda c: _lap_feeds(c)[2]),
         "removed_share": number("", "volume the lap removes, over what those others remove",
