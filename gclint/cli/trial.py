@@ -7,9 +7,10 @@ from importlib import import_module
 import click
 
 STEPS = {
+    "plan": "Lay out test cuts; write their program, a plan and a sheet to grade them on.",
     "grade": "Enter what was seen at each cut; can be broken off and gone on with.",
 }
-MODULES = {"grade": "trial_grade"}  # of gclint.cli
+MODULES = {"plan": "trial_plan", "grade": "trial_grade"}  # of gclint.cli
 
 
 class Steps(click.Group):

@@ -7,11 +7,12 @@ no other plan has; its grades bear the same name, so that two plans are never mi
 from __future__ import annotations
 
 import datetime
+from collections.abc import Iterable
 from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from gclint.setup.declared import Feed, Length, Position, Speed, Table, ToolTable
+from gclint.setup.declared import Angle, Feed, Length, Position, Speed, Table, ToolTable
 
 Number = Annotated[int, Meta(ge=1, le=999)]
 EntryWord = Literal["straight", "ramp"]
@@ -34,6 +35,18 @@ class Cut(Table, frozen=True):
     confirmed: bool = False  # a person has said that the risky cut may be made
 
 
+class Shape(Table, frozen=True):
+    """The path of every cut: a lead where the machine gets up to its feed (and ramps down and back), a straight part, a
+    curve to the left and one to the right that end level with it, and a run-out. Straight part and curves are graded.
+    """
+
+    lead: Length
+    straight: Length
+    radius: Length
+    run_out: Length
+    ramp: Angle
+
+
 class Plan(Table, frozen=True):
     """plan.toml."""
 
@@ -49,11 +62,34 @@ class Plan(Table, frozen=True):
     shop: str | None = None  # path, from the plan's folder
     machine: str = ""
     seed: int = 0
+    like: str = ""  # the card that a new material was planned and checked by
+    looks: bool = True  # the program stops behind every cut, to have it looked at
+    shape: Shape | None = None  # None: the program was not written by gclint
     tool: tuple[ToolTable, ...] = ()  # as they were when the plan was made
     cut: tuple[Cut, ...] = ()
 
     def cut_of(self, number: int) -> Cut | None:
         return next((cut for cut in self.cut if cut.number == number), None)
+
+
+def risks(cuts: Iterable[Cut]) -> list[tuple[str, str]]:
+    """Each reason with the cuts it concerns: ('straight-plunge (...)', '8, 11-14')."""
+    found: dict[str, list[int]] = {}
+    for cut in cuts:
+        for reason in filter(None, cut.risky.split("; ")):
+            found.setdefault(reason, []).append(cut.number)
+    return [(reason, listed(numbers)) for reason, numbers in found.items()]
+
+
+def listed(numbers: list[int]) -> str:
+    """'8, 11-14'."""
+    runs: list[list[int]] = []
+    for number in sorted(numbers):
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(f"{run[0]}-{run[-1]}" if len(run) > 2 else ", ".join(map(str, run)) for run in runs)
 
 
 class Grade(Table, frozen=True):

@@ -8,9 +8,8 @@ from typing import Any
 import msgspec
 
 from gclint.problem import Problem, nearest
-from gclint.setup.declared import ToolTable
 from gclint.setup.toml_file import Key, decode, problem_at, read_text
-from gclint.trial.plan import FAULTS, Cut, Grade, Grades, Plan
+from gclint.trial.plan import FAULTS, Cut, Grades, Plan
 from gclint.trial.scales import scales
 
 GRADES_FILE = "grades.toml"
@@ -74,7 +73,7 @@ def plan_text(plan: Plan) -> str:
 
     document = tomlkit.document()
     document.add(tomlkit.comment(f"Test cuts, planned by gclint trial plan. What was seen goes into {GRADES_FILE}."))
-    for name, value in _plain(plan).items():
+    for name, value in plain(plan).items():
         if name in ("tool", "cut"):
             rows = tomlkit.aot()
             for row in value:
@@ -138,14 +137,14 @@ def cut_known(plan: Plan) -> str:
 UNITS = {"Length": "mm", "Position": "mm", "Depth": "mm", "Feed": "mm/min", "Angle": "deg"}
 
 
-def _plain(value: Any) -> Any:
+def plain(value: Any) -> Any:
     """Structs as tables: quantities with their units, what is not given left out."""
-    if isinstance(value, (Plan, Cut, ToolTable, Grade)):
+    if isinstance(value, msgspec.Struct):
         fields = ((name, getattr(value, name)) for name in value.__struct_fields__)
         defaults = {f.name: f.default for f in msgspec.structs.fields(value)}
-        return {name: _plain(each) for name, each in fields if each is not None and each != defaults.get(name)}
+        return {name: plain(each) for name, each in fields if each is not None and each != defaults.get(name)}
     if isinstance(value, tuple):
-        return [_plain(each) for each in value]
+        return [plain(each) for each in value]
     unit = UNITS.get(type(value).__name__)
     if unit:
         return f"{float(value):.6g} {unit}"

@@ -1,0 +1,118 @@
+"""The grading sheet: one HTML file to print, with a map of the blank, the scales, and a row for each cut."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+from gclint.trial.groove import path_of
+from gclint.trial.plan import FAULTS, Cut, Plan, Shape, risks
+from gclint.trial.program import start_of
+from gclint.trial.scales import scales
+
+WIDE = 184.0  # mm of paper for the map
+HIGH = 150.0
+LABEL = 3.4  # mm of paper: a cut's number
+AXIS = 9.0  # mm of paper round the blank
+
+
+def sheet(plan: Plan) -> str:
+    """Self-contained HTML; prints on A4 in black and white."""
+    from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+    environment = Environment(
+        loader=FileSystemLoader(Path(__file__).parent), autoescape=True, undefined=StrictUndefined,
+        trim_blocks=True, lstrip_blocks=True,
+    )  # fmt: skip
+    left_out = [cut for cut in plan.cut if cut.risky and not cut.confirmed]
+    return environment.get_template("sheet.html.j2").render(
+        plan=plan,
+        coupon=" x ".join(f"{float(each):g}" for each in plan.coupon),
+        corner=f"X{float(plan.corner[0]):g} Y{float(plan.corner[1]):g}",
+        tools=[_tool(plan, number) for number in dict.fromkeys(cut.tool for cut in plan.cut)],
+        rows=[_row(cut) for cut in plan.cut if cut not in left_out],
+        risky=risks(cut for cut in plan.cut if cut.confirmed),
+        left_out=risks(left_out),
+        map=_map(plan),
+        scales=[scales()[fault] for fault in FAULTS],
+    )
+
+
+def _tool(plan: Plan, number: int) -> str:
+    tool = next(tool for tool in plan.tool if tool.number == number)
+    parts = [tool.name or tool.shape, f"{float(tool.diameter):.4g} mm", f"{tool.flutes} flutes" if tool.flutes else ""]
+    return f"tool {number}: {', '.join(part for part in (*parts, tool.helix or '') if part)}"
+
+
+def _row(cut: Cut) -> dict[str, Any]:
+    speed = f"dial {cut.dial}" if cut.dial is not None else f"S{float(cut.speed):g}"
+    return {
+        "number": cut.number,
+        "tool": cut.tool,
+        "speed": speed,
+        "true": f"{float(cut.true_speed):g}" if cut.true_speed is not None else "",
+        "feed": f"{float(cut.feed):g}",
+        "entry": cut.entry,
+        "depth": f"{float(cut.depth):g}",
+        "repeat_of": cut.repeat_of,
+        "risky": cut.risky,
+    }
+
+
+def _map(plan: Plan) -> dict[str, Any]:
+    """The blank from above in mm of paper, Y upward on the paper."""
+    width, height = float(plan.coupon[0]), float(plan.coupon[1])
+    scale = min(WIDE / width, HIGH / height)
+    widest = max(float(tool.diameter) for tool in plan.tool)
+
+    def place(x: float, y: float) -> tuple[float, float]:
+        return (
+            round((x - float(plan.corner[0])) * scale + AXIS, 2),
+            round((float(plan.corner[1]) + height - y) * scale + AXIS, 2),
+        )
+
+    cuts = []
+    for cut in plan.cut:
+        made = cut.confirmed or not cut.risky
+        tool = next(tool for tool in plan.tool if tool.number == cut.tool)
+        start = start_of(cut, widest)
+        x, y = place(float(cut.at[0]), float(cut.at[1]) + float(plan.field[1]))
+        cuts.append({
+            "number": cut.number,
+            "made": made,
+            "risky": bool(cut.risky),
+            "path": _path(plan.shape, start, scale, place) if plan.shape else "",
+            "stroke": round(float(tool.diameter) * scale, 2),
+            "start": place(*start),
+            "label": (round(x + 0.6, 2), round(y + LABEL + 0.2, 2)),
+            "field": (x, y, round(float(plan.field[0]) * scale, 2), round(float(plan.field[1]) * scale, 2)),
+            "words": _words(cut),
+        })  # fmt: skip
+    zero = place(0.0, 0.0)
+    inside = all(-0.1 <= zero[n] - AXIS <= side * scale + 0.1 for n, side in enumerate((width, height)))
+    return {
+        "box": (round(width * scale + 2 * AXIS, 2), round(height * scale + 2 * AXIS, 2)),
+        "blank": (AXIS, AXIS, round(width * scale, 2), round(height * scale, 2)),
+        "cuts": cuts,
+        "zero": zero if inside else None,
+        "label": LABEL,
+        "small": round(min(2.3, 0.24 * float(plan.field[1]) * scale), 2),
+        "scale": f"{scale:.2g}",
+    }
+
+
+def _words(cut: Cut) -> str:
+    speed = cut.dial if cut.dial is not None else f"S{float(cut.speed):g}"
+    again = f" = {cut.repeat_of}" if cut.repeat_of is not None else ""
+    return f"{speed} F{float(cut.feed):g} {cut.entry}{again}"
+
+
+def _path(shape: Shape, start: tuple[float, float], scale: float, place: Any) -> str:
+    """The tool's middle as an SVG path."""
+    x, y = place(*start)
+    words = [f"M{x} {y}"]
+    radius = round(float(shape.radius) * scale, 2)
+    for move in path_of(shape):
+        x, y = place(start[0] + move.x, start[1] + move.y)
+        words.append(f"L{x} {y}" if move.centre is None else f"A{radius} {radius} 0 0 {0 if move.left else 1} {x} {y}")
+    return " ".join(words)
