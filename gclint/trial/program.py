@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import textwrap
 from itertools import zip_longest
+from statistics import median
 
 from msgspec import Struct
 
@@ -13,7 +14,6 @@ from gclint.setup.types import Controller, Setup
 from gclint.trial.groove import Move, path_of
 from gclint.trial.numbers import plan_number
 from gclint.trial.plan import Cut, Plan, Shape
-from gclint.trial.plan_file import cut_words
 
 LONGEST = 60  # characters of a comment: displays are narrow
 
@@ -49,6 +49,7 @@ class _Writer:
     def __init__(self, plan: Plan, shape: Shape, setup: Setup) -> None:
         self.plan, self.shape, self.setup = plan, shape, setup
         self.card: Controller = setup.controller
+        self.feeds: dict[int, list[float]] = {}  # of each tool, in this program
         self.out: list[str] = []
         self.lines: dict[int, tuple[int, int]] = {}
         self.graded: dict[int, tuple[int, ...]] = {}
@@ -58,6 +59,8 @@ class _Writer:
         self.stopped_spindle = False  # by the stop before, and not started again
 
     def write(self, cuts: tuple[Cut, ...]) -> Written:
+        for cut in cuts:
+            self.feeds.setdefault(cut.tool, []).append(float(cut.feed))
         self._head(cuts)
         before: Cut | None = None
         for cut, after in zip_longest(cuts, cuts[1:]):
@@ -124,12 +127,14 @@ class _Writer:
     def _cut(self, cut: Cut, last: bool) -> None:
         first = len(self.out) + 1
         x0, y0 = start_of(cut, self.widest)
-        self._say(f"cut {cut.number}: {cut_words(cut)}")
+        speed = f"dial {cut.dial}" if cut.dial is not None else f"S{float(cut.speed):g}"
+        entry = "ramp" if cut.entry == "ramp" else "straight down"
+        self._say(f"cut {cut.number}: F{float(cut.feed):g} {speed} {entry} Z-{float(cut.depth):g}")
         self._put(f"G0 X{_n(x0)} Y{_n(y0)}")
         self._put(f"G0 Z{_n(self.travel)}")
         self._put("G0 Z1.0")
         feed, depth = float(cut.feed), float(cut.depth)
-        down = self._down(feed)
+        down = self._down(cut)
         if cut.entry == "ramp":
             leg = round(min(depth / _slope(self.shape) / 2, float(self.shape.lead)), 3)
             self._put(f"G1 Z0.0 F{self._f(down)}")
@@ -204,8 +209,9 @@ class _Writer:
 
     # --- words -------------------------------------------------------------------------------------------------------
 
-    def _down(self, feed: float) -> float:
-        """The feed of going straight down, mm/min."""
+    def _down(self, cut: Cut) -> float:
+        """The feed of going straight down, mm/min: a share of this cut's feed, or of the tool's usual one if lower."""
+        feed = min(float(cut.feed), median(self.feeds[cut.tool]))
         card = self.setup.material
         share = card.plunge_feed_share.value if card and card.plunge_feed_share else plan_number("plunge_share")
         limit = self.setup.machine.feed_limit
