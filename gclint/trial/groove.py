@@ -79,8 +79,8 @@ def shape_for(feed: float, levels: tuple[Levels, ...], asked: Asked, machine: Ma
     up = 0.0 if slowest is None else v * v / (2 * slowest) * plan_number("room")
     round_ = 0.0 if slowest is None else v * v / slowest * plan_number("room")
     widest = max(each.tool.diameter for each in levels)
-    deepest = max(max(each.depths) for each in levels)
-    leg = deepest / math.tan(math.radians(ramp)) / 2 if "ramp" in asked.entries else 0.0
+    leg = max(leg_of(depth, each.tool.diameter, ramp)[0] for each in levels for depth in each.depths)
+    leg = leg if "ramp" in asked.entries else 0.0
     return Shape(
         lead=Length(_up(max(leg, up, widest))),
         straight=Length(plan_number("straight")),
@@ -90,11 +90,19 @@ def shape_for(feed: float, levels: tuple[Levels, ...], asked: Asked, machine: Ma
     )
 
 
+def leg_of(depth: float, diameter: float, ramp: float) -> tuple[float, int]:
+    """(length of a leg, how many) of a ramp that goes forth and back and ends where it began."""
+    whole = depth / math.tan(math.radians(ramp))
+    most = max(plan_number("leg"), plan_number("leg_diameters") * diameter)
+    count = 2 * max(1, math.ceil(whole / 2 / most - 1e-9))
+    return whole / count, count
+
+
 def layout_for(shape: Shape, levels: tuple[Levels, ...], asked: Asked) -> Layout:
     """As many fields as the blank has room for; none: count is 0."""
     widest = max(each.tool.diameter for each in levels)
     deepest = max(max(each.depths) for each in levels)
-    gap = max(plan_number("gap") * widest, plan_number("gap_least"), 2 * deepest)
+    gap = max(plan_number("gap") * widest, plan_number("gap_least"), deepest)
     length, height = size_of(shape)
     field = (_up(length + widest + gap), _up(height + widest + gap))
     size, corner = asked.blank

@@ -117,8 +117,7 @@ def _range(tool: Tool, spindle: Spindle, asked: Asked, edge: Window | None) -> t
 
 def _depth(tool: Tool, limit: Window | None) -> float:
     most = limit.high * plan_number("depth_share") if limit and limit.high else plan_number("depth_new") * tool.diameter
-    if tool.flute_length is not None:
-        most = min(most, tool.flute_length)
+    most = min(most, plan_number("depth_most") * tool.diameter, tool.flute_length or most)
     return max(round(most, 1), 0.1)
 
 

@@ -11,7 +11,7 @@ from msgspec import Struct
 
 from gclint.problem import Problem
 from gclint.setup.types import Controller, Setup
-from gclint.trial.groove import Move, path_of
+from gclint.trial.groove import Move, leg_of, path_of
 from gclint.trial.numbers import plan_number
 from gclint.trial.plan import Cut, Plan, Shape
 
@@ -135,17 +135,20 @@ class _Writer:
         self._put("G0 Z1.0")
         feed, depth = float(cut.feed), float(cut.depth)
         down = self._down(cut)
+        ramp = min(feed, float(int(down / math.sin(math.radians(float(self.shape.ramp))))))  # going down no faster
         if cut.entry == "ramp":
-            leg = round(min(depth / _slope(self.shape) / 2, float(self.shape.lead)), 3)
+            diameter = next(float(tool.diameter) for tool in self.plan.tool if tool.number == cut.tool)
+            leg, count = leg_of(depth, diameter, float(self.shape.ramp))
             self._put(f"G1 Z0.0 F{self._f(down)}")
-            self._put(f"G1 X{_n(x0 + leg)} Z{_n(-depth / 2)} F{self._f(feed)}")
-            self._put(f"G1 X{_n(x0)} Z{_n(-depth)}")
+            for n in range(1, count + 1):
+                word = f" F{self._f(ramp)}" if n == 1 else ""
+                self._put(f"G1 X{_n(x0 + (n % 2) * leg)} Z{_n(-depth * n / count)}{word}")
         else:
             self._put(f"G1 Z{_n(-depth)} F{self._f(down)}")
         graded = []
         where = (x0, y0)
         for n, move in enumerate(path_of(self.shape)):
-            word = f" F{self._f(feed)}" if n == 0 and cut.entry != "ramp" else ""
+            word = f" F{self._f(feed)}" if n == 0 and (cut.entry != "ramp" or ramp != feed) else ""
             self._put(self._move(move, where, (x0, y0)) + word)
             where = (x0 + move.x, y0 + move.y)
             if move.graded:
@@ -244,10 +247,6 @@ class _Writer:
         """Comments that many controllers show while they wait."""
         for line in textwrap.wrap(words, LONGEST):
             self._put(f"(MSG, {_plain(line)})")
-
-
-def _slope(shape: Shape) -> float:
-    return math.tan(math.radians(float(shape.ramp)))
 
 
 def _plain(words: str) -> str:
