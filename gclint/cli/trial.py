@@ -10,7 +10,6 @@ STEPS = {
     "plan": "Lay out test cuts; write their program, a plan and a sheet to grade them on.",
     "grade": "Enter what was seen at each cut; can be broken off and gone on with.",
 }
-MODULES = {"plan": "trial_plan", "grade": "trial_grade"}  # of gclint.cli
 
 
 class Steps(click.Group):
@@ -22,7 +21,7 @@ class Steps(click.Group):
     def get_command(self, context: click.Context, name: str) -> click.Command | None:
         if name not in STEPS:
             return None
-        command: click.Command = getattr(import_module(f"gclint.cli.{MODULES[name]}"), name)
+        command: click.Command = getattr(import_module(f"gclint.cli.trial_{name}"), name)
         return command
 
     def resolve_command(

@@ -96,14 +96,14 @@ def _map(plan: Plan) -> dict[str, Any]:
         "cuts": cuts,
         "zero": zero if inside else None,
         "label": LABEL,
-        "small": round(min(2.3, 0.24 * float(plan.field[1]) * scale), 2),
+        "small": round(min(2.1, 0.22 * float(plan.field[1]) * scale), 2),
         "scale": f"{scale:.2g}",
     }
 
 
 def _words(cut: Cut) -> str:
     speed = cut.dial if cut.dial is not None else f"S{float(cut.speed):g}"
-    again = f" = {cut.repeat_of}" if cut.repeat_of is not None else ""
+    again = f" ={cut.repeat_of}" if cut.repeat_of is not None else ""
     return f"{speed} F{float(cut.feed):g} {cut.entry}{again}"
 
 

@@ -982,7 +982,20 @@ def drift_box() -> bytes:
     return post.bytes()
 
 
+def epoxy_trial() -> bytes:
+    """The program of a plan of test cuts, every risky one confirmed."""
+    from gclint.trial.asked import bench_again
+    from gclint.trial.plan_file import read_plan
+    from gclint.trial.program import made, written
+
+    path = SAMPLES / "epoxy-trial" / "plan.toml"
+    plan = read_plan(path)
+    bench = bench_again(plan.material, plan.tool, path.parent / str(plan.shop))
+    return written(plan, bench.setup, made(plan)).text.encode("ascii")
+
+
 PROGRAMS: dict[str, Callable[[], bytes]] = {
+    "epoxy-trial/test-cuts.nc": epoxy_trial,
     "tide-dial/tide-dial.nc": tide_dial,
     "shelf-bracket/shelf-bracket.nc": shelf_bracket,
     "harbour-sign/harbour-sign.tap": harbour_sign,

@@ -1,0 +1,47 @@
+"""The README's way from a plan to a verdict runs as it is written, on the files of the Lowtide workshop (invented)."""
+
+from __future__ import annotations
+
+import io
+import shlex
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from gclint.trial.plan_file import read_plan
+
+ROOT = Path(__file__).parents[2]
+Gclint = Callable[..., tuple[int, str, str]]
+
+
+def commands() -> list[list[str]]:
+    """The words of every command in the README's section on test cuts."""
+    section = (ROOT / "README.md").read_text(encoding="utf-8").split("## Test cuts", 1)[1].split("\n## ", 1)[0]
+    blocks = [part.split("```", 1)[0] for part in section.split("```sh\n")[1:]]
+    lines = "\n".join(blocks).replace("\\\n", " ").splitlines()
+    return [shlex.split(part, comments=True) for line in lines for part in line.split("&&") if part.strip()]
+
+
+def test_the_tutorial_runs_as_it_is_written(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("sys.stdin", io.StringIO(""))
+    told = []
+    for words in commands():
+        if words[0] == "mkdir":
+            (here / words[1]).mkdir()
+        elif words[0] == "cp":
+            *sources, target = [word for word in words[1:] if not word.startswith("-")]
+            for source in sources:
+                copy = shutil.copytree if (ROOT / source).is_dir() else shutil.copy
+                copy(ROOT / source, here / target / Path(source).name)
+        elif words[0] == "cd":
+            monkeypatch.chdir(here / words[1])
+        else:
+            assert words[0] == "gclint"
+            code, out, err = gclint(*words[1:])
+            assert code == 0 or (code == 1 and words[1] == "check"), err
+            told.append(out)
+    assert len(told) >= 4
+    plan = read_plan(here / "lowtide" / "my-trial" / "plan.toml")
+    assert [cut.number for cut in plan.cut if cut.confirmed] == [12, 14, 17, 18]
