@@ -6,6 +6,7 @@ from pathlib import Path
 
 from gclint.cli.output import write_job
 from gclint.problem import Problem, reason
+from gclint.setup.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
 from gclint.trial.make import job_text, proved_again, shop_from, shop_text
@@ -53,7 +54,7 @@ class Files:
         """Program, sheet and plan with other cuts confirmed. Raises Problem where one is not as gclint wrote it."""
         if before.shape is None or before.shop is None:
             raise Problem("this plan does not say how its program was made", str(self.folder / PLAN_FILE))
-        bench = bench_again(before.like or before.material, before.tool, self.folder / before.shop)
+        bench = bench_again(before.like or before.material, before.tool, declaration(self.folder, before.shop))
         old = {self.program: written(before, bench.setup, made(before)).text, SHEET_FILE: sheet(before)}
         new = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan)}
         old[PLAN_FILE], new[PLAN_FILE] = plan_text(before), plan_text(plan)

@@ -80,6 +80,7 @@ def _account(plan: Plan, target: Path) -> str:
 def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any]) -> int:
     """Every cut that is not graded, from `number` on where one is named; ends with an account."""
     from gclint.problem import Problem
+    from gclint.trial.ask import headline
     from gclint.trial.grading import grades_now, progress
     from gclint.trial.plan_file import cut_known
 
@@ -96,11 +97,18 @@ def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any
     if not cuts:
         click.echo(_account(plan, target))
         return 0
-    ended = False
+    ended, before, said = False, None, dict(always)
     for cut in cuts:
-        if not _ask(plan, target, cut, always):
-            ended = True
+        click.echo(f"\n{headline(plan, cut)}\n")
+        first = ["who"] if before is None else []
+        if before is None or before.tool != cut.tool:
+            first.append("wear")
+            said = {name: value for name, value in said.items() if name != "wear" or name in always}
+        first = [name for name in first if name not in always]
+        ended = not (all(_free(name, cut, said) for name in first) and _ask(plan, target, cut, said))
+        if ended:
             break
+        before = cut
     click.echo("")
     click.echo(_account(plan, target))
     if ended:
@@ -111,12 +119,11 @@ def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any
 def _ask(plan: Plan, target: Path, cut: Cut, always: dict[str, Any]) -> bool:
     """The scales of one cut, one by one; False: the person ends for today."""
     from gclint.problem import Problem
-    from gclint.trial.ask import headline, prompt, question
+    from gclint.trial.ask import prompt, question
     from gclint.trial.grading import grade_of, grades_now, value_of
     from gclint.trial.plan import FAULTS
     from gclint.trial.scales import scales
 
-    click.echo(f"\n{headline(plan, cut)}\n")
     at = 0
     while at < len(FAULTS):
         fault = FAULTS[at]
@@ -142,7 +149,32 @@ def _ask(plan: Plan, target: Path, cut: Cut, always: dict[str, Any]) -> bool:
             at += 1
             break
         click.echo("")
-    return True
+    last: dict[str, Any] = {}
+    asked = _free("speed", cut, last) and _free("note", cut, last)
+    if last and not _saved(plan, target, cut.number, last):
+        return False
+    return asked
+
+
+def _free(name: str, cut: Cut, said: dict[str, Any]) -> bool:
+    """One thing that is on no scale, into `said`; nothing where the answer is empty. False: the person ends."""
+    from gclint.problem import Problem
+    from gclint.trial.ask import FREE
+    from gclint.trial.grading import value_of
+
+    while True:
+        click.echo(FREE[name].format(tool=cut.tool))
+        answer = _answer()
+        if answer is None or answer.lower() in ("q", "quit"):
+            return False
+        if not answer:
+            return True
+        try:
+            said["measured_speed" if name == "speed" else name] = value_of(name, answer)
+        except Problem as problem:
+            click.echo(str(problem))
+        else:
+            return True
 
 
 def _saved(plan: Plan, target: Path, number: int, said: dict[str, Any]) -> bool:

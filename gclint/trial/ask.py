@@ -6,8 +6,13 @@ from gclint.trial.plan import FAULTS, Cut, Grade, Plan
 from gclint.trial.plan_file import cut_words
 from gclint.trial.scales import Scale, scales
 
-WIDTH = 80
 COLUMN = 18
+FREE = {  # what is on no scale
+    "who": "Who grades? Enter leaves it open:",
+    "wear": "Tool {tool} before this cut: new, or how much it has cut? Enter leaves it open:",
+    "speed": "The true speed that was measured in this cut, rev/min? Enter leaves it open:",
+    "note": "Anything else? Enter leaves it open:",
+}
 
 
 def headline(plan: Plan, cut: Cut) -> str:

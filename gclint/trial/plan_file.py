@@ -23,6 +23,8 @@ def read_plan(path: Path) -> Plan:
 
 def plan_of(text: str, path: str) -> Plan:
     plan = decode(text, Plan, path)
+    if Path(plan.program).name != plan.program:
+        raise problem_at(text, path, ("program",), "it names a file beside the plan, without a folder")
     tools = {tool.number for tool in plan.tool}
     seen: set[int] = set()
     for row, cut in enumerate(plan.cut):

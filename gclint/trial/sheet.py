@@ -13,6 +13,7 @@ from gclint.trial.scales import scales
 WIDE = 184.0  # mm of paper for the map
 HIGH = 150.0
 LABEL = 3.4  # mm of paper: a cut's number
+ROOMY = 36.0  # mm of paper: fields at least as wide show how they are cut, not their numbers alone
 AXIS = 9.0  # mm of paper round the blank
 
 
@@ -40,8 +41,12 @@ def sheet(plan: Plan) -> str:
 
 def _tool(plan: Plan, number: int) -> str:
     tool = next(tool for tool in plan.tool if tool.number == number)
-    parts = [tool.name or tool.shape, f"{float(tool.diameter):.4g} mm", f"{tool.flutes} flutes" if tool.flutes else ""]
+    parts = [tool.name or tool.shape, f"{float(tool.diameter):.4g} mm", _flutes(tool.flutes)]
     return f"tool {number}: {', '.join(part for part in (*parts, tool.helix or '') if part)}"
+
+
+def _flutes(count: int | None) -> str:
+    return "" if count is None else "1 flute" if count == 1 else f"{count} flutes"
 
 
 def _row(cut: Cut) -> dict[str, Any]:
@@ -64,6 +69,7 @@ def _map(plan: Plan) -> dict[str, Any]:
     width, height = float(plan.coupon[0]), float(plan.coupon[1])
     scale = min(WIDE / width, HIGH / height)
     widest = max(float(tool.diameter) for tool in plan.tool)
+    roomy = float(plan.field[0]) * scale >= ROOMY
 
     def place(x: float, y: float) -> tuple[float, float]:
         return (
@@ -86,7 +92,7 @@ def _map(plan: Plan) -> dict[str, Any]:
             "start": place(*start),
             "label": (round(x + 0.6, 2), round(y + LABEL + 0.2, 2)),
             "field": (x, y, round(float(plan.field[0]) * scale, 2), round(float(plan.field[1]) * scale, 2)),
-            "words": _words(cut),
+            "words": _words(cut, roomy),
         })  # fmt: skip
     zero = place(0.0, 0.0)
     inside = all(-0.1 <= zero[n] - AXIS <= side * scale + 0.1 for n, side in enumerate((width, height)))
@@ -96,14 +102,18 @@ def _map(plan: Plan) -> dict[str, Any]:
         "cuts": cuts,
         "zero": zero if inside else None,
         "label": LABEL,
+        "roomy": roomy,
         "small": round(min(2.1, 0.22 * float(plan.field[1]) * scale), 2),
         "scale": f"{scale:.2g}",
     }
 
 
-def _words(cut: Cut) -> str:
+def _words(cut: Cut, roomy: bool) -> str:
+    """'B F1450 ramp =3'; where there is no room for it, '=3' alone."""
     speed = cut.dial if cut.dial is not None else f"S{float(cut.speed):g}"
     again = f" ={cut.repeat_of}" if cut.repeat_of is not None else ""
+    if not roomy:
+        return again.strip()
     return f"{speed} F{float(cut.feed):g} {cut.entry}{again}"
 
 

@@ -105,23 +105,27 @@ def test_a_damaged_file_of_grades_stays_as_it_is_and_is_told_at_its_place(here: 
 def test_questions_are_asked_until_all_is_graded(
     here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    answers(monkeypatch, "1", "awful", "chips", "b", "fine-chips", "", "q")
+    answers(monkeypatch, "Ada", "1", "awful", "chips", "b", "fine-chips", "", "q")
     code, out, _err = gclint("trial", "grade", ".", "--wear", "new")
     assert code == 0
     assert out.startswith("\nCUT 1 of 4: tool 1, 1000 mm/min, dial B, ramp, 1.2 mm deep")
     assert '"awful" is not on the scale of chips or dust' in out
     assert "the same command goes on from here" in out
     one = rows(here)[1]
-    assert (one.chipping, one.dust, one.melting, one.wear) == ("none", "fine-chips", "", "new")
-    answers(monkeypatch, *["", "", *GOOD[2:]], *["1"] * 7)
+    assert (one.chipping, one.dust, one.melting, one.wear, one.who) == ("none", "fine-chips", "", "new", "Ada")
+    rest = ["fast", "10650 rpm", "loud at the curve"]
+    answers(monkeypatch, "", "", "", "", *GOOD[2:], *rest, *["1"] * 7, "", "")
     code, out, _err = gclint("trial", "grade", ".")
     assert code == 0
     assert "CUT 3" not in out  # risky and not confirmed: it was never made
     assert "2 of 3 cuts graded." in out
+    assert "write the measured rev/min, such as 10650" in out
+    one = rows(here)[1]
+    assert (one.measured_speed, one.note, one.who, one.wear) == (10650, "loud at the curve", "Ada", "new")
     assert "Not graded: 4." in out
-    answers(monkeypatch, *["4"] * 7)
+    answers(monkeypatch, "Grace", "two cuts", *["4"] * 7, "q")
     assert "3 of 3 cuts graded." in gclint("trial", "grade", ".", "--cut", "4")[1]
-    assert rows(here)[4].stopped == "broke"
+    assert (rows(here)[4].stopped, rows(here)[4].who, rows(here)[4].wear) == ("broke", "Grace", "two cuts")
     assert "3 of 3 cuts graded." in gclint("trial", "grade", ".")[1]
 
 
@@ -145,7 +149,7 @@ def test_a_file_that_is_broken_while_questions_are_asked_takes_the_answer_once_i
             return ["1\n", "2\n", "\n", "q\n"][self.count - 1]
 
     monkeypatch.setattr("sys.stdin", Typing())
-    code, out, _err = gclint("trial", "grade", ".")
+    code, out, _err = gclint("trial", "grade", ".", "--who", "Ada", "--wear", "new")
     assert code == 0
     assert "Not saved: grades.toml, line " in out
     one = rows(here)[1]
@@ -163,7 +167,7 @@ def test_ctrl_c_keeps_what_was_answered(here: Path, gclint: Gclint, monkeypatch:
             return "2\n"
 
     monkeypatch.setattr("sys.stdin", Typing())
-    code, out, _err = gclint("trial", "grade", ".")
+    code, out, _err = gclint("trial", "grade", ".", "--who", "Ada", "--wear", "new")
     assert code == 0
     assert "Begun: 1." in out
     assert (rows(here)[1].chipping, rows(here)[1].dust, rows(here)[1].melting) == ("slight", "fine-chips", "")

@@ -75,6 +75,7 @@ def test_both_files_fit_their_schemas() -> None:
         ('feed = "1847.5 mm/min"', "feed = 1847", "needs a unit", "feed = 1847"),
         ('depth = "1.2 mm"', 'deep = "1.2 mm"', 'there is no such key; nearest: "', "deep"),
         ("tool = 1\n", "tool = 4\n", "the plan has no tool 4; it has 1", "tool = 4"),
+        ('program = "', 'program = "../', "it names a file beside the plan", "program ="),
     ],
 )  # fmt: skip
 def test_a_wrong_plan_is_told_at_its_place(old: str, new: str, says: str, at: str) -> None:
