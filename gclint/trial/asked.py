@@ -135,8 +135,8 @@ def _from_text(text: str) -> Tool:
 def _number(text: str, shop: Path) -> int:
     if text.strip().isdigit() and len(text.strip()) <= 5:
         return int(text.strip())
-    says = "name a tool of the shop file by its number; write a new one into it as [[tool]] first, since what the trial"
-    raise Problem(f"{says} teaches is kept there under that number", f"{shop}, --tool")
+    says = f"name a tool of {shop} by its number; write a new one into it as [[tool]] first, since what the trial"
+    raise Problem(f"{says} teaches is kept there under that number", "--tool")
 
 
 def _table(tool: Tool) -> ToolTable:

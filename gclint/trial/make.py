@@ -77,7 +77,7 @@ def _judged(cell: Cell, prover: Prover, at: tuple[float, float], notes: list[str
         raise Problem(f"the machine gets to {wanted:g} mm/min nowhere on the test shape, nor to any slower feed tried")
     if cell.feed != wanted:
         notes.append(f"{wanted:g} mm/min is not reached on the test shape and was replaced by {cell.feed:g}")
-    return Judged(cell, proof.risky, proof.halt)
+    return Judged(cell, proof.risky, proof.halt, proof.minor)
 
 
 def _alone(cell: Cell, at: tuple[float, float]) -> Cut:

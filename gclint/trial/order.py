@@ -20,6 +20,12 @@ class Judged(Struct, frozen=True):
     cell: Cell
     risky: str = ""
     halt: bool = False
+    minor: int = 0  # findings to consider
+
+    @property
+    def danger(self) -> tuple[int, bool, float, float]:
+        """The less, the earlier it should be tried; then slow before fast."""
+        return self.minor, self.cell.entry != "ramp", self.cell.middle, self.cell.speed.true
 
 
 def with_repeats(judged: list[Judged], repeats: int, seed: int) -> list[Judged]:
@@ -43,7 +49,7 @@ def with_repeats(judged: list[Judged], repeats: int, seed: int) -> list[Judged]:
 
 
 def in_order(judged: list[Judged], seed: int) -> list[Judged]:
-    """A tool at a time, and with it first what is not risky, then what is; a mark of the dial at a time."""
+    """A tool at a time, first what is not risky, the safest before all, then what is; a mark of the dial at a time."""
     chance = random.Random(seed)
     made: list[Judged] = []
     tools = list(dict.fromkeys(each.cell.tool for each in judged))
@@ -53,15 +59,15 @@ def in_order(judged: list[Judged], seed: int) -> list[Judged]:
             part = [e for e in judged if e.cell.tool == tool and bool(e.risky) == risky and e.halt == halt]
             marks = list(dict.fromkeys(each.cell.speed.mark for each in part))
             chance.shuffle(marks)
-            marks.sort(key=lambda one: one != mark)  # where the dial stands already
+            first = min(part, key=lambda each: each.danger) if mark is None and part else None
+            here = first.cell.speed.mark if first else mark
+            marks.sort(key=lambda one: one != here)  # where the dial stands already
             for one in marks:
                 block = [each for each in part if each.cell.speed.mark == one]
                 chance.shuffle(block)
-                if not made:
-                    block.sort(key=lambda each: (each.cell.entry != "ramp", each.cell.middle))
-                    rest = block[1:]
-                    chance.shuffle(rest)
-                    block = [block[0], *rest]
+                if first in block:
+                    block.remove(first)
+                    block.insert(0, first)
                 made += block
                 mark = one
     return made

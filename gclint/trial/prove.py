@@ -23,11 +23,12 @@ SERIOUS = ("halt", "change")
 
 
 class Proof(Struct, frozen=True):
-    """Of one cut: why it is risky ("" where nothing of grade change or above was found), whether that is a halt, and
-    the share of the set feed that its graded part runs at."""
+    """Of one cut: why it is risky ("" where nothing of grade change or above was found), whether that is a halt, how
+    many findings there are to consider, and the share of the set feed that its graded part runs at."""
 
     risky: str
     halt: bool
+    minor: int
     reached: float
 
 
@@ -44,6 +45,7 @@ class Prover:
         return Proof(
             "; ".join(dict.fromkeys(said(finding) for finding in found)),
             any(finding.grade == "halt" for finding in found),
+            sum(finding.grade == "consider" for finding in run.checked.findings),
             _reached(run, program, cut),
         )
 

@@ -201,6 +201,7 @@ def test_what_is_not_risky_comes_first_and_the_rest_is_chance(here: Path, gclint
     assert plans["one"].cut == plans["same"].cut
     assert [cut.feed for cut in plans["one"].cut] != [cut.feed for cut in plans["other"].cut]
     for plan in plans.values():
+        assert len(plan.cut) == 12
         risky = [bool(cut.risky) for cut in plan.cut]
         assert risky == sorted(risky)
         assert any(risky)
@@ -348,7 +349,7 @@ def test_nothing_that_exists_is_written_over(here: Path, gclint: Gclint) -> None
         (("--tool", "1"), "a tool is named twice"),
         (("--tool", "3"), 'tool 3 is "v"'),
         (("--tool", "4"), "the flutes of tool 4 are not declared"),
-        (("--tool", "2: flat 6mm"), "name a tool of the shop file by its number"),
+        (("--tool", "2: flat 6mm"), "shop.toml by its number; write a new one into it"),
         (("--blank", "60 x 20 x 15 mm"), "do not fit on this blank: there is room for 1 of"),
         (("--blank", "10 x 10 x 15 mm"), "there is room for none"),
         (("--blank", "big"), "does not hold three sizes"),
