@@ -150,6 +150,9 @@ def _asked(
 
     if not material:
         raise Problem("say what is tried: --material NAME; `gclint material` lists the cards, --like is for a new one")
+    for name in (material, like or ""):
+        if name.endswith(".toml"):
+            raise Problem(f'"{name[:40]}" is a file; a card that lies beside the shop file is found by its name alone')
     if not tools:
         raise Problem("say which tool of the shop is tried: --tool NUMBER")
     if not blank:

@@ -154,7 +154,7 @@ def test_a_wrong_material_card_fails_in_the_schema_and_in_the_proof(tmp_path: Pa
         prove(path)
 
 
-NEITHER = ("samples.toml", "lowtide-house.toml")
+NEITHER = ("samples.toml", "lowtide-house.toml", "plan.toml", "grades.toml")  # tests/trial holds the last two
 SAMPLES = sorted(p for p in (ROOT / "sample_programs").rglob("*.toml") if p.name not in NEITHER)
 
 

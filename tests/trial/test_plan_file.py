@@ -65,6 +65,17 @@ def test_both_files_fit_their_schemas() -> None:
     assert set(FILES) == {"plan.schema.json", "grades.schema.json"}
 
 
+def test_the_sample_fits_the_schemas_and_is_all_graded() -> None:
+    folder = Path(__file__).parents[2] / "sample_programs" / "epoxy-trial"
+    plan = read_plan(folder / "plan.toml")
+    grades = read_grades(folder / "grades.toml", plan)
+    assert [grade.cut for grade in grades.grade if graded(grade)] == [cut.number for cut in plan.cut]
+    assert all(cut.confirmed == bool(cut.risky) for cut in plan.cut)
+    for file, schema in (("plan.toml", "plan.schema.json"), ("grades.toml", "grades.schema.json")):
+        made = json.loads(json.dumps(tomllib.loads((folder / file).read_text(encoding="utf-8")), default=str))
+        jsonschema.validate(made, json.loads(text_of(schema)))
+
+
 @pytest.mark.parametrize(
     ("old", "new", "says", "at"),
     [

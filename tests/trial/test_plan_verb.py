@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import re
+import sys
 from collections.abc import Callable
 from itertools import combinations, pairwise
 from pathlib import Path
@@ -286,13 +287,13 @@ def test_a_person_at_the_terminal_is_asked(here: Path, gclint: Gclint, monkeypat
 
 
 def test_a_new_material_needs_to_be_called_new(here: Path, gclint: Gclint) -> None:
-    new = ("--material", "harbour mud", *FEW[2:])
+    new = ("--material", "harbour mud (grey, dry\u00e9)", *FEW[2:])
     code, out, err = gclint("trial", "plan", "mud", *new)
     assert (code, out) == (2, "")
     assert "for a new material say --like CARD, or --like nothing" in err
     assert gclint("trial", "plan", "mud", *new, "--like", "hdpe")[0] == 0
     plan = read_plan(here / "mud" / "plan.toml")
-    assert (plan.material, plan.like) == ("harbour mud", "hdpe")
+    assert (plan.material, plan.like) == ("harbour mud (grey, dry\u00e9)", "hdpe")
     assert 'material = "hdpe"' in (here / "mud" / "job.toml").read_text()
     code, out, _err = gclint("trial", "plan", "bare", *new, "--like", "nothing", "--dial", "B", "--dial", "C")
     assert code == 0
@@ -301,6 +302,14 @@ def test_a_new_material_needs_to_be_called_new(here: Path, gclint: Gclint) -> No
     assert {cut.dial for cut in plan.cut} == {"B", "C"}
     assert "material" not in (here / "bare" / "job.toml").read_text().partition("\n")[2]
     assert gclint("trial", "plan", "bare", "--confirm", "none")[0] == 0
+
+
+def test_spreading_says_what_it_needs(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "scipy.stats", None)
+    code, _out, err = gclint("trial", "plan", "first", *FEW)
+    assert code == 2
+    assert "pip install 'gclint[trial]', or ask for --design grid" in err
+    assert gclint("trial", "plan", "first", *FEW, "--design", "grid")[0] == 0
 
 
 def test_a_tool_of_one_line_where_there_is_no_shop(here: Path, shop: Path, gclint: Gclint) -> None:
