@@ -14,11 +14,14 @@ def gauge(value: float, low: float | None, high: float | None) -> str:
 
     The window takes the middle of the line; outside it the distance is drawn in proportion, up to the line's end.
     """
+    point = low is not None and low == high  # one value alone is good
     if not math.isfinite(value) or (low is None and not high):
         return ""
     left = "|0 " if low is None else f"[{figure(low)} "
     right = " >" if high is None else f" {figure(high)}]"
-    middle = max(14, len(left) + len(right) + 4)
+    if point:
+        left, right = left.rstrip(), " X]" if value == low else "]"
+    middle = len(left) + len(right) if point else max(14, len(left) + len(right) + 4)
     window = left + "=" * (middle - len(left) - len(right)) + right
     side = (WIDTH - middle) // 2
     before, after = ("." * side if low is not None else ""), ("." * side if high is not None else "")
@@ -32,7 +35,7 @@ def gauge(value: float, low: float | None, high: float | None) -> str:
         after = _marked(after, min(round(over * (side - 1)), side - 1))
         if over > 1:
             after += ">"
-    else:
+    elif not point:
         inner = middle - len(left) - len(right)
         bottom = low or 0.0
         share = 0.5 if high is None or high <= bottom else max(0.0, (value - bottom) / (high - bottom))

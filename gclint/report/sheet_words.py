@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.tables import Run
-from gclint.report.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number
+from gclint.report.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
 
 LINES_NAMED = 6
 UNIT_WORDS = {
@@ -133,7 +133,7 @@ def window_words(window: Limits) -> str:
     standing = STANDING_WORDS.get(window.standing, window.standing)
     behind = f" ({standing})" if standing else ""
     if window.low is not None and window.high is not None:
-        return f"good is {measure(window.low, '')} to {measure(window.high, window.unit)}{behind}"
+        return f"good is {span(window.low, window.high, window.unit)}{behind}"
     if window.high == 0:
         return f"none is good{behind}"
     if window.high is not None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from gclint.judge.finding import Checked
-from gclint.judge.on_paper import PaperList, Sides
+from gclint.judge.on_paper import PaperList, ProgramStop, Sides
 from gclint.report.words import Lengths, behind, duration, span
 
 CORNERS = {
@@ -18,7 +18,8 @@ HEIGHTS = {
     "stock-top": "on the top of the blank", "table": "on the table", "above-table": "at a height above the table",
     "not-declared": "not declared; taken as the top of the blank",
 }
-WIDE, HIGH, EDGE = 200.0, 150.0, 56.0  # of the sketch, px: its largest drawing, and the room for numbers around it
+WIDE, HIGH, EDGE = 200.0, 150.0, 42.0  # of the sketch, px: its largest drawing, and the room for numbers around it
+LETTER = 7.0  # px that a letter of them takes
 
 
 def on_paper(checked: Checked) -> dict[str, Any] | None:
@@ -42,7 +43,7 @@ def on_paper(checked: Checked) -> dict[str, Any] | None:
             for tool in paper.tools
         ],
         "stops": [
-            {"line": stop.line, "words": stop.words, "do": stop.do, "says": stop.says,
+            {"line": stop.line, "words": _asked(stop), "do": stop.do, "says": stop.says,
              "time": duration(stop.time_s) if stop.time_s else ""}
             for stop in paper.stops
         ],
@@ -60,6 +61,10 @@ def on_paper(checked: Checked) -> dict[str, Any] | None:
         "material": paper.material,
         "tick": paper.tick,
     }  # fmt: skip
+
+
+def _asked(stop: ProgramStop) -> str:
+    return f"T{stop.tool}" if stop.words == "T" and stop.tool is not None else stop.words
 
 
 def _facts(paper: PaperList, lengths: Lengths) -> list[tuple[str, str]]:
@@ -90,7 +95,10 @@ def _above(paper: PaperList, lengths: Lengths) -> str:
 
 
 def _reach(sides: Sides, lengths: Lengths) -> str:
-    """'left 10, right 100, front 10, back 60 mm'; a side that stays away from zero is said so."""
+    """'left 10, right 100, front 10, back 60 mm'; 'X 10 to 60, Y 5 to 40 mm' where zero is not among it."""
+    if min(sides.left, sides.right, sides.front, sides.back) < 0:
+        x = f"X {lengths.place(-sides.left)} to {lengths.place(sides.right)}"
+        return f"{x}, Y {lengths.place(-sides.front)} to {lengths.place(sides.back)} {lengths.unit}"
     parts = [f"{name} {lengths.place(getattr(sides, name))}" for name in ("left", "right", "front", "back")]
     return f"{', '.join(parts)} {lengths.unit}"
 
@@ -100,10 +108,12 @@ def _sketch(sides: Sides, lengths: Lengths) -> dict[str, Any]:
     x0, x1 = min(-sides.left, 0.0), max(sides.right, 0.0)
     y0, y1 = min(-sides.front, 0.0), max(sides.back, 0.0)
     scale = min(WIDE / max(x1 - x0, 1e-6), HIGH / max(y1 - y0, 1e-6))
-    wide, high = (x1 - x0) * scale + 2 * EDGE, (y1 - y0) * scale + 2 * EDGE
+    numbers = {name: lengths.place(getattr(sides, name)) for name in ("left", "right", "front", "back")}
+    beside = max(EDGE, LETTER * (max(len(numbers["left"]), len(numbers["right"])) + len("right ")) + 8)
+    wide, high = (x1 - x0) * scale + 2 * beside, (y1 - y0) * scale + 2 * EDGE
 
     def place(x: float, y: float) -> tuple[float, float]:
-        return round(EDGE + (x - x0) * scale, 1), round(high - EDGE - (y - y0) * scale, 1)
+        return round(beside + (x - x0) * scale, 1), round(high - EDGE - (y - y0) * scale, 1)
 
     left, top = place(-sides.left, sides.back)
     right, bottom = place(sides.right, -sides.front)
@@ -111,6 +121,6 @@ def _sketch(sides: Sides, lengths: Lengths) -> dict[str, Any]:
     return {
         "wide": round(wide), "high": round(high), "left": left, "top": top, "right": right, "bottom": bottom,
         "zero_x": zero_x, "zero_y": zero_y,
-        "numbers": {name: lengths.place(getattr(sides, name)) for name in ("left", "right", "front", "back")},
+        "numbers": numbers,
         "unit": lengths.unit,
     }  # fmt: skip

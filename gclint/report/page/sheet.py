@@ -15,7 +15,10 @@ from gclint.report.page.on_paper import on_paper
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.sheet_words import (
     UNIT_WORDS,
+    accepted_words,
     found_words,
+    graded_words,
+    house_words,
     in_units,
     quoted,
     reach_words,
@@ -38,6 +41,7 @@ from gclint.setup.types import Setup, Stock
 
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
+GLANCE = 5  # findings that need no list of their own
 POINTED = 12  # findings of one rule at a tool
 EXCERPT = 2  # lines before and behind
 LONGEST = 120  # characters of one of them
@@ -50,6 +54,7 @@ def open_findings(run: Run) -> tuple[Finding, ...]:
 
 def sheet_of(run: Run, version: str) -> dict[str, Any]:
     checked, words = run.checked, Words()
+    grades = _grades(run, words)
     return {
         "version": version,
         "path": _printable(checked.path),
@@ -57,14 +62,13 @@ def sheet_of(run: Run, version: str) -> dict[str, Any]:
         "head": _head(run),
         "verdict": verdict(checked).replace("NOT JUDGED", "Not judged"),
         "counts": _counts(checked),
-        "grades": _grades(run, words),
+        "grades": grades,
+        "in_short": _in_short(grades),
         "tools": _tools(run, words),
-        "assumed": [words(f"{a.what}: {a.value}, because {a.because}") for a in checked.assumed],
+        "assumed": [_keys(words(f"{a.what}: {a.value}, because {a.because}")) for a in checked.assumed],
         "not_judged": _not_judged(checked),
-        "accepted": [
-            {"title": title_words(f.rule, run), "rule": f.rule, "line": f.line, "because": f.accepted}
-            for f in checked.findings if f.accepted is not None
-        ],
+        "accepted": [accepted_words(f, checked) for f in checked.findings if f.accepted is not None],
+        "house": house_words(checked),
         "on_paper": on_paper(checked),
         "cautions": cautions(run.material_cautions),
         "words": words.used(),
@@ -109,7 +113,14 @@ class Words:
         ).format(n=number, word=word, gloss=gloss)
 
     def used(self) -> list[tuple[str, str]]:
-        return sorted(((word.lower(), gloss) for word, gloss in self.told), key=lambda pair: pair[0])
+        return sorted((word[:1].lower() + word[1:], gloss) for word, gloss in self.told)
+
+
+def _keys(text: str | Markup) -> Markup:
+    """Text in which `keys` of declarations are set as code."""
+    import re
+
+    return Markup(re.sub(r"`([^`]+)`", r"<code>\1</code>", str(escape(text))))
 
 
 def _printable(text: str) -> str:
@@ -192,10 +203,23 @@ def _grades(run: Run, words: Words) -> list[dict[str, Any]]:
                 "full": [_full(numbers[id(f)], f, run, words) for f in same[:IN_FULL]],
                 "rows": [_row(numbers[id(f)], f, run) for f in rest[:MOST_ROWS]],
                 "more": max(0, len(rest) - MOST_ROWS),
+                "times": "once" if len(rest) == 1 else f"{len(rest):,} times",
                 "title": title_words(same[0].rule, run),
             })  # fmt: skip
         made.append({"grade": grade, "words": said, "count": len(of_grade), "groups": groups})
     return made
+
+
+def _in_short(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """A row for each finding that is told in full, where they are too many to be seen at a glance."""
+    rows = []
+    for grade in grades:
+        for group in grade["groups"]:
+            for one in group["full"]:
+                tool = f"tool {one['tool']}, " if one["tool"] else ""
+                alike = f"; again {group['times']}" if group["rows"] else ""
+                rows.append({**one, "where": f"{tool}{one['where']}{alike}"})
+    return rows if len(rows) > GLANCE else []
 
 
 def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any]:
@@ -209,6 +233,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "happens": words(sentence(finding.happens)),
         "change": words(finding.change.text),
         "settings": settings_words(finding.change.set),
+        "graded": graded_words(finding),
         "excerpt": _excerpt(finding.worst_line, run),
         "beside": finding.beside,
     }  # fmt: skip
@@ -305,9 +330,9 @@ def _tool_rows(
     return [(label, [words(text) for text in texts]) for label, texts in rows]
 
 
-def _not_judged(checked: Checked) -> list[tuple[str, list[str]]]:
+def _not_judged(checked: Checked) -> list[tuple[Markup, list[str]]]:
     """(what is needed, the rules that wait for it)."""
     by_need: dict[str, list[str]] = {}
     for blind in checked.not_judged:
         by_need.setdefault(blind.needs, []).append(blind.rule)
-    return [(needs, list(dict.fromkeys(rules))) for needs, rules in by_need.items()]
+    return [(_keys(needs), list(dict.fromkeys(rules))) for needs, rules in by_need.items()]

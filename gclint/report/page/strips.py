@@ -24,7 +24,8 @@ from gclint.stock.table import ENTRY_KINDS
 STEPS = 320  # of one chart along the run
 STEPS_OF_MANY = 120  # where there are more than MANY tools
 MANY = 8
-PAIRS = 3
+PAIRS = 8  # of one tool: those that cut most
+WINDOWS = 3  # drawn for one tool
 SPEEDS = 60  # at which a window is drawn
 POINTED, DRILL_POINT = ("v", "drill"), 118.0  # shapes drawn with a point, and its angle where none is declared
 CORNERS = 160  # of one drawn entry
@@ -151,7 +152,7 @@ def _round(tool: Tool | None) -> float | None:
 
 
 def pairs_of(tables: Tables, chain: Chain, view: View, tool: int, inch: bool) -> list[dict[str, Any]]:
-    """The pairs that cut most, each with the feeds its window leaves at each speed; rev/min and mm/min."""
+    """The pairs that cut most, by the window they share, with the feeds it leaves at each speed; rev/min and mm/min."""
     motion, pieces = tables.motion, tables.engagement.pieces
     true = tables.cutting.true_speed_of
     length = np.bincount(pieces.move, pieces.length, minlength=len(motion))
@@ -159,26 +160,57 @@ def pairs_of(tables: Tables, chain: Chain, view: View, tool: int, inch: bool) ->
     rows = np.flatnonzero(mine & (length > 0) & (motion.feed > 0) & (true > 0))
     pairs, which = np.unique((motion.feed + 1j * true)[rows], return_inverse=True)
     cut = np.bincount(which, length[rows], len(pairs))
-    made = []
-    for k in np.argsort(-cut, kind="stable")[:PAIRS]:
+    most = np.argsort(-cut, kind="stable")[:PAIRS]
+    parts = []
+    for k in most:
         feed, speed = float(pairs[k].real), float(pairs[k].imag)
-        for part in parts_of(view, mine & (motion.feed == feed) & (true == speed), one=False):
-            made.append({"cut": short(float(cut[k])), **_pair(part, speed, inch)})
+        moved = mine & (motion.feed == feed) & (true == speed)
+        parts += [(part, speed, float(cut[k])) for part in parts_of(view, moved, one=False)]
+    if not parts:
+        return []
+    speeds = _speeds([(part, speed) for part, speed, _ in parts])
+    made: list[dict[str, Any]] = []
+    for part, speed, long in parts:
+        lows, highs = _feeds(part, speeds)
+        pair = {"cut": short(long), **_pair(part, speed, inch)}
+        same = next((one for one in made if _alike(one["low"], lows) and _alike(one["high"], highs)), None)
+        if same is not None:
+            same["pairs"].append(pair)
+        elif len(made) < WINDOWS:
+            dial = part.window.spindle.dial
+            marks = [{"mark": m.mark, "speed": m.true} for m in dial if speeds[0] <= m.true <= speeds[-1]]
+            made.append({"pairs": [pair], "marks": marks, "speeds": _shorts(speeds), "low": lows, "high": highs})
     return made
 
 
-def _pair(part: Part, speed: float, inch: bool) -> dict[str, Any]:
-    window, feed = part.window, part.feed
-    slow, fast = window.speeds()
-    from_, to = max(slow, speed * 0.3), min(fast, speed * 2.5)
-    from_, to = (from_, to) if from_ < to else (speed * 0.7, speed * 1.4)
-    lows, highs = [], []
-    speeds = np.linspace(from_, to, SPEEDS)
+def _speeds(pairs: list[tuple[Part, float]]) -> Column:
+    """Speeds at which the windows of a tool are drawn: around its own, as far as its limits of speed go."""
+    bounds = [part.window.speeds() for part, _ in pairs]
+    own = [speed for _, speed in pairs]
+    from_, to = max(min(low for low, _ in bounds), min(own) * 0.3), min(max(high for _, high in bounds), max(own) * 2.5)
+    from_, to = (from_, to) if from_ < to else (min(own) * 0.7, max(own) * 1.4)
+    return np.linspace(from_, to, SPEEDS)
+
+
+def _feeds(part: Part, speeds: Column) -> tuple[list[float | None], list[float | None]]:
+    """(least, greatest) feed at each speed; None and None where none is inside, None alone where there is no limit."""
+    window, lows, highs = part.window, [], []
     for n in speeds:
         low, high = window.feeds(float(n))
         inside = low <= high and window.turns(float(n))
         lows.append(short(low) if inside else None)
         highs.append(short(high) if inside else None)
+    return lows, highs
+
+
+def _alike(one: list[float | None], other: list[float | None]) -> bool:
+    """Whether two curves would be drawn as one."""
+    a, b = (np.array(curve, np.float64) for curve in (one, other))
+    return bool(np.allclose(a, b, rtol=0.02, atol=0.0, equal_nan=True))
+
+
+def _pair(part: Part, speed: float, inch: bool) -> dict[str, Any]:
+    window, feed = part.window, part.feed
     inside = window.inside(speed, feed)
     near = None
     if not inside:
@@ -188,12 +220,11 @@ def _pair(part: Part, speed: float, inch: bool) -> dict[str, Any]:
             near = {"speed": speed, "feed": same, "mark": ""}
         elif other is not None:
             near = {"speed": other.speed, "feed": other.feed, "mark": other.mark}
+    dial = [] if inside else [(mark.mark, at) for mark, at in window.marks(feed, inch) if at is not None]
     return {
         "feed": feed, "speed": speed, "inside": inside, "near": near,
         "broken": [one.name for one in window.limits if not window.only([one]).inside(speed, feed)],
-        "limits": [one.name for one in window.limits],
-        "marks": [{"mark": mark.mark, "speed": mark.true} for mark in window.spindle.dial if from_ <= mark.true <= to],
-        "speeds": [short(float(n)) for n in speeds], "low": lows, "high": highs,
+        "dial": [{"mark": mark, "feed": at} for mark, at in dial],
     }  # fmt: skip
 
 

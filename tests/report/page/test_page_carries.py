@@ -169,3 +169,39 @@ def test_several_pages_need_a_folder(tmp_path: Path) -> None:
 
 def test_the_list_of_pages_escapes_names() -> None:
     assert "<h1>0 programs</h1>" in contents([], "0.0")
+
+
+def test_a_dial_mark_keeps_its_case_among_the_words(sample_page: Callable[[str], str]) -> None:
+    html = sample_page("tide-dial")
+    assert "<dt>dial B</dt>" in html
+    assert "<dt>dial b</dt>" not in html
+
+
+def test_many_findings_are_listed_in_short_first(page_of: Callable[..., str]) -> None:
+    few = page_of(PLUNGE.format(comment=""), **EPOXY)
+    assert 'class="in-short"' not in few
+    bad = "X12,5\n(one (two) three)\nG1 X5 F0\nG4 P900000\nG2 X7 Y3 I9 J1\n"
+    many = page_of(PLUNGE.format(comment="").replace("M5\n", bad), **EPOXY)
+    listed = many.partition('class="in-short"')[2].partition("</ol>")[0]
+    assert listed.count("<li") == many.count('<article class="finding')
+    assert 'href="#finding-1"' in listed
+
+
+def test_feeds_with_the_same_limits_share_one_window(page_of: Callable[..., str]) -> None:
+    text = "G21 G90 G94 G17 G54\nT1 M6\nM3 S16000\nG0 X-9 Y0 Z5\n" + "".join(
+        f"G0 Y{8 * n - 12}\nG0 Z1\nG1 Z-1 F200\nG1 X100 F{900 + 400 * n}\nG0 Z5\nG0 X-9\n" for n in range(4)
+    )  # fmt: skip
+    carried = Carried(page_of(text + "M5\nM30\n", **EPOXY))
+    windows = carried.model["tools"][0]["pairs"]
+    assert len(windows) == 1
+    assert {pair["feed"] for pair in windows[0]["pairs"]} == {900.0, 1300.0, 1700.0, 2100.0}
+    for pair in windows[0]["pairs"]:
+        at = int(np.argmin(np.abs(np.array(windows[0]["speeds"]) - pair["speed"])))
+        low, high = windows[0]["low"][at], windows[0]["high"][at]
+        assert pair["inside"] == (low * 0.97 <= pair["feed"] <= high * 1.03)
+        assert (pair["near"] is None) == pair["inside"]
+
+
+def test_what_is_accepted_and_what_the_house_changes_stand_on_the_page(sample_page: Callable[[str], str]) -> None:
+    html = sample_page("drift-box")
+    assert 'id="house"' in html

@@ -90,7 +90,6 @@ def test_a_finding_leads_to_the_path_and_the_text(opened: Callable[..., Opened],
     before, page = window.view(), window.page
     crash = page.locator("article.finding", has_text="rapid-through-stock")
     crash.locator(".show").click()
-    page.wait_for_timeout(100)
     after = window.view()
     assert after != pytest.approx(before, abs=1e-3)
     assert after[0] == pytest.approx(75, abs=16)  # the rapid from X60 to X90
@@ -112,7 +111,6 @@ def test_the_path_leads_to_its_line_and_finding(opened: Callable[..., Opened], p
     assert page.locator(".status").inner_text().startswith("Line 7: cut, tool 1, chip 0.04")
     # in space: the same cut, and the rapid in material with its finding
     page.get_by_role("button", name="above", exact=True).click()
-    page.wait_for_timeout(100)
     page.mouse.click(*page.evaluate("window.gclintSpacePoint(82, 0, -4)"))
     assert page.locator(".listing .row.here").get_attribute("data-line") == "8"
     assert "rapid-through-stock" in page.locator(".status a").first.inner_text()
@@ -125,14 +123,16 @@ def test_a_line_leads_to_the_path_by_keyboard(opened: Callable[..., Opened], pag
     for _ in range(7):
         page.keyboard.press("ArrowDown")
     assert page.locator(".listing").get_attribute("aria-activedescendant") == "line-7"
-    page.wait_for_timeout(50)
-    assert window.view()[0] == pytest.approx(1.5, abs=60)
+    assert window.view()[0] == pytest.approx(30, abs=5)  # half way from X0 to X60
     page.locator("canvas.space").focus()
     before = page.evaluate("window.gclintSpacePoint(60, 0, 0)")
     page.keyboard.press("ArrowLeft")
     assert page.evaluate("window.gclintSpacePoint(60, 0, 0)") != before
+    zoom = window.view()[3]
     page.keyboard.press("+")
-    assert window.view()[3] > 1
+    assert window.view()[3] > zoom
+    page.keyboard.press("0")
+    assert window.view()[:2] == pytest.approx([50, 0], abs=1)  # the middle of the blank
 
 
 def test_the_scale_changes(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:

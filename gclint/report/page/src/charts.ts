@@ -1,20 +1,21 @@
 // The charts of one tool: along its run, its entries from the side, its pairs in their operating window.
 import * as Plot from "@observablehq/plot";
-import type { Entry, Model, Pair, Run, Strip } from "./data";
+import type { Entry, Model, Run, Strip, Windowed } from "./data";
 import { draw, figure, make } from "./dom";
 
 type Pick = (row: number) => void;
 
 export function chartsOf(strip: Strip, model: Model, plan: SVGSVGElement, width: number, pick: Pick): HTMLElement[] {
   const made: HTMLElement[] = [];
-  const half = width > 640 ? Math.floor((width - 24) / 2) : width;
+  const across = width > 980 ? Math.min(3, strip.pairs.length) : width > 640 ? 2 : 1;
+  const each = Math.min(520, Math.floor((width - 16 * (across - 1)) / across));
   const one = strip.pairs.length === 1;
   made.push(make("div", { class: one ? "side-by-side with-window" : "side-by-side" },
     make("figure", { class: "small-plan" }, plan, make("figcaption", {}, "From above in the blank.")),
     strip.entries.length ? entriesOf(strip, model, pick) : make("div"),
-    one ? pairChart(strip.pairs[0], model, Math.min(420, width)) : null));
+    one ? pairChart(strip.pairs[0], model, Math.min(380, width)) : null));
   if (strip.run) made.push(...runCharts(strip.run, model, width, pick));
-  if (strip.pairs.length > 1) made.push(make("div", { class: "pairs" }, ...strip.pairs.map((pair) => pairChart(pair, model, half))));
+  if (strip.pairs.length > 1) made.push(make("div", { class: "pairs" }, ...strip.pairs.map((pair) => pairChart(pair, model, each))));
   return made;
 }
 
@@ -81,7 +82,7 @@ function runCharts(run: Run, model: Model, width: number, pick: Pick): HTMLEleme
 
 // --- entries ---------------------------------------------------------------------------------------------------------
 
-const WIDE = 150, HIGH = 112;
+const WIDE = 190, HIGH = 116, GUTTER = 58; // the numbers stand in the gutter, the drawing beside it
 
 function entriesOf(strip: Strip, model: Model, pick: Pick): HTMLElement {
   const row = make("div", { class: "entries" });
@@ -90,7 +91,7 @@ function entriesOf(strip: Strip, model: Model, pick: Pick): HTMLElement {
     button.addEventListener("click", () => pick(entry.row));
     const facts = [
       entry.solid ? `${figure(entry.solid * model.scale)} ${model.unit} of solid` : null,
-      entry.slope !== null && entry.kind !== "side" && entry.kind !== "open" ? `${figure(entry.slope)}\u00b0 below level` : null,
+      entry.slope !== null && (entry.kind === "ramp" || entry.kind === "helix") ? `${figure(entry.slope)}\u00b0 below level` : null,
     ].filter(Boolean).join(", ");
     row.append(make("figure", { class: "entry" }, side(entry, strip, strip.diameter ?? 3, model),
       make("figcaption", {}, make("b", {}, `${entry.words}${entry.count > 1 ? ` \u00d7 ${entry.count.toLocaleString("en")}` : ""}`),
@@ -106,27 +107,46 @@ function side(entry: Entry, strip: Strip, diameter: number, model: Model): SVGEl
   const s0 = travel[a] - diameter, s1 = travel[b] + diameter;
   const low = Math.min(...z.slice(a, b + 1)), high = Math.min(Math.max(...z.slice(a, b + 1)), top + Math.max(diameter, top - low));
   const room = Math.max((high - low) * 0.18, diameter * 0.3, 0.3);
-  const scale = Math.min(WIDE / (s1 - s0), HIGH / (high - low + 2 * room));
+  const wide = WIDE - GUTTER, scale = Math.min(wide / (s1 - s0), HIGH / (high - low + 2 * room));
   const middle = (s0 + s1) / 2;
-  const X = (s: number) => WIDE / 2 + (s - middle) * scale, Y = (v: number) => HIGH / 2 - (v - (low + high) / 2) * scale;
+  const X = (s: number) => GUTTER + wide / 2 + (s - middle) * scale, Y = (v: number) => HIGH / 2 - (v - (low + high) / 2) * scale;
   const svg = draw("svg", { viewBox: `0 0 ${WIDE} ${HIGH}`, class: "side-view", role: "img",
     "aria-label": `${entry.words}, from the side` });
-  svg.append(draw("rect", { x: 0, y: Y(top), width: WIDE, height: Math.max(0, HIGH - Y(top)), class: "solid" }));
-  svg.append(draw("line", { x1: 0, x2: WIDE, y1: Y(top), y2: Y(top), class: "top" }));
+  const clip = `side-${++drawn}`;
+  svg.append(draw("clipPath", { id: clip }, draw("rect", { x: GUTTER, y: 0, width: wide, height: HIGH })));
+  const inner = draw("g", { "clip-path": `url(#${clip})` });
+  svg.append(inner);
+  inner.append(draw("rect", { x: GUTTER, y: Y(top), width: wide, height: Math.max(0, HIGH - Y(top)), class: "solid" }));
+  inner.append(draw("line", { x1: GUTTER, x2: WIDE, y1: Y(top), y2: Y(top), class: "top" }));
   const width = diameter * scale;
-  svg.append(draw("path", { d: outline(X(travel[b]), Y(z[b]), width, strip), class: "tool" }));
+  inner.append(draw("path", { d: outline(X(travel[b]), Y(z[b]), width, strip), class: "tool" }));
   const line = (from: number, to: number, name: string) => {
     let d = "";
     for (let i = Math.max(0, from); i <= Math.min(to, z.length - 1); i++) d += `${d ? "L" : "M"}${X(travel[i]).toFixed(1)} ${Y(z[i]).toFixed(1)}`;
-    svg.append(draw("path", { d, class: name }));
+    inner.append(draw("path", { d, class: name }));
   };
   line(0, a, "way before");
   line(b, z.length - 1, "way before");
   line(a, b, "way");
-  svg.append(draw("circle", { cx: X(travel[b]), cy: Y(z[b]), r: 2.6, class: "tip" }));
-  svg.append(draw("text", { x: 4, y: Math.min(HIGH - 4, Math.max(10, Y(top) - 4)), class: "note" }, entry.top !== null ? `top Z ${figure(top * model.scale, 4)}` : ""));
-  svg.append(draw("text", { x: WIDE - 4, y: Math.min(HIGH - 3, Y(z[b]) + 11), class: "note", "text-anchor": "end" }, `Z ${figure(z[b] * model.scale, 4)}`));
+  inner.append(draw("circle", { cx: X(travel[b]), cy: Y(z[b]), r: 2.6, class: "tip" }));
+  heights(svg, [...(entry.top !== null && Y(top) >= 0 ? [{ at: Y(top), text: `top ${figure(top * model.scale, 4)}` }] : []),
+    { at: Y(z[b]), text: `Z ${figure(z[b] * model.scale, 4)}` }]);
   return svg;
+}
+
+let drawn = 0;
+
+// Numbers in the gutter, each with a tick at its height; those that would lie on each other are pushed apart.
+function heights(svg: SVGElement, numbers: { at: number; text: string }[]): void {
+  const apart = 12;
+  numbers.sort((a, b) => a.at - b.at);
+  let last = -Infinity;
+  for (const one of numbers) {
+    const at = Math.min(HIGH - 3, Math.max(9, one.at + 3, last + apart));
+    last = at;
+    svg.append(draw("path", { d: `M${GUTTER - 5} ${one.at.toFixed(1)}H${GUTTER}`, class: "top" }),
+      draw("text", { x: GUTTER - 7, y: at, class: "note", "text-anchor": "end" }, one.text));
+  }
 }
 
 // The tool seen from the side, its tip at (x, y), open at the top of the drawing.
@@ -142,38 +162,53 @@ function outline(x: number, y: number, width: number, strip: Strip): string {
 
 // --- pairs -----------------------------------------------------------------------------------------------------------
 
-function pairChart(pair: Pair, model: Model, width: number): HTMLElement {
-  const { scale, unit } = model, metres = unit === "mm";
-  const area = pair.speeds.map((speed, i) => ({ speed, low: pair.low[i] === null && pair.high[i] === null ? null : (pair.low[i] ?? 0) * scale,
-    high: pair.high[i] === null ? null : pair.high[i]! * scale, open: pair.low[i] !== null && pair.high[i] === null }));
-  const feed = pair.feed * scale, near = pair.near ? { ...pair.near, feed: pair.near.feed * scale } : null;
-  const tops = area.flatMap((d) => [d.low ?? 0, d.high ?? 0]);
-  const most = Math.max(feed, near?.feed ?? 0) * 1.35;
-  const top = Math.min(Math.max(most, ...tops), most * 2.2);
-  const points = [{ speed: pair.speed, feed }];
-  const from = Math.min(pair.speeds[0], pair.speed, near?.speed ?? Infinity), to = Math.max(pair.speeds.at(-1)!, pair.speed, near?.speed ?? 0);
+function pairChart(window: Windowed, model: Model, width: number): HTMLElement {
+  const { scale, unit } = model, metres = unit === "mm", { pairs } = window;
+  const area = window.speeds.map((speed, i) => ({ speed, low: window.low[i] === null && window.high[i] === null ? null : (window.low[i] ?? 0) * scale,
+    high: window.high[i] === null ? null : window.high[i]! * scale }));
+  const points = pairs.map((pair) => ({ speed: pair.speed, feed: pair.feed * scale, inside: pair.inside }));
+  const nears = pairs.flatMap((pair) => pair.near ? [{ from: pair.speed, at: pair.feed * scale, speed: pair.near.speed, feed: pair.near.feed * scale }] : []);
+  const feeds = [...points, ...nears].map((one) => one.feed), speeds = [...points, ...nears].map((one) => one.speed);
+  const most = Math.max(...feeds) * 1.35;
+  const top = Math.min(Math.max(most, ...area.flatMap((d) => [d.low ?? 0, d.high ?? 0])), most * 2.2);
+  const from = Math.min(window.speeds[0], ...speeds), to = Math.max(window.speeds.at(-1)!, ...speeds);
   const chart = plain(Plot.plot({
-    width, height: 230, marginLeft: 68, marginRight: 16, marginBottom: 38, className: "chart",
-    x: { label: "true speed, rev/min", domain: [from, to], ticks: 5 },
+    width, height: 250, marginLeft: 64, marginRight: 16, marginTop: 26, marginBottom: 38, className: "chart",
+    x: { label: "true speed, rev/min", domain: [from, to], ticks: Math.max(3, width / 90) },
     y: { label: `feed, ${unit}/min`, labelAnchor: "center", labelArrow: "none", domain: [0, top], clamp: true, ticks: 5 },
     marks: [
       Plot.areaY(area.map((d) => ({ ...d, high: d.low === null ? null : d.high ?? top })), { x: "speed", y1: "low", y2: "high", className: "band" }),
       Plot.line(area, { x: "speed", y: "low", className: "limit" }),
       Plot.line(area, { x: "speed", y: "high", className: "limit" }),
-      Plot.ruleX(pair.marks, { x: "speed", className: "mark-line" }),
-      Plot.text(pair.marks, { x: "speed", y: top, text: "mark", dy: -8, className: "mark-text" }),
-      near ? Plot.link([near], { x1: pair.speed, y1: feed, x2: "speed", y2: "feed", className: "to-near" }) : null,
-      near ? Plot.dot([near], { x: "speed", y: "feed", symbol: "diamond", r: 6, className: "near" }) : null,
-      Plot.dot(points, { x: "speed", y: "feed", symbol: pair.inside ? "circle" : "times", r: 6, className: pair.inside ? "pair inside" : "pair outside" }),
+      Plot.ruleX(window.marks, { x: "speed", className: "mark-line" }),
+      Plot.text(window.marks, { x: "speed", y: top, text: "mark", dy: -8, className: "mark-text" }),
+      Plot.link(nears, { x1: "from", y1: "at", x2: "speed", y2: "feed", className: "to-near" }),
+      Plot.dot(nears, { x: "speed", y: "feed", symbol: "diamond", r: 6, className: "near" }),
+      Plot.dot(points.filter((d) => d.inside), { x: "speed", y: "feed", symbol: "circle", r: 5, className: "pair inside" }),
+      Plot.dot(points.filter((d) => !d.inside), { x: "speed", y: "feed", symbol: "times", r: 6, className: "pair outside" }),
       Plot.ruleY([0]),
     ],
   }));
-  const words = (f: number) => `F${figure(f, 4)}`;
+  const words = (f: number) => `F${figure(f * scale, 4)}`;
+  const share = (cut: number) => metres ? `${figure(cut * 0.001)} m` : `${figure(cut * scale / 12)} ft`;
+  const said: { feeds: string[]; speed: string; cut: number; text: string }[] = [];
+  for (const pair of pairs) {
+    const { near } = pair, speed = `${figure(pair.speed, 5)} rev/min`;
+    const good = near ? `the nearest good pair is ${words(near.feed)} at ${figure(near.speed, 5)} rev/min${near.mark ? `, dial ${near.mark}` : ""}`
+      : "no pair near it is inside";
+    const dial = pair.dial.length > 1 ? `; on the dial ${pair.dial.map((one) => `${one.mark} ${words(one.feed)}`).join(", ")}` : "";
+    const text = pair.inside ? "inside every limit that is known" : `outside (${pair.broken.join(", ")}); ${good}${dial}`;
+    const same = said.find((one) => one.speed === speed && one.text === text);
+    if (same) { same.feeds.push(words(pair.feed)); same.cut += pair.cut; } else said.push({ feeds: [words(pair.feed)], speed, cut: pair.cut, text });
+  }
+  const at = (one: (typeof said)[0]) => `${one.feeds.join(", ")} at ${one.speed}`;
   chart.setAttribute("role", "img");
-  const say = `${words(feed)} at ${figure(pair.speed, 5)} rev/min is ${pair.inside ? "inside every limit that is known" : `outside (${pair.broken.join(", ")})`}`;
-  const other = near ? `The nearest good pair: ${words(near.feed)} at ${figure(near.speed, 5)} rev/min${near.mark ? `, dial ${near.mark}` : ""}.`
-    : pair.inside ? "" : "No pair near it is inside.";
-  chart.setAttribute("aria-label", `Operating window: ${say}. ${other}`);
-  const share = `${figure(pair.cut * (metres ? 0.001 : scale / 12))} ${metres ? "m" : "ft"}`;
-  return make("figure", { class: "window" }, make("figcaption", {}, make("b", {}, "Operating window"), ` of ${share} of cut. ${say}. `, make("b", {}, other)), chart);
+  chart.setAttribute("aria-label", `Operating window: ${said.map((one) => `${at(one)}: ${one.text}`).join(". ")}.`);
+  return make("figure", { class: "window" },
+    make("figcaption", {}, make("b", {}, "Operating window"), ": the feeds and speeds at which every limit that is known is kept.",
+      make("ul", { class: "pair-words" }, ...said.map((one) => make("li", {}, make("b", {}, at(one)), ` (${share(one.cut)}): ${one.text}`)))),
+    chart, make("ul", { class: "key" }, make("li", { class: "key-in" }, "in the program, inside"),
+      pairs.some((pair) => !pair.inside) ? make("li", { class: "key-out" }, "in the program, outside") : null,
+      nears.length ? make("li", { class: "key-near" }, "nearest good pair") : null,
+      window.marks.length ? make("li", { class: "key-mark" }, "mark of the dial") : null));
 }

@@ -19,7 +19,7 @@ export function quantities(model: Model, path: Path): Quantity[] {
   const byte = (column: Uint8Array, i: number, top = 254) => column[i] === UNKNOWN ? NaN : Math.min(column[i] / top, 1);
   const middle = (low + high) / 2;
   return [
-    { key: "chip", label: "chip against its window", about: "how thick one tooth's slice is, held against what is good",
+    { key: "chip", label: "chip against its window", about: "the slice of one tooth, against what is good",
       at: (p, i) => byte(p.place, i, 240),
       ticks: [[0, "nothing"], [1 / 3, "thinnest good"], [2 / 3, "thickest good"], [1, "twice that"]] },
     { key: "reached", label: "reached over set feed", about: "how much of F the machine really gets to",

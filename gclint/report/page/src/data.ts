@@ -19,13 +19,16 @@ export interface Entry {
   inside: [number, number]; top: number | null; solid: number | null; slope: number | null; feed: number | null;
 }
 export interface Pair {
-  cut: number; feed: number; speed: number; inside: boolean;
-  near: { speed: number; feed: number; mark: string } | null; broken: string[]; limits: string[];
-  marks: { mark: string; speed: number }[]; speeds: number[]; low: (number | null)[]; high: (number | null)[];
+  cut: number; feed: number; speed: number; inside: boolean; broken: string[];
+  near: { speed: number; feed: number; mark: string } | null; dial: { mark: string; feed: number }[];
+}
+// One window and the pairs that it is for.
+export interface Windowed {
+  pairs: Pair[]; marks: { mark: string; speed: number }[]; speeds: number[]; low: (number | null)[]; high: (number | null)[];
 }
 // angle: of the point, degrees; round: radius of the rim at the tip, mm
 export interface Strip {
-  tool: number; diameter: number | null; angle: number | null; round: number | null; run: Run | null; entries: Entry[]; pairs: Pair[];
+  tool: number; diameter: number | null; angle: number | null; round: number | null; run: Run | null; entries: Entry[]; pairs: Windowed[];
 }
 export interface Finding {
   rule: string; grade: string; line: number; tool: number | null; lines: Told; row: number | null; rows: Told | null;

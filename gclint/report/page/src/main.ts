@@ -1,7 +1,7 @@
 // Puts the figures, the charts and the program's text into the sheet and ties them together.
 import { chartsOf } from "./charts";
 import { known, quantities, type Quantity, shade } from "./colour";
-import { CRASH, CUT, Columns, type Model, type Path, RAPID, UNKNOWN, inflated } from "./data";
+import { BREAK, CRASH, CUT, Columns, type Model, type Path, RAPID, UNKNOWN, inflated } from "./data";
 import { figure, make } from "./dom";
 import { Listing } from "./listing";
 import { planOf, type Plan } from "./plan";
@@ -277,14 +277,18 @@ class Sheet {
     return Math.max((tool?.diameter ?? 6) * 6, 12);
   }
 
-  /** The piece a line moves the tool along: its own, or that in which it has been merged. */
+  /** The piece half way along a line's own, or that in which it has been merged. */
   private rowOfLine(line: number): number | null {
-    const { line: lines, n } = this.fine;
-    let before: number | null = null;
+    const { line: lines, n, x, y, z } = this.fine, own: number[] = [], ends: number[] = [];
+    let before: number | null = null, long = 0;
     for (let i = 0; i < n; i++) {
-      if (lines[i] === line) return i;
-      if (lines[i] < line && (before === null || lines[i] >= lines[before])) before = i;
+      if (lines[i] === line && this.fine.kind[i] !== BREAK) {
+        long += Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i], z[i + 1] - z[i]);
+        own.push(i);
+        ends.push(long);
+      } else if (lines[i] < line && (before === null || lines[i] >= lines[before])) before = i;
     }
+    if (own.length) return own[ends.findIndex((end) => end >= long / 2)];
     return this.model.off > 0 ? before : null;
   }
 

@@ -18,6 +18,8 @@ const REACH = 9; // pixels beside the path that a click still counts
 
 export interface Shown { stock: boolean; rapids: boolean; air: boolean; tool: number | null }
 
+export type View = "corner" | "above" | "front" | "side";
+
 export class PathScene {
   private readonly scene = new Scene();
   private readonly camera = new OrthographicCamera();
@@ -25,6 +27,7 @@ export class PathScene {
   private readonly controls: OrbitControls;
   private readonly centre: Vector3;
   private readonly radius: number;
+  private readonly box: [Vector3, Vector3]; // corners of what is shown
   private drawn: Object3D[] = [];
   private lit: LineSegments2 | null = null;
   private rows: number[] = [];
@@ -32,6 +35,7 @@ export class PathScene {
   private flight = 0;
   private slow: { still: Object3D[]; moving: Object3D[] } = { still: [], moving: [] }; // what is drawn at rest, and while the view moves
   private rest = 0;
+  private fitted: View | null = null; // the view that shows all, until somebody turns or moves it
   onDraw: () => void = () => {};
 
   constructor(
@@ -41,18 +45,21 @@ export class PathScene {
     this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
     const [x0, x1, y0, y1] = bounds(model, path);
     const top = model.field?.top ?? 0, down = Math.max(model.field?.thick ?? 0, model.field?.deepest ?? 0, 1);
-    this.centre = new Vector3((x0 + x1) / 2, (y0 + y1) / 2, top - down / 2);
-    this.radius = Math.max(Math.hypot(x1 - x0, y1 - y0, down) / 2, 1);
+    const up = Math.min(highest(path) - top, Math.max(x1 - x0, y1 - y0) / 4);
+    this.box = [new Vector3(x0, y0, top - down), new Vector3(x1, y1, top + Math.max(up, 0))];
+    this.centre = this.box[0].clone().add(this.box[1]).multiplyScalar(0.5);
+    this.radius = Math.max(this.box[0].distanceTo(this.box[1]) / 2, 1);
     this.camera.up.set(0, 0, 1);
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableZoom = false; // the wheel scrolls the sheet; see `wheel`
     this.controls.addEventListener("change", () => this.redraw());
+    this.controls.addEventListener("start", () => { this.fitted = null; });
     canvas.addEventListener("wheel", (event) => this.wheel(event), { passive: false });
     this.scene.add(new AmbientLight(0xffffff, 1.7));
     const sun = new DirectionalLight(0xffffff, 1.6);
     sun.position.set(-0.6, -0.35, 1);
     this.scene.add(sun);
-    this.look("corner", false);
+    this.fitted = "corner";
     this.resize();
     this.rebuild();
   }
@@ -68,13 +75,27 @@ export class PathScene {
     const w = ratio >= 1 ? half * ratio : half, h = ratio >= 1 ? half : half / ratio;
     Object.assign(this.camera, { left: -w, right: w, top: h, bottom: -h, near: -this.radius * 60, far: this.radius * 60 });
     this.camera.updateProjectionMatrix();
+    if (this.fitted) this.look(this.fitted, false);
     this.redraw();
   }
 
-  look(from: "corner" | "above" | "front" | "side", moving = true): void {
+  look(from: View, moving = true): void {
     const away = { corner: [-0.55, -1, 0.95], above: [0, -1e-4, 1], front: [0, -1, 0.02], side: [1, 0, 0.02] }[from];
     const to = new Vector3(...away).normalize().multiplyScalar(this.radius * 4);
-    this.fly(this.centre.clone(), 1, to, moving);
+    this.fly(this.centre.clone(), this.fitting(to), to, moving);
+    this.fitted = from;
+  }
+
+  /** The zoom at which all corners of the box lie in sight. */
+  private fitting(away: Vector3): number {
+    const across = new Vector3(0, 0, 1).cross(away).normalize(), up = away.clone().cross(across).normalize();
+    let wide = 0, high = 0;
+    for (let k = 0; k < 8; k++) {
+      const corner = new Vector3(this.box[k & 1].x, this.box[(k >> 1) & 1].y, this.box[k >> 2].z).sub(this.centre);
+      wide = Math.max(wide, Math.abs(corner.dot(across)));
+      high = Math.max(high, Math.abs(corner.dot(up)));
+    }
+    return 0.94 * Math.min(this.camera.right / Math.max(wide, 1e-6), this.camera.top / Math.max(high, 1e-6));
   }
 
   /** Moves the view to a piece of the path; the view's direction stays. */
@@ -90,6 +111,7 @@ export class PathScene {
   }
 
   turn(across: number, up: number): void {
+    this.fitted = null;
     const way = this.camera.position.clone().sub(this.controls.target);
     const length = way.length(), level = Math.atan2(way.y, way.x) + across;
     const height = Math.min(Math.PI / 2 - 1e-4, Math.max(-Math.PI / 2 + 1e-4, Math.asin(way.z / length) + up));
@@ -100,6 +122,7 @@ export class PathScene {
   }
 
   zoom(times: number): void {
+    this.fitted = null;
     this.camera.zoom = Math.min(400, Math.max(0.3, this.camera.zoom * times));
     this.camera.updateProjectionMatrix();
     this.redraw();
@@ -148,11 +171,12 @@ export class PathScene {
 
   /** Where a piece is on the screen, in pixels of the canvas. */
   project(row: number): [number, number] {
-    const at = this.middle(row).project(this.camera);
-    return [(at.x + 1) / 2 * this.canvas.clientWidth, (1 - at.y) / 2 * this.canvas.clientHeight];
+    const { x, y, z } = this.middle(row);
+    return this.projectPoint(x, y, z);
   }
 
   projectPoint(x: number, y: number, z: number): [number, number] {
+    this.camera.updateMatrixWorld();
     const at = new Vector3(x, y, z).project(this.camera);
     return [(at.x + 1) / 2 * this.canvas.clientWidth, (1 - at.y) / 2 * this.canvas.clientHeight];
   }
@@ -193,6 +217,7 @@ export class PathScene {
     const from = this.controls.target.clone(), was = this.camera.zoom;
     const way = this.camera.position.clone().sub(from), started = performance.now(), flight = ++this.flight;
     const still = !moving || matchMedia("(prefers-reduced-motion: reduce)").matches;
+    this.fitted = null;
     const step = () => {
       if (flight !== this.flight) return;
       const t = still ? 1 : Math.min(1, (performance.now() - started) / 350), s = t * t * (3 - 2 * t);
@@ -357,4 +382,10 @@ export class PathScene {
   }
 
   get axis(): number { return this.radius / 9; }
+}
+
+function highest(path: Path): number {
+  let high = -Infinity;
+  for (let i = 0; i < path.n; i++) if (path.kind[i] !== BREAK) high = Math.max(high, path.z[i], path.z[i + 1]);
+  return high;
 }
