@@ -304,13 +304,11 @@ def plunge_feed(worst: Worst) -> Change | None:
         text += f", and give line {line} its F{feed:g} back"
         text += f" (and so {_more_lines(len(back))} behind a plunge)" if len(back) > 1 else ""
     words_at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
-    sets = [
-        SetWord(line, "F", word.written if word else None, slower[line])
-        for line, word in words_at.items()
-        if word is None or word.written is not None  # where an expression stands there is no number to replace
-    ]
+    sets = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in words_at.items()]
     sets += [SetWord(line, "F", None, feed) for line, feed in back.items()]
-    return Change(text + ".", tuple(sets) if worst.plain_feed() else ())
+    # Where an expression stands there is no number to replace, and all words of a change go together.
+    whole = worst.plain_feed() and all(word is None or word.written is not None for word in words_at.values())
+    return Change(text + ".", tuple(sets) if whole else ())
 
 
 def _slower_words(worst: Worst, first: int, last: int, allowed: float) -> dict[int, tuple[int, float]]:

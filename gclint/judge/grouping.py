@@ -360,6 +360,7 @@ def _change(
         place = away.of(int(away.feed_line[move])) or away.of(int(away.line[move]))
         if place:
             text += f" The word to change is in {place[0]}: line {place[1]}."
+        sets = []  # all words of a change go together
     return Change(text, tuple(sets))
 
 

@@ -13,6 +13,7 @@ import msgspec
 from gclint import __version__
 from gclint.judge.edits import edits_of, words_on
 from gclint.judge.finding import Checked, Finding
+from gclint.judge.grouping import MOST_LINES
 from gclint.judge.packs import RuleText
 from gclint.problem import Problem
 from gclint.report.rule_help import rule_help
@@ -280,9 +281,13 @@ def _related(finding: Finding, place: Json) -> list[Json]:
 
 
 def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
-    """One fix with all replacements of the change together, where each is one word and reads as it should."""
+    """One fix with all replacements of the change together, where each is one word and reads as it should.
+
+    None where the finding has more places than are told of, or where the dial must be turned as well: a fix mends all
+    of it or is none.
+    """
     edits = edits_of(finding.change, checked.texts)
-    if not edits:
+    if not edits or len(finding.lines) >= MOST_LINES or _turns_the_dial(finding, checked):
         return []
     replacements = []
     for edit in edits:
@@ -294,6 +299,11 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
         replacements.append({"deletedRegion": region, "insertedContent": {"text": edit.text}})
     change = {"artifactLocation": place, "replacements": replacements}
     return [{"description": {"text": finding.change.text}, "artifactChanges": [change]}]
+
+
+def _turns_the_dial(finding: Finding, checked: Checked) -> bool:
+    dials = checked.paper is not None and any(tool.dial_marks for tool in checked.paper.tools)
+    return dials and any(word.word == "S" for word in finding.change.set)
 
 
 def _suppression(finding: Finding, checked: Checked) -> Json:

@@ -211,3 +211,34 @@ def test_a_plunge_in_two_feeds_never_gets_a_higher_one() -> None:
               stock="120 x 100 x 18 mm at 0 0"),
         "plunge-too-fast",
     )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [("F1500", ""), ("F1500", "F1500"), ("F1500", "f1500"), ("", "")],
+    ids=["one F for all", "F on each", "in lower case", "F before all"],
+)
+def test_every_plunge_of_one_finding_gets_its_feed(first: str, other: str) -> None:
+    holes = "".join(
+        f"G0 X{20 + 20 * n} Y40\nG0 Z1\nG1 Z-3 {other if n else first}\nG1 X{30 + 20 * n}\nG0 Z5\n" for n in range(4)
+    )
+    program = f"G21 G90 G94 G17 G54\nM3 S16000\nG1 F1500\nG0 Z5\n{holes}M30\n"
+    options = {"material": "birch-plywood", "stock": "120 x 80 x 18 mm at 0 0"}
+    tools = "1: flat 6mm 2fl down-cut"
+    (finding,) = found(tried(program, tools, **options), "plunge-too-fast")
+    assert finding.count == 4
+    mended = applied(program, finding)
+    assert not found(tried(mended, tools, **options), "plunge-too-fast")
+    run_before, run_after = tried(program, tools, **options), tried(mended, tools, **options)
+    # the cuts run as before: only the ways down are slower
+    assert run_after.tools[0].set_feed_mm_min[1] == run_before.tools[0].set_feed_mm_min[1] == 1500
+    assert len([one for one in finding.change.set if one.to == 1500]) == 4
+
+
+def test_no_words_are_set_where_one_place_holds_an_expression() -> None:
+    holes = "".join(f"G0 X{20 + 20 * n} Y40\nG0 Z1\nG1 Z-3 F[1400+100]\nG1 X{30 + 20 * n}\nG0 Z5\n" for n in range(3))
+    program = f"G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n{holes}M30\n"
+    checked = tried(program, "1: flat 6mm 2fl down-cut", material="birch-plywood", stock="120 x 80 x 18 mm at 0 0")
+    (finding,) = found(checked, "plunge-too-fast")
+    assert finding.change.set == ()
+    assert "Go down with F" in finding.change.text

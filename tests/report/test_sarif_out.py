@@ -200,3 +200,21 @@ def test_standard_input_and_names_that_are_no_unicode() -> None:
     made = log_of(PROGRAM, name="standard input")
     assert "uri" not in made["artifacts"][0]["location"]
     assert log_of(PROGRAM, name="bad\udcff.nc")["artifacts"][0]["location"]["uri"] == "bad%FF.nc"
+
+
+def test_no_fix_where_the_dial_must_be_turned_as_well(tmp_path: Path) -> None:
+    dial = '[spindle]\nkind = "dial"\ndial = [{ mark = "A", stated = 9000 }, { mark = "B", stated = 26000 }]\n'
+    (tmp_path / "shop.toml").write_text(dial, encoding="utf-8")
+    options = Options(OPTIONS.material, OPTIONS.tools, OPTIONS.stock, shop=str(tmp_path / "shop.toml"))
+    made = log_of(PROGRAM.replace("S18000", "S26000"), options=options)
+    turned = [r for r in made["results"] if "S" in {each["word"] for each in r["properties"].get("set", ())}]
+    assert turned
+    assert all("fixes" not in r for r in turned)
+
+
+def test_one_fix_mends_every_place_of_its_finding() -> None:
+    text = PROGRAM.replace("G1 Z-1 F200", "G1 Z-1 F1800").replace("F300", "F1800")
+    options = Options("birch-plywood", OPTIONS.tools, OPTIONS.stock)
+    result = next(r for r in log_of(text, options=options)["results"] if r["ruleId"] == "plunge-too-fast")
+    assert len(result["properties"]["lines"]) == 2
+    assert "plunge-too-fast" not in [r["ruleId"] for r in log_of(repaired(text, result), options=options)["results"]]

@@ -44,6 +44,7 @@ class Sheet {
   private readonly status = make("p", { class: "status", role: "status" });
   private readonly legend = make("div", { class: "legend" });
   private readonly pins = make("div", { class: "pins", "aria-hidden": "true" });
+  private readonly marks: HTMLElement[] = [];
   private readonly listing: Listing;
   private readonly lineFindings = new Map<number, number[]>();
   private readonly rowFindings = new Map<number, number[]>();
@@ -96,6 +97,10 @@ class Sheet {
     const scene = this.scene;
     if (scene) {
       scene.onDraw = () => this.placePins();
+      this.pins.addEventListener("click", (event) => {
+        const pin = Number((event.target as HTMLElement).dataset.pin ?? -1);
+        if (pin >= 0) this.toFinding(pin, false);
+      });
       new ResizeObserver(() => scene.resize()).observe(canvas);
       this.listen(canvas, scene);
     }
@@ -347,13 +352,17 @@ class Sheet {
   private placePins(): void {
     const scene = this.scene;
     if (!scene) return;
-    const made: HTMLElement[] = [];
-    const pin = (x: number, y: number, text: string, name: string) => {
-      if (x < -20 || y < -20 || x > scene.canvas.clientWidth + 20 || y > scene.canvas.clientHeight + 20) return null;
-      const mark = make("span", { class: name }, text);
+    const { width, height } = scene.size;
+    let n = 0; // marks in use; those of the last picture are moved rather than made anew
+    const pin = (x: number, y: number, text: string, name: string, finding = -1) => {
+      if (x < -20 || y < -20 || x > width + 20 || y > height + 20) return;
+      const mark = this.marks[n] ?? (this.marks[n] = this.pins.appendChild(make("span")));
+      n++;
+      if (mark.className !== name) mark.className = name;
+      if (mark.textContent !== text) mark.textContent = text;
+      mark.dataset.pin = String(finding);
       mark.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
-      made.push(mark);
-      return mark;
+      mark.style.zIndex = String(PINS + 9 - n); // the worst lies on top
     };
     const r = scene.axis * 1.15;
     pin(...scene.projectPoint(r, 0, 0), "X", "axis");
@@ -361,16 +370,15 @@ class Sheet {
     pin(...scene.projectPoint(0, 0, r), "Z", "axis");
     const taken = new Set<string>();
     this.model.findings.forEach((finding, k) => {
-      if (finding.row === null || made.length > PINS) return;
+      if (finding.row === null || n > PINS) return;
       if (this.shown.tool !== null && finding.tool !== null && finding.tool !== this.shown.tool) return;
       const [x, y] = scene.project(finding.row), cell = `${Math.round(x / 22)} ${Math.round(y / 22)}`;
       if (taken.has(cell)) return;
       taken.add(cell);
-      const mark = pin(x, y, String(k + 1), `pin g-${finding.grade}`);
-      mark?.addEventListener("click", () => this.toFinding(k, false));
+      pin(x, y, String(k + 1), `pin g-${finding.grade}`, k);
     });
     if (this.chosen !== null) pin(...scene.project(this.chosen), "", "target");
-    this.pins.replaceChildren(...made.reverse()); // the worst lies on top
+    for (const mark of this.marks.splice(n)) mark.remove();
   }
 
   /** What the tests ask: where the view is, and where a place in the blank is on the screen. */

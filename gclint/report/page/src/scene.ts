@@ -14,6 +14,11 @@ import { bounds } from "./plan";
 import { colour, isDark } from "./theme";
 
 const MANY = 60_000; // pieces: more are drawn as hairlines
+const LONG_FRAME = 42; // ms between two pictures of a moving view: where it takes longer, less is drawn
+// What is drawn while the view moves: all of it, the coarse forms, and these with fewer pixels along a side.
+const PIXELS = [1, 1, 0.75, 0.55, 0.4];
+const FEW_CELLS = 45; // along a side of the coarse stock
+const TOGETHER = 4; // pieces of the coarse path that are drawn as one
 const REACH = 9; // pixels beside the path that a click still counts
 
 export interface Shown { stock: boolean; rapids: boolean; air: boolean; tool: number | null }
@@ -35,6 +40,10 @@ export class PathScene {
   private flight = 0;
   private slow: { still: Object3D[]; moving: Object3D[] } = { still: [], moving: [] }; // what is drawn at rest, and while the view moves
   private rest = 0;
+  private moving = false;
+  private level = 0; // of what is drawn while the view moves: index in PIXELS
+  private frames: number[] = []; // when the last pictures of a moving view were drawn, ms
+  size = { width: 0, height: 0 }; // of the canvas, CSS pixels
   private fitted: View | null = null; // the view that shows all, until somebody turns or moves it
   onDraw: () => void = () => {};
 
@@ -52,7 +61,7 @@ export class PathScene {
     this.camera.up.set(0, 0, 1);
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableZoom = false; // the wheel scrolls the sheet; see `wheel`
-    this.controls.addEventListener("change", () => this.redraw());
+    this.controls.addEventListener("change", () => { this.move(); this.redraw(); });
     this.controls.addEventListener("start", () => { this.fitted = null; });
     canvas.addEventListener("wheel", (event) => this.wheel(event), { passive: false });
     this.scene.add(new AmbientLight(0xffffff, 1.7));
@@ -69,7 +78,8 @@ export class PathScene {
   resize(): void {
     const width = this.canvas.clientWidth, height = this.canvas.clientHeight;
     if (!width || !height) return;
-    this.renderer.setPixelRatio(Math.min(devicePixelRatio || 1, 2));
+    this.size = { width, height };
+    this.renderer.setPixelRatio(this.pixels());
     this.renderer.setSize(width, height, false);
     const half = this.radius * 0.86, ratio = width / height;
     const w = ratio >= 1 ? half * ratio : half, h = ratio >= 1 ? half : half / ratio;
@@ -118,6 +128,7 @@ export class PathScene {
     way.set(Math.cos(height) * Math.cos(level), Math.cos(height) * Math.sin(level), Math.sin(height)).multiplyScalar(length);
     this.camera.position.copy(this.controls.target).add(way);
     this.controls.update();
+    this.move();
     this.redraw();
   }
 
@@ -125,6 +136,7 @@ export class PathScene {
     this.fitted = null;
     this.camera.zoom = Math.min(400, Math.max(0.3, this.camera.zoom * times));
     this.camera.updateProjectionMatrix();
+    this.move();
     this.redraw();
   }
 
@@ -178,7 +190,7 @@ export class PathScene {
   projectPoint(x: number, y: number, z: number): [number, number] {
     this.camera.updateMatrixWorld();
     const at = new Vector3(x, y, z).project(this.camera);
-    return [(at.x + 1) / 2 * this.canvas.clientWidth, (1 - at.y) / 2 * this.canvas.clientHeight];
+    return [(at.x + 1) / 2 * this.size.width, (1 - at.y) / 2 * this.size.height];
   }
 
   rebuild(): void {
@@ -194,24 +206,60 @@ export class PathScene {
     for (const keep of this.model.keep_out) this.addKeepOut(keep.low, keep.high);
     this.addLines();
     this.addZero();
+    this.applyLevel();
     this.light(this.rows);
   }
 
   redraw(): void {
+    clearTimeout(this.rest);
+    this.rest = window.setTimeout(() => this.settle(), 250);
     if (this.waiting) return;
     this.waiting = true;
-    if (this.slow.still.length) {
-      this.showSlow(false);
-      clearTimeout(this.rest);
-      this.rest = window.setTimeout(() => { this.showSlow(true); this.renderer.render(this.scene, this.camera); }, 250);
-    }
-    requestAnimationFrame(() => { this.waiting = false; this.renderer.render(this.scene, this.camera); this.onDraw(); });
+    requestAnimationFrame((now) => {
+      this.waiting = false;
+      if (this.moving) this.watch(now);
+      this.draw();
+      this.onDraw();
+    });
   }
 
-  private showSlow(still: boolean): void {
-    for (const object of this.slow.still) object.visible = still;
-    for (const object of this.slow.moving) object.visible = !still;
+  /** From now on the view moves, until nothing has been asked for a while: less is drawn. */
+  private move(): void {
+    if (this.moving) return;
+    this.moving = true;
+    this.frames = [];
+    this.applyLevel();
   }
+
+  private settle(): void {
+    if (!this.moving) return;
+    this.moving = false;
+    this.applyLevel();
+    this.draw();
+  }
+
+  private draw(): void { this.renderer.render(this.scene, this.camera); }
+
+  /** Where pictures come too slowly, the next ones hold less. */
+  private watch(now: number): void {
+    this.frames.push(now);
+    if (this.frames.length < 5) return;
+    const each = (now - this.frames[0]) / (this.frames.length - 1);
+    this.frames = [now];
+    if (each < LONG_FRAME || this.level + 1 >= PIXELS.length) return;
+    this.level++;
+    this.applyLevel();
+  }
+
+  private applyLevel(): void {
+    const coarse = this.moving && this.level > 0;
+    for (const object of this.slow.still) object.visible = !coarse;
+    for (const object of this.slow.moving) object.visible = coarse;
+    const pixels = this.pixels();
+    if (Math.abs(this.renderer.getPixelRatio() - pixels) > 1e-3) this.renderer.setPixelRatio(pixels);
+  }
+
+  private pixels(): number { return Math.min(devicePixelRatio || 1, 2) * (this.moving ? PIXELS[this.level] : 1); }
 
   private fly(target: Vector3, zoom: number, away: Vector3, moving: boolean): void {
     const from = this.controls.target.clone(), was = this.camera.zoom;
@@ -224,6 +272,7 @@ export class PathScene {
       this.controls.target.lerpVectors(from, target, s);
       this.camera.position.copy(this.controls.target).add(way.clone().lerp(away, s).setLength(this.radius * 4));
       this.camera.zoom = was * Math.pow(zoom / was, s);
+      if (t < 1) this.move();
       this.camera.updateProjectionMatrix();
       this.controls.update();
       this.redraw();
@@ -279,24 +328,33 @@ export class PathScene {
 
   private addCuts(rows: number[]): void {
     if (!rows.length) return;
+    const few: number[] = [];
+    for (let i = 0; i < this.coarse.n; i++) {
+      if (this.coarse.kind[i] === CUT && (this.shown.tool === null || this.coarse.tool[i] === this.shown.tool)) few.push(i);
+    }
+    this.slow.moving.push(this.hairs(few, this.coarse, few.length > MANY / 20 ? TOGETHER : 1));
     if (rows.length > MANY) {
-      const few: number[] = [];
-      for (let i = 0; i < this.coarse.n; i++) {
-        if (this.coarse.kind[i] === CUT && (this.shown.tool === null || this.coarse.tool[i] === this.shown.tool)) few.push(i);
-      }
-      this.slow.still.push(this.hairs(rows, this.path));
-      this.slow.moving.push(this.hairs(few, this.coarse));
-      this.showSlow(true);
+      this.level = Math.max(this.level, 1);
+      this.slow.still.push(this.hairs(rows, this.path, 1));
       return;
     }
     const colours = this.colours(rows, this.path);
     const geometry = new LineSegmentsGeometry().setPositions(this.ends(rows)).setColors(colours);
-    this.add(new LineSegments2(geometry, new LineMaterial({ vertexColors: true, linewidth: 2.5 })));
+    this.slow.still.push(this.add(new LineSegments2(geometry, new LineMaterial({ vertexColors: true, linewidth: 2.5 }))));
   }
 
-  private hairs(rows: number[], path: Path): Object3D {
-    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(this.ends(rows, path), 3))
-      .setAttribute("color", new BufferAttribute(this.colours(rows, path), 3));
+  /** Hairlines; up to `together` pieces that follow each other are drawn as one, from its start to the last one's end. */
+  private hairs(rows: number[], path: Path, together: number): Object3D {
+    const firsts: number[] = [], lasts: number[] = [];
+    for (const i of rows) {
+      const open = firsts.length - 1;
+      if (open >= 0 && lasts[open] === i - 1 && i - firsts[open] < together && path.tool[i] === path.tool[firsts[open]]) lasts[open] = i;
+      else { firsts.push(i); lasts.push(i); }
+    }
+    const ends = this.ends(firsts, path);
+    lasts.forEach((i, k) => ends.set([path.x[i + 1], path.y[i + 1], path.z[i + 1]], k * 6 + 3));
+    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(ends, 3))
+      .setAttribute("color", new BufferAttribute(this.colours(firsts, path), 3));
     return this.add(new LineSegments(geometry, new LineBasicMaterial({ vertexColors: true })));
   }
 
@@ -324,10 +382,10 @@ export class PathScene {
       polygonOffsetFactor: 1.5, polygonOffsetUnits: 2 });
     if (field.cut && field.nx && field.ny) {
       const whole = this.add(new Mesh(this.surface(field.nx, field.ny, bottom, 1), ground));
-      if (Math.min(field.nx, field.ny) > 90) {
+      const step = Math.ceil(Math.max(field.nx, field.ny) / FEW_CELLS);
+      if (step > 1 && Math.min(field.nx, field.ny) > 2 * step) {
         this.slow.still.push(whole);
-        this.slow.moving.push(this.add(new Mesh(this.surface(field.nx, field.ny, bottom, 3), ground.clone())));
-        this.showSlow(true);
+        this.slow.moving.push(this.add(new Mesh(this.surface(field.nx, field.ny, bottom, step), ground.clone())));
       }
     }
     const [w, h, d] = [field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom];
