@@ -54,7 +54,8 @@ class _Writer:
         self.lines: dict[int, tuple[int, int]] = {}
         self.graded: dict[int, tuple[int, ...]] = {}
         self.widest = max(float(tool.diameter) for tool in plan.tool)
-        self.look, self.travel = plan_number("look"), plan_number("travel")
+        self.travel = plan_number("travel")
+        self.look = self._look_height()
         self.to_look = ""  # at what, at the next stop
         self.stopped_spindle = False  # by the stop before, and not started again
 
@@ -232,6 +233,13 @@ class _Writer:
 
     def _may(self, *codes: str) -> list[str]:
         return [code for code in codes if self._does(code)]
+
+    def _look_height(self) -> float:
+        """Half of what the machine travels in Z, if that is less than usual; the cuts need the rest."""
+        axes, usual = self.setup.machine.travel, plan_number("look")
+        if axes is None or axes.z is None:
+            return usual
+        return max(self.travel, min(usual, float(int(axes.z / 2))))
 
     def _f(self, feed: float) -> str:
         return _n(feed / 60.0 if self.card.feed_unit == "mm/s" else feed)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tempfile
+from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     from gclint.report.tables import Run
 
 SERIOUS = ("halt", "change")
+FRAME = ("collisions", "program", "core")  # packs
 
 
 class Proof(Struct, frozen=True):
@@ -41,7 +43,7 @@ class Prover:
     def cut(self, cut: Cut) -> Proof:
         program = written(self.plan, self.bench.setup, (cut,))
         run = self._run(program.text)
-        found = [finding for finding in run.checked.findings if finding.grade in SERIOUS and not finding.accepted]
+        found = _serious(run)
         return Proof(
             "; ".join(dict.fromkeys(said(finding) for finding in found)),
             any(finding.grade == "halt" for finding in found),
@@ -51,7 +53,7 @@ class Prover:
 
     def whole(self, program: Written) -> list[Finding]:
         """Everything of grade change or above in the whole program."""
-        return [finding for finding in self._run(program.text).checked.findings if finding.grade in SERIOUS]
+        return _serious(self._run(program.text))
 
     def _run(self, text: str) -> Run:
         from gclint.check import run
@@ -67,6 +69,23 @@ class Prover:
         if made.failed:
             raise Problem(f"gclint itself failed on a test cut: {made.checked.findings[0].happens}")
         return made
+
+
+@cache
+def _frame() -> frozenset[str]:
+    """Rules of what no test cut looks for: a program or a machine that cannot make any cut."""
+    from gclint.judge.compile_packs import shipped_packs
+
+    return frozenset(rule.name for pack in shipped_packs() if pack.name in FRAME for rule in pack.rules)
+
+
+def _serious(run: Run) -> list[Finding]:
+    """What is found of grade change or above. Raises Problem for what is no risk of a cut."""
+    found = [finding for finding in run.checked.findings if finding.grade in SERIOUS and not finding.accepted]
+    for finding in found:
+        if finding.rule in _frame():
+            raise Problem(f"these cuts cannot be made here: {said(finding)}: {finding.happens}")
+    return found
 
 
 def said(finding: Finding) -> str:

@@ -400,6 +400,17 @@ def test_a_controller_that_cannot_stop_is_told(here: Path, shop: Path, gclint: G
     assert "M0" not in blocks(here / "first")
 
 
+def test_a_machine_with_little_travel(here: Path, shop: Path, gclint: Gclint) -> None:
+    shop.write_text(shop.read_text().replace('"90 mm"', '"20 mm"'))
+    assert gclint("trial", "plan", "first", *FEW)[0] == 0
+    assert "G0 Z10.0" in blocks(here / "first")
+    shop.write_text(shop.read_text().replace('"600 mm"', '"100 mm"'))
+    code, _out, err = gclint("trial", "plan", "second", *FEW)
+    assert code == 2
+    assert "these cuts cannot be made here: outside-travel" in err
+    assert not (here / "second").exists()
+
+
 def test_numbers_are_told_in_runs() -> None:
     assert listed([9, 1, 2, 3, 5, 6]) == "1-3, 5, 6, 9"
     assert risks([]) == []
