@@ -82,7 +82,7 @@ def _outside_by(chain: Chain) -> Any:
 def _below_top(chain: Chain) -> Any:
     """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
     top = chain.box.top if chain.box else None
-    return None if top is None else np.nan_to_num(top - np.maximum(chain.motion.z0, chain.motion.z1), nan=-np.inf)
+    return None if top is None else np.fmax(top - np.maximum(chain.motion.z0, chain.motion.z1), -np.inf)
 
 
 def _run_removes(chain: Chain) -> Any:
@@ -103,7 +103,7 @@ def _below_bottom(chain: Chain) -> Any:
     stock = chain.setup.stock
     if stock is None or stock.bottom is None:
         return None
-    return np.nan_to_num(stock.bottom - chain.lowest, nan=-np.inf)
+    return np.fmax(stock.bottom - chain.lowest, -np.inf)
 
 
 def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:

@@ -256,8 +256,8 @@ def _feeds(chain: Chain) -> Column:
 
 
 def _lowest_feed(chain: Chain) -> float:
-    values = chain.lowest[_feeds(chain)]
-    return float(np.nanmin(values)) if np.isfinite(values).any() else np.nan
+    lowest = float(np.fmin.reduce(chain.lowest[_feeds(chain)], initial=np.inf))
+    return lowest if np.isfinite(lowest) else np.nan
 
 
 def _end_depth(chain: Chain) -> float | None:
@@ -351,18 +351,19 @@ def _last_line(chain: Chain) -> int:
 def _heights(chain: Chain) -> tuple[float, float, float, int, int]:
     """(highest Z of travel by rapid, lowest and highest Z of feed moves that travel, mm; rapids straight after a move
     at feed that go down, and that go up). Infinite where there is none."""
-    m, across = chain.motion, np.hypot(chain.motion.x1 - chain.motion.x0, chain.motion.y1 - chain.motion.y0)
+    m = chain.motion
     known = chain.placed & np.isfinite(m.z0)
-    named = np.isnan(across) & ((m.flags & (X_WORD | Y_WORD)) != 0)  # from a place that is not known
-    sideways = known & ((across > 0) | (m.sweep != 0) | named)
+    across = (m.x0 != m.x1) | (m.y0 != m.y1)  # from a place that is not known, if a word says so
+    across &= (np.isfinite(m.x0) & np.isfinite(m.y0)) | ((m.flags & (X_WORD | Y_WORD)) != 0)
+    sideways = known & (across | (m.sweep != 0))
     top, rapid = np.fmax(m.z0, m.z1), m.kind == RAPID
-    travel, feeds = top[sideways & rapid], np.flatnonzero(sideways & ~rapid)
+    travel, feeds = sideways & rapid, sideways & ~rapid
     behind = np.flatnonzero(rapid[1:] & ~rapid[:-1] & known[1:]) + 1 if len(m) else np.empty(0, dtype=np.int64)
     rises = m.z1[behind] - m.z0[behind]
     return (
-        float(travel.max()) if len(travel) else np.inf,
-        float(chain.lowest[feeds].min()) if len(feeds) else -np.inf,
-        float(top[feeds].max()) if len(feeds) else -np.inf,
+        float(top[travel].max()) if travel.any() else np.inf,
+        float(chain.lowest.min(where=feeds, initial=np.inf)) if feeds.any() else -np.inf,
+        float(top.max(where=feeds, initial=-np.inf)) if feeds.any() else -np.inf,
         int((rises < 0).sum()),
         int((rises > 0).sum()),
     )

@@ -27,17 +27,18 @@ def _bent_paths(chain: Chain) -> Floats:
     """
     m = chain.motion
     deep = np.full(len(m), -np.inf)
-    across = np.hypot(m.x1 - m.x0, m.y1 - m.y0)
-    low = chain.lowest
+    rapids = np.flatnonzero((m.kind == RAPID) & ((m.flags & (MACHINE | HOME)) == 0) & ~chain.in_contact)
+    rapids = rapids[chain.placed[rapids]]
+    across = np.hypot(m.x1[rapids] - m.x0[rapids], m.y1[rapids] - m.y0[rapids])
+    low = chain.lowest[rapids]
     highest = max([box.high[2] for box in chain.setup.keep_out], default=-np.inf)
     if chain.box is not None and chain.box.top is not None:
         highest = max(highest, chain.box.top)
-    rows = np.flatnonzero(
-        (m.kind == RAPID) & chain.placed & ((m.flags & (MACHINE | HOME)) == 0) & ~chain.in_contact
-        & (across > SIDEWAYS) & (np.abs(m.z1 - m.z0) > SIDEWAYS) & (low < highest)
-    )  # fmt: skip
-    for row in rows[np.argsort(low[rows], kind="stable")][:MOST_RAPIDS].tolist():
-        deep[row] = _met(chain, row, float(across[row]), float(low[row]))
+    both = np.flatnonzero(
+        (across > SIDEWAYS) & (np.abs(m.z1[rapids] - m.z0[rapids]) > SIDEWAYS) & (low < highest)
+    )
+    for at in both[np.argsort(low[both], kind="stable")][:MOST_RAPIDS].tolist():
+        deep[rapids[at]] = _met(chain, int(rapids[at]), float(across[at]), float(low[at]))
     return deep
 
 
@@ -62,30 +63,37 @@ def _met(chain: Chain, row: int, across: float, low: float) -> float:
 
 
 @once
-def _window(chain: Chain) -> tuple[Floats, Floats, Floats]:
-    """[moves] of the WINDOW moves up to this one: (lines, characters, seconds); the seconds infinite where unknown.
+def _seconds(chain: Chain) -> Floats:
+    """[moves] time of the WINDOW moves up to this one, s; infinite where unknown, and in the first moves.
 
-    0, 0 and infinite where the program is followed through calls and loops: the controller does not read it line by
-    line then.
+    Infinite also where the program is followed through calls and loops: the controller does not read it line by line.
     """
-    m, n = chain.motion, len(chain.motion)
-    if m.followed is not None or n <= WINDOW:
-        return np.zeros(n), np.zeros(n), np.full(n, np.inf)
-    starts = chain.program.line_start
-    line = np.clip(m.line, 1, chain.program.lines)
-    lines, characters = np.concatenate(([0.0], np.cumsum(np.diff(line) != 0))), starts[line]
-    seconds = chain.clock + 1e6 * chain.untimed
-    over = [np.zeros(n), np.zeros(n), np.full(n, np.inf)]
-    over[0][WINDOW:] = lines[WINDOW:] - lines[:-WINDOW]
-    over[1][WINDOW:] = np.maximum(characters[WINDOW:] - characters[:-WINDOW], 0)
-    over[2][WINDOW:] = seconds[WINDOW + 1 :] - seconds[1 : n - WINDOW + 1]
-    return over[0], over[1], over[2]
+    n = len(chain.motion)
+    seconds = np.full(n, np.inf)
+    if chain.motion.followed is None and n > WINDOW:
+        clock = chain.clock
+        np.subtract(clock[WINDOW + 1 :], clock[1 : n - WINDOW + 1], out=seconds[WINDOW:])
+        unknown = chain.untimed
+        if unknown[-1]:
+            seconds[WINDOW:][unknown[WINDOW + 1 :] != unknown[1 : n - WINDOW + 1]] = np.inf
+    return seconds
 
 
 def _lines_per_second(chain: Chain) -> Floats:
-    lines, _, seconds = _window(chain)
+    seconds, line = _seconds(chain), chain.motion.line
+    lines = np.zeros(len(line), np.int32)
+    np.cumsum(line[1:] != line[:-1], out=lines[1:])
+    rate = np.zeros(len(line))
     with np.errstate(divide="ignore", invalid="ignore"):
-        return np.where(seconds > 0, lines / seconds, 0.0)
+        np.divide(lines[WINDOW:] - lines[:-WINDOW], seconds[WINDOW:], out=rate[WINDOW:])
+    return _of_moving(rate, seconds)
+
+
+def _of_moving(rate: Floats, seconds: Floats) -> Floats:
+    """0 where the moves take no time."""
+    if not seconds.all():
+        rate[seconds == 0] = 0.0
+    return rate
 
 
 def _reading_share(chain: Chain) -> Any:
@@ -93,9 +101,12 @@ def _reading_share(chain: Chain) -> Any:
     rate = chain.setup.controller.characters_per_second
     if rate is None:
         return None
-    _, characters, seconds = _window(chain)
+    seconds, line = _seconds(chain), np.clip(chain.motion.line, 1, chain.program.lines)
+    read = chain.program.line_start[line]
+    share = np.zeros(len(line))
     with np.errstate(divide="ignore", invalid="ignore"):
-        return np.where(seconds > 0, characters / rate / seconds, 0.0)
+        np.divide(np.maximum(read[WINDOW:] - read[:-WINDOW], 0) / rate, seconds[WINDOW:], out=share[WINDOW:])
+    return _of_moving(share, seconds)
 
 
 def _at_reading_speed(chain: Chain) -> Any:
