@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Checked
+    from gclint.judge.finding import Checked, Extent, ToolRow
+    from gclint.judge.on_paper import PaperList
     from gclint.report.tables import Run, Tables
     from gclint.setup.declare import Options
 
@@ -91,23 +92,26 @@ def folder_of(path: str | None) -> Path | None:
 
 
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
+    from gclint.beside import both
     from gclint.judge.finding import AssumedOut, Checked
     from gclint.judge.judge import all_packs, judge
     from gclint.judge.places import texts_of
     from gclint.report import summary
-    from gclint.report.paper_list import paper_list
     from gclint.report.tables import Run
 
     told("judging")
     packs = all_packs(tables.setup)
-    judged = judge(
-        tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
+    judged, (rows, extent, paper) = both(
+        lambda: judge(
+            tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
+        ),
+        lambda: _shown(tables),
+        len(tables.motion),
     )
     taken = (
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
         *tables.cutting.assumed,
     )
-    rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     checked = Checked(
         path=name,
         lines=tables.program.lines,
@@ -120,7 +124,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         units=summary.units(tables.motion),
         fingerprint=fingerprint,
         texts=texts_of(tables.program, judged.findings),
-        paper=paper_list(tables, rows, extent),
+        paper=paper,
         house=judged.house,
         acceptances=judged.acceptances,
     )
@@ -129,6 +133,14 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
     cautions = _cautions(tables.setup.material)
     return Run(checked, tables, tables.setup.fail_at, failed, titles, cautions, house)
+
+
+def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
+    from gclint.report import summary
+    from gclint.report.paper_list import paper_list
+
+    rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
+    return rows, extent, paper_list(tables, rows, extent)
 
 
 def _cautions(material: object) -> tuple[str, ...]:

@@ -8,15 +8,15 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Bytes, Floats, Floats32, Ints, distinct
+from gclint.columns import Bools, Floats, Ints, distinct
 from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
-from gclint.problem import Problem
 from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, outline, top_of
 from gclint.stock.entries import entries_of
 from gclint.stock.passes import passes_of
 from gclint.stock.profile import Profile, profile
+from gclint.stock.sweeps import Grid, sweep
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
@@ -24,8 +24,6 @@ MOST_WORK = 1e10  # cells looked at before the sweep gives up
 GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
-ROOM = 4_000_000  # most pieces written at a time
-MOST_MERGED = 32  # moves swept as one segment
 
 BOUND_REACHED = CODE["bound-reached"]
 
@@ -195,66 +193,33 @@ def _grid(wide: float, high: float, wanted: float) -> float:
 
 def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: float, notes: Notes,
            assumed: tuple[Assumed, ...]) -> Engagement:  # fmt: skip
-    try:
-        from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
-    except ImportError:
-        raise Problem(
-            "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
-        ) from None
     x_low, x_high, y_low, y_high = outline(box)
     wide, high = x_high - x_low, y_high - y_low
     cell = _grid(wide, high, wanted)
     shape = (max(1, round(high / cell)), max(1, round(wide / cell)))
-    # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
-    cut, share, other = (np.zeros(shape, np.float32) for _ in range(3))
-    row = np.zeros(shape[1], np.float32)
-    sweeper = Sweeper(cut, share, other, x_low, y_low, cell, box.top or 0.0, row, MOST_MERGED)
-    tools = np.array([tool.row for tool in chosen.tools], np.float64)
-    skipped, before = np.zeros(len(motion), np.uint8), np.zeros(len(motion), np.float32)
-    resolution = setup.controller.resolution
-    room = min(ROOM, len(motion) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
-    tables: list[Floats32] = []
-    moves: list[Ints] = []
-    bits: list[Bytes] = []
+    grid = Grid(shape, x_low, y_low, cell, box.top or 0.0)
     most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
-    at = 0
-    while at < len(motion):
-        out = np.empty((len(PIECE_COLUMNS), room), np.float32)
-        out_move, out_bits = np.empty(room, np.int32), np.empty((3, room), np.uint8)
-        at, made = sweeper.run(
-            at, motion.kind, motion.plane, motion.x0, motion.y0, motion.z0, motion.x1, motion.y1, motion.z1,
-            motion.cu, motion.cv, motion.sweep, chosen.tool, tools, resolution, most_work,
-            out, out_move, out_bits, skipped, before,
-        )  # fmt: skip
-        tables.append(out[:, :made])
-        moves.append(out_move[:made])
-        bits.append(out_bits[:, :made])
-        if sweeper.cells_visited > most_work and at < len(motion):
-            notes.append(
-                (
-                    "moves beyond the bound of work: the cells are too small for so long a path",
-                    "a smaller stock",
-                    len(motion) - at,
-                )
+    resolution = setup.controller.resolution
+    path = np.where(chosen.swept & (chosen.lowest < grid.top), np.nan_to_num(motion.length), 0.0)
+    made = sweep(motion, chosen.tool, chosen.tools, path, grid, resolution, most_work)
+    if made.next_move < len(motion):
+        notes.append(
+            (
+                "moves beyond the bound of work: the cells are too small for so long a path",
+                "a smaller stock",
+                len(motion) - made.next_move,
             )
-            break
-    if skipped.any():
-        notes.append(("arcs of too many turns", "nothing that could be declared", int(skipped.sum())))
-    whole = len(tables) == 1
-    table = tables[0] if whole else np.concatenate(tables, axis=1)
-    touch = bits[0] if whole else np.concatenate(bits, axis=1)
-    columns = dict(zip(PIECE_COLUMNS, table, strict=True))
+        )
+    if made.skipped.any():
+        notes.append(("arcs of too many turns", "nothing that could be declared", int(made.skipped.sum())))
+    columns = made.columns
     solid = columns.pop("solid")
     pieces = Pieces(
-        move=moves[0] if whole else np.concatenate(moves),
-        touch=touch[0],
-        centre=touch[1],
-        open_start=touch[2],
-        **columns,
+        move=made.move, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
     )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
-    entries = entries_of(motion, pieces, solid, passes, pass_of, box, before, resolution)
-    return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, cut, assumed, tuple(notes))
+    entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
+    return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, made.cut, assumed, tuple(notes))
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:

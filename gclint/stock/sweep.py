@@ -15,6 +15,7 @@ if not cython.compiled:
     raise ImportError("gclint.stock.sweep runs only as a compiled kernel")
 
 from cython.cimports.libc.math import (
+    NAN,
     acos,
     asin,
     atan2,
@@ -115,6 +116,7 @@ class Sweeper:
     scanned: cython.Py_ssize_t  # moves whose `before` is known
     merged: cython.int  # at most so many moves are swept as one
     touched: cython.Py_ssize_t  # the move that last had a piece
+    made: cython.Py_ssize_t  # pieces written by this run
     # moves swept as one
     group_bend: cython.double
     group_flat: cython.double[32]
@@ -162,14 +164,16 @@ class Sweeper:
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
         self.per_cell = 1 / cell
         self.walls, self.round, self.work, self.scanned, self.touched = False, False, 0.0, 0, -2
-        self.last_x = self.last_y = self.last_t = float("nan")
+        self.last_x = self.last_y = self.last_t = NAN
 
     @property
     def cells_visited(self) -> float:
         return self.work
 
     @cython.cfunc
+    @cython.nogil
     @cython.inline
+    @cython.exceptval(check=False)
     def _profile(self, r: cython.double) -> cython.double:
         """Height of the tool's surface above its tip at radius r."""
         e: cython.double
@@ -181,6 +185,8 @@ class Sweeper:
         return self.join_z + self.cone * (r - self.join_r)
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
     def _radius_at(self, height: cython.double) -> cython.double:
         """Radius of the tool at a height above its tip, at most the tool's."""
         r: cython.double
@@ -197,6 +203,7 @@ class Sweeper:
         return min(r, self.radius)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _span(
         self, dy: cython.double, reach: cython.double, x_first: cython.p_Py_ssize_t, x_end: cython.p_Py_ssize_t
@@ -254,6 +261,7 @@ class Sweeper:
         return x_first[0] < x_end[0]
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _count(
         self,
@@ -305,6 +313,7 @@ class Sweeper:
 
     # Cells of a row are reached through pointers: j and the range come from _rows and _span, which clamp both.
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _take(
         self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double
@@ -355,6 +364,7 @@ class Sweeper:
                     self._count(a + i * da, v + i * dv, old, d, m * low, m)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _wall(
         self,
@@ -422,6 +432,7 @@ class Sweeper:
                 self._count(a, v, old, d, volume, moved)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _cover(self, dx: cython.double, dy: cython.double) -> cython.double:
         """Share of the cell at (dx, dy) from the axis that lies within the tool's radius, the rim taken as straight."""
@@ -439,7 +450,9 @@ class Sweeper:
         return e if s > 0 else 1 - e
 
     @cython.cfunc
+    @cython.nogil
     @cython.inline
+    @cython.exceptval(check=False)
     def _depth_at(self, a: cython.double, v: cython.double) -> cython.double:
         """Depth reached at one place near the rim by the segment (flat tools exactly, others at their rim)."""
         h: cython.double
@@ -452,6 +465,7 @@ class Sweeper:
         return self.t0 + self.slope * s - self.rim
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _fill(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
         """row_depth: depth the segment reaches at n cells from (a0, v0) on."""
@@ -538,6 +552,7 @@ class Sweeper:
                 depth[i] = t - self._profile(sqrt(dist * dist + x * x))
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _rows(self, deepest: cython.double, skip_start: cython.bint) -> cython.void:
         """Lowers every cell the segment reaches; `skip_start`: the flat disc at a = 0 is already lowered so deep."""
@@ -599,6 +614,7 @@ class Sweeper:
                     self._rim(j, e, oe, dy)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _index(self, x: cython.double, up: cython.bint) -> cython.Py_ssize_t:
         """Cell at or after x (up), or one behind the last cell at or before x, clamped to the row."""
@@ -607,6 +623,7 @@ class Sweeper:
         return cython.cast(cython.Py_ssize_t, min(max(p, 0.0), cython.cast(cython.double, self.nx)))
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _part(self, j: cython.Py_ssize_t, f: cython.Py_ssize_t, e: cython.Py_ssize_t, dy: cython.double) -> cython.void:
         dx: cython.double
@@ -622,6 +639,7 @@ class Sweeper:
         self._take(j, f, e, a, v)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _ball(
         self, reach: cython.double, outer: cython.double, j_first: cython.Py_ssize_t, j_end: cython.Py_ssize_t
@@ -803,6 +821,7 @@ class Sweeper:
                 self.centre += centre[i]
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _rim(self, j: cython.Py_ssize_t, f: cython.Py_ssize_t, e: cython.Py_ssize_t, dy: cython.double) -> cython.void:
         """Cells through which the rim of the swept shape runs: only a share of them is lowered."""
@@ -838,6 +857,7 @@ class Sweeper:
                 self._wall(j, i, cover, depth, a, v)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _segment(
         self,
@@ -888,8 +908,9 @@ class Sweeper:
             self.t0, self.slope = max(t0, t1), 0.0
         self.mid, self.bend = 0.5 * length, bend
         self.t_mid = self.t0 + self.slope * self.mid - bend * self.mid * self.mid
-        self.lean = self.slope / sqrt(1 + self.slope * self.slope)
-        self.turn = 2 * bend / (1 + self.slope * self.slope) ** 1.5
+        steep: cython.double = sqrt(1 + self.slope * self.slope)
+        self.lean = self.slope / steep
+        self.turn = 2 * bend / (steep * steep * steep)
         # Behind this line the best place of the tool is the start of the segment, which the segment before has swept.
         self.a_min = -1e300
         if chained and fabs(bend) * self.radius < 1:
@@ -917,7 +938,7 @@ class Sweeper:
             self.a_min = -1e300
         level = cython.cast(cython.int, min(1e6, ceil(fabs(drop) / 0.006)))
         # the corner's curvature along the path grows with the slope at which it cuts
-        lean = sqrt(0.024 * self.torus) / (1 + self.slope * self.slope) ** 0.75
+        lean = sqrt(0.024 * self.torus / (steep * steep * steep))
         discs = cython.cast(cython.int, min(1e6, ceil(length / max(0.01, lean)))) + 1
         n = min(level, discs, 64)
         for k in range(n):
@@ -932,6 +953,8 @@ class Sweeper:
                 self._rows(self.t0, False)
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1e300)
     def _surface(self, x: cython.double, y: cython.double) -> cython.double:
         """Depth of the surface at a place; very deep outside the outline."""
         i: cython.double = floor((x - self.x_low) / self.cell)
@@ -941,6 +964,8 @@ class Sweeper:
         return self.cut[cython.cast(cython.Py_ssize_t, j), cython.cast(cython.Py_ssize_t, i)]
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1e300)
     def _floor(self, x: cython.double, y: cython.double) -> cython.double:
         """Depth of the surface under the tip itself: the cell's centre lies a little up a pointed tool's flank."""
         found: cython.double = self._surface(x, y)
@@ -951,11 +976,15 @@ class Sweeper:
         return found
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1)
     def _open_at(self, x: cython.double, y: cython.double, t: cython.double) -> cython.bint:
         """Whether the middle of the tip at this place stands in space already cut, or outside the stock's outline."""
         return self._surface(x, y) > max(t, 0.0) + CONTACT
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1e300)
     def _shank(self, x: cython.double, y: cython.double, t: cython.double) -> cython.double:
         """Height of wall above the flutes within the shank's radius + 0.05 mm of the axis; 0 if none."""
         limit: cython.double = t - self.flute_length - CONTACT
@@ -1005,6 +1034,7 @@ class Sweeper:
         return highest
 
     @cython.cfunc
+    @cython.nogil
     def _begin(self, length: cython.double, drop: cython.double) -> cython.void:
         fine: cython.double = min(1.0, length / (2 * self.cell))
         self.least = max(CONTACT_LEAST, CONTACT * fine)
@@ -1017,6 +1047,8 @@ class Sweeper:
         self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
     def _half_area(self, x: cython.double, high: cython.double) -> cython.double:
         """Area between the profile and a level `high` above its tip, from the axis to x."""
         area: cython.double = high * x
@@ -1034,6 +1066,8 @@ class Sweeper:
         return area
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
     def _stepover(self, section: cython.double, high: cython.double) -> cython.double:
         """Distance from an equal cut `high` deep beside which the tool takes this section; a slot's width if all of it.
 
@@ -1059,6 +1093,8 @@ class Sweeper:
         return 2 * min(x, r)
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
     def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
         """Engagement angle (radians) of a contact `width` wide about `mean`, on one side of the axis.
 
@@ -1075,6 +1111,7 @@ class Sweeper:
         return asin(min(1.0, hi / r)) - asin(min(1.0, max(0.0, lo / r)))
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _together(
         self,
@@ -1173,6 +1210,7 @@ class Sweeper:
         return max(n, 1)
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _share_out(
         self, at: cython.Py_ssize_t, n: cython.int, depth: cython.double, resolution: cython.double,
@@ -1214,12 +1252,15 @@ class Sweeper:
             depth += self.group_drop[k]
             at += 1
 
-    def load(self, row: cython.const[cython.double][::1]):
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _load(self, row: cython.const[cython.double][::1]) -> cython.void:
         """Takes a tool: TOOL_COLUMNS in order, mm; shape 0 flat, 1 ball, 2 pointed cone, 3 any other profile."""
         self.radius, self.flat, self.torus, self.join_r = row[0], row[1], row[2], row[3]
         self.join_z, self.cone, self.rim, self.shape = row[4], row[5], row[6], cython.cast(cython.int, row[7])
         self.flute_length, self.shank_radius = row[8], row[9]
-        self.last_x = float("nan")
+        self.last_x = NAN
 
     def run(
         self,
@@ -1252,6 +1293,44 @@ class Sweeper:
         before[move]: see entries.py; written for moves that go down.
         Returns (next move, pieces written).
         """
+        room: cython.Py_ssize_t = out.shape[1]
+        if out.shape[0] < 14 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
+            raise ValueError("the output tables do not fit each other")
+        with cython.nogil:
+            first = self._run(
+                first, kind, plane, x0s, y0s, z0s, x1s, y1s, z1s, cus, cvs, sweeps, tool, tools, resolution, most_work,
+                out, out_move, out_bits, skipped, before,
+            )  # fmt: skip
+        return first, self.made
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1)
+    def _run(
+        self,
+        first: cython.Py_ssize_t,
+        kind: cython.const[cython.uchar][::1],
+        plane: cython.const[cython.uchar][::1],
+        x0s: cython.const[cython.double][::1],
+        y0s: cython.const[cython.double][::1],
+        z0s: cython.const[cython.double][::1],
+        x1s: cython.const[cython.double][::1],
+        y1s: cython.const[cython.double][::1],
+        z1s: cython.const[cython.double][::1],
+        cus: cython.const[cython.double][::1],
+        cvs: cython.const[cython.double][::1],
+        sweeps: cython.const[cython.double][::1],
+        tool: cython.const[cython.int][::1],
+        tools: cython.const[cython.double][:, ::1],
+        resolution: cython.double,
+        most_work: cython.double,
+        out: cython.float[:, ::1],
+        out_move: cython.int[::1],
+        out_bits: cython.uchar[:, ::1],
+        skipped: cython.uchar[::1],
+        before: cython.float[::1],
+    ) -> cython.Py_ssize_t:
+        """`run` without the interpreter's lock: two sweepers work side by side. Returns the next move."""
         n_moves: cython.Py_ssize_t = kind.shape[0]
         room: cython.Py_ssize_t = out.shape[1]
         made: cython.Py_ssize_t = 0
@@ -1306,19 +1385,18 @@ class Sweeper:
         pl: cython.int
         level: cython.double
         wanted: cython.double
-        if out.shape[0] < 14 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
-            raise ValueError("the output tables do not fit each other")
         for mv in range(first, n_moves):
             if mv < merged_to:
                 continue
             row = tool[mv]
             if row < 0:
-                self.last_x = float("nan")
+                self.last_x = NAN
                 continue
             if room - made < MOST_PIECES or self.work > most_work:
-                return mv, made
+                self.made = made
+                return mv
             if row != current:
-                self.load(tools[row])
+                self._load(tools[row])
                 current = row
             x0, y0, z0, x1, y1, z1 = x0s[mv], y0s[mv], z0s[mv], x1s[mv], y1s[mv], z1s[mv]
             if not (
@@ -1329,7 +1407,7 @@ class Sweeper:
                 and fabs(y1) < FAR
                 and fabs(z1) < FAR
             ):
-                self.last_x = float("nan")
+                self.last_x = NAN
                 continue
             if mv >= self.scanned and z0 - z1 > 0.5 * resolution:
                 k = mv
@@ -1412,7 +1490,7 @@ class Sweeper:
                 self._clip(y0, y1 - y0, self.y_low - reach, box_y + reach)
                 sa, sb = self.lo, self.hi
                 if not sa <= sb or max(st, e) <= 0:
-                    self.last_x = float("nan")
+                    self.last_x = NAN
                     continue
                 flat_length = hypot(x1 - x0, y1 - y0)
                 length = hypot(flat_length, z1 - z0)
@@ -1424,7 +1502,8 @@ class Sweeper:
                 px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), st + sa * (e - st)
                 for p in range(pieces):
                     if self.work > most_work:
-                        return mv, made
+                        self.made = made
+                        return mv
                     s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
                     qx, qy, qt = x0 + s * (x1 - x0), y0 + s * (y1 - y0), st + s * (e - st)
                     if s == 1.0:
@@ -1468,7 +1547,7 @@ class Sweeper:
             turn = sweeps[mv] * 0.017453292519943295
             r = max(r0, r1)
             if not r < FAR:
-                self.last_x = float("nan")
+                self.last_x = NAN
                 continue
             # out of reach altogether?
             if pl == 17 and (
@@ -1478,19 +1557,19 @@ class Sweeper:
                 or cvs[mv] - r > box_y + reach
                 or cvs[mv] + r < self.y_low - reach
             ):
-                self.last_x = float("nan")
+                self.last_x = NAN
                 continue
             if pl != 17:
                 e = cus[mv] if pl == 18 else cvs[mv]
                 if self.top - (e - r) <= 0:
-                    self.last_x = float("nan")
+                    self.last_x = NAN
                     continue
             length = hypot(r * fabs(turn), w1 - w0)
             e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
             e = max(e, ceil(length / step))
             if not e <= MOST_CHORDS:
                 skipped[mv] = 1
-                self.last_x = float("nan")
+                self.last_x = NAN
                 continue
             chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
             pieces = cython.cast(
@@ -1504,7 +1583,8 @@ class Sweeper:
             wanted = flat_length if pl != 17 or 2 * r >= resolution else 0.0
             for p in range(pieces):
                 if self.work > most_work:
-                    return mv, made
+                    self.made = made
+                    return mv
                 st = pt
                 opened = self._open_at(px, py, pt)
                 ang = angle0 + turn * (p + 1) / pieces
@@ -1531,7 +1611,8 @@ class Sweeper:
                     if k == chords - 1:
                         qx, qy, qt = x1, y1, self.top - z1
                     if self.work > most_work:
-                        return mv, made
+                        self.made = made
+                        return mv
                     self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
                     e += hypot(qx - px, qy - py)
                     level = max(level, qt)
@@ -1556,9 +1637,11 @@ class Sweeper:
                     out_move[made] = mv
                     made += 1
                     self.touched = mv
-        return n_moves, made
+        self.made = made
+        return n_moves
 
     @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _clip(
         self, start: cython.double, change: cython.double, low: cython.double, high: cython.double
@@ -1576,6 +1659,8 @@ class Sweeper:
         self.lo, self.hi = max(self.lo, p), min(self.hi, q)
 
     @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(-1)
     def _store(
         self,
         at: cython.Py_ssize_t,

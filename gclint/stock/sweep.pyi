@@ -10,7 +10,6 @@ class Sweeper:
     ) -> None: ...  # fmt: skip
     @property
     def cells_visited(self) -> float: ...
-    def load(self, row: Floats) -> None: ...
     def run(
         self, first: int, kind: Bytes, plane: Bytes,
         x0s: Floats, y0s: Floats, z0s: Floats, x1s: Floats, y1s: Floats, z1s: Floats,

@@ -1,0 +1,127 @@
+"""Runs the kernel over the moves: in one sweep, or over two halves of a long program side by side."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from gclint.beside import both
+from gclint.columns import Bytes, Floats, Floats32, Ints
+from gclint.motion.table import Motion
+from gclint.problem import Problem
+from gclint.stock.halves import Halves, halves_of
+from gclint.stock.profile import Profile
+
+ROOM = 4_000_000  # most pieces written at a time
+MOST_MERGED = 32  # moves swept as one segment
+MOST_CELLS_TWICE = 12e6  # the most of which two fields are held
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """The field's cells: rows and columns, its lowest corner and the cell in mm, and the stock's top."""
+
+    shape: tuple[int, int]
+    x_low: float
+    y_low: float
+    cell: float
+    top: float
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Swept:
+    """What the kernel wrote: see Sweeper.run; `next_move` is the first that was not swept."""
+
+    cut: Floats32
+    table: Floats32  # [PIECE_COLUMNS, pieces]
+    move: Ints
+    bits: Bytes
+    skipped: Bytes  # [moves]
+    before: Floats32
+    next_move: int
+
+    @property
+    def columns(self) -> dict[str, Floats32]:
+        """The table by name."""
+        from gclint.stock.sweep import PIECE_COLUMNS
+
+        return dict(zip(PIECE_COLUMNS, self.table, strict=True))
+
+
+def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: Grid, resolution: float,
+          most_work: float) -> Swept:  # fmt: skip
+    """`tool`, `work` [moves]: row of `tools` (-1: left out), mm of path that cuts. `most_work` cells are looked at."""
+    rows = np.array([each.row for each in tools], np.float64)
+
+    def run(moves: int, chosen: Ints) -> Swept:
+        return _run(motion, moves, chosen, rows, grid, resolution, most_work)
+
+    halves = None
+    if grid.shape[0] * grid.shape[1] <= MOST_CELLS_TWICE:
+        reach = np.array([np.fmax(each.radius, each.shank_radius) + 4 * grid.cell for each in tools])
+        halves = halves_of(motion, tool, reach, grid.shape, grid.x_low, grid.y_low, grid.cell, work)
+    if halves is None:
+        return run(len(motion), tool)
+    later = tool.copy()
+    later[: halves.at][~halves.again[: halves.at]] = -1
+    return _joined(*both(lambda: run(halves.at, tool), lambda: run(len(motion), later), len(motion)), halves)
+
+
+def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
+    if first.next_move < halves.at:
+        return replace(first, before=second.before)
+    halves.join(first.cut, second.cut)
+    own = int(np.searchsorted(second.move, halves.at))
+    second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
+    return Swept(
+        first.cut,
+        np.concatenate((first.table, second.table[:, own:]), axis=1),
+        np.concatenate((first.move, second.move[own:])),
+        np.concatenate((first.bits, second.bits[:, own:]), axis=1),
+        second.skipped,
+        second.before,
+        second.next_move,
+    )
+
+
+def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float) -> Swept:
+    """One sweep over the first so many moves."""
+    try:
+        from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
+    except ImportError:
+        raise Problem(
+            "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
+        ) from None
+    # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
+    cut, share, other = (np.zeros(grid.shape, np.float32) for _ in range(3))
+    row = np.zeros(grid.shape[1], np.float32)
+    sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED)
+    skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
+    room = min(ROOM, moves + 80_000)  # as a rule enough for all; memory that is not written costs nothing
+    tables: list[Floats32] = []
+    of_move: list[Ints] = []
+    bits: list[Bytes] = []
+    at = 0
+    while at < moves:
+        out = np.empty((len(PIECE_COLUMNS), room), np.float32)
+        out_move, out_bits = np.empty(room, np.int32), np.empty((3, room), np.uint8)
+        at, made = sweeper.run(
+            at, m.kind[:moves], m.plane, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep,
+            tool, tools, resolution, most_work, out, out_move, out_bits, skipped, before,
+        )  # fmt: skip
+        tables.append(out[:, :made])
+        of_move.append(out_move[:made])
+        bits.append(out_bits[:, :made])
+        if sweeper.cells_visited > most_work:
+            break
+    whole = len(tables) == 1
+    return Swept(
+        cut,
+        tables[0] if whole else np.concatenate(tables, axis=1),
+        of_move[0] if whole else np.concatenate(of_move),
+        bits[0] if whole else np.concatenate(bits, axis=1),
+        skipped,
+        before,
+        at,
+    )
