@@ -318,7 +318,7 @@ class Planner:
         sharp = self.bend[i]
         if self.widen(last, i, one, two):
             wide = self.turn(i, one, two, self.deviation, 0.5 * self.span, limit)
-            if wide > w:
+            if wide > w * 1.000001:  # more than rounding: the turn is one of several within the span
                 self.bend[i] *= room / self.span  # its part of the turn
                 return wide
         self.bend[i] = sharp

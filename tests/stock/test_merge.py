@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from gclint.setup.types import Tool
-from gclint.stock import engage as stage
+from gclint.stock import sweeps
+from gclint.stock.engage import engage
 from gclint.stock.table import ENTRY_KINDS, Engagement
 from tests.stock.build import Path, box, flat, setup
 
@@ -17,9 +18,9 @@ BLANK = box((0, 60), (0, 40))
 
 def both(path: Path, tool: Tool, monkeypatch: pytest.MonkeyPatch) -> tuple[Engagement, Engagement]:
     """Merged and one by one."""
-    merged = stage.engage(path.motion(), setup(tool, stock=BLANK))
-    monkeypatch.setattr(stage, "MOST_MERGED", 1)
-    single = stage.engage(path.motion(), setup(tool, stock=BLANK))
+    merged = engage(path.motion(), setup(tool, stock=BLANK))
+    monkeypatch.setattr(sweeps, "MOST_MERGED", 1)
+    single = engage(path.motion(), setup(tool, stock=BLANK))
     return merged, single
 
 
@@ -87,7 +88,7 @@ def test_a_ball_has_the_stepover_as_ae(stepover: float) -> None:
             for k in range(1, round(70 / step) + 1):
                 path.line(x=-5 + k * step)
             path.rapid(z=5)
-        pieces = stage.engage(path.motion(), setup(Tool(1, "ball", 6.0), stock=BLANK)).pieces
+        pieces = engage(path.motion(), setup(Tool(1, "ball", 6.0), stock=BLANK)).pieces
         per_row = len(path.rows) // 4
         middle = (pieces.move % per_row > 0.3 * per_row) & (pieces.move % per_row < 0.7 * per_row)
         first, last = middle & (pieces.move < per_row), middle & (pieces.move > 3 * per_row)
