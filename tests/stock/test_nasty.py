@@ -137,13 +137,13 @@ def test_little_work_is_done_for_a_program_that_never_ends(monkeypatch: pytest.M
 
 
 def test_more_pieces_than_one_table_holds(monkeypatch: pytest.MonkeyPatch) -> None:
-    from gclint.stock import engage as stage
+    from gclint.stock import sweeps
 
     path = Path((0, 20, -1))
     for k in range(1, 4001):
         path.line(x=k * 0.01)
     whole = engage(path.motion(), setup(flat(6.0), stock=box((0, 40), (0, 40))))
-    monkeypatch.setattr(stage, "ROOM", 32768 + 100)
+    monkeypatch.setattr(sweeps, "ROOM", 32768 + 100)
     parts = engage(path.motion(), setup(flat(6.0), stock=box((0, 40), (0, 40))))
     for name in whole.pieces.__slots__:
         np.testing.assert_allclose(getattr(parts.pieces, name), getattr(whole.pieces, name))
