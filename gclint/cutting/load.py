@@ -199,6 +199,7 @@ def _raise_floors(
         low = np.interp(speed, floor.edge_speed, floor.low)
         low[operation[mine] == OPERATION["finish"]] *= material.finish_share.value
         known = np.isfinite(speed) & np.isfinite(chip_low[mine])
+        known &= ~np.isin(operation[mine], [OPERATION[name] for name in floor.but])
         chip_low[mine[known]] = low[known]
 
 
@@ -210,12 +211,12 @@ def _edge_windows(
     high = low.copy()
     for n, number in enumerate(numbers):
         own = windows.get(int(number))
-        if own is None or material is None:
+        if own is None:
             continue
-        if not material.edge:
+        if own.edge_speed is None and material is not None and not material.edge:
             low[n], high[n] = 0.0, np.inf
         elif own.edge_speed is not None:
-            reasoned = any(edge.slow_because for edge in material.edge)
+            reasoned = material is not None and any(edge.slow_because for edge in material.edge)
             low[n] = own.edge_speed.low if reasoned and own.edge_speed.low else 0.0
             high[n] = own.edge_speed.high if own.edge_speed.high else np.inf
     return low[row], high[row]

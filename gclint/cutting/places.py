@@ -143,6 +143,7 @@ def of_pieces(
         floor = floor_for(setup.material, tool, setup.measured_windows.get(n))
         if floor is not None and setup.material is not None:
             where = np.flatnonzero(mine & judged & ~skims & (_wide(loads.chip_low[rows]) > 0))
+            where = where[~np.isin(operation[where], [OPERATION[name] for name in floor.but])]
             finish = operation[where] == OPERATION["finish"]
             floors.append((where, floor, np.where(finish, setup.material.finish_share.value, 1.0)))
         own = windows_for(setup.material, tool, setup.measured_windows.get(n))
@@ -222,6 +223,7 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
     given, edge = windows.chip.get(cut.operation), windows.edge_speed
     held = given is not None and (material is None or material.thin_judged)
     floor = floor_for(material, tool, measured) if held else None
+    floor = None if floor and cut.operation in floor.but else floor
     share = material.finish_share.value if material and cut.operation == "finish" else 1.0
     reasoned = material is not None and any(row.slow_because for row in material.edge)
     bend, stress, power = _loads(cut, tool, setup, fz, h_m, ae, D, sin_kr)

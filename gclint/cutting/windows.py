@@ -8,6 +8,7 @@ from msgspec import Struct
 
 from gclint.cutting.table import ToolWindows
 from gclint.setup.card import ChipRow, EdgeRow, Material
+from gclint.setup.own_windows import EDGE
 from gclint.setup.types import Sourced, Tool, Window
 
 MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak of
@@ -16,16 +17,25 @@ NOT_MILLS = ("drill", "v", "burr", "drag")  # their chips are not held against a
 
 
 class Floor(Struct, frozen=True):
-    """A lower chip limit that rises with edge speed: mm at m/min, straight lines between, level outside."""
+    """A lower chip limit that rises with edge speed: mm at m/min, straight lines between, level outside.
+
+    `but`: operations of which the shop has a window of its own, where it does not hold.
+    """
 
     edge_speed: tuple[float, ...]
     low: tuple[float, ...]
+    but: tuple[str, ...] = ()
 
 
 def windows_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> ToolWindows:
-    """Windows of `tool` in `material`; the shop's own `measured` windows (by operation, "" = all) win over the card."""
+    """Windows of `tool` in `material`; the shop's own `measured` windows (by operation, "" = all, "edge" = of edge
+    speed) win over the card, and name it."""
     chip = {} if material is None or tool.shape in NOT_MILLS else _chip(material, tool.diameter)
-    measured = measured or {}
+    measured = dict(measured or {})
+    edge = edge_window(material, tool.diameter) if material else None
+    own_edge = measured.pop(EDGE, None)
+    edge = beside_card(own_edge, edge) if own_edge else edge
+    measured = {name: beside_card(window, chip.get(name or "slot")) for name, window in measured.items()}
     if "" in measured:
         chip = dict.fromkeys(MILLING, measured[""])
     if chip:
@@ -36,11 +46,11 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
         chip = _chip_of(material, tool)
     chip.update({operation: window for operation, window in measured.items() if operation})
     if material is None:
-        return ToolWindows(chip, None, None, None, None, None, None, None, None)
+        return ToolWindows(chip, edge, None, None, None, None, None, None, None)
     diameter = tool.diameter
     return ToolWindows(
         chip=chip,
-        edge_speed=edge_window(material, diameter),
+        edge_speed=edge,
         ramp_advised=_up_to(material.ramp_advised, 1.0, "deg"),
         ramp_limit=_up_to(material.ramp_limit, 1.0, "deg"),
         plunge=material.plunge,
@@ -52,11 +62,27 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
 
 
 def floor_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> Floor | None:
-    """The card's rising floor, given for this diameter (within 2 %), unless the shop has a window of its own."""
+    """The card's rising floor, given for this diameter (within 2 %), where the shop has no window of its own."""
     rising = material.chip_floor if material else None
-    if rising is None or measured or abs(tool.diameter - rising.diameter) > 0.02 * rising.diameter:
+    own = tuple(name for name in measured or {} if name != EDGE)
+    if rising is None or "" in own or abs(tool.diameter - rising.diameter) > 0.02 * rising.diameter:
         return None
-    return Floor(tuple(float(p.edge_speed) for p in rising.points), tuple(float(p.low) for p in rising.points))
+    return Floor(tuple(float(p.edge_speed) for p in rising.points), tuple(float(p.low) for p in rising.points), own)
+
+
+def beside_card(own: Window, card: Window | None) -> Window:
+    """The shop's own window; as wide as the card's where its test cuts ended without a fault. Its source names both."""
+    if card is None:
+        return own
+    low, high = own.low, own.high
+    if own.open_low and low is not None:
+        low = None if card.low is None else min(low, card.low)
+    if own.open_high and high is not None:
+        high = None if card.high is None else max(high, card.high)
+    ends = "up to" if card.low is None else f"{card.low:.4g} to"
+    ends = f"from {card.low:.4g}" if card.high is None else f"{ends} {card.high:.4g}"
+    source = f"{own.source}; the material's card has {ends} {card.unit}"
+    return Window(low, high, own.unit, own.standing, source, own.open_low, own.open_high)
 
 
 def edge_window(material: Material, diameter: float) -> Window | None:

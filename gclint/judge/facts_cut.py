@@ -150,8 +150,12 @@ def _rim_speed(chain: Chain) -> Floats:
 
 def _measured_window(chain: Chain) -> Bools:
     """[pieces] whether the chip window comes from the shop's own test cuts."""
-    number = chain.motion.tool[_piece_move(chain)]
-    return np.isin(number, [n for n, windows in chain.setup.measured_windows.items() if windows])
+    number, operation = chain.motion.tool[_piece_move(chain)], chain.cutting.loads.operation
+    measured = np.zeros(len(number), bool)
+    for tool, windows in chain.setup.measured_windows.items():
+        own = range(len(OPERATIONS)) if "" in windows else [OPERATIONS.index(n) for n in windows if n in OPERATIONS]
+        measured |= (number == tool) & np.isin(operation, list(own))
+    return measured
 
 
 PIECES = Table(

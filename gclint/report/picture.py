@@ -1,12 +1,10 @@
 """Draws one judged program as a picture: the path from above and from the front in its blank, the findings marked.
 
-matplotlib draws; it is an extra, imported only here and in the views.
+matplotlib draws; it is an extra, imported only when a figure is saved and in the views.
 """
 
 from __future__ import annotations
 
-import io
-import logging
 import textwrap
 from collections.abc import Iterator
 from pathlib import Path as File
@@ -17,6 +15,7 @@ import numpy as np
 from gclint.judge.finding import Finding
 from gclint.report import summary
 from gclint.report.page.path import RAPID_CUT
+from gclint.report.picture_save import saved
 from gclint.report.picture_scene import Scene, scene_of
 from gclint.report.picture_style import (
     CUTTING,
@@ -42,7 +41,6 @@ if TYPE_CHECKING:
     from matplotlib.axes import Axes
     from matplotlib.figure import Figure
 
-DOTS = 150  # per inch, of a PNG
 PIECES = {".png": 200_000, ".svg": 60_000}  # of the path; more of them would make a file large and not be seen
 LISTED = 60  # findings in the list under the picture; the others are only counted
 TOOLS_LISTED = 8
@@ -58,23 +56,9 @@ CLOSING = "A picture of what the program asks for. It is no promise: the person 
 
 def picture(run: Run, ending: str) -> bytes:
     """The picture of a judged program; the same run gives the same bytes with the same matplotlib."""
-    logging.getLogger("matplotlib").setLevel(logging.ERROR)  # it tells of its caches
-    import matplotlib
-    from matplotlib.figure import Figure
-
     assert run.tables is not None
-    out = io.BytesIO()
-    with matplotlib.rc_context():
-        matplotlib.rcdefaults()  # not as somebody's own settings would have it
-        matplotlib.rcParams.update({
-            "svg.hashsalt": "gclint", "svg.fonttype": "none", "font.size": 8, "text.parse_math": False,
-            "axes.linewidth": 0.5, "hatch.linewidth": 0.5, "axes.unicode_minus": False,
-        })  # fmt: skip
-        figure = _Drawing(run, run.tables, PIECES[ending]).figure(Figure)
-        told: dict[str, Any] = {"Title": printable(f"{run.checked.path}: the tool's path", 200)}
-        told |= {"Date": None, "Creator": "gclint"} if ending == ".svg" else {"Software": "gclint"}
-        figure.savefig(out, format=ending[1:], dpi=DOTS, metadata=told)
-    return out.getvalue()
+    drawing = _Drawing(run, run.tables, PIECES[ending])
+    return saved(drawing.figure, ending, f"{run.checked.path}: the tool's path")
 
 
 class _Row(NamedTuple):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 from typing import Annotated, Literal
 
 import msgspec
@@ -15,6 +16,7 @@ Shape = Literal[
 Helix = Literal["up-cut", "down-cut", "compression", "straight"]
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
+End = Literal["fz_low", "fz_high", "edge_low", "edge_high"]
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
 
 
@@ -192,8 +194,29 @@ class OperationWindow(Table, frozen=True):
     fz: tuple[Length, Length]
 
 
+class MeasuredTable(Table, frozen=True):
+    """How a window was measured. `fz_low` to `edge_high`: the intervals that hold its ends with `interval`; `open`:
+    ends at which no fault set in, so that they lie where the cuts ended. They hold at `edge_speed`, or at `chip`."""
+
+    on: datetime.date
+    cuts: Annotated[int, Meta(ge=1)]
+    interval: Annotated[float, Meta(gt=0, lt=1)] = 0.8
+    fz_low: tuple[Length, Length] | None = None
+    fz_high: tuple[Length, Length] | None = None
+    edge_low: tuple[EdgeSpeed, EdgeSpeed] | None = None
+    edge_high: tuple[EdgeSpeed, EdgeSpeed] | None = None
+    open: tuple[End, ...] = ()
+    at_edge_speed: EdgeSpeed | None = None
+    at_chip: Length | None = None
+    depth: Length | None = None
+    entry: str = ""
+    plans: tuple[str, ...] = ()
+
+
 class WindowTable(Table, frozen=True):
     fz: tuple[Length, Length] | None = None
+    edge_speed: tuple[EdgeSpeed, EdgeSpeed] | None = None
+    measured: MeasuredTable | None = None
     slot: OperationWindow | None = None
     side: OperationWindow | None = None
     finish: OperationWindow | None = None

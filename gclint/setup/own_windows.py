@@ -8,6 +8,7 @@ from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, Shop, WindowTable
 from gclint.setup.types import Tool, Window
 
+EDGE = "edge"  # the place of edge speed among the operations
 _OWN_WINDOW = "this shop's own test cuts (windows in its shop file)"
 
 
@@ -60,6 +61,8 @@ def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Sh
         if low >= high:
             inner = (operation, "fz") if operation else ("fz",)
             raise file.wrong((*key, *inner), "the low limit is not under the high one")
+    if table.edge_speed is not None and table.edge_speed[0] >= table.edge_speed[1]:
+        raise file.wrong((*key, "edge_speed"), "the low limit is not under the high one")
 
 
 def _ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
@@ -72,7 +75,21 @@ def _ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
 
 
 def _by_operation(table: WindowTable) -> dict[str, Window]:
-    return {
-        operation: Window(float(low), float(high), "mm", "measured", _OWN_WINDOW)
+    source = source_of(table)
+    open_ = table.measured.open if table.measured else ()
+    windows = {
+        operation: Window(float(low), float(high), "mm", "measured", source, "fz_low" in open_, "fz_high" in open_)
         for operation, (low, high) in _ranges(table).items()
     }
+    if table.edge_speed is not None:
+        low, high = table.edge_speed
+        ends = "edge_low" in open_, "edge_high" in open_
+        windows[EDGE] = Window(float(low), float(high), "m/min", "measured", source, *ends)
+    return windows
+
+
+def source_of(table: WindowTable) -> str:
+    """Where a window comes from: 'this shop's own test cuts of 2026-11-25 (30 cuts)'."""
+    if table.measured is None:
+        return _OWN_WINDOW
+    return f"this shop's own test cuts of {table.measured.on} ({table.measured.cuts} cuts)"

@@ -216,13 +216,18 @@ class Sourced(Struct, frozen=True):
 
 
 class Window(Struct, frozen=True):
-    """Low and high limit of a quantity; None where that side has no limit."""
+    """Low and high limit of a quantity; None where that side has no limit.
+
+    open_low, open_high: own test cuts ended there without a fault, so that a card's wider limit holds.
+    """
 
     low: float | None
     high: float | None
     unit: str
     standing: str
     source: str
+    open_low: bool = False
+    open_high: bool = False
 
 
 class Setup(Struct, frozen=True):
@@ -239,7 +244,7 @@ class Setup(Struct, frozen=True):
     diameter_offsets: dict[int, float] = field(default_factory=dict)  # D number -> diameter, mm
     work_zero: Axes | None = None  # where work zero lies in the machine's travel
     work_offset: str | None = None  # "G54": the offset that is set at the machine
-    # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all) -> window of fz
+    # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all, "edge" = edge speed) -> window
     measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)
     packs: tuple[str, ...] = ()
     accepts: tuple[Accept, ...] = ()

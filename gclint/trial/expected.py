@@ -25,6 +25,12 @@ class Least(Table, frozen=True):
     apart: float
 
 
+class Tell(Table, frozen=True):
+    sure: float
+    advice: float
+    matters: float
+
+
 class Prior(Table, frozen=True):
     first_step: Normal
     next_step: Normal
@@ -47,6 +53,7 @@ class Expected(Table, frozen=True):
     interval: float
     draws: int
     least: Least
+    tell: Tell
     prior: Prior
     fault: dict[str, Fault] = msgspec.field(default_factory=dict)
 

@@ -15,6 +15,7 @@ from gclint.trial.plan import FAULTS
 from gclint.trial.scales import scales
 from gclint.trial.seen import Seen, Trial
 
+FAR = 50.0  # logits: a chance of nothing
 SAME_DEPTH = 0.02  # depths nearer than this share are one
 
 
@@ -62,10 +63,10 @@ class Fitted(Struct, frozen=True):
     enough: bool = True  # graded
 
     def margin(self, x: Column) -> Column:
-        """(draw, cut) logits under the limit, without end where the fault was never seen; NaN where it is not known."""
+        """(draw, cut) logits under the limit, FAR where the fault was never seen or is not known."""
         known = expected()
         if self.draws is None:
-            return np.full((known.draws, len(x)), np.inf if self.enough else np.nan)
+            return np.full((known.draws, len(x)), FAR)
         return self.draws.margin(x, self.word, known.chance)
 
 

@@ -29,12 +29,13 @@ class Limit(Struct, frozen=True):
     high: float
     found: bool
     sure: float  # share of the draws in which it lies within what was cut
-    fault: str = ""  # that sets it most often
+    fault: str = ""  # that sets it most often; "" where there is hardly a sign of one
 
 
 class Range(Struct, frozen=True):
     low: Limit
     high: Limit
+    ends: tuple[float, float]  # of what was cut
     empty: float = 0.0  # share of the draws in which nothing is left between them
 
 
@@ -80,7 +81,7 @@ class Lesson(Struct, frozen=True, eq=False):
 
     def margins(self, x: Column) -> Column:
         """(draw, cut): the smallest margin under any fault's limit."""
-        least: Column = np.nanmin(np.stack([one.margin(x) for one in self.fitted.values()]), axis=0)
+        least: Column = np.min(np.stack([one.margin(x) for one in self.fitted.values()]), axis=0)
         return least
 
 
@@ -175,17 +176,26 @@ def _best(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: 
         fz = np.geomspace(low, high, STEPS)
         margin = lesson.margins(rows_at(lesson, tool, fz, np.full(STEPS, cut.edge), entry, depth))
         room = np.quantile(margin, CAREFUL, axis=0)
-        k = int(np.argmax(room))
+        k = int(np.argmax(room - 1e-6 * np.abs(np.arange(STEPS) - STEPS // 2)))  # the middle where all are alike
         tried.append((float(room[k]), float(fz[k]), cut))
     best = max(tried, key=lambda one: one[0])
     return best[1], best[2]
 
 
 def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float, float]) -> Range:
-    """The limits along one column through the row x, in draws; clipped to what was cut."""
-    column = lesson.columns.place(name)
+    """The limits along one column through the row x, clipped to what was cut."""
     least, most = (math.log2(end / here) for end in ends)
-    count = expected().draws
+    lows, highs, low_by, high_by = bounds(lesson, x, name)
+    return Range(
+        _limit(lows, low_by, least, most, here), _limit(highs, high_by, least, most, here), ends,
+        float((lows >= highs).mean()),
+    )  # fmt: skip
+
+
+def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column, Column]:
+    """Of each draw (lowest, highest, the fault that sets the one, the other) along a column through the row x, as
+    binary logarithms of a factor; without end where no fault sets in."""
+    column, count = lesson.columns.place(name), expected().draws
     lows, highs = np.full(count, -np.inf), np.full(count, np.inf)
     low_by, high_by = np.full(count, "", dtype=object), np.full(count, "", dtype=object)
     for fault, one in lesson.fitted.items():
@@ -198,21 +208,19 @@ def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float,
         lows[nearer], low_by[nearer] = bound[nearer], fault
         nearer = (slope > 0) & (bound < highs)
         highs[nearer], high_by[nearer] = bound[nearer], fault
-    return Range(
-        _limit(lows, low_by, least, most, here, lows > least), _limit(highs, high_by, least, most, here, highs < most),
-        float((lows >= highs).mean()),
-    )  # fmt: skip
+    return lows, highs, low_by, high_by
 
 
-def _limit(bounds: Column, by: Column, least: float, most: float, here: float, within: Column) -> Limit:
+def _limit(found: Column, by: Column, least: float, most: float, here: float) -> Limit:
     known = expected()
-    within = within & (bounds > least) & (bounds < most)
-    clipped = here * 2.0 ** np.clip(bounds, least, most)
+    within = (found > least) & (found < most)
+    clipped = here * 2.0 ** np.clip(found, least, most)
     tail = (1 - known.interval) / 2
     low, value, high = (float(q) for q in np.quantile(clipped, (tail, 0.5, 1 - tail)))
     names, counts = np.unique(by[within].astype(str), return_counts=True)
     sure = float(within.mean())
-    return Limit(value, low, high, sure >= known.least.sure, sure, str(names[np.argmax(counts)]) if len(names) else "")
+    by_most = str(names[np.argmax(counts)]) if sure > 1 - known.interval else ""
+    return Limit(value, low, high, sure >= known.least.sure, sure, by_most)
 
 
 def _good(lesson: Lesson, x: Column) -> float:

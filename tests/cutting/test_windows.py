@@ -58,11 +58,41 @@ def test_a_card_may_give_a_window_to_one_operation(tmp_path: Path) -> None:
 
 def test_the_shops_own_windows_win() -> None:
     chip = windows_for(material("beech"), Tool(1, "flat", 6.0), {"": OWN}).chip
-    assert chip["slot"] is OWN
+    assert low_high(chip["slot"]) == pytest.approx(low_high(OWN))
     assert low_high(chip["finish"]) == pytest.approx((0.005, 0.05))
     chip = windows_for(material("beech"), Tool(1, "flat", 6.0), {"slot": OWN}).chip
-    assert (chip["slot"], chip["side"].standing) == (OWN, "practice")
+    assert low_high(chip["slot"]) == pytest.approx(low_high(OWN))
+    assert (chip["slot"].standing, chip["side"].standing) == ("measured", "practice")
+    assert chip["slot"].source == f"{OWN.source}; the material's card has 0.03 to 0.13 mm"
     assert windows_for(material("beech"), Tool(1, "flat", 0.5), {"": OWN}).chip["side"] is OWN
+
+
+def test_where_own_cuts_ended_without_a_fault_a_wider_card_holds() -> None:
+    tool = Tool(1, "flat", 6.0)
+    own = Window(0.04, 0.1, "mm", "measured", "ours", open_low=True, open_high=True)
+    assert low_high(windows_for(material("beech"), tool, {"slot": own}).chip["slot"]) == pytest.approx((0.03, 0.13))
+    wide = Window(0.02, 0.2, "mm", "measured", "ours", open_low=True, open_high=True)
+    assert low_high(windows_for(material("beech"), tool, {"slot": wide}).chip["slot"]) == pytest.approx((0.02, 0.2))
+
+
+def test_own_edge_speed_wins_and_needs_no_card() -> None:
+    own, tool = Window(60.0, 128.0, "m/min", "measured", "ours"), Tool(1, "flat", 3.175)
+    edge = windows_for(material("cured-epoxy"), tool, {"edge": own}).edge_speed
+    assert edge is not None
+    assert (edge.high, edge.standing) == (pytest.approx(128.0), "measured")
+    assert "60 to 130 m/min" in edge.source
+    assert windows_for(None, tool, {"edge": own}).edge_speed is own
+    assert "edge" not in windows_for(material("cured-epoxy"), tool, {"edge": own}).chip
+
+
+def test_a_rising_floor_holds_but_where_the_shop_has_its_own() -> None:
+    tool, own = Tool(1, "flat", 3.175), Window(0.04, 0.1, "mm", "measured", "ours")
+    epoxy = material("cured-epoxy")
+    for measured, but in ((None, ()), ({"slot": own}, ("slot",)), ({"edge": own}, ())):
+        floor = floor_for(epoxy, tool, measured)
+        assert floor is not None
+        assert floor.but == but
+    assert floor_for(epoxy, tool, {"": own}) is None
 
 
 def test_lengths_scale_with_the_diameter() -> None:

@@ -1,0 +1,104 @@
+"""`gclint trial learn`"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from gclint.problem import Problem
+
+if TYPE_CHECKING:
+    from gclint.trial.learn import Lesson
+    from gclint.trial.seen import Trial
+
+
+@click.command(short_help="The window that graded cuts leave, and how well it is known.")
+@click.argument("plans", nargs=-1, required=True, metavar="PLAN...")
+@click.option("--write", is_flag=True, help="Write the windows into the shop file.")
+@click.option("--shop", metavar="FILE", help="The shop file to write; usually the one that the plan names.")
+@click.option("--unit", type=click.Choice(["mm", "in"]), default="mm", help="Of the answer.")
+@click.option("--picture", metavar="FILE", help="Draw the windows with every cut as well: .png or .svg.")
+@click.option("--out", metavar="FILE", help="Write the answer there instead of to the screen.")
+def learn(
+    plans: tuple[str, ...], write: bool, shop: str | None, unit: str, picture: str | None, out: str | None
+) -> int:
+    """Learn from graded test cuts: which feeds and speeds a tool can run in this material, and how sure that is.
+
+    PLAN is a plan.toml, or its folder, with its grades.toml beside it; more plans of the same material are taken
+    together. Every fault is fitted to how the cuts were made; a limit lies where a fault is as likely as not, and its
+    interval says how well it is known. Nothing is said beyond what was cut, and too little is said to be too little.
+
+    With --write the windows go into the shop file as measured, with date, number of cuts and intervals; what else
+    stands there stays as it is. `gclint check` then judges by them before the material's card.
+
+    It needs the extra `gclint[trial]`.
+
+    \b
+    Examples:
+      gclint trial learn trial
+      gclint trial learn trial trial-2 --picture window.png
+      gclint trial learn trial --write
+    """
+    from gclint.cli.output import deliver, refuse_overwrite
+    from gclint.report.paper import paper_for
+    from gclint.report.picture_form import form_of
+    from gclint.report.words import Lengths
+    from gclint.trial.learn import learn as taught
+    from gclint.trial.learn_out import sheet
+    from gclint.trial.seen import read_trial
+
+    refuse_overwrite(out, [*plans, shop, picture])
+    refuse_overwrite(picture, [*plans, shop], "--picture")
+    if picture:
+        form_of(picture)
+    trial = read_trial(tuple(Path(plan) for plan in plans))
+    target = _shop_file(trial, shop) if write else None
+    lesson, lengths = taught(trial), Lengths(unit == "in")
+    paper = paper_for(sys.stdout)
+    sheet(lesson, paper, lengths)
+    if target is not None:
+        paper.blank()
+        paper.heading("WRITTEN")
+        for said in _write(lesson, target):
+            paper.text_block(said)
+    if picture and lesson.windows:
+        from gclint.trial.learn_picture import picture_of
+
+        deliver(picture_of(lesson, lengths, Path(picture).suffix.lower()), picture)
+    deliver(paper.text, out)
+    return 0 if lesson.windows else 1
+
+
+def _shop_file(trial: Trial, given: str | None) -> Path:
+    if given is not None:
+        return Path(given)
+    if trial.shop is None:
+        raise Problem("these plans name no one shop file; say which to write: --shop FILE")
+    return trial.shop
+
+
+def _write(lesson: Lesson, target: Path) -> list[str]:
+    """What was written and what not. Raises Problem; the file is written whole or not at all."""
+    from gclint.cli.output import write_job
+    from gclint.problem import reason
+    from gclint.setup.toml_file import read_text
+    from gclint.trial.into_shop import shop_text, writable
+
+    windows, left = writable(lesson)
+    said = [f"Not written: {why}." for why in left]
+    if not windows:
+        return [*said, f"Nothing was written to {target}."]
+    read_text(target, "shop file")  # its own sentences where it cannot be read
+    try:
+        before = target.read_bytes()
+    except OSError as problem:
+        raise Problem(f"this shop file cannot be read: {reason(problem)}", str(target)) from None
+    made = shop_text(before.decode("utf-8-sig"), str(target), lesson, windows)
+    write_job(made.encode("utf-8"), target, before)
+    tools = ", ".join(str(window.tool) for window in windows)
+    word = "tool" if len(windows) == 1 else "tools"
+    name = f'[windows."{lesson.trial.material}"]'
+    return [*said, f"{name} of {word} {tools} in {target}; gclint check judges by it from now."]
