@@ -28,6 +28,7 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @acceptance_options
 @click.option("--teach", is_flag=True, help="Explain what is found, in the order in which to put it right.")
 @folder_options
+@click.option("--compare-with", metavar="OLD_SHOP", help="Tell which verdicts differ under that shop file's windows.")
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
 def check(
     programs: tuple[str, ...],
@@ -39,6 +40,7 @@ def check(
     form: str,
     out: str | None,
     teach: bool,
+    compare_with: str | None,
     fail_at: str | None,
     acceptance: Acceptance,
     many: Many,
@@ -56,6 +58,8 @@ def check(
       gclint check tide-dial.nc --as page --out tide-dial.html
     To learn from what is found, at length, with drawings:
       gclint check tide-dial.nc --teach
+    Which jobs change with the windows that were measured since:
+      gclint check jobs --compare-with shop-before.toml
     So that an old folder starts clean and shows only what is new:
       gclint check old --accept-all-as "ran well for years" --into old/job.toml
 
@@ -80,6 +84,10 @@ def check(
 
         out = page_target(out, len(found.sources))
     refuse_overwrite(out, [*(path_of(source.name) for source in found.sources), shop, job])
+    if compare_with is not None:
+        from gclint.cli.compared import compared
+
+        return compared(found, options, many, compare_with, out)
     accept = accepting(acceptance, options, form, out)
     report = accept or writer(form, out, teach, found, many)
     problems: list[tuple[str | None, str]] = []

@@ -10,6 +10,7 @@ STEPS = {
     "plan": "Lay out test cuts; write their program, a plan and a sheet to grade them on.",
     "grade": "Enter what was seen at each cut; can be broken off and gone on with.",
     "learn": "The window that graded cuts leave, and how well it is known.",
+    "compare": "Two tools, entries or batches: which is better at which fault.",
 }
 
 

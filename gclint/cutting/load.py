@@ -10,7 +10,7 @@ from gclint.columns import Bools, Column, Floats, Floats32, distinct
 from gclint.cutting import formulas
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
-from gclint.cutting.windows import floor_for, windows_for
+from gclint.cutting.windows import floors_for, windows_for
 from gclint.motion.table import COMPENSATED, RAPID
 from gclint.setup.card import Material
 from gclint.setup.numbers import model_number
@@ -189,18 +189,16 @@ def _raise_floors(
     setup: Setup,
     material: Material | None,
 ) -> None:
-    """Where a card's lower limit rises with edge speed, writes it into `chip_low`."""
+    """Where a lower limit rises with edge speed, writes it into `chip_low`."""
     for n, tool in enumerate(tools):
-        floor = None if tool is None else floor_for(material, tool, setup.measured_windows.get(int(numbers[n])))
-        if floor is None or material is None:
-            continue
-        mine = np.flatnonzero(row == n)
-        speed = edge_speed[mine]
-        low = np.interp(speed, floor.edge_speed, floor.low)
-        low[operation[mine] == OPERATION["finish"]] *= material.finish_share.value
-        known = np.isfinite(speed) & np.isfinite(chip_low[mine])
-        known &= ~np.isin(operation[mine], [OPERATION[name] for name in floor.but])
-        chip_low[mine[known]] = low[known]
+        floors = () if tool is None else floors_for(material, tool, setup.measured_windows.get(int(numbers[n])))
+        for floor in floors:
+            mine = np.flatnonzero((row == n) & np.isin(operation, [OPERATION[name] for name in floor.operations]))
+            speed = edge_speed[mine]
+            low = np.interp(speed, floor.edge_speed, floor.low)
+            low[operation[mine] == OPERATION["finish"]] *= material.finish_share.value if material else 1.0
+            known = np.isfinite(speed) & np.isfinite(chip_low[mine])
+            chip_low[mine[known]] = low[known]
 
 
 def _edge_windows(

@@ -13,7 +13,7 @@ from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
 from gclint.cutting.mechanics import Law, feed_for_load, law_of
 from gclint.cutting.table import OPERATION, Loads
 from gclint.cutting.window import Window
-from gclint.cutting.windows import Floor, floor_for, windows_for
+from gclint.cutting.windows import Floor, floors_for, windows_for
 from gclint.setup.numbers import model_number
 from gclint.setup.types import Machine, Setup, Sourced, Tool
 from gclint.setup.types import Window as Given
@@ -140,12 +140,12 @@ def of_pieces(
         flutes[mine] = tool.flutes or np.nan
         top[mine] = tool.top_speed or np.nan
         stress[mine] = made.stress * bounds.stress.value if made else np.nan
-        floor = floor_for(setup.material, tool, setup.measured_windows.get(n))
-        if floor is not None and setup.material is not None:
+        share = setup.material.finish_share.value if setup.material else 1.0
+        for floor in floors_for(setup.material, tool, setup.measured_windows.get(n)):
             where = np.flatnonzero(mine & judged & ~skims & (_wide(loads.chip_low[rows]) > 0))
-            where = where[~np.isin(operation[where], [OPERATION[name] for name in floor.but])]
+            where = where[np.isin(operation[where], [OPERATION[name] for name in floor.operations])]
             finish = operation[where] == OPERATION["finish"]
-            floors.append((where, floor, np.where(finish, setup.material.finish_share.value, 1.0)))
+            floors.append((where, floor, np.where(finish, share, 1.0)))
         own = windows_for(setup.material, tool, setup.measured_windows.get(n))
         sources |= _sources(next(iter(own.chip.values()), None), own.edge_speed)
     middle = np.sqrt(_wide(effort.power_low[rows]) * _wide(effort.power_high[rows]))
@@ -222,8 +222,8 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
     h_m = float(formulas.chip_thickness_mean(fz, ae, D, sin_kr))
     given, edge = windows.chip.get(cut.operation), windows.edge_speed
     held = given is not None and (material is None or material.thin_judged)
-    floor = floor_for(material, tool, measured) if held else None
-    floor = None if floor and cut.operation in floor.but else floor
+    floors = floors_for(material, tool, measured) if held else ()
+    floor = next((floor for floor in floors if cut.operation in floor.operations), None)
     share = material.finish_share.value if material and cut.operation == "finish" else 1.0
     reasoned = material is not None and any(row.slow_because for row in material.edge)
     bend, stress, power = _loads(cut, tool, setup, fz, h_m, ae, D, sin_kr)

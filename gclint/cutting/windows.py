@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import TypeVar
 
 from msgspec import Struct
+from msgspec.structs import replace
 
-from gclint.cutting.table import ToolWindows
+from gclint.cutting.table import OPERATIONS, ToolWindows
 from gclint.setup.card import ChipRow, EdgeRow, Material
 from gclint.setup.own_windows import EDGE
 from gclint.setup.types import Sourced, Tool, Window
@@ -19,12 +20,12 @@ NOT_MILLS = ("drill", "v", "burr", "drag")  # their chips are not held against a
 class Floor(Struct, frozen=True):
     """A lower chip limit that rises with edge speed: mm at m/min, straight lines between, level outside.
 
-    `but`: operations of which the shop has a window of its own, where it does not hold.
+    It holds for `operations`.
     """
 
     edge_speed: tuple[float, ...]
     low: tuple[float, ...]
-    but: tuple[str, ...] = ()
+    operations: tuple[str, ...] = OPERATIONS
 
 
 def windows_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> ToolWindows:
@@ -61,13 +62,20 @@ def windows_for(material: Material | None, tool: Tool, measured: dict[str, Windo
     )
 
 
-def floor_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> Floor | None:
-    """The card's rising floor, given for this diameter (within 2 %), where the shop has no window of its own."""
+def floors_for(material: Material | None, tool: Tool, measured: dict[str, Window] | None = None) -> tuple[Floor, ...]:
+    """The rising floors of the shop's own windows, and for other operations the card's, given for this diameter
+    (within 2 %)."""
+    own = {name: window for name, window in (measured or {}).items() if name != EDGE}
+    floors = [
+        Floor(tuple(speed for speed, _ in window.floor), tuple(low for _, low in window.floor), (name,))
+        for name, window in own.items() if window.floor
+    ]  # fmt: skip
     rising = material.chip_floor if material else None
-    own = tuple(name for name in measured or {} if name != EDGE)
-    if rising is None or "" in own or abs(tool.diameter - rising.diameter) > 0.02 * rising.diameter:
-        return None
-    return Floor(tuple(float(p.edge_speed) for p in rising.points), tuple(float(p.low) for p in rising.points), own)
+    if rising is not None and "" not in own and abs(tool.diameter - rising.diameter) <= 0.02 * rising.diameter:
+        speeds = tuple(float(p.edge_speed) for p in rising.points)
+        others = tuple(name for name in OPERATIONS if name not in own)
+        floors.append(Floor(speeds, tuple(float(p.low) for p in rising.points), others))
+    return tuple(floors)
 
 
 def beside_card(own: Window, card: Window | None) -> Window:
@@ -82,7 +90,7 @@ def beside_card(own: Window, card: Window | None) -> Window:
     ends = "up to" if card.low is None else f"{card.low:.4g} to"
     ends = f"from {card.low:.4g}" if card.high is None else f"{ends} {card.high:.4g}"
     source = f"{own.source}; the material's card has {ends} {card.unit}"
-    return Window(low, high, own.unit, own.standing, source, own.open_low, own.open_high)
+    return replace(own, low=low, high=high, source=source)
 
 
 def edge_window(material: Material, diameter: float) -> Window | None:

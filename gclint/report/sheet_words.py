@@ -117,7 +117,7 @@ def found_words(finding: Finding) -> str:
     found = finding.found
     assert found is not None
     text = f"{found.name} {measure(found.value, found.unit)}"
-    return f"{text}; {window_words(finding.window)}" if finding.window else text
+    return f"{text}; {window_words(finding.window, True)}" if finding.window else text
 
 
 def accepted_words(finding: Finding, checked: Checked) -> str:
@@ -129,8 +129,12 @@ def accepted_words(finding: Finding, checked: Checked) -> str:
     return f"{finding.rule}{tool}, {halt}{where_words(finding)}: {finding.accepted}{f' ({behind})' if behind else ''}"
 
 
-def window_words(window: Limits) -> str:
+def window_words(window: Limits, whence: bool = False) -> str:
+    """'good is 0.042 to 0.1 mm (common practice)'; `whence`: of a window of the shop's own also when it was measured,
+    and what the card has."""
     standing = STANDING_WORDS.get(window.standing, window.standing)
+    if whence and window.standing == "measured":
+        standing += ": " + window.source.removeprefix("this shop's ")
     behind = f" ({standing})" if standing else ""
     if window.low is not None and window.high is not None:
         return f"good is {span(window.low, window.high, window.unit)}{behind}"

@@ -27,6 +27,7 @@ class Options(Struct, frozen=True):
     shop: str | None = None
     job: str | None = None
     fail_at: str | None = None
+    windows: str | None = None  # a shop file whose [windows] stand in for those of the shop
 
 
 class File(Struct, frozen=True):
@@ -58,6 +59,7 @@ class Declared(Struct, frozen=True):
     packs: tuple[str, ...] = ()
     assumed: tuple[Assumed, ...] = ()
     program_path: str | None = None
+    windows: tuple[Shop, File] | None = None  # whose [windows] are used, where it is not the shop
 
 
 def declare(options: Options, program_path: str | None) -> Declared:
@@ -99,6 +101,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
         packs=packs,
         assumed=tuple(assumed),
         program_path=program_path,
+        windows=_read(Path(options.windows), Shop, "shop file") if options.windows else None,
     )
 
 

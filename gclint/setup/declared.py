@@ -190,8 +190,18 @@ class ToolTable(Table, frozen=True):
     runout: Depth | None = None
 
 
+class FloorRow(Table, frozen=True):
+    """The lower limit of the chip at an edge speed."""
+
+    edge_speed: EdgeSpeed
+    low: Length
+
+
 class OperationWindow(Table, frozen=True):
+    """`floor`: how the lower limit rises with edge speed; straight lines between, level outside."""
+
     fz: tuple[Length, Length]
+    floor: tuple[FloorRow, ...] = ()
 
 
 class MeasuredTable(Table, frozen=True):

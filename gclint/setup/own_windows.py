@@ -5,7 +5,7 @@ from __future__ import annotations
 from gclint.problem import Problem
 from gclint.setup.card import Material, material, names
 from gclint.setup.declare import Declared, File
-from gclint.setup.declared import Job, Shop, WindowTable
+from gclint.setup.declared import Job, OperationWindow, Shop, WindowTable
 from gclint.setup.types import Tool, Window
 
 EDGE = "edge"  # the place of edge speed among the operations
@@ -20,11 +20,12 @@ def own_windows(
     given = declared.options.material or job.material
     replaced = {tool.number for tool in declared.tools}
     to_shop = {int(text): number for text, number in job.tool_map.items() if int(text) not in replaced}
-    for name, by_tool in shop.windows.items():
+    source, file = declared.windows or (shop, declared.shop_file)
+    for name, by_tool in source.windows.items():
         for text, table in by_tool.items():
-            if declared.shop_file:
-                _check_window(name, text, table, declared.shop_file, shop)
-            if not _means(name, card, given, declared.shop_file):
+            if file:
+                _check_window(name, text, table, file, source)
+            if not _means(name, card, given, file):
                 continue
             for number in tools:
                 if to_shop.get(number, number) == int(text) and int(text) not in replaced:
@@ -61,6 +62,9 @@ def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Sh
         if low >= high:
             inner = (operation, "fz") if operation else ("fz",)
             raise file.wrong((*key, *inner), "the low limit is not under the high one")
+        speeds = [row.edge_speed for row in getattr(table, operation).floor] if operation else []
+        if speeds != sorted(set(speeds)):
+            raise file.wrong((*key, operation, "floor"), "the edge speeds must rise from row to row")
     if table.edge_speed is not None and table.edge_speed[0] >= table.edge_speed[1]:
         raise file.wrong((*key, "edge_speed"), "the low limit is not under the high one")
 
@@ -78,14 +82,20 @@ def _by_operation(table: WindowTable) -> dict[str, Window]:
     source = source_of(table)
     open_ = table.measured.open if table.measured else ()
     windows = {
-        operation: Window(float(low), float(high), "mm", "measured", source, "fz_low" in open_, "fz_high" in open_)
+        operation: Window(float(low), float(high), "mm", "measured", source, "fz_low" in open_, "fz_high" in open_,
+                          _floor(table, operation))
         for operation, (low, high) in _ranges(table).items()
-    }
+    }  # fmt: skip
     if table.edge_speed is not None:
         low, high = table.edge_speed
         ends = "edge_low" in open_, "edge_high" in open_
         windows[EDGE] = Window(float(low), float(high), "m/min", "measured", source, *ends)
     return windows
+
+
+def _floor(table: WindowTable, operation: str) -> tuple[tuple[float, float], ...]:
+    inner: OperationWindow | None = getattr(table, operation) if operation else None
+    return tuple((float(row.edge_speed), float(row.low)) for row in inner.floor) if inner else ()
 
 
 def source_of(table: WindowTable) -> str:

@@ -228,6 +228,7 @@ class Window(Struct, frozen=True):
     source: str
     open_low: bool = False
     open_high: bool = False
+    floor: tuple[tuple[float, float], ...] = ()  # (m/min, mm): how a chip's lower limit rises with edge speed
 
 
 class Setup(Struct, frozen=True):

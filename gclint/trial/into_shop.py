@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
+from msgspec.structs import replace
+
 from gclint.problem import Problem
 from gclint.report.words import figure
-from gclint.setup.declared import Shop
+from gclint.setup.declared import Shop, WindowTable
 from gclint.setup.toml_file import LARGEST_FILE, decode
 from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson, Limit, Range, ToolWindow
@@ -57,8 +59,24 @@ def shop_text(before: str, path: str, lesson: Lesson, windows: list[ToolWindow])
         raise Problem(f"the windows cannot be written into this file: {problem}", path) from None
     if len(made.encode()) > LARGEST_FILE:
         raise Problem(f"the shop file would be larger than {LARGEST_FILE // 1_000_000} MB", path)
-    decode(made, Shop, path)
+    _prove(shop, decode(made, Shop, path), lesson, windows, path)
     return made
+
+
+def _prove(before: Shop, after: Shop, lesson: Lesson, windows: list[ToolWindow], path: str) -> None:
+    """What was read of the file before must be read of it still. Raises Problem."""
+    own, numbers = lesson.trial.material, {str(window.tool) for window in windows}
+
+    def others(shop: Shop) -> dict[tuple[str, str], WindowTable]:
+        both = ((name, number, table) for name, by_tool in shop.windows.items() for number, table in by_tool.items())
+        new = {"slot": None, "edge_speed": None, "measured": None}
+        made = {(name, number): replace(table, **new) if name == own and number in numbers else table
+                for name, number, table in both}  # fmt: skip
+        return {key: table for key, table in made.items() if table != WindowTable()}
+
+    same = replace(after, windows={}) == replace(before, windows={}) and others(after) == others(before)
+    if not same or any(after.windows[own][number].slot is None for number in numbers):
+        raise Problem("the windows cannot be written into this file without changing something else in it", path)
 
 
 def _same_tool(shop: Shop, lesson: Lesson, number: int, path: str) -> None:
@@ -73,9 +91,16 @@ def window_keys(lesson: Lesson, window: ToolWindow) -> dict[str, Any]:
     """The keys of one window as TOML has them."""
     import tomlkit
 
-    slot = tomlkit.inline_table()
+    slot = tomlkit.table()
     slot["fz"] = [_mm(value) for value in _ends(window.fz)]
     keys: dict[str, Any] = {"slot": slot}
+    if window.floor:
+        rows = tomlkit.array().multiline(True)
+        for edge_speed, low in window.floor:
+            row = tomlkit.inline_table()
+            row.update({"edge_speed": _m_min(edge_speed), "low": _mm(low)})
+            rows.append(row)
+        slot["floor"] = rows
     open_ = _open("fz", window.fz)
     measured = tomlkit.table()
     assert lesson.date is not None
@@ -85,7 +110,7 @@ def window_keys(lesson: Lesson, window: ToolWindow) -> dict[str, Any]:
     measured["fz_low"], measured["fz_high"] = (_interval(end, _mm) for end in (window.fz.low, window.fz.high))
     edge = window.edge
     if edge is not None and (edge.low.found or edge.high.found) and _ends(edge)[0] < _ends(edge)[1]:
-        keys["edge_speed"] = [_m_min(value) for value in _ends(edge)]
+        keys = {"edge_speed": [_m_min(value) for value in _ends(edge)], **keys}
         measured["edge_low"], measured["edge_high"] = (_interval(end, _m_min) for end in (edge.low, edge.high))
         measured["at_chip"] = _mm(window.pair_fz)
         open_ += _open("edge", edge)

@@ -55,6 +55,7 @@ class ToolWindow(Struct, frozen=True):
     pair_dial: str | None
     pair_good: float  # chance that no fault spoils a cut there
     inside: float  # share of the draws in which the pair is in the window
+    floor: tuple[tuple[float, float], ...] = ()  # (m/min, mm): the lower limit at other edge speeds, as far as is known
 
 
 class Effect(Struct, frozen=True):
@@ -147,8 +148,25 @@ def _window(lesson: Lesson, tool: int, cuts: tuple[Seen, ...]) -> ToolWindow:
     return ToolWindow(
         tool, entry, depth, len(cuts), range_fz, range_edge, fz, edge, like.speed,
         like.speed * fz * (like.feed / (like.speed * like.fz)), like.dial, _good(lesson, x),
-        float((margin > 0).mean()),
+        float((margin > 0).mean()), _floor(lesson, x, cuts, fz, edge, range_fz) if range_edge else (),
     )  # fmt: skip
+
+
+def _floor(
+    lesson: Lesson, x: Column, cuts: tuple[Seen, ...], fz: float, edge: float, known: Range
+) -> tuple[tuple[float, float], ...]:
+    """The lower limit of the chip at each edge speed that was cut, where it lies within what was cut there."""
+    column = lesson.columns.place("edge")
+    if not known.low.found or column is None:
+        return ()
+    rows = []
+    for other in sorted({round(cut.edge, 3) for cut in cuts}):
+        there = x.copy()
+        there[0, column] += math.log2(other / edge)
+        limit = _range(lesson, there, "chip", fz, reached(cuts, other)).low
+        if limit.found:
+            rows.append((other, limit.value))
+    return tuple(rows) if len(rows) > 1 else ()
 
 
 def reached(cuts: tuple[Seen, ...], edge: float) -> tuple[float, float]:

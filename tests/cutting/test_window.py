@@ -97,7 +97,7 @@ def test_the_region_is_where_no_inequality_fails(name: str, operation: str) -> N
 def _quiet(n: float, vf: float, cut: Cut, shop: Setup) -> bool:
     """Whether a pair keeps every limit, from the formulas themselves."""
     from gclint.cutting import formulas
-    from gclint.cutting.windows import floor_for, windows_for
+    from gclint.cutting.windows import floors_for, windows_for
 
     assert shop.material is not None
     D, z = EIGHTH.diameter, 2
@@ -107,8 +107,7 @@ def _quiet(n: float, vf: float, cut: Cut, shop: Setup) -> bool:
     h_m = float(formulas.chip_thickness_mean(fz, cut.ae, D))
     chip = own.chip[cut.operation]
     low = chip.low or 0.0
-    floor = floor_for(shop.material, EIGHTH, None)
-    if floor:
+    for floor in floors_for(shop.material, EIGHTH, None):
         low = float(np.interp(vc, floor.edge_speed, floor.low))
         low *= shop.material.finish_share.value if cut.operation == "finish" else 1.0
     if h_ex < low or h_ex > (chip.high or math.inf) or vf > 2500:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
-from gclint.cutting.windows import edge_window, floor_for, windows_for
+from gclint.cutting.windows import edge_window, floors_for, windows_for
 from gclint.setup.card import material, material_from
 from gclint.setup.types import Tool, Window
 from gclint.shipped import folder
@@ -88,11 +89,15 @@ def test_own_edge_speed_wins_and_needs_no_card() -> None:
 def test_a_rising_floor_holds_but_where_the_shop_has_its_own() -> None:
     tool, own = Tool(1, "flat", 3.175), Window(0.04, 0.1, "mm", "measured", "ours")
     epoxy = material("cured-epoxy")
-    for measured, but in ((None, ()), ({"slot": own}, ("slot",)), ({"edge": own}, ())):
-        floor = floor_for(epoxy, tool, measured)
-        assert floor is not None
-        assert floor.but == but
-    assert floor_for(epoxy, tool, {"": own}) is None
+    for measured, holds in ((None, True), ({"slot": own}, False), ({"edge": own}, True)):
+        (floor,) = floors_for(epoxy, tool, measured)
+        assert ("slot" in floor.operations) == holds
+        assert "side" in floor.operations
+    assert floors_for(epoxy, tool, {"": own}) == ()
+    rising = replace(own, floor=((85.0, 0.035), (120.0, 0.045)))
+    first, second = floors_for(epoxy, tool, {"slot": rising})
+    assert (first.edge_speed, first.low, first.operations) == ((85.0, 120.0), (0.035, 0.045), ("slot",))
+    assert "slot" not in second.operations
 
 
 def test_lengths_scale_with_the_diameter() -> None:
@@ -117,10 +122,10 @@ def test_edge_speed() -> None:
 
 def test_the_rising_floor_is_only_for_its_diameter() -> None:
     epoxy = material("cured-epoxy")
-    assert floor_for(epoxy, Tool(1, "flat", 3.175)) is not None
-    assert floor_for(epoxy, Tool(1, "flat", 6.0)) is None
-    assert floor_for(epoxy, Tool(1, "flat", 3.175), {"": OWN}) is None
-    assert floor_for(material("beech"), Tool(1, "flat", 3.175)) is None
+    assert len(floors_for(epoxy, Tool(1, "flat", 3.175))) == 1
+    assert floors_for(epoxy, Tool(1, "flat", 6.0)) == ()
+    assert floors_for(epoxy, Tool(1, "flat", 3.175), {"": OWN}) == ()
+    assert floors_for(material("beech"), Tool(1, "flat", 3.175)) == ()
 
 
 def test_tooling_board_knows_no_lower_limit() -> None:

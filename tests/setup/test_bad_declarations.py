@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
@@ -95,6 +95,7 @@ _values = st.recursive(
 _keys = st.sampled_from([*Shop.__struct_fields__, *Job.__struct_fields__, "nothing"])
 
 
+@settings(deadline=None)
 @given(st.dictionaries(_keys, _values, max_size=4), st.sampled_from([Shop, Job]))
 def test_any_toml_is_read_or_placed(table: dict[str, str], into: type) -> None:
     text = "\n".join(f"{key} = {value}" for key, value in table.items())

@@ -1,0 +1,122 @@
+"""`gclint check --compare-with OLD_SHOP`: which programs change their verdict with other windows."""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+
+from gclint.problem import Problem
+
+if TYPE_CHECKING:
+    from gclint.cli.many import Many
+    from gclint.folder.find import Found
+    from gclint.folder.outcome import Outcome, Source
+    from gclint.judge.finding import Finding
+    from gclint.report.paper import Paper
+    from gclint.setup.declare import Options
+
+GRADES = ("halt", "change", "consider")
+LINES_NAMED = 6
+
+
+def compared(found: Found, options: Options, many: Many, old_shop: str, out: str | None) -> int:
+    """Check every program with its own windows and with those of `old_shop`, and tell what differs. The exit code is
+    that of the present windows."""
+    from gclint.cli.many import ManyProgress
+    from gclint.cli.output import deliver
+    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.outcome import Task
+    from gclint.folder.run import outcomes
+    from gclint.report.paper import paper_for
+    from gclint.setup.declare import declare
+
+    declare(replace(options, windows=old_shop), found.sources[0].name if found.sources else None)  # both files are good
+    place = folder_of_cache(many.cache)
+    kept = None if place is None else Kept(place)
+    both = (replace(options, windows=old_shop), options)
+    tasks = [Task(source, each) for source in found.sources for each in both]
+    paper = paper_for(sys.stdout)
+    with ManyProgress() as progress:
+        results = list(outcomes(tasks, kept, many.workers, many.seconds, progress))
+    code = _sheet(found, list(zip(found.sources, results[::2], results[1::2])), old_shop, paper)
+    deliver(paper.text, out)
+    return code
+
+
+def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: str, paper: Paper) -> int:
+    from gclint import __version__
+    from gclint.report.words import GRADE_WORDS, count
+
+    paper.ends("WHAT OTHER WINDOWS CHANGE", f"gclint {__version__}")
+    paper.field("then", f"the windows of {old_shop}")
+    paper.field("now", "the windows of each program's own shop file")
+    code = same = changed = 0
+    for source, then, now in rows:
+        if now.kind == "skipped":
+            continue
+        if now.checked is None:
+            code = 2
+            paper.blank()
+            paper.field("not read", f"{source.shown}: {now.says}")
+            continue
+        if then.checked is None:
+            raise Problem(then.says)  # the old shop file cannot be used
+        code = max(code, 2 if now.failed else _code(now))
+        gone, new = _differ(_open(then), _open(now))
+        if not gone and not new:
+            same += 1
+            continue
+        changed += 1
+        was, is_ = (GRADE_WORDS.get(_worst(one), "Nothing found") for one in (then, now))
+        paper.blank()
+        paper.text_block(source.shown, style="head")
+        paper.field("verdict", f"{is_} (then: {was})" if is_ != was else f"{is_}, as then; but:", indent=2)
+        for label, findings in (("gone", gone), ("new", new)):
+            for finding in findings:
+                paper.field(label, _said(finding), indent=2)
+    paper.blank()
+    if not found.sources:
+        raise Problem("no program was found to compare")
+    paper.text_block(f"{count(changed, 'program')} with another verdict or other findings, {same} as before.")
+    return code
+
+
+def _open(one: Outcome) -> list[Finding]:
+    return [] if one.checked is None else [finding for finding in one.checked.findings if finding.accepted is None]
+
+
+def _worst(one: Outcome) -> str:
+    grades = {finding.grade for finding in _open(one)}
+    return next((grade for grade in GRADES if grade in grades), "")
+
+
+def _code(one: Outcome) -> int:
+    failing = GRADES[: GRADES.index(one.fail_at) + 1]
+    return int(any(finding.grade in failing for finding in _open(one)))
+
+
+def _differ(then: list[Finding], now: list[Finding]) -> tuple[list[Finding], list[Finding]]:
+    """(what is no longer found, what is found now): by rule, grade, tool and lines."""
+    keys = [{(f.rule, f.grade, f.tool, tuple(f.lines)) for f in each} for each in (then, now)]
+    gone = [f for f in then if (f.rule, f.grade, f.tool, tuple(f.lines)) not in keys[1]]
+    return gone, [f for f in now if (f.rule, f.grade, f.tool, tuple(f.lines)) not in keys[0]]
+
+
+def _said(finding: Finding) -> str:
+    """'chip-too-thin, change before cutting, tool 1, lines 8, 12: feed per tooth 0.03 mm against 0.0408 to 0.108 mm
+    (measured in this shop; ...)'."""
+    from gclint.report.words import GRADE_WORDS, behind, figure, measure
+
+    tool = f", tool {finding.tool}" if finding.tool is not None else ""
+    lines = ", ".join(map(str, finding.lines[:LINES_NAMED])) + (" ..." if len(finding.lines) > LINES_NAMED else "")
+    word = "lines" if len(finding.lines) > 1 else "line"
+    said = f"{finding.rule}, {GRADE_WORDS[finding.grade].lower()}{tool}, {word} {lines}"
+    if finding.found is not None and finding.window is not None:
+        window = finding.window
+        ends = [figure(end) for end in (window.low, window.high) if isinstance(end, float)]
+        held = f" against {' to '.join(ends)} {window.unit}" if ends else ""
+        said += f": {finding.found.name} {measure(finding.found.value, finding.found.unit)}{held}"
+        said += f" ({behind(window.standing, window.source)})"
+    return said
