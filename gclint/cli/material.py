@@ -4,13 +4,19 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
+
+if TYPE_CHECKING:
+    from gclint.report.paper import Paper
+    from gclint.setup.card import Material
 
 
 @click.command(short_help="The material cards: every number with its standing.")
 @click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
-def material(words: tuple[str, ...]) -> int:
+@click.option("--shop", metavar="FILE", help="Show what this shop has measured in the material beside the card.")
+def material(words: tuple[str, ...], shop: str | None) -> int:
     """List the material cards, show one with the standing of every number, or check a card of your own.
 
     A number is "measured" (by this shop's own test cuts), "published", "common practice" (no source), or "from memory".
@@ -23,6 +29,7 @@ def material(words: tuple[str, ...]) -> int:
     Examples:
       gclint material
       gclint material cured-epoxy
+      gclint material cured-epoxy --shop shop.toml
       gclint material our-board.toml          a card of your own
       gclint material check our-board.toml    is it sound?
     """
@@ -33,6 +40,8 @@ def material(words: tuple[str, ...]) -> int:
 
     paper = paper_for(sys.stdout)
     wrong = False
+    if shop is not None and (len(words) != 1 or words[0] == "check"):
+        raise click.UsageError("--shop goes with the name of one material")
     if not words:
         card_list(paper)
     elif words[0] == "check":
@@ -48,6 +57,21 @@ def material(words: tuple[str, ...]) -> int:
     elif len(words) > 1:
         raise click.UsageError(f'one card at a time; "{words[1]}" is one too many')
     else:
-        card(find(words[0]), paper)
+        shown = find(words[0])
+        card(shown, paper)
+        if shop is not None:
+            _beside(shown, shop, paper)
     deliver(paper.text, None)
     return int(wrong)
+
+
+def _beside(shown: Material, path: str, paper: Paper) -> None:
+    from gclint.report.own_out import own_windows
+    from gclint.setup.declare import File
+    from gclint.setup.declared import Shop
+    from gclint.setup.own_windows import windows_in
+    from gclint.setup.toml_file import decode, read_text
+
+    text = read_text(Path(path), "shop file")
+    shop = decode(text, Shop, path)
+    own_windows(shown, windows_in(shown, shop, File(path, text)), shop, paper)

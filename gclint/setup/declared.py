@@ -206,7 +206,7 @@ class OperationWindow(Table, frozen=True):
 
 class MeasuredTable(Table, frozen=True):
     """How a window was measured. `fz_low` to `edge_high`: the intervals that hold its ends with `interval`; `open`:
-    ends at which no fault set in, so that they lie where the cuts ended. They hold at `edge_speed`, or at `chip`."""
+    ends at which no fault set in, so that they lie where the cuts ended. The chip's hold at `at_edge_speed`."""
 
     on: datetime.date
     cuts: Annotated[int, Meta(ge=1)]
@@ -217,7 +217,6 @@ class MeasuredTable(Table, frozen=True):
     edge_high: tuple[EdgeSpeed, EdgeSpeed] | None = None
     open: tuple[End, ...] = ()
     at_edge_speed: EdgeSpeed | None = None
-    at_chip: Length | None = None
     depth: Length | None = None
     entry: str = ""
     plans: tuple[str, ...] = ()

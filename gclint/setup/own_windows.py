@@ -58,7 +58,7 @@ def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Sh
         raise file.wrong(key, "the last part is a shop tool's number", True)
     if int(text) not in [tool.number for tool in shop.tool]:
         raise file.wrong(key, f"this shop file has no tool {text}", True)
-    for operation, (low, high) in _ranges(table).items():
+    for operation, (low, high) in ranges(table).items():
         if low >= high:
             inner = (operation, "fz") if operation else ("fz",)
             raise file.wrong((*key, *inner), "the low limit is not under the high one")
@@ -69,13 +69,14 @@ def _check_window(name: str, text: str, table: WindowTable, file: File, shop: Sh
         raise file.wrong((*key, "edge_speed"), "the low limit is not under the high one")
 
 
-def _ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
-    ranges: dict[str, tuple[float, float]] = {} if table.fz is None else {"": table.fz}
+def ranges(table: WindowTable) -> dict[str, tuple[float, float]]:
+    """The chip windows of a table, mm, by operation; "" holds for all."""
+    found: dict[str, tuple[float, float]] = {} if table.fz is None else {"": table.fz}
     for operation in ("slot", "side", "finish", "ramp", "plunge", "drill"):
         inner = getattr(table, operation)
         if inner is not None:
-            ranges[operation] = inner.fz
-    return ranges
+            found[operation] = inner.fz
+    return found
 
 
 def _by_operation(table: WindowTable) -> dict[str, Window]:
@@ -84,7 +85,7 @@ def _by_operation(table: WindowTable) -> dict[str, Window]:
     windows = {
         operation: Window(float(low), float(high), "mm", "measured", source, "fz_low" in open_, "fz_high" in open_,
                           _floor(table, operation))
-        for operation, (low, high) in _ranges(table).items()
+        for operation, (low, high) in ranges(table).items()
     }  # fmt: skip
     if table.edge_speed is not None:
         low, high = table.edge_speed
@@ -103,3 +104,14 @@ def source_of(table: WindowTable) -> str:
     if table.measured is None:
         return _OWN_WINDOW
     return f"this shop's own test cuts of {table.measured.on} ({table.measured.cuts} cuts)"
+
+
+def windows_in(card: Material, shop: Shop, file: File) -> dict[str, WindowTable]:
+    """The windows of a shop file that speak of this material, by tool number. Raises Problem for wrong ones."""
+    tables: dict[str, WindowTable] = {}
+    for name, by_tool in shop.windows.items():
+        for text, table in by_tool.items():
+            _check_window(name, text, table, file, shop)
+            if _means(name, card, None, file):
+                tables[text] = table
+    return tables

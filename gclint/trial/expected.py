@@ -22,7 +22,6 @@ class Least(Table, frozen=True):
     chips: int
     speeds: int
     sure: float
-    apart: float
 
 
 class Tell(Table, frozen=True):

@@ -109,10 +109,9 @@ def window_keys(lesson: Lesson, window: ToolWindow) -> dict[str, Any]:
     measured["interval"] = expected().interval
     measured["fz_low"], measured["fz_high"] = (_interval(end, _mm) for end in (window.fz.low, window.fz.high))
     edge = window.edge
-    if edge is not None and (edge.low.found or edge.high.found) and _ends(edge)[0] < _ends(edge)[1]:
+    if edge is not None and _ends(edge)[0] < _ends(edge)[1]:
         keys = {"edge_speed": [_m_min(value) for value in _ends(edge)], **keys}
         measured["edge_low"], measured["edge_high"] = (_interval(end, _m_min) for end in (edge.low, edge.high))
-        measured["at_chip"] = _mm(window.pair_fz)
         open_ += _open("edge", edge)
     measured["open"] = open_
     measured["at_edge_speed"] = _m_min(window.pair_edge)
@@ -123,13 +122,17 @@ def window_keys(lesson: Lesson, window: ToolWindow) -> dict[str, Any]:
 
 
 def _ends(limits: Range) -> tuple[float, float]:
-    """An end that is not known well lies where the cuts ended."""
-    low = limits.low.value if limits.low.found else limits.ends[0]
-    return low, limits.high.value if limits.high.found else limits.ends[1]
+    """An end of which there is no sign lies where the cuts ended; of which there is, but not a sure one, at the
+    cautious end of its interval."""
+    low, high = limits.low, limits.high
+    return (
+        low.value if low.found else low.high if low.fault else limits.ends[0],
+        high.value if high.found else high.low if high.fault else limits.ends[1],
+    )
 
 
 def _open(name: str, limits: Range) -> list[str]:
-    return [f"{name}_{side}" for side, end in (("low", limits.low), ("high", limits.high)) if not end.found]
+    return [f"{name}_{side}" for side, end in (("low", limits.low), ("high", limits.high)) if not end.fault]
 
 
 def _interval(limit: Limit, text: Any) -> list[str]:

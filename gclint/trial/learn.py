@@ -18,11 +18,12 @@ from gclint.trial.fitted import Columns, Fitted, columns_of, fit_all
 from gclint.trial.seen import Seen, Trial
 
 STEPS = 41  # feeds looked at for the pair to use
+SPEEDS, CHIPS = 24, 11  # edge speeds on either side of the pair, chips at each, at which a good one is looked for
 CAREFUL = 0.1  # of the draws lie under the margin by which pairs are compared
 
 
 class Limit(Struct, frozen=True):
-    """One end of a window. `found`: it lies within what was cut; else `value` is where the cuts ended."""
+    """One end. `found`: it surely lies within what was cut; without `fault` there is no sign of it there."""
 
     value: float
     low: float  # of the interval
@@ -40,7 +41,7 @@ class Range(Struct, frozen=True):
 
 
 class ToolWindow(Struct, frozen=True):
-    """What one tool may do. `fz` holds at `edge` of the pair to use, `edge` at its `fz`; mm, m/min."""
+    """What one tool may do; mm, m/min. `fz` holds at the edge speed of the pair to use; past `edge` no chip is good."""
 
     tool: int
     entry: str  # that it holds for
@@ -144,7 +145,7 @@ def _window(lesson: Lesson, tool: int, cuts: tuple[Seen, ...]) -> ToolWindow:
     ends = reached(cuts, edge)
     across = _different(edges) >= expected().least.speeds and lesson.columns.place("edge") is not None
     range_fz = _range(lesson, x, "chip", fz, ends)
-    range_edge = _range(lesson, x, "edge", edge, (edges.min(), edges.max())) if across else None
+    range_edge = _edges(lesson, tool, cuts, entry, depth, edge) if across else None
     return ToolWindow(
         tool, entry, depth, len(cuts), range_fz, range_edge, fz, edge, like.speed,
         like.speed * fz * (like.feed / (like.speed * like.fz)), like.dial, _good(lesson, x),
@@ -210,6 +211,35 @@ def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float,
     )  # fmt: skip
 
 
+def _edges(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float, here: float) -> Range:
+    """How far from the pair's edge speed some chip that was cut is good, in draws, in steps of a `SPEEDS`th."""
+    ends = min(cut.edge for cut in cuts), max(cut.edge for cut in cuts)
+    sides = []
+    for end, way in zip(ends, (-1, 1)):
+        speeds = np.geomspace(here, end, SPEEDS) if end != here else np.array([here])
+        good = np.ones((len(speeds), expected().draws), dtype=bool)
+        worst: list[str] = []
+        for k, edge in enumerate(speeds):
+            fz = np.geomspace(*reached(cuts, float(edge)), CHIPS)
+            x = rows_at(lesson, tool, fz, np.full(CHIPS, edge), entry, depth)
+            margin = lesson.margins(x)
+            good[k] = (margin > 0).any(axis=1)
+            worst.append(_worst_at(lesson, x[[int(np.argmax(margin.mean(axis=0)))]]))
+        last = np.cumprod(good, axis=0).sum(axis=0)  # speeds from here on that are good
+        step = math.log2(end / here) / max(len(speeds) - 1, 1)
+        found = np.where(last < len(speeds), (last - 0.5) * step, way * np.inf)
+        by = np.array([worst[min(int(n), len(worst) - 1)] for n in last], dtype=object)
+        least, most = sorted((0.0, math.log2(end / here)))
+        sides.append(_limit(found, by, least, most, here))
+    return Range(sides[0], sides[1], ends)
+
+
+def _worst_at(lesson: Lesson, x: Column) -> str:
+    """The fault with the least margin at one row."""
+    known = {fault: float(one.margin(x).mean()) for fault, one in lesson.fitted.items() if one.draws is not None}
+    return min(known, key=lambda fault: known[fault], default="")
+
+
 def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column, Column]:
     """Of each draw (lowest, highest, the fault that sets the one, the other) along a column through the row x, as
     binary logarithms of a factor; without end where no fault sets in."""
@@ -231,7 +261,7 @@ def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column
 
 def _limit(found: Column, by: Column, least: float, most: float, here: float) -> Limit:
     known = expected()
-    within = (found > least) & (found < most)
+    within = (found > least) & (found < most) & np.isfinite(found)
     clipped = here * 2.0 ** np.clip(found, least, most)
     tail = (1 - known.interval) / 2
     low, value, high = (float(q) for q in np.quantile(clipped, (tail, 0.5, 1 - tail)))

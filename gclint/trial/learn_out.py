@@ -69,7 +69,7 @@ def _window(lesson: Lesson, window: ToolWindow, paper: Paper, lengths: Lengths) 
     paper.field("  from", words.chip_words(window.fz.low, True, lengths))
     paper.field("  to", words.chip_words(window.fz.high, False, lengths))
     if window.edge is not None:
-        paper.field("edge", f"with a chip of {lengths.length(window.pair_fz)}:")
+        paper.field("edge", "where some chip is good:")
         paper.field("  from", words.speed_words(window.edge.low, True, lengths))
         paper.field("  to", words.speed_words(window.edge.high, False, lengths))
     paper.field("use", words.pair_words(window, lengths))

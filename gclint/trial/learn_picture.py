@@ -61,10 +61,10 @@ def _plane(axes: Axes, lesson: Lesson, window: ToolWindow, lengths: Lengths) -> 
         hollow: dict[str, Any] = {"markerfacecolor": "white"} if one.entry == "straight" else {}
         axes.plot(one.speed + 0.014 * width * beside, one.feed * lengths.scale, form, color=colour, markersize=6,
                   markeredgewidth=1.1, **hollow)  # fmt: skip
-    _limits(axes, window, lengths, plane.cuts[0].feed / (plane.cuts[0].speed * plane.cuts[0].fz))
     axes.plot(window.pair_speed, window.pair_feed * lengths.scale, "o", markersize=15, markerfacecolor="none",
               markeredgecolor="#005a8c", markeredgewidth=2)  # fmt: skip
-    axes.set(xlim=(plane.speeds[0], plane.speeds[-1]), ylim=(0, feeds[-1] * 1.02))
+    axes.set(xlim=(plane.speeds[0], plane.speeds[-1]), ylim=(0, feeds[-1] * 1.06))
+    _limits(axes, window, lengths, plane.cuts[0].feed / (plane.cuts[0].speed * plane.cuts[0].fz))
     axes.set_xlabel("true speed, rev/min", fontsize=8)
     axes.set_ylabel(f"feed, {lengths.unit}/min", fontsize=8)
     marks = {round(one.speed): one.dial for one in plane.cuts if one.dial}
@@ -86,8 +86,9 @@ def _what_was_cut(axes: Axes, cuts: tuple[Seen, ...], lengths: Lengths) -> None:
 
 
 def _limits(axes: Axes, window: ToolWindow, lengths: Lengths, teeth: float) -> None:
-    """At the pair's speed the limits of the feed, and with its chip those of the edge speed, as intervals."""
-    n, vf = window.pair_speed, window.pair_feed * lengths.scale
+    """At the pair's speed the limits of the feed, and along the top those of the speed, as intervals."""
+    n = window.pair_speed
+    top = axes.get_ylim()[1]
     style: dict[str, Any] = {"color": "#005a8c", "linewidth": 1.6, "capsize": 4, "fmt": "none"}
     for limit in (window.fz.low, window.fz.high):
         if limit.found:
@@ -96,7 +97,7 @@ def _limits(axes: Axes, window: ToolWindow, lengths: Lengths, teeth: float) -> N
     for limit in (window.edge.low, window.edge.high) if window.edge else ():
         if limit.found:
             low, high = (edge * n / window.pair_edge for edge in (limit.low, limit.high))
-            axes.plot([low, high], [vf * low / n, vf * high / n], "|-", color="#005a8c", linewidth=1.6, markersize=8)
+            axes.plot([low, high], [top * 0.985] * 2, "|-", color="#005a8c", linewidth=1.6, markersize=8)
 
 
 def _legend(axes: Axes, faults: set[str], entries: set[str]) -> None:

@@ -97,13 +97,16 @@ def _candidates(cuts: tuple[Seen, ...], limits: Range) -> tuple[list[Seen], Colu
 
 
 def _targets(lesson: Lesson, window: ToolWindow) -> Column:
-    """(draw, limit) that are stated, as binary logarithms, as far as a step beyond what was cut."""
-    fz, edge = np.array([window.pair_fz]), np.array([window.pair_edge])
-    x = rows_at(lesson, window.tool, fz, edge, window.entry, window.depth)
+    """(draw, limit) of the chip at the pair's edge speed and where the window narrows to nothing, as binary
+    logarithms, as far as a step beyond what was cut."""
+    speeds = [window.pair_edge]
+    if window.edge is not None:
+        speeds += [end.value for end in (window.edge.low, window.edge.high) if end.fault]
     made = []
-    for name, limits, here in (("chip", window.fz, window.pair_fz), ("edge", window.edge, window.pair_edge)):
-        if limits is not None:
-            low, high, _, _ = bounds(lesson, x, name)
-            ends = np.log2(limits.ends[0] / here / BEYOND), np.log2(limits.ends[1] / here * BEYOND)
-            made += [np.clip(low, *ends), np.clip(high, *ends)]
+    for edge in speeds:
+        x = rows_at(lesson, window.tool, np.array([window.pair_fz]), np.array([edge]), window.entry, window.depth)
+        low, high, _, _ = bounds(lesson, x, "chip")
+        ends = (np.log2(end / window.pair_fz * times) for end, times in zip(window.fz.ends, (1 / BEYOND, BEYOND)))
+        least, most = ends
+        made += [np.clip(low, least, most), np.clip(high, least, most)]
     return np.column_stack(made)

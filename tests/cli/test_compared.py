@@ -89,3 +89,18 @@ def test_a_bad_old_shop_is_told_at_its_place(
     said = capsys.readouterr().err
     assert says in said
     assert "old.toml" in said
+
+
+def test_the_card_and_what_was_measured_stand_side_by_side(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    shop = folder / "shop.toml"
+    shop.write_text(shop.read_text() + 'fz_low = ["0.045 mm", "0.055 mm"]\nfz_high = ["0.11 mm", "0.11 mm"]\n'
+                    'open = ["fz_high"]\n')  # fmt: skip
+    assert run(["material", "cured-epoxy", "--shop", str(shop)]) == 0
+    said = [" ".join(line.split()) for line in capsys.readouterr().out.splitlines()]
+    assert "chip, slot from 0.05 mm 0.045 to 0.055 0.042 they disagree" in said
+    assert "to 0.11 mm none met 0.1" in said
+    assert "edge speed from 60 m/min 60" in said
+    assert any("30 test cuts, 2026-11-25" in line for line in said)
+    run(["material", "beech", "--shop", str(shop)])
+    assert "It has measured none in this material" in capsys.readouterr().out
+    assert run(["material", "--shop", str(shop)]) == 2

@@ -675,6 +675,22 @@ def tide_ring() -> bytes:
     return post.bytes()
 
 
+def compass_rose() -> bytes:
+    """What the card takes at dial C, and the shop's own test cuts found to make dust."""
+    post = Post(decimals=3, zeros="full", code_width=2)
+    post.say("COMPASS ROSE  LOWTIDE WORKSHOP")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL C")
+    post.blocks("G21", "G90 G94", "G17", "G54", "T1", "S16000 M03")
+    post.rapid(z=15)
+    for radius in (34.0, 27.0, 20.0):
+        down_to(post, (radius, 0), 5, 0, 230)
+        ring(post, (0, 0), radius, steps(-2.4, 1.2), 1500 / radius, 1400, clockwise=True)
+        post.rapid(z=5)
+    post.rapid(z=25)
+    post.blocks("M05", "G00 X0.000 Y60.000", "M30")
+    return post.bytes()
+
+
 def float_plate() -> bytes:
     post = Post(decimals=3, zeros="bare")
     post.say("float plate")
@@ -1010,6 +1026,7 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "tide-gate/tide-gate.nc": tide_gate,
     "deck-plank/deck-plank.nc": deck_plank,
     "tide-ring/tide-ring.nc": tide_ring,
+    "compass-rose/compass-rose.nc": compass_rose,
     "float-plate/float-plate.nc": float_plate,
     "sorting-tray/sorting-tray.nc": sorting_tray,
     "net-needle/net-needle.nc": net_needle,
