@@ -26,7 +26,7 @@ def compare(
     Examples:
       gclint trial compare trial --by entry
       gclint trial compare trial --by tool --between 1 2 --picture bits.png
-      gclint trial compare march april --by batch
+      gclint trial compare trial-1 trial-2 --by batch
     """
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.report.paper import paper_for
