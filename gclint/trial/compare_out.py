@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 INKS = ("#005a8c", "#d55e00")
 SIGNS = ("o", "x")
-BAR = 40  # characters for all cuts
+BAR = 32  # characters for all cuts
 
 
 def called(lesson: Lesson, made: Comparison) -> tuple[str, str]:

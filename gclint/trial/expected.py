@@ -43,6 +43,7 @@ class Fault(Table, frozen=True, rename={"from_": "from"}):
     from_: str  # the first word of its scale that spoils a cut
     chip: Normal
     edge: Normal
+    straight: Normal | None = None  # where it is not that of `prior`
 
 
 class Expected(Table, frozen=True):

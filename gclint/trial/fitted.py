@@ -114,8 +114,8 @@ def _fitted(fault: str, cuts: tuple[Seen, ...], columns: Columns) -> Fitted:
 
 def _prior(fault: str, name: str) -> Normal:
     known = expected()
-    if name in ("chip", "edge"):
-        prior: Normal = getattr(known.fault[fault], name)
-        return prior
+    own: Normal | None = getattr(known.fault[fault], name, None)
+    if own is not None:
+        return own
     general: Normal = getattr(known.prior, name.split(" ")[0])
     return general

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import shutil
 import tomllib
 from pathlib import Path
 
@@ -237,3 +238,30 @@ def test_too_little_is_exit_code_one_and_writes_nothing(tmp_path: Path, capsys: 
     assert run(["trial", "learn", str(folder), "--write"]) == 1
     assert (folder / "shop.toml").read_text() == SHOP
     assert "Nothing was written" in capsys.readouterr().out
+
+
+# the sample of the README
+
+SAMPLES = Path(__file__).parents[2] / "sample_programs"
+
+
+def test_the_readme_tells_what_the_sample_teaches(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for name in ("epoxy-trial", "compass-rose"):
+        shutil.copytree(SAMPLES / name, tmp_path / name)
+    for name in ("bench-router.toml", "shop-before.toml"):
+        shutil.copy(SAMPLES / "bench-router.toml", tmp_path / name)
+    readme = (SAMPLES.parent / "README.md").read_text(encoding="utf-8")
+    told = readme[readme.index("**Learn.**") : readme.index("**Compare.**")]
+    assert run(["trial", "learn", str(tmp_path / "epoxy-trial"), "--write"]) == 0
+    said = capsys.readouterr().out
+    shown = [line.strip() for line in told.splitlines() if line.startswith("    ")]
+    assert len(shown) > 8
+    for line in shown[:5]:
+        assert line in said
+    before = str(tmp_path / "shop-before.toml")
+    run(["check", str(tmp_path / "compass-rose"), "--compare-with", before, "--cache", "none"])
+    said = " ".join(capsys.readouterr().out.split())
+    assert "verdict Change before cutting (then: Consider) gone edge-too-fast" in said
+    figures = shown[-1].partition("...: ")[2]
+    assert figures
+    assert figures in said
