@@ -33,8 +33,9 @@ def test_the_tutorial_runs_as_it_is_written(here: Path, gclint: Gclint, monkeypa
         elif words[0] == "cp":
             *sources, target = [word for word in words[1:] if not word.startswith("-")]
             for source in sources:
-                copy = shutil.copytree if (ROOT / source).is_dir() else shutil.copy
-                copy(ROOT / source, here / target / Path(source).name)
+                path = Path(source) if Path(source).exists() else ROOT / source  # there, or in the checkout
+                to = Path(target) / path.name if Path(target).is_dir() else Path(target)
+                (shutil.copytree if path.is_dir() else shutil.copy)(path, to)
         elif words[0] == "cd":
             monkeypatch.chdir(here / words[1])
         else:
