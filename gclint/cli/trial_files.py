@@ -11,7 +11,7 @@ from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
 from gclint.trial.make import job_text, proved_again, shop_from, shop_text
 from gclint.trial.plan import Plan
-from gclint.trial.plan_file import GRADES_FILE, grades_text, plan_text
+from gclint.trial.plan_file import GRADES_FILE, grades_text, plan_text, with_confirmed
 from gclint.trial.program import made, written
 from gclint.trial.sheet import sheet
 
@@ -51,18 +51,24 @@ class Files:
             write_job(text.encode("utf-8"), self.folder / name, None)
 
     def write_again(self, before: Plan, plan: Plan) -> None:
-        """Program, sheet and plan with other cuts confirmed. Raises Problem where one is not as gclint wrote it."""
+        """Program, sheet and plan with other cuts confirmed. Raises Problem where program or sheet is not as gclint
+        wrote it; what a person has added to the plan stays."""
         if before.shape is None or before.shop is None:
             raise Problem("this plan does not say how its program was made", str(self.folder / PLAN_FILE))
         bench = bench_again(before.like or before.material, before.tool, declaration(self.folder, before.shop))
         old = {self.program: written(before, bench.setup, made(before)).text, SHEET_FILE: sheet(before)}
         new = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan)}
-        old[PLAN_FILE], new[PLAN_FILE] = plan_text(before), plan_text(plan)
+        there: dict[str, bytes] = {}
         for name, text in old.items():
             path = self.folder / name
-            if path.read_bytes() != text.encode("utf-8"):
-                says = "this file is not as gclint trial plan wrote it (it or the shop file was changed); it stays"
-                raise Problem(f"{says} as it is; plan into another folder", str(path))
+            there[name] = path.read_bytes() if path.is_file() else b""
+            if there[name] not in (text.encode("utf-8"), new[name].encode("utf-8")):  # new: an earlier try broke off
+                says = "this file is not as gclint trial plan wrote it (it, the plan or the shop file was changed)"
+                raise Problem(f"{says}; it stays as it is; plan into another folder", str(path))
+        planned = self.folder / PLAN_FILE
+        before_bytes = planned.read_bytes()
         proved_again(plan, bench)
         for name, text in new.items():
-            write_job(text.encode("utf-8"), self.folder / name, old[name].encode("utf-8"))
+            write_job(text.encode("utf-8"), self.folder / name, there[name])
+        text = with_confirmed(before_bytes.decode("utf-8-sig").replace("\r\n", "\n"), plan)
+        write_job(text.encode("utf-8"), planned, before_bytes)

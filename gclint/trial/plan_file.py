@@ -88,6 +88,20 @@ def plan_text(plan: Plan) -> str:
     return tomlkit.dumps(document)
 
 
+def with_confirmed(text: str, plan: Plan) -> str:
+    """plan.toml with the cuts confirmed that `plan` has confirmed, all else as it stands."""
+    import tomlkit
+
+    document = tomlkit.parse(text)
+    for row in document.get("cut", ()):
+        cut = plan.cut_of(row["number"])
+        if cut is not None and cut.confirmed:
+            row["confirmed"] = True
+        else:
+            row.pop("confirmed", None)
+    return tomlkit.dumps(document)
+
+
 def grades_text(plan: Plan) -> str:
     """grades.toml with nothing graded: to be filled by `gclint trial grade` or in an editor."""
     lines = [f"# What was seen at the cuts of {plan.program}. Fill in here, or with: gclint trial grade"]

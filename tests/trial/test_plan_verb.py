@@ -249,10 +249,13 @@ def test_risky_cuts_are_made_when_a_person_confirms_them(here: Path, gclint: Gcl
     cut_numbers = re.compile(r"^\(cut (\d+):", re.MULTILINE)
     program = here / "first" / "test-cuts.nc"
     assert [int(n) for n in cut_numbers.findall(program.read_text())] == safe
+    plan_file = here / "first" / "plan.toml"
+    plan_file.write_text("# for the new sheet\n" + plan_file.read_text())
     code, out, err = gclint("trial", "plan", "first", "--confirm", f"{risky[0]},{risky[-1]}")
     assert (code, err) == (0, "")
     assert [int(n) for n in cut_numbers.findall(program.read_text())] == sorted([*safe, risky[0], risky[-1]])
-    again = read_plan(here / "first" / "plan.toml")
+    assert plan_file.read_text().startswith("# for the new sheet\n")
+    again = read_plan(plan_file)
     assert [cut.number for cut in again.cut if cut.confirmed] == [risky[0], risky[-1]]
     assert f"{risky[0]}, {risky[-1]}" not in out
     sheet = (here / "first" / "sheet.html").read_text()
