@@ -100,7 +100,8 @@ class _Drawing:
         front = self._axes(HEAD + tall + GAP, wide, deep)
         front.set(xlim=x, ylim=z)
         grades = [group[0].grade for group in self.groups]
-        larger = "" if times == 1 else f"; heights drawn {figure(times)} times as large"
+        much = f"{figure(times)} times as large" if times > 1 else f"{figure(1 / times)} times smaller"
+        larger = "" if times == 1 else f"; heights drawn {much}"
         for axes, up, name, title in ((above, 1, "Y", "from above"), (front, 2, "Z", f"from the front{larger}")):
             axes.set_title(title, fontsize=9, loc="left")
             axes.set_xlabel(f"X, {self.lengths.unit}", fontsize=7, labelpad=1)

@@ -161,6 +161,20 @@ def test_it_fits_and_is_accessible(
     assert [(f["id"], f["nodes"][0]["html"][:90]) for f in found if f["impact"] in ("serious", "critical")] == []
 
 
+def test_a_finding_is_shown_by_keyboard_alone(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
+    window = opened(page_of(PLUNGE.format(comment=""), **EPOXY))
+    page = window.page
+    for _ in range(40):
+        page.keyboard.press("Tab")
+        if page.evaluate("document.activeElement.dataset.show") == "0":
+            break
+    # where one is can be seen
+    assert page.evaluate("getComputedStyle(document.activeElement).outlineStyle") == "solid"
+    page.keyboard.press("Enter")
+    line = page.locator("article.finding").first.locator(".code .here i").inner_text()
+    assert page.locator(".listing .row.here").get_attribute("data-line") == line
+
+
 def test_the_readme_shows_a_page() -> None:
     root = Path(__file__).resolve().parents[3]
     assert "](.pictures/page.jpg)" in (root / "README.md").read_text(encoding="utf-8")
