@@ -87,7 +87,7 @@ def check(
     if compare_with is not None:
         from gclint.cli.compared import compared
 
-        return compared(found, options, many, compare_with, out)
+        return compared(found, options, many, compare_with, form, out)
     accept = accepting(acceptance, options, form, out)
     report = accept or writer(form, out, teach, found, many)
     problems: list[tuple[str | None, str]] = []

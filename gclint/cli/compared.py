@@ -21,7 +21,7 @@ GRADES = ("halt", "change", "consider")
 LINES_NAMED = 6
 
 
-def compared(found: Found, options: Options, many: Many, old_shop: str, out: str | None) -> int:
+def compared(found: Found, options: Options, many: Many, old_shop: str, form: str, out: str | None) -> int:
     """Check every program with its own windows and with those of `old_shop`, and tell what differs. The exit code is
     that of the present windows."""
     from gclint.cli.many import ManyProgress
@@ -32,6 +32,8 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, out: str
     from gclint.report.paper import paper_for
     from gclint.setup.declare import declare
 
+    if form != "text":
+        raise Problem("--compare-with answers in text only")
     declare(replace(options, windows=old_shop), found.sources[0].name if found.sources else None)  # both files are good
     place = folder_of_cache(many.cache)
     kept = None if place is None else Kept(place)

@@ -21,9 +21,11 @@ if TYPE_CHECKING:
 @click.option("--shop", metavar="FILE", help="The shop file to write; usually the one that the plan names.")
 @click.option("--unit", type=click.Choice(["mm", "in"]), default="mm", help="Of the answer.")
 @click.option("--picture", metavar="FILE", help="Draw the windows with every cut as well: .png or .svg.")
+@click.option("--page", metavar="FILE", help="Write the answer with its pictures as one HTML file as well.")
 @click.option("--out", metavar="FILE", help="Write the answer there instead of to the screen.")
 def learn(
-    plans: tuple[str, ...], write: bool, shop: str | None, unit: str, picture: str | None, out: str | None
+    plans: tuple[str, ...], write: bool, shop: str | None, unit: str, picture: str | None, page: str | None,
+    out: str | None,
 ) -> int:
     """Learn from graded test cuts: which feeds and speeds a tool can run in this material, and how sure that is.
 
@@ -50,10 +52,10 @@ def learn(
     from gclint.trial.learn_out import sheet
     from gclint.trial.seen import read_trial
 
-    refuse_overwrite(out, [*plans, shop, picture])
-    refuse_overwrite(picture, [*plans, shop], "--picture")
-    if picture:
-        form_of(picture)
+    for file, option in ((out, "--out"), (picture, "--picture"), (page, "--page")):
+        refuse_overwrite(file, [*plans, shop, *(other for other in (out, picture, page) if other is not file)], option)
+    if picture or page:
+        form_of(picture or "page.svg")
     trial = read_trial(tuple(Path(plan) for plan in plans))
     target = _shop_file(trial, shop) if write else None
     lesson, lengths = taught(trial), Lengths(unit == "in")
@@ -64,7 +66,13 @@ def learn(
         paper.heading("WRITTEN")
         for said in _write(lesson, target):
             paper.text_block(said)
-    if picture and lesson.windows:
+    if page:
+        from gclint.trial.learn_page import page as page_of
+
+        deliver(page_of(lesson, lengths), page)
+    if picture and not lesson.windows:
+        paper.text_block(f"Nothing to draw: {picture} was not written.")
+    elif picture:
         from gclint.trial.learn_picture import picture_of
 
         deliver(picture_of(lesson, lengths, Path(picture).suffix.lower()), picture)
@@ -101,4 +109,18 @@ def _write(lesson: Lesson, target: Path) -> list[str]:
     tools = ", ".join(str(window.tool) for window in windows)
     word = "tool" if len(windows) == 1 else "tools"
     name = f'[windows."{lesson.trial.material}"]'
-    return [*said, f"{name} of {word} {tools} in {target}; gclint check judges by it from now."]
+    said.append(f"{name} of {word} {tools} in {target}; gclint check judges by it from now.")
+    return [*said, *_without_card(lesson.trial.material, target.parent)]
+
+
+def _without_card(name: str, folder: Path) -> list[str]:
+    """What a new material needs beside its window: jobs name a material by its card."""
+    from gclint.setup.card import material
+
+    try:
+        material(name)
+    except Problem:
+        if not (folder / f"{name}.toml").exists():
+            said = f'There is no card for "{name}" yet, by which jobs name a material: copy one that resembles it'
+            return [f"{said} (`gclint material` lists them) beside the shop file as {name}.toml, then check that file."]
+    return []

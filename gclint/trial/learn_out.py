@@ -7,12 +7,9 @@ import textwrap
 
 from gclint import __version__
 from gclint.report.paper import Paper
-from gclint.report.words import Lengths, count, figure
-from gclint.setup.card import Material
+from gclint.report.words import Lengths, figure
 from gclint.trial import learn_words as words
-from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson, ToolWindow
-from gclint.trial.next_cuts import next_cuts
 from gclint.trial.plan import FAULTS
 from gclint.trial.plane import Plane, plane_of, spoilt_by
 
@@ -20,7 +17,7 @@ ROWS, LEFT = 20, 9
 INSIDE, MAYBE = 0.9, 0.5
 
 
-def sheet(lesson: Lesson, paper: Paper, lengths: Lengths, card: Material | None = None) -> None:
+def sheet(lesson: Lesson, paper: Paper, lengths: Lengths) -> None:
     trial = lesson.trial
     paper.ends("WHAT THE TEST CUTS TEACH", f"gclint {__version__}")
     paper.field("material", trial.material)
@@ -58,31 +55,16 @@ def _window(lesson: Lesson, window: ToolWindow, paper: Paper, lengths: Lengths) 
     for line in drawing(plane_of(lesson, window.tool, paper.width - LEFT - 2, ROWS), window, lengths):
         paper.text_block(line)
     paper.blank()
-    part = f"{expected().interval * 100:.0f} %"
-    scale, unit = (1 / 0.3048, "ft/min") if lengths.inch else (1.0, "m/min")
-    at = f"{figure(window.pair_edge * scale)} {unit}"
-    cut = f"A slot {lengths.length(window.depth)} deep, entered {words.ENTRY[window.entry]}"
-    paper.text_block(f"{cut}; {count(window.cuts, 'cut')}. In brackets the interval that holds a limit with {part}.")
+    paper.text_block(words.how_words(window, lengths))
     if window.fz.empty > 0.5:
-        paper.text_block("No feed is good: at every one that was cut a fault is likelier than not.", style="change")
-    paper.field("chip", f"at an edge speed of {at}:")
-    paper.field("  from", words.chip_words(window.fz.low, True, lengths))
-    paper.field("  to", words.chip_words(window.fz.high, False, lengths))
-    if window.edge is not None:
-        paper.field("edge", "where some chip is good:")
-        paper.field("  from", words.speed_words(window.edge.low, True, lengths))
-        paper.field("  to", words.speed_words(window.edge.high, False, lengths))
-    paper.field("use", words.pair_words(window, lengths))
-    paper.field("", words.odds_words(window))
-    chosen = next_cuts(lesson, window.tool)
-    if chosen:
+        paper.text_block(words.EMPTY, style="change")
+    for name, said in words.window_lines(window, lengths):
+        paper.field(name, said)
+    rows = words.next_rows(lesson, window.tool, lengths)
+    if rows:
         paper.blank()
         paper.text_block("The next five cuts that would narrow these limits most:")
-        rows = [(f"dial {cut.dial}" if cut.dial else "", f"{cut.speed:.0f}", figure(cut.feed * lengths.scale),
-                 lengths.length(cut.fz), words.ENTRY[cut.entry], f"{cut.narrows * 100:.0f} %" if cut.narrows else "-",
-                 "beyond what was cut: may fail" if cut.beyond else "") for cut in chosen]  # fmt: skip
-        titles = ("", "rev/min", f"feed {lengths.unit}/min", "chip", "entry", "narrows by", "")
-        paper.table(titles, rows)
+        paper.table(words.next_titles(lengths), rows)
 
 
 def drawing(plane: Plane, window: ToolWindow, lengths: Lengths) -> list[str]:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from gclint.report.words import Lengths, figure
+from gclint.report.words import Lengths, count, figure
 from gclint.setup.declared import ToolTable
 from gclint.trial.expected import expected
 from gclint.trial.learn import Effect, Lesson, Limit, ToolWindow, rows_at
+from gclint.trial.next_cuts import next_cuts
 from gclint.trial.plan import FAULTS
 from gclint.trial.scales import scales
 
+EMPTY = "No feed is good: at every one that was cut a fault is likelier than not."
 ENTRY = {"ramp": "down a ramp", "straight": "straight down"}
 SIGNS = {"chipping": "E", "dust": "D", "melting": "M", "chatter": "C", "debris": "L", "tool": "T", "stopped": "S"}
 NAMES = {
@@ -53,6 +55,42 @@ def pair_words(window: ToolWindow, lengths: Lengths) -> str:
     dial = f"dial {window.pair_dial}, " if window.pair_dial else ""
     feed = f"F{figure(window.pair_feed * lengths.scale)} at {dial}{window.pair_speed:.0f} rev/min (true)"
     return f"{feed}: chip {lengths.length(window.pair_fz)}"
+
+
+def how_words(window: ToolWindow, lengths: Lengths) -> str:
+    cut = f"A slot {lengths.length(window.depth)} deep, entered {ENTRY[window.entry]}; {count(window.cuts, 'cut')}."
+    return f"{cut} In brackets the interval that holds a limit with {expected().interval * 100:.0f} %."
+
+
+def window_lines(window: ToolWindow, lengths: Lengths) -> list[tuple[str, str]]:
+    """(name, sentence) of each limit and of the pair to use, in order."""
+    scale, unit = (1 / 0.3048, "ft/min") if lengths.inch else (1.0, "m/min")
+    lines = [
+        ("chip", f"at an edge speed of {figure(window.pair_edge * scale)} {unit}:"),
+        ("  from", chip_words(window.fz.low, True, lengths)),
+        ("  to", chip_words(window.fz.high, False, lengths)),
+    ]
+    if window.edge is not None:
+        lines += [
+            ("edge", "where some chip is good:"),
+            ("  from", speed_words(window.edge.low, True, lengths)),
+            ("  to", speed_words(window.edge.high, False, lengths)),
+        ]
+    return [*lines, ("use", pair_words(window, lengths)), ("", odds_words(window))]
+
+
+def next_titles(lengths: Lengths) -> tuple[str, ...]:
+    return "", "rev/min", f"feed {lengths.unit}/min", "chip", "entry", "narrows by", ""
+
+
+def next_rows(lesson: Lesson, tool: int, lengths: Lengths) -> list[tuple[str, ...]]:
+    """The next cuts to make, a row each."""
+    return [
+        (f"dial {cut.dial}" if cut.dial else "", f"{cut.speed:.0f}", figure(cut.feed * lengths.scale),
+         lengths.length(cut.fz), ENTRY[cut.entry], f"{cut.narrows * 100:.0f} %" if cut.narrows else "-",
+         "beyond what was cut: may fail" if cut.beyond else "")
+        for cut in next_cuts(lesson, tool)
+    ]  # fmt: skip
 
 
 def odds_words(window: ToolWindow) -> str:

@@ -91,6 +91,11 @@ def test_a_bad_old_shop_is_told_at_its_place(
     assert "old.toml" in said
 
 
+def test_no_other_form_is_promised(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["check", str(folder), "--compare-with", str(folder / "before.toml"), "--as", "json"]) == 2
+    assert "in text only" in capsys.readouterr().err
+
+
 def test_the_card_and_what_was_measured_stand_side_by_side(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     shop = folder / "shop.toml"
     shop.write_text(shop.read_text() + 'fz_low = ["0.045 mm", "0.055 mm"]\nfz_high = ["0.11 mm", "0.11 mm"]\n'

@@ -21,10 +21,13 @@ from gclint.setup.toml_file import decode
 from gclint.trial.into_shop import shop_text, writable
 from gclint.trial.learn import Lesson, learn
 from gclint.trial.learn_out import sheet
+from gclint.trial.learn_page import page
 from gclint.trial.learn_words import entry_words
 from gclint.trial.next_cuts import next_cuts
 from gclint.trial.seen import Trial, read_trial
 from tests.trial.shops import DOWN_CUT, LONG, ONE_FLUTE, SHOP, UP_CUT, in_folder, lowtide, lowtide_cuts, trial
+
+SAMPLES = Path(__file__).parents[2] / "sample_programs"
 
 
 def graded(count: int = 36, tools: tuple[int, ...] = (DOWN_CUT,), seed: int = 5) -> Trial:
@@ -240,10 +243,45 @@ def test_too_little_is_exit_code_one_and_writes_nothing(tmp_path: Path, capsys: 
     assert "Nothing was written" in capsys.readouterr().out
 
 
+# pages and new materials
+
+
+def test_the_page_escapes_what_people_wrote(tmp_path: Path) -> None:
+    made = graded()
+    nasty = replace(made, plans=("<script>alert(1)</script>",), assumed=("a & b",), tools={
+        1: replace(made.tools[1], name="<img src=x onerror=y>")
+    })  # fmt: skip
+    text = page(learn(nasty), Lengths(False))
+    assert "<script" not in text
+    assert "<img" not in text
+    assert "&lt;script&gt;" in text
+    assert "a &amp; b" in text
+    assert text.count("<svg") == 1
+    assert "default-src 'none'" in text
+    few = page(learn(graded(5)), Lengths(True))
+    assert "3 more graded cuts" in few
+    assert "<svg" not in few
+
+
+def test_a_new_material_is_told_that_it_needs_a_card(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = in_folder(replace(graded(), material="harbour-resin"), tmp_path / "one")
+    assert run(["trial", "learn", str(folder), "--write", "--page", str(tmp_path / "p.html")]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert 'There is no card for "harbour-resin" yet' in said
+    assert "harbour-resin" in (tmp_path / "p.html").read_text(encoding="utf-8")
+    card = (SAMPLES.parent / "rules" / "materials" / "cured-epoxy.toml").read_text(encoding="utf-8")
+    named = card.replace('name = "cured-epoxy"', 'name = "harbour-resin"')
+    own = named.replace('"epoxy", "resin", "epoxy-resin"', "")
+    (folder / "harbour-resin.toml").write_text(own, encoding="utf-8")
+    run(["trial", "learn", str(folder), "--write"])
+    assert "There is no card" not in capsys.readouterr().out
+    (folder / "job.toml").write_text('material = "harbour-resin"\n', encoding="utf-8")
+    (folder / "slot.nc").write_text("G21 G90 G94 G17 G54\nT1\nS12000 M3\nG0 X0 Y0 Z5\nG1 Z-1 F100\nG1 X40 F600\nM30\n")
+    run(["check", str(folder / "slot.nc")])
+    assert "own test cuts of 2026-11-25" in " ".join(capsys.readouterr().out.split())
+
+
 # the sample of the README
-
-SAMPLES = Path(__file__).parents[2] / "sample_programs"
-
 
 def test_the_readme_tells_what_the_sample_teaches(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     for name in ("epoxy-trial", "compass-rose"):
