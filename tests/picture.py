@@ -10,6 +10,8 @@ SAMPLE = ROOT / "sample_programs" / "float-plate" / "float-plate.nc"
 DRAWN = ROOT / "sample_programs" / "sorting-tray" / "sorting-tray.nc"
 PICTURE = ROOT / ".pictures" / "check.svg"
 PATH_PICTURE = ROOT / ".pictures" / "path.svg"
+LEARNED_PICTURE = ROOT / ".pictures" / "learned.svg"
+LEARNED = ROOT / "sample_programs" / "epoxy-trial"
 
 # No window, no fonts from anywhere: the reader's own monospaced one.
 TEMPLATE = """<svg class="sheet" viewBox="0 0 {width} {height}" xmlns="http://www.w3.org/2000/svg">
@@ -61,6 +63,16 @@ def draw_path() -> bytes:
         return picture(run(DRAWN.read_bytes(), DRAWN.name, Options(), DRAWN.name), ".svg")
 
 
+def draw_learned() -> bytes:
+    """The SVG of what the sample's test cuts teach, as `gclint trial learn --picture` makes it."""
+    from gclint.report.words import Lengths
+    from gclint.trial.learn import learn
+    from gclint.trial.learn_picture import picture_of
+    from gclint.trial.seen import read_trial
+
+    return picture_of(learn(read_trial((LEARNED,))), Lengths(False), ".svg")
+
+
 if __name__ == "__main__":
     import sys
 
@@ -68,3 +80,4 @@ if __name__ == "__main__":
     PICTURE.parent.mkdir(exist_ok=True)
     PICTURE.write_text(draw(), encoding="utf-8")
     PATH_PICTURE.write_bytes(draw_path())
+    LEARNED_PICTURE.write_bytes(draw_learned())

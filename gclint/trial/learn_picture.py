@@ -91,11 +91,11 @@ def _limits(axes: Axes, window: ToolWindow, lengths: Lengths, teeth: float) -> N
     top = axes.get_ylim()[1]
     style: dict[str, Any] = {"color": "#005a8c", "linewidth": 1.6, "capsize": 4, "fmt": "none"}
     for limit in (window.fz.low, window.fz.high):
-        if limit.found:
+        if limit.fault:
             value, low, high = (fz * n * teeth * lengths.scale for fz in (limit.value, limit.low, limit.high))
             axes.errorbar([n], [value], yerr=[[value - low], [high - value]], **style)
     for limit in (window.edge.low, window.edge.high) if window.edge else ():
-        if limit.found:
+        if limit.fault:
             low, high = (edge * n / window.pair_edge for edge in (limit.low, limit.high))
             axes.plot([low, high], [top * 0.985] * 2, "|-", color="#005a8c", linewidth=1.6, markersize=8)
 

@@ -38,6 +38,11 @@ def test_the_picture_of_a_path_is_up_to_date() -> None:
     assert kept.count("<path") == made.count("<path")
 
 
+def test_the_picture_of_what_was_learned_is_up_to_date() -> None:
+    kept = PATH_PICTURE.with_name("learned.svg").read_text(encoding="utf-8")
+    assert text_of(kept) == text_of(drawing().draw_learned().decode()), "run  python tests/picture.py"
+
+
 def test_the_picture_fetches_nothing() -> None:
     svg = PICTURE.read_text(encoding="utf-8")
     assert "chip-too-thin" in svg
