@@ -113,6 +113,10 @@ class Base:
         return self.run.tables
 
     def sheet(self) -> Sheet:
+        return self._text.copy()
+
+    @cached_property
+    def _text(self) -> Sheet:
         return Sheet(self.data)
 
     # ---- what it does
@@ -138,8 +142,12 @@ class Base:
 
     def once(self, move: int) -> bool:
         """Whether the move's line makes this move alone."""
+        return bool(self._once[move])
+
+    @cached_property
+    def _once(self) -> Any:
         m = self.tables.motion
-        return int((m.line == m.line[move]).sum()) == 1 and not m.cycle[move]
+        return (np.bincount(m.line)[m.line] == 1) & (m.cycle == 0)
 
     def tool(self, move: int) -> Any:
         """The declared tool that makes the move."""

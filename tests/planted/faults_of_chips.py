@@ -79,8 +79,9 @@ def feeds_divided(base: Base, dice: Random) -> Iterator[Plant]:
             continue
         for _ in range(2):
             by = dice.uniform(0.1, 0.4) / _chip(base, rows, "low")
-            sheet = _scaled(base.sheet(), lines, "F", by)
-            yield Plant(sheet.bytes(), at(sheet, *lines), f"every feed of a tool times {by:.2f}")
+            if by > 0.05:  # so little looks like another unit
+                sheet = _scaled(base.sheet(), lines, "F", by)
+                yield Plant(sheet.bytes(), at(sheet, *lines), f"every feed of a tool times {by:.2f}")
 
 
 @plants("chip-too-thin")

@@ -62,7 +62,11 @@ def unit_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.drop_code(line, "G", 21).bytes(), _first_length(sheet), "no G21")
 
 
-@plants("units-unstated", {"units-suspect": "the inch program's numbers are read as millimetres, and do not fit"})
+@plants(
+    "units-unstated",
+    {"units-suspect": "the inch program's numbers are read as millimetres, and do not fit",
+     "feed-unit-suspect": "nor do its feeds"},
+)  # fmt: skip
 def inch_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     for line in sheet.lines_with("G", 20):
@@ -253,7 +257,8 @@ def radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
 @plants(
     "arc-centre-suspect",
     {"arc-does-not-close": "the arcs that are not followed", "straight-plunge": "a helix that is not followed",
-     "hidden-plunge": "the same", "part-comes-loose": "the tabs between two arcs are not seen"},
+     "hidden-plunge": "the same", "part-comes-loose": "the tabs between two arcs are not seen",
+     "chip-too-thick": "the laps between are left to the next"},
 )  # fmt: skip
 def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
     sheet, m = base.sheet(), base.tables.motion

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 
-from tests.planted.base import SAMPLES, Base, Declared
+from tests.planted.base import SAMPLES, Base, Declared, ready
 
 KEEL_STRIP = """(keel strip, lowtide workshop)
 (t3 1/4 in flat down-cut)
@@ -48,6 +48,7 @@ RESIN = """
 name = "keel-resin"
 title = "a resin whose edges chip at low edge speed (invented)"
 kind = "resin"
+up_cut_frays_top = true
 chip = [ { diameter = "6.35 mm", low = "0.057 mm", high = "0.16 mm", standing = "practice", source = "invented" } ]
 edge = [
     { low = "105 m/min", high = "330 m/min", slow_because = "edges chip", standing = "practice", source = "invented" },
@@ -149,6 +150,43 @@ M30
 """
 
 
+PEG_STRIP = """(peg strip, lowtide workshop)
+(t6 3 mm flat up-cut)
+G21
+G90 G94 G17
+G54
+G53 G0 Z0
+T6 M6
+S18000 M3
+G4 P5
+G0 X15 Y15
+G43 Z15 H6
+""" + "".join(f"""G0 Z5
+X15 Y{y}
+Z1
+G1 Z0 F300
+X65 Z-1.5 F1300
+X15 Z-3
+X65 Z-4.5
+X15 Z-6
+X65 Z-7.5
+X15
+""" for y in (15, 30, 45)) + """G0 Z15
+M5
+G53 G0 Z0
+M30
+"""
+
+
+def _oarlock_plate() -> Base:
+    """The sample of this name with the slot that opens the cut at a feed of its own."""
+    sample = ready("oarlock-plate/oarlock-plate.nc")
+    text = sample.data.decode()
+    assert "X70. F3400.\n" in text
+    text = text.replace("X70. F3400.\n", "X70. F1800.\n").replace("\nY19.6\n", "\nY19.6 F3400.\n", 1)
+    return Base(sample.name, text.encode(), sample.job, sample.shop)
+
+
 def _mill(**changed: Declared) -> Declared:
     """The small mill of the workshop, with other keys of some tools (`t3 = {...}`)."""
     shop = tomllib.loads((SAMPLES / "small-mill.toml").read_text())
@@ -167,5 +205,7 @@ def own_programs() -> list[Base]:
         Base("keel-strip.nc", KEEL_STRIP.encode(), _job("keel-resin.toml", "100 80 20", "clamps"),
              _mill(t3={"helix": "down-cut"}), {"keel-resin.toml": RESIN}),
         Base("hatch-cover.nc", HATCH_COVER.encode(), _job("mdf", "110 70 9", "vacuum", spoilboard="0.5 mm"), _mill()),
+        Base("peg-strip.nc", PEG_STRIP.encode(), _job("beech", "80 60 18", "clamps"), _mill()),
+        _oarlock_plate(),
         Base("fairlead.nc", FAIRLEAD.encode(), _job("aluminium-6061", "80 50 12", "clamps"), _mill()),
     ]  # fmt: skip

@@ -8,7 +8,10 @@ from gclint.judge.compile_packs import shipped_packs
 from tests.planted import (  # noqa: F401  (they register their planters)
     faults_of_chips,
     faults_of_collisions,
+    faults_of_contours,
     faults_of_entries,
+    faults_of_loads,
+    faults_of_part,
     faults_of_spindle,
     faults_of_text,
 )
@@ -20,40 +23,6 @@ from tests.planted.own_programs import own_programs
 CANNOT_BE_PLANTED = {
     "internal-error": "it tells of a fault of gclint itself; tests/judge makes one by breaking a step",
 }
-
-NOT_YET = {
-    "acceptance-stale",
-    "acceptance-unknown",
-    "compensation-left-on",
-    "compensation-refused",
-    "compression-too-shallow",
-    "contour-too-tight",
-    "conventional-cut",
-    "down-cut-packs-slot",
-    "edge-too-slow",
-    "entry-too-short",
-    "full-width-too-deep",
-    "helix-too-tight",
-    "inside-corner",
-    "long-tool",
-    "not-cut-through",
-    "nut-hits-stock",
-    "offcut-comes-loose",
-    "opening-slot-too-fast",
-    "part-comes-loose",
-    "reads-too-slowly",
-    "runs-too-long",
-    "shank-rubs",
-    "spindle-stalls",
-    "tab-too-short",
-    "too-deep",
-    "tool-bends",
-    "tool-breaks",
-    "up-cut-on-brittle-top",
-    "v-too-deep",
-    "wall-too-thin",
-}
-
 
 @cache
 def bases() -> list[Base]:

@@ -3,9 +3,18 @@
 from __future__ import annotations
 
 import re
+from copy import copy
+from functools import cache
 
 WORD = re.compile(r"([A-Za-z])[ \t]*([+-]?(?:\d+\.?\d*|\.\d+))")
 COMMENT = re.compile(r"\([^()]*\)|;.*")
+
+
+@cache
+def _words(text: str) -> list[tuple[str, float, int, int]]:
+    bare = COMMENT.sub(lambda m: " " * len(m[0]), text)
+    bare = re.sub(r"\[[^\]]*\]|#\d+|[A-Z]{2,}\d*", lambda m: " " * len(m[0]), bare)  # expressions and flow
+    return [(m[1].upper(), float(m[2]), m.start(), m.end()) for m in WORD.finditer(bare)]
 
 
 class Sheet:
@@ -17,11 +26,17 @@ class Sheet:
         lines = text.split(self.end)
         self.last = len(lines) - (lines[-1] == "")
         self.rows: list[tuple[int, str]] = [(n, line) for n, line in enumerate(lines[: self.last], 1)]
+        self.places: dict[int, int] | None = None  # rows by line, until lines are put in or taken out
         bare = " ".join(COMMENT.sub("", line) for line in lines)
         numbers = [m[2] for m in WORD.finditer(bare) if m[1].upper() in "XYZIJ"]
         self.decimals = max([3, *(len(n.partition(".")[2]) for n in numbers)])
         self.full = all(len(n.partition(".")[2]) == self.decimals for n in numbers)
         self.point = all("." in n for n in numbers)
+
+    def copy(self) -> Sheet:
+        other = copy(self)
+        other.rows = list(self.rows)
+        return other
 
     def bytes(self) -> bytes:
         return "".join(text + self.end for _, text in self.rows).encode()
@@ -29,10 +44,15 @@ class Sheet:
     # ---- reading
 
     def _row(self, line: int) -> int:
-        return next(row for row, (number, _) in enumerate(self.rows) if number == line)
+        return self._places()[line]
+
+    def _places(self) -> dict[int, int]:
+        if self.places is None:
+            self.places = {number: row for row, (number, _) in enumerate(self.rows) if number}
+        return self.places
 
     def has(self, line: int) -> bool:
-        return any(number == line for number, _ in self.rows)
+        return line in self._places()
 
     def text(self, line: int) -> str:
         return self.rows[self._row(line)][1]
@@ -44,9 +64,7 @@ class Sheet:
 
     def words(self, line: int) -> list[tuple[str, float, int, int]]:
         """(letter, number, start, end) of the words outside comments."""
-        bare = COMMENT.sub(lambda m: " " * len(m[0]), self.text(line))
-        bare = re.sub(r"\[[^\]]*\]|#\d+|[A-Z]{2,}\d*", lambda m: " " * len(m[0]), bare)  # expressions and flow
-        return [(m[1].upper(), float(m[2]), m.start(), m.end()) for m in WORD.finditer(bare)]
+        return _words(self.text(line))
 
     def word(self, line: int, letter: str) -> float | None:
         return next((value for name, value, _, _ in self.words(line) if name == letter), None)
@@ -102,20 +120,24 @@ class Sheet:
 
     def delete(self, line: int) -> Sheet:
         del self.rows[self._row(line)]
+        self.places = None
         return self
 
     def after(self, line: int, *texts: str) -> Sheet:
         row = self._row(line) + 1
         self.rows[row:row] = [(0, text) for text in texts]
+        self.places = None
         return self
 
     def before(self, line: int, *texts: str) -> Sheet:
         row = self._row(line)
         self.rows[row:row] = [(0, text) for text in texts]
+        self.places = None
         return self
 
     def cut_off(self, line: int, characters: int) -> Sheet:
         """Nothing is left behind the first characters of a line."""
         row = self._row(line)
         self.rows = [*self.rows[:row], (line, self.text(line)[:characters])]
+        self.places = None
         return self
