@@ -7,17 +7,19 @@ import hashlib
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from gclint.report.tables import Run
 
 if TYPE_CHECKING:
     from jinja2 import Environment
 
+Reader = Literal["author", "operator", "instructor"]
+
 ROOM = Path(__file__).with_name("page")
 
 
-def page(run: Run, version: str) -> str:
+def page(run: Run, version: str, reader: Reader = "author") -> str:
     """The whole file. Without tables (a failed run) it has no figure and no strips."""
     from gclint.report.page.sheet import open_findings, sheet_of
 
@@ -28,7 +30,7 @@ def page(run: Run, version: str) -> str:
         model = model_of(run.tables, open_findings(run))
     script, style = _built("page.js"), _built("page.css")
     return _templates().get_template("page.html.j2").render(
-        sheet=sheet_of(run, version), model=model, script=script, style=style, policy=_policy(script, style)
+        sheet=sheet_of(run, version, reader), model=model, script=script, style=style, policy=_policy(script, style)
     )
 
 

@@ -39,6 +39,12 @@ from gclint.setup.card import Material
 from gclint.setup.glossary import glossary, look_up
 from gclint.setup.types import Setup, Stock
 
+# What the page is called for each reader, and its parts in order.
+READERS: dict[str, tuple[str, tuple[str, ...]]] = {
+    "author": ("Job sheet", ("found", "path", "tools", "on_paper", "lists", "start", "words")),
+    "operator": ("Machine sheet", ("brief", "on_paper", "lists", "start", "path", "words")),
+    "instructor": ("Sheet to sign", ("found", "sign", "lists", "path", "tools", "on_paper", "start", "words")),
+}
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
 GLANCE = 5  # findings that need no list of their own
@@ -52,10 +58,18 @@ def open_findings(run: Run) -> tuple[Finding, ...]:
     return tuple(f for grade in GRADE_WORDS for f in run.checked.findings if f.grade == grade and f.accepted is None)
 
 
-def sheet_of(run: Run, version: str) -> dict[str, Any]:
+def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
+    """`parts` are the sections in the order in which this reader needs them, each a template of its own."""
     checked, words = run.checked, Words()
     grades = _grades(run, words)
+    kind, parts = READERS[reader]
+    brief = _brief(grades)
     return {
+        "kind": kind,
+        "parts": parts,
+        "brief": brief,
+        "mild": _mild(checked),
+        "sign": _sign(run) if reader == "instructor" else None,
         "version": version,
         "path": _printable(checked.path),
         "name": _printable(PurePath(checked.path.replace("\\", "/")).name or checked.path),
@@ -63,8 +77,8 @@ def sheet_of(run: Run, version: str) -> dict[str, Any]:
         "verdict": verdict(checked).replace("NOT JUDGED", "Not judged"),
         "counts": _counts(checked),
         "grades": grades,
-        "in_short": _in_short(grades),
-        "tools": _tools(run, words),
+        "in_short": _in_short(grades, 1 if reader == "instructor" else GLANCE),
+        "tools": _tools(run, words) if "tools" in parts else [],
         "assumed": [_keys(words(f"{a.what}: {a.value}, because {a.because}")) for a in checked.assumed],
         "not_judged": _not_judged(checked),
         "accepted": [accepted_words(f, checked) for f in checked.findings if f.accepted is not None],
@@ -210,7 +224,7 @@ def _grades(run: Run, words: Words) -> list[dict[str, Any]]:
     return made
 
 
-def _in_short(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
+def _in_short(grades: list[dict[str, Any]], glance: int) -> list[dict[str, Any]]:
     """A row for each finding that is told in full, where they are too many to be seen at a glance."""
     rows = []
     for grade in grades:
@@ -219,7 +233,41 @@ def _in_short(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
                 tool = f"tool {one['tool']}, " if one["tool"] else ""
                 alike = f"; again {group['times']}" if group["rows"] else ""
                 rows.append({**one, "where": f"{tool}{one['where']}{alike}"})
-    return rows if len(rows) > GLANCE else []
+    return rows if len(rows) > glance else []
+
+
+def _brief(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """What must be put right before it runs, one row for each cause."""
+    made = []
+    for grade in grades:
+        if grade["grade"] == "consider":
+            continue
+        full = [
+            {**one, "again": f"the same again {group['times']}" if group["rows"] else ""}
+            for group in grade["groups"] for one in group["full"]
+        ]  # fmt: skip
+        made.append({"grade": grade["grade"], "words": grade["words"], "count": grade["count"], "full": full})
+    return made
+
+
+def _mild(checked: Checked) -> str:
+    mild = sum(f.grade == "consider" and f.accepted is None for f in checked.findings)
+    return f"{count(mild, 'thing')} to consider: the sheet for the author tells." if mild else ""
+
+
+def _sign(run: Run) -> dict[str, Any]:
+    """What the one who signs must see: the outcome, who accepted what, and on which files it rests."""
+    checked, grades = run.checked, tuple(GRADE_WORDS)
+    failing = grades[: grades.index(run.fail_at) + 1]
+    open_ = sum(f.grade in failing and f.accepted is None for f in checked.findings)
+    words = " or ".join(f'"{GRADE_WORDS[grade].lower()}"' for grade in failing)
+    sources = run.tables.setup.sources if run.tables is not None else ()
+    return {
+        "outcome": f"{count(open_, 'finding')} at the grade that fails here ({words}), accepted ones left out.",
+        "accepted": [accepted_words(f, checked) for f in checked.findings if f.accepted is not None],
+        "used": [os.path.normpath(source) for source in sources],
+        "short": checked.fingerprint.partition(":")[2][:12],
+    }
 
 
 def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any]:

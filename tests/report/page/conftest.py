@@ -15,6 +15,7 @@ import pytest
 
 from gclint.check import run
 from gclint.report.page_out import page
+from gclint.report.tables import Run
 from gclint.setup.declare import Options
 
 ROOT = Path(__file__).resolve().parents[3]
@@ -47,12 +48,17 @@ class Carried:
 
 
 @pytest.fixture(scope="session")
-def sample_page() -> Callable[[str], str]:
-    def make(name: str) -> str:
+def sample_run() -> Callable[[str], Run]:
+    def make(name: str) -> Run:
         file = next(f for f in sorted((SAMPLES / name).iterdir()) if f.suffix != ".toml")
-        return page(run(file.read_bytes(), file.name, Options(), str(file)), "0.0")
+        return run(file.read_bytes(), file.name, Options(), str(file))
 
     return make
+
+
+@pytest.fixture(scope="session")
+def sample_page(sample_run: Callable[[str], Run]) -> Callable[[str], str]:
+    return lambda name: page(sample_run(name), "0.0")
 
 
 @pytest.fixture(scope="session")

@@ -15,7 +15,8 @@ import pytest
 from gclint.cli.pages import Pages, page_target
 from gclint.problem import Problem
 from gclint.report.page import kept_text, model
-from gclint.report.page_out import contents
+from gclint.report.page_out import contents, page
+from gclint.report.tables import Run
 from tests.bench.make_program import finishing_program
 from tests.report.page.conftest import Carried
 
@@ -205,3 +206,26 @@ def test_feeds_with_the_same_limits_share_one_window(page_of: Callable[..., str]
 def test_what_is_accepted_and_what_the_house_changes_stand_on_the_page(sample_page: Callable[[str], str]) -> None:
     html = sample_page("drift-box")
     assert 'id="house"' in html
+
+
+def parts(html: str) -> list[str]:
+    return re.findall(r'<section (?:class="lists"|id="([a-z-]+)")', html)
+
+
+def test_each_reader_gets_what_is_needed_first(sample_run: Callable[[str], Run]) -> None:
+    run = sample_run("float-plate")
+    author, operator, instructor = (page(run, "0.0", reader) for reader in ("author", "operator", "instructor"))
+    assert parts(author)[:3] == ["found", "path", "tools"]
+    assert parts(operator)[:2] == ["found", "on-paper"]
+    assert parts(instructor)[:2] == ["found", "sign"]
+    assert "Machine sheet" in operator
+    assert "Sheet to sign" in instructor
+    for html in (author, operator, instructor):  # what was found is told to each, and at its line
+        assert "The chip is too thin" in html
+        assert re.search(r'data-finding="0"', html)
+        assert 'id="blind"' in html
+        assert not re.search(r"\bsafe\b", html.partition("<body>")[2].partition('<script type=')[0], re.IGNORECASE)
+    assert 'class="strip"' not in operator
+    assert "float-plate" in instructor
+    assert "bench-router.toml" in instructor
+    assert "Nothing is accepted." in instructor

@@ -10,6 +10,8 @@ from typing import Any
 
 import pytest
 
+from gclint.report.page_out import Reader, page
+from gclint.report.tables import Run
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -159,6 +161,19 @@ def test_it_fits_and_is_accessible(
     assert window.page.evaluate("document.documentElement.scrollWidth") <= width
     found = Axe().run(window.page).response["violations"]
     assert [(f["id"], f["nodes"][0]["html"][:90]) for f in found if f["impact"] in ("serious", "critical")] == []
+
+
+@pytest.mark.parametrize("reader", ["operator", "instructor"])
+def test_the_pages_for_others_fit_and_are_accessible(
+    reader: Reader, opened: Callable[..., Opened], sample_run: Callable[[str], Run]
+) -> None:
+    from axe_playwright_python.sync_playwright import Axe
+
+    window = opened(page(sample_run("drift-box"), "0.0", reader), width=360, theme="dark")
+    assert window.page.evaluate("document.documentElement.scrollWidth") <= 360
+    found = Axe().run(window.page).response["violations"]
+    assert [(f["id"], f["nodes"][0]["html"][:90]) for f in found if f["impact"] in ("serious", "critical")] == []
+    assert window.errors() == []
 
 
 def test_a_finding_is_shown_by_keyboard_alone(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:

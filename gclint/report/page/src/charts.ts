@@ -207,7 +207,7 @@ function pairChart(window: Windowed, model: Model, width: number): HTMLElement {
   return make("figure", { class: "window" },
     make("figcaption", {}, make("b", {}, "Operating window"), ": the feeds and speeds at which every limit that is known is kept.",
       make("ul", { class: "pair-words" }, ...said.map((one) => make("li", {}, make("b", {}, at(one)), ` (${share(one.cut)}): ${one.text}`)))),
-    chart, make("ul", { class: "key" }, make("li", { class: "key-in" }, "in the program, inside"),
+    chart, make("ul", { class: "key" }, pairs.some((pair) => pair.inside) ? make("li", { class: "key-in" }, "in the program, inside") : null,
       pairs.some((pair) => !pair.inside) ? make("li", { class: "key-out" }, "in the program, outside") : null,
       nears.length ? make("li", { class: "key-near" }, "nearest good pair") : null,
       window.marks.length ? make("li", { class: "key-mark" }, "mark of the dial") : null));
