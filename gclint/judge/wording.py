@@ -65,7 +65,7 @@ def figure(value: float, unit: str) -> str:
     elif unit in ("deg", "s", "in/min"):
         places = 1
     elif unit in ("mm", "in"):
-        places = 4 if abs(value) < 0.1 else 3
+        places = (5 if unit == "in" and abs(value) < 0.01 else 4) if abs(value) < 0.1 else 3
     else:
         places = 3
     text = f"{value:.{places}f}"
