@@ -189,7 +189,8 @@ def _at_another_speed(base: Base, by: float) -> tuple[Sheet, Declared, float] | 
     return (_scaled(sheet, lines, "F", by), told, by) if by < _feed_room(base, base.sheet(), lines) else None
 
 
-@plants("edge-too-fast", {"feed-over-machine": "the feeds go with the speed", "plunge-too-fast": "the same"})
+@plants("edge-too-fast", {"feed-over-machine": "the feeds go with the speed", "plunge-too-fast": "the same",
+                          "chip-too-thin": "the least chip of some materials rises with the edge's speed"})  # fmt: skip
 def edge_speed_raised(base: Base, dice: Random) -> Iterator[Plant]:
     """The speed is raised and the feeds with it, so that the chips stay."""
     edge = _edge(base, "high")

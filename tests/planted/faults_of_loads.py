@@ -89,6 +89,8 @@ def _declared(base: Base) -> Iterator[tuple[int, Any, Any]]:
 
 def _where(base: Base, rows: Any) -> Span:
     lines = base.tables.motion.line[base.tables.engagement.pieces.move[rows]]
+    if not base.plain:  # a lift may stand before the call that cuts
+        return 1, base.sheet().last
     return int(lines.min()), int(lines.max()) + 2  # up to the lift out of it
 
 
