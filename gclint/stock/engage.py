@@ -200,7 +200,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     grid = Grid(shape, x_low, y_low, cell, box.top or 0.0)
     most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
     resolution = setup.controller.resolution
-    path = np.where(chosen.swept & (chosen.lowest < grid.top), np.nan_to_num(motion.length), 0.0)
+    path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
     made = sweep(motion, chosen.tool, chosen.tools, path, grid, resolution, most_work)
     if made.next_move < len(motion):
         notes.append(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 
@@ -40,6 +41,7 @@ class Swept:
     skipped: Bytes  # [moves]
     before: Floats32
     next_move: int
+    whole: tuple[Floats32, Ints, Bytes]  # table, move and bits with the room behind them, which is of no meaning
 
     @property
     def columns(self) -> dict[str, Floats32]:
@@ -74,15 +76,24 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
     halves.join(first.cut, second.cut)
     own = int(np.searchsorted(second.move, halves.at))
     second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
-    return Swept(
-        first.cut,
-        np.concatenate((first.table, second.table[:, own:]), axis=1),
-        np.concatenate((first.move, second.move[own:])),
-        np.concatenate((first.bits, second.bits[:, own:]), axis=1),
-        second.skipped,
-        second.before,
-        second.next_move,
+    table, move, bits = (
+        _behind(kept, len(first.move), more)
+        for kept, more in zip(
+            first.whole, (second.table[:, own:], second.move[own:], second.bits[:, own:]), strict=True
+        )
     )
+    return Swept(
+        first.cut, table, move, bits, second.skipped, second.before, second.next_move, (table, move, bits)
+    )
+
+
+def _behind(kept: Any, count: int, more: Any) -> Any:
+    """`more` behind the first `count` columns: in the room that is there, copied only if there is too little."""
+    until = count + more.shape[-1]
+    if until > kept.shape[-1]:
+        return np.concatenate((kept[..., :count], more), axis=-1)
+    kept[..., count:until] = more
+    return kept[..., :until]
 
 
 def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float) -> Swept:
@@ -98,7 +109,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
     row = np.zeros(grid.shape[1], np.float32)
     sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED)
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
-    room = min(ROOM, moves + 80_000)  # as a rule enough for all; memory that is not written costs nothing
+    room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
     tables: list[Floats32] = []
     of_move: list[Ints] = []
     bits: list[Bytes] = []
@@ -115,13 +126,9 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
         bits.append(out_bits[:, :made])
         if sweeper.cells_visited > most_work:
             break
-    whole = len(tables) == 1
-    return Swept(
-        cut,
-        tables[0] if whole else np.concatenate(tables, axis=1),
-        of_move[0] if whole else np.concatenate(of_move),
-        bits[0] if whole else np.concatenate(bits, axis=1),
-        skipped,
-        before,
-        at,
-    )
+    if len(tables) == 1:
+        whole = out, out_move, out_bits
+    else:
+        whole = np.concatenate(tables, axis=1), np.concatenate(of_move), np.concatenate(bits, axis=1)
+    count = sum(len(each) for each in of_move)
+    return Swept(cut, whole[0][:, :count], whole[1][:count], whole[2][:, :count], skipped, before, at, whole)
