@@ -1,6 +1,6 @@
 """Breaks the condition of every shipped rule and sees whether the rule's own examples notice.
 
-    python tests/mutate_rules.py [RULE ...]
+    python tests/mutate_rules.py [RULE ...]     (on as many processes as there are processors)
 
 A mutant is the condition negated, or one of its bounds (what a comparison holds a value against) or of the rule's
 limits put to 0 or to infinity. It is killed when some example of the rule no longer comes out as written (what must
@@ -12,8 +12,10 @@ survivors; exit code 1 where one survives.
 from __future__ import annotations
 
 import math
+import os
 import sys
 from collections.abc import Iterator
+from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 from typing import Any
 
@@ -41,6 +43,7 @@ from tests.samples import make_samples
 
 ORDER = ("<", "<=", ">", ">=")
 ENDS = (("0", 0.0), ("infinity", math.inf))
+MOST_PROCESSES = 8
 
 
 class Proof:
@@ -184,21 +187,34 @@ def _words(code: list[Any]) -> str:
     return f"{code[0]}({', '.join(parts)})"
 
 
-def survivors(chosen: list[str] | None = None) -> dict[str, tuple[int, list[str]]]:
-    """Of each rule: how many mutants it has, and which of them no example notices."""
-    samples = Samples()
-    texts = {f"rules/{name}": text for name, text in sources(folder()).items()}
-    result: dict[str, tuple[int, list[str]]] = {}
-    for pack in shipped_packs():
-        for number, rule in enumerate(pack.rules):
-            if rule.text.looks_at == CORE or (chosen and rule.name not in chosen):
-                continue
-            proof = Proof(rule)
-            made = list(mutants(texts[pack.path], pack, number))
-            result[rule.name] = len(made), [
-                said for said, mutant in made if not proof.kills(mutant) and not samples.kills(rule, mutant)
-            ]
-    return result
+def survivors(rule: Rule, pack: Pack, source: str, samples: Samples) -> tuple[int, list[str]]:
+    """How many mutants a rule has, and which of them no example and no sample program notices."""
+    proof, made = Proof(rule), list(mutants(source, pack, pack.rules.index(rule)))
+    return len(made), [said for said, mutant in made if not proof.kills(mutant) and not samples.kills(rule, mutant)]
+
+
+def _share(names: list[str]) -> dict[str, tuple[int, list[str]]]:
+    samples, texts = Samples(), sources(folder())
+    return {
+        rule.name: survivors(rule, pack, texts[Path(pack.path).name], samples)
+        for pack in shipped_packs()
+        for rule in pack.rules
+        if rule.name in names
+    }
+
+
+def of_all(chosen: list[str]) -> dict[str, tuple[int, list[str]]]:
+    """The survivors of each rule that is chosen, of every rule where none is; one share of the rules a process."""
+    every = [rule.name for pack in shipped_packs() for rule in pack.rules if rule.text.looks_at != CORE]
+    if unknown := set(chosen) - set(every):
+        raise SystemExit(f"no shipped rule has a condition under the name {', '.join(sorted(unknown))}")
+    names = [name for name in every if not chosen or name in chosen]
+    shares = min(os.cpu_count() or 1, len(names), MOST_PROCESSES)
+    found: dict[str, tuple[int, list[str]]] = {}
+    with ProcessPoolExecutor(shares) as pool:
+        for part in pool.map(_share, [names[n::shares] for n in range(shares)]):
+            found.update(part)
+    return {name: found[name] for name in names}
 
 
 def table(found: dict[str, tuple[int, list[str]]]) -> str:
@@ -211,6 +227,6 @@ def table(found: dict[str, tuple[int, list[str]]]) -> str:
 
 
 if __name__ == "__main__":
-    found = survivors(sys.argv[1:])
+    found = of_all(sys.argv[1:])
     print(table(found))
     sys.exit(int(any(alive for _, alive in found.values())))

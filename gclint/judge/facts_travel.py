@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import numpy as np
 
-from gclint.columns import Column, Floats
+from gclint.columns import Floats
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, number, text
 from gclint.judge.finished import surface
 from gclint.motion.table import HOME, MACHINE, RAPID
+from gclint.setup.numbers import model_number
 
 SIDEWAYS = 0.1  # mm; less travel in X and Y, or less change of Z, is one axis alone
 WITHIN = 0.7  # of the tool's radius: the strip whose middle and two sides are looked at
@@ -96,11 +95,11 @@ def _of_moving(rate: Floats, seconds: Floats) -> Floats:
     return rate
 
 
-def _reading_share(chain: Chain) -> Any:
-    """Time to read over time to move."""
+def _reading_share(chain: Chain) -> Floats:
+    """Time to read over time to move; where the rate is not known, NaN if many lines are asked for, else 0."""
     rate = chain.setup.controller.characters_per_second
     if rate is None:
-        return None
+        return np.where(_lines_per_second(chain) > model_number("worth_reading"), np.nan, 0.0)
     seconds, line = _seconds(chain), np.clip(chain.motion.line, 1, chain.program.lines)
     read = chain.program.line_start[line]
     share = np.zeros(len(line))
@@ -109,11 +108,9 @@ def _reading_share(chain: Chain) -> Any:
     return _of_moving(share, seconds)
 
 
-def _at_reading_speed(chain: Chain) -> Any:
+def _at_reading_speed(chain: Chain) -> Floats:
     """Feed at which these moves come no faster than they can be read, mm/min."""
-    share: Column | None = _reading_share(chain)
-    if share is None:
-        return None
+    share = _reading_share(chain)
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.where(share > 0, chain.motion.feed / share, np.inf)
 
