@@ -35,11 +35,14 @@ def shown(rule: Rule, example: Example, packs: tuple[Pack, ...]) -> Shown:
 
 
 def pair(rule: Rule) -> tuple[Example | None, Example | None]:
-    """A bad example, and the good one that differs from it least in what is declared."""
+    """The first bad example, and of the first two good ones that which differs from it less.
+
+    Those behind hold the bounds of the condition: they are good by a hair, and teach little.
+    """
     bad = rule.text.must_find[0] if rule.text.must_find else None
     if bad is None or not rule.text.must_leave:
         return bad, rule.text.must_leave[0] if rule.text.must_leave else None
-    return bad, max(rule.text.must_leave, key=lambda good: _alike(bad, good))
+    return bad, max(rule.text.must_leave[:2], key=lambda good: _alike(bad, good))
 
 
 def _alike(bad: Example, good: Example) -> tuple[int, int]:
