@@ -126,6 +126,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         texts=texts_of(tables.program, judged.findings),
         paper=paper,
         house=judged.house,
+        used=tables.setup.used,
         acceptances=judged.acceptances,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}

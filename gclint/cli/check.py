@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
 GRADES = ("halt", "change", "consider")
 FORMS = ("text", "json", "sarif", "junit", "page")
+READERS = ("author", "operator", "instructor")
 FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
 
 
@@ -26,6 +27,10 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen; several pages: to a folder.")
 @acceptance_options
+@click.option(
+    "--for", "reader", type=click.Choice(READERS), default="author",
+    help="Who reads the sheet: who made the program, who stands at the machine, who signs for others.",
+)
 @click.option("--teach", is_flag=True, help="Explain what is found, in the order in which to put it right.")
 @folder_options
 @click.option("--compare-with", metavar="OLD_SHOP", help="Tell which verdicts differ under that shop file's windows.")
@@ -39,6 +44,7 @@ def check(
     job: str | None,
     form: str,
     out: str | None,
+    reader: str,
     teach: bool,
     compare_with: str | None,
     fail_at: str | None,
@@ -56,6 +62,9 @@ def check(
     For another program to read, and to look at:
       gclint check tide-dial.nc --as json --out tide-dial.json
       gclint check tide-dial.nc --as page --out tide-dial.html
+    For the one who stands at the machine, and for the one who signs for others:
+      gclint check tide-dial.nc --for operator
+      gclint check tide-dial.nc --for instructor
     To learn from what is found, at length, with drawings:
       gclint check tide-dial.nc --teach
     Which jobs change with the windows that were measured since:
@@ -89,7 +98,7 @@ def check(
 
         return compared(found, options, many, compare_with, form, out)
     accept = accepting(acceptance, options, form, out)
-    report = accept or writer(form, out, teach, found, many)
+    report = accept or writer(form, out, reader, teach, found, many)
     problems: list[tuple[str | None, str]] = []
     worst = checked = 0
     alone = len(found.sources) == 1 or report.needs_tables

@@ -17,8 +17,11 @@ if TYPE_CHECKING:
     from gclint.report.tables import Run
 
 
-def writer(form: str, out: str | None, teach: bool, found: Found, many: Many) -> Writer:
+def writer(form: str, out: str | None, reader: str, teach: bool, found: Found, many: Many) -> Writer:
     """The writer of a form. Raises UsageError for forms that do not go together."""
+    if reader != "author" and (form != "text" or teach):
+        other = "--teach" if teach else f"--as {form}"
+        raise click.UsageError(f"--for {reader} makes a sheet for the screen or a text file, not with {other}")
     if teach and form != "text":
         raise click.UsageError(f"--teach explains on the screen or in a text file, not --as {form}")
     if form == "sarif":
@@ -35,8 +38,8 @@ def writer(form: str, out: str | None, teach: bool, found: Found, many: Many) ->
         return Pages(out)
     if form == "json":
         return _Json(found)
-    of_each = teach or many.sheets or len(found.sources) <= FEW
-    return _Sheets(out, teach, found, many.passed) if of_each else _List(out, found, many.passed)
+    of_each = teach or reader != "author" or many.sheets or len(found.sources) <= FEW
+    return _Sheets(out, reader, teach, found, many.passed) if of_each else _List(out, found, many.passed)
 
 
 class Writer(Protocol):
@@ -94,11 +97,11 @@ class _Sheets:
 
     needs_tables = True
 
-    def __init__(self, out: str | None, teach: bool, found: Found, each_passed: bool) -> None:
+    def __init__(self, out: str | None, reader: str, teach: bool, found: Found, each_passed: bool) -> None:
         from gclint.report.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)
-        self.teach = teach
+        self.reader, self.teach = reader, teach
         self.found, self.each_passed = found, each_passed
         self.verdicts: list[tuple[str, str]] = []
         self.materials: list[str] = []
@@ -115,6 +118,14 @@ class _Sheets:
             from gclint.teach.lesson_out import lessons
 
             lessons(done, self.paper)
+        elif self.reader == "operator":
+            from gclint.report.operator_out import operator_sheet
+
+            operator_sheet(done, self.paper, __version__)
+        elif self.reader == "instructor":
+            from gclint.report.instructor_out import instructor_sheet
+
+            instructor_sheet(done, self.paper, __version__)
         else:
             sheet(done, self.paper, __version__)
         self.verdicts.append((done.checked.path, verdict(done.checked)))

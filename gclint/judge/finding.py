@@ -5,8 +5,9 @@ from __future__ import annotations
 import msgspec
 
 from gclint.judge.on_paper import PaperList
+from gclint.setup.types import UsedFile
 
-SCHEMA_VERSION = "1.1"
+SCHEMA_VERSION = "1.2"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -78,6 +79,7 @@ class Finding(msgspec.Struct, frozen=True):
     accepted_in: str | None = None  # "tide-dial.nc line 12", "job.toml line 30": where that acceptance is written
     set_on: dict[str, int] = {}
     regraded: Regraded | None = None
+    rests_on: tuple[str, ...] = ()  # what was taken as given (`what` of `assumed`) that this finding rests on
 
 
 class Acceptance(msgspec.Struct, frozen=True):
@@ -178,6 +180,7 @@ class Checked(msgspec.Struct, frozen=True):
     paper: PaperList | None = None
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
+    used: tuple[UsedFile, ...] = ()
 
 
 class Left(msgspec.Struct, frozen=True):

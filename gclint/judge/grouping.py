@@ -15,6 +15,7 @@ from gclint.judge.finding import Beside, Change, Finding, Found, Limits, Regrade
 from gclint.judge.language import TEXT
 from gclint.judge.packs import Cased, Rule
 from gclint.judge.places import column_of
+from gclint.judge.rests import rests_on
 from gclint.judge.wording import chosen, in_program_units, number_of, say
 from gclint.motion.table import INCH
 from gclint.setup.types import GRADES, Accept, Window
@@ -213,6 +214,7 @@ def _finding(
         accepted_in=accept.where if accept else None,
         set_on=_set_on(worst_move, chain),
         regraded=_regraded(rule, one, grade),
+        rests_on=rests_on(rule, int(tools[0]) if len(tools) else -1, chain),
     )
 
 

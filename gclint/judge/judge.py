@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 
@@ -259,11 +260,16 @@ def _internal_error(rule: Rule, fault: Exception) -> Finding:
     )  # fmt: skip
 
 
-def _rank(finding: Finding) -> tuple[int, int, int, int, int, str, int]:
-    """By harm, then certainty, then place; accepted ones last of their grade."""
+def _rank(finding: Finding) -> tuple[Any, ...]:
+    """By harm, then certainty, then place; accepted ones last of their grade. No two findings are alike in all of it.
+
+    What rests on something taken as given is less certain than what rests on what is declared, whatever its limit.
+    """
     standing = finding.window.standing if finding.window else ""
     order = ("declared", *STANDINGS, "assumed")
     certainty = order.index(standing) if standing in order else 1
     tool = -2 if finding.tool is None else finding.tool
     place = (finding.line, finding.column, finding.rule, tool)
-    return (GRADES.index(finding.grade), finding.accepted is not None, certainty, *place)
+    rest = (finding.worst_line, finding.last_line, finding.count, finding.happens, finding.accepted or "")
+    known, taken = finding.accepted is not None, bool(finding.rests_on)
+    return (GRADES.index(finding.grade), known, taken, certainty, *place, *rest)

@@ -84,6 +84,10 @@ class Paper:
         """A lead of one's own width, the text wrapping under itself."""
         self._row(clean(lead), len(lead), Text(clean(text)), 0)
 
+    def tick(self, text: str) -> None:
+        """A box to tick, and what it is for."""
+        self._row("[ ] ", 4, Text(clean(text)), 0)
+
     def _row(self, label: str, width: int, body: Text, indent: int) -> None:
         """`body` wrapped beside its label; words longer than the line are folded."""
         lines = body.wrap(self.console, self.width - indent - width, overflow="fold") or [Text("")]

@@ -15,6 +15,7 @@ from gclint.program.table import Program, decode
 from gclint.report import summary
 from gclint.report.tables import Tables
 from gclint.report.tool_facts import described, dial_marks
+from gclint.report.words import Lengths
 from gclint.setup.card import Material
 from gclint.setup.types import Setup, Stock, Tool
 
@@ -39,7 +40,8 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         _tool(tables, number, row) for number, row in zip(summary.order_of_use(motion), rows)
     )
     marks = {number: tool.dial_marks for number, tool in zip(summary.order_of_use(motion), tools)}
-    stops = _stops(tables.program, motion, setup, passed, marks)
+    lengths = Lengths(summary.units(motion) == "inch")
+    stops = _stops(tables.program, motion, setup, passed, marks, lengths)
     low, high = extent.min[2], extent.max[2]
     declared = setup.stock is not None and setup.stock.declared
     thickness = box.top - box.bottom if box and box.top is not None and box.bottom is not None else None
@@ -61,7 +63,7 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         no_restart=why if why or found else NEVER_ABOVE,
         material=material.title if material else "",
         good_chip=_good_chip(material),
-        tick=_boxes(tables, tools, thickness),
+        tick=_boxes(tables, tools, thickness, lengths),
     )
 
 
@@ -155,7 +157,7 @@ def _tool(tables: Tables, number: int, row: ToolRow) -> PaperTool:
 
 
 def _stops(
-    program: Program, m: Motion, setup: Setup, passed: Floats, marks: dict[int, tuple[str, ...]]
+    program: Program, m: Motion, setup: Setup, passed: Floats, marks: dict[int, tuple[str, ...]], lengths: Lengths
 ) -> tuple[ProgramStop, ...]:
     """Program stops and tool changes; those with no move between them are one."""
     changes = m.event_kind == EVENT["change"]
@@ -171,7 +173,7 @@ def _stops(
         if goes_in is None and not set(kinds) & set(WAITS):
             continue  # the same tool called again
         tool = tool if goes_in is None else goes_in
-        made.append(_stop(program, m, setup, passed, rows, goes_in, marks.get(tool, ())))
+        made.append(_stop(program, m, setup, passed, rows, goes_in, marks.get(tool, ()), lengths))
     return tuple(made)
 
 
@@ -188,7 +190,7 @@ def _together(m: Motion, events: Longs) -> list[Column]:
 
 def _stop(
     program: Program, m: Motion, setup: Setup, passed: Floats, rows: Column, goes_in: int | None,
-    marks: tuple[str, ...],
+    marks: tuple[str, ...], lengths: Lengths,
 ) -> ProgramStop:
     controller = setup.controller
     kinds = [int(kind) for kind in m.event_kind[rows]]
@@ -208,13 +210,13 @@ def _stop(
         tool=None if goes_in is None or goes_in < 0 else goes_in,
         time_s=_rounded(float(passed[move]), 1),
         says=says,
-        do=tuple(_to_do(setup, kinds, waits, first, goes_in, known, marks, says)),
+        do=tuple(_to_do(setup, kinds, waits, first, goes_in, known, marks, says, lengths)),
     )
 
 
 def _to_do(
     setup: Setup, kinds: list[int], waits: bool, first: bool, goes_in: int | None, tool: Tool | None,
-    marks: tuple[str, ...], says: str,
+    marks: tuple[str, ...], says: str, lengths: Lengths,
 ) -> list[str]:
     """What the person does there, in the order of doing it."""
     do: list[str] = []
@@ -230,7 +232,7 @@ def _to_do(
         do.append("This machine does not wait here, although the program asks it to.")
     if goes_in is not None:
         called = tool.called if tool else f"tool {goes_in}" if goes_in >= 0 else "the tool"
-        out = f", {_short(tool.stickout)} mm out of the nut" if tool and tool.stickout else ""
+        out = f", {lengths.length(tool.stickout)} out of the nut" if tool and tool.stickout else ""
         do.append(f"{'Have' if first else 'Put'} {called} in{out}. Set Z zero with it; leave X and Y as they are.")
         if setup.spindle.kind == "dial":
             do.append(f"Set the dial to {marks[0]}." if len(marks) == 1 else "Set the dial: this sheet knows no mark.")
@@ -298,9 +300,11 @@ def _good_chip(material: Material | None) -> GoodChip | None:
     return GoodChip(said.looks, said.sounds, said.standing, said.source) if said else None
 
 
-def _boxes(tables: Tables, tools: tuple[PaperTool, ...], thickness: float | None) -> tuple[str, ...]:
+def _boxes(
+    tables: Tables, tools: tuple[PaperTool, ...], thickness: float | None, lengths: Lengths
+) -> tuple[str, ...]:
     setup = tables.setup
-    boxes = [f"thickness measured (taken as {_short(thickness)} mm)" if thickness else "thickness measured"]
+    boxes = [f"thickness measured (taken as {lengths.length(thickness)})" if thickness else "thickness measured"]
     marks = list(dict.fromkeys(mark for tool in tools for mark in tool.dial_marks))
     if len(marks) == 1:
         boxes.append(f"dial set to {marks[0]}")
@@ -319,7 +323,3 @@ def _boxes(tables: Tables, tools: tuple[PaperTool, ...], thickness: float | None
 
 def _rounded(value: float | None, digits: int = 3) -> float | None:
     return None if value is None or not math.isfinite(value) else round(value, digits) + 0.0
-
-
-def _short(value: float | None) -> str:
-    return "?" if value is None else f"{value:.2f}".rstrip("0").rstrip(".")

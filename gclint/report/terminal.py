@@ -117,6 +117,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
             if not paper.legend_given:
                 paper.legend_given = True
                 paper.field("", "X is this program; what is between [ and ] is good", INDENT)
+    if finding.rests_on:
+        paper.field("rests on", f"{', '.join(finding.rests_on)}: taken as given, see below", INDENT)
     paper.field("happens", gloss(sentence(finding.happens)), INDENT)
     paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):

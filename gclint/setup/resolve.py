@@ -41,6 +41,7 @@ from gclint.setup.types import (
     Setup,
     Spindle,
 )
+from gclint.setup.used import used_files
 
 if TYPE_CHECKING:
     from gclint.motion.table import Motion
@@ -57,13 +58,22 @@ def limits_of(declared: Declared) -> Limits:
     return Limits(*(getattr(own, name) or getattr(usual, name) for name in Limits.__struct_fields__))
 
 
+def own_controller(declared: Declared) -> Path | None:
+    """The file of the shop's own controller card; None where a card that ships is named."""
+    machine = declared.shop.machine if declared.shop else None
+    if machine is None or not machine.controller.endswith(".toml") or declared.shop_file is None:
+        return None
+    return placed(declared.shop_file, ("machine", "controller"), declaration, machine.controller)
+
+
 def controller_of(declared: Declared) -> Controller:
     """The controller card the shop names, else `any`. A name that ends in .toml is a card beside the shop file."""
     machine = declared.shop.machine if declared.shop else None
     if machine is None:
         return controller("any")
-    if machine.controller.endswith(".toml") and declared.shop_file:
-        return controller_from(placed(declared.shop_file, ("machine", "controller"), declaration, machine.controller))
+    own = own_controller(declared)
+    if own is not None:
+        return controller_from(own)
     try:
         return controller(machine.controller)
     except Problem as problem:
@@ -114,6 +124,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         time_limit=None if job.time_limit is None else float(job.time_limit),
         assumed=tuple(assumed),
         sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
+        used=used_files(declared, card, own_controller(declared)),
     )
     return replace(setup, not_declared=_not_declared(setup, shop, used))
 

@@ -207,6 +207,14 @@ class Accept(Struct, frozen=True):
         return self.places is not None or self.found is not None
 
 
+class UsedFile(Struct, frozen=True):
+    """A declaration file that was used. The fingerprint is of its text, in UTF-8 with plain line ends."""
+
+    what: str  # "job file", "rule pack"
+    path: str
+    fingerprint: str
+
+
 class Sourced(Struct, frozen=True):
     """A number we judge by, with where it comes from."""
 
@@ -254,3 +262,4 @@ class Setup(Struct, frozen=True):
     assumed: tuple[Assumed, ...] = ()
     not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
     sources: tuple[str, ...] = ()  # the declaration files used
+    used: tuple[UsedFile, ...] = ()  # the same and all they name that does not ship, with fingerprints

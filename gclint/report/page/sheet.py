@@ -11,8 +11,8 @@ from markupsafe import Markup, escape
 from gclint.judge.finding import Checked, Finding
 from gclint.report.cautions import cautions
 from gclint.report.gauge import gauge
-from gclint.report.page.on_paper import on_paper
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
+from gclint.report.paper_words import on_paper
 from gclint.report.sheet_words import (
     UNIT_WORDS,
     accepted_words,

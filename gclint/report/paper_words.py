@@ -49,7 +49,7 @@ def on_paper(checked: Checked) -> dict[str, Any] | None:
         ],
         "stops_left_out": paper.stops_left_out,
         "restarts": [
-            {"line": each.line, "tool": "" if each.tool is None else each.tool, "words": " ".join(each.words),
+            {"line": each.line, "tool": "" if each.tool is None else each.tool, "words": " | ".join(each.words),
              "at": " ".join(f"{axis} {lengths.place(value)}" for axis, value in zip("XYZ", each.start_mm)),
              "left": duration(each.left_s) if each.left_s is not None else "?"}
             for each in paper.restarts
@@ -71,7 +71,7 @@ def _facts(paper: PaperList, lengths: Lengths) -> list[tuple[str, str]]:
     height = HEIGHTS[paper.zero.height]
     if paper.zero.above_table_mm is not None and paper.zero.height != "table":
         height += f", {lengths.length(paper.zero.above_table_mm)} above the table"
-    rows = [("zero", f"{CORNERS[paper.zero.corner]}; {height}")]
+    rows = [("zero", f"{CORNERS[paper.zero.corner]}; Z {height}")]
     for label, sides in (("blank", paper.blank), ("the tip", paper.tip), ("the cut", paper.cut)):
         if sides is not None:
             assumed = " (assumed)" if label == "blank" and paper.blank_assumed else ""

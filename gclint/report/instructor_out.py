@@ -1,0 +1,157 @@
+"""The sheet for the one who signs for others: what counts here, who accepted what, on what it rests, a line to sign."""
+
+from __future__ import annotations
+
+import os
+from typing import TYPE_CHECKING
+
+from gclint.judge.finding import Acceptance, Checked, Finding
+from gclint.report.paper import Paper
+from gclint.report.sheet_words import (
+    found_words,
+    graded_words,
+    house_words,
+    reach_words,
+    time_words,
+    title_words,
+    tool_name,
+    where_words,
+)
+from gclint.report.tables import Run
+from gclint.report.words import GRADE_WORDS, count
+
+if TYPE_CHECKING:
+    from gclint.setup.types import Setup
+
+INDENT = 4
+GRADES = tuple(GRADE_WORDS)
+
+
+def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
+    """Write one program's sheet."""
+    checked = run.checked
+    paper.ends("SHEET FOR THE ONE WHO SIGNS", f"gclint {version}")
+    paper.field("program", f"{checked.path}, {count(checked.lines, 'line')}")
+    paper.field("file", checked.fingerprint)
+    if run.tables is not None:
+        _setup(run.tables.setup, paper)
+    reach = reach_words(checked)
+    if reach:
+        paper.field("reach", f"{reach} (tip of the tool, from work zero)")
+    paper.field("time", time_words(checked))
+    paper.field("outcome", _outcome(run))
+    _findings(run, paper)
+    _house(checked, paper)
+    _acceptances(checked, paper)
+    _used(checked, paper)
+    _taken(checked, paper)
+    _to_sign(checked, paper)
+
+
+def _setup(setup: Setup, paper: Paper) -> None:
+    paper.field("machine", ", ".join(part for part in (setup.machine.name, setup.controller.title) if part))
+    paper.field("material", setup.material.title if setup.material else "not declared, so no chip is judged")
+    paper.field("held by", setup.hold.by or "not declared")
+
+
+def _outcome(run: Run) -> str:
+    failing = GRADES[: GRADES.index(run.fail_at) + 1]
+    reach = sum(f.grade in failing and f.accepted is None for f in run.checked.findings)
+    words = " or ".join(f'"{grade}"' for grade in failing)
+    if run.failed:
+        return "gclint itself failed on part of this program, which nobody has judged"
+    return f"{count(reach, 'finding')} at the grade that fails here ({words}), accepted ones left out"
+
+
+def _findings(run: Run, paper: Paper) -> None:
+    for grade, words in GRADE_WORDS.items():
+        of_grade = [f for f in run.checked.findings if f.grade == grade and f.accepted is None]
+        if not of_grade:
+            continue
+        paper.blank()
+        paper.heading(f"{words.upper()} ({len(of_grade)})", grade)
+        for finding in of_grade:
+            _finding(finding, run, paper)
+
+
+def _finding(finding: Finding, run: Run, paper: Paper) -> None:
+    tool = f", tool {tool_name(finding.tool, run)}" if finding.tool is not None else ""
+    parts = [f"{finding.rule}{tool}, {where_words(finding)}: {title_words(finding.rule, run)}."]
+    if finding.found is not None:
+        parts.append(f"Found: {found_words(finding)}.")
+    if finding.rests_on:
+        parts.append(f"Rests on what is taken as given: {', '.join(finding.rests_on)}.")
+    if finding.regraded is not None:
+        parts.append(f"Graded {graded_words(finding)}.")
+    paper.bullet(" ".join(parts))
+
+
+def _house(checked: Checked, paper: Paper) -> None:
+    paper.blank()
+    paper.heading("HOUSE RULES")
+    said = house_words(checked)
+    for each in said:
+        paper.bullet(each)
+    if not said:
+        paper.text_block("No house pack adds a rule, changes a grade or narrows a rule for this program.")
+
+
+def _acceptances(checked: Checked, paper: Paper) -> None:
+    paper.blank()
+    paper.heading(f"ACCEPTED AS KNOWN ({sum(each.covers > 0 for each in checked.acceptances)})")
+    if not checked.acceptances:
+        paper.text_block("Nothing is accepted.")
+    for each in checked.acceptances:
+        paper.bullet(_accepted(each))
+
+
+def _accepted(each: Acceptance) -> str:
+    bounds = [
+        f"tool {each.tool}" if each.tool is not None else "",
+        f"{count(each.places, 'place')} at most" if each.places is not None else "",
+        f"at worst {each.found}" if each.found else "",
+        "GRADED DO NOT RUN" if each.grade == "halt" else "",
+    ]
+    scope = ", ".join(part for part in bounds if part)
+    covers = f"covers {count(each.covers, 'place')} here" if each.covers else "covers nothing here: take it out"
+    who = each.by or "nobody is named"
+    return f"{each.rule}{f' ({scope})' if scope else ''}: {each.because} ({who}; {each.where}); {covers}"
+
+
+def _used(checked: Checked, paper: Paper) -> None:
+    paper.blank()
+    paper.heading("DECLARATIONS USED")
+    if not checked.used:
+        paper.text_block("No file: what was declared came with the command.")
+    for each in checked.used:
+        short = each.fingerprint.partition(":")[2][:12]
+        paper.bullet(f"{each.what}: {os.path.normpath(each.path)}, fingerprint {short}")
+
+
+def _taken(checked: Checked, paper: Paper) -> None:
+    if checked.assumed:
+        paper.blank()
+        paper.heading("TAKEN AS GIVEN")
+        for taken in checked.assumed:
+            paper.bullet(f"{taken.what}: {taken.value}, because {taken.because}")
+    if checked.not_judged:
+        paper.blank()
+        paper.heading("NOT JUDGED")
+        by_need: dict[str, list[str]] = {}
+        for blind in checked.not_judged:
+            by_need.setdefault(blind.needs, []).append(blind.rule)
+        for needs, rules in by_need.items():
+            paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+
+
+def _to_sign(checked: Checked, paper: Paper) -> None:
+    paper.blank()
+    paper.heading("TO SIGN")
+    short = checked.fingerprint.partition(":")[2][:12]
+    paper.text_block(
+        "I have looked at this program, at what is accepted, taken as given and not judged, and let it run: the file "
+        f"with the fingerprint {short}, with the declarations above. After any change of either this counts no more."
+    )
+    paper.blank()
+    for label in ("made by", "machine", "conditions", "name", "date"):
+        paper.text_block(f"{label:<12}{'_' * 40}")
