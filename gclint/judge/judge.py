@@ -206,10 +206,11 @@ def _cause_key(rule: Rule, view: View) -> Column:
 
 
 def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:
-    """What earlier steps could not model or follow."""
-    for _, needs, count in chain.engagement.not_judged:
+    """What earlier steps could not model or follow: for one rule that they name, else for all that look at cuts."""
+    named = {rule.name for rule in rules}
+    for what, needs, count in chain.engagement.not_judged:
         for rule in rules:
-            if rule.text.looks_at in NEED_STOCK_MODEL:
+            if rule.name == what or (rule.text.looks_at in NEED_STOCK_MODEL and what not in named):
                 missing[rule.name, needs] = missing.get((rule.name, needs), 0) + count
     for name, needs, count in chain.cutting.not_judged:
         missing.setdefault((name, needs), count)

@@ -160,7 +160,7 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
                 )
             continue
         if math.isfinite(made.flute_length) and not math.isfinite(made.shank_radius):
-            notes.append((f"whether the shank of {declared.called} rubs", f"shank of tool {number}", cutting))
+            notes.append(("shank-rubs", f"`shank` of {declared.called} in shop.toml", cutting))
         tool[mine], radius[mine] = len(profiles), made.radius
         profiles.append(made)
         assumed.extend(made.assumed)

@@ -102,4 +102,4 @@ class Engagement:
     passes: Passes
     cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched
     assumed: tuple[Assumed, ...]
-    not_judged: tuple[tuple[str, str, int], ...]  # (what, which declaration would let it be judged, moves concerned)
+    not_judged: tuple[tuple[str, str, int], ...]  # (what, or the one rule; which declaration would judge it; moves)

@@ -292,3 +292,8 @@ def test_14_cancel_words_are_no_fault() -> None:
     checked = tried(HEAD + "G40 G49 G80\nM3 S16000\nG0 Z5\nG0 X0 Y0\n" + CUT, shop=MACHINE_A + SIX)
     assert not found(checked, "word-conflict", "code-unknown", "state-unstated", "word-missing")
     assert not found(checked, "code-refused", "code-ignored")
+
+
+def test_an_undeclared_shank_leaves_one_rule_unjudged() -> None:
+    checked = tried(HEAD + "M3 S16000\nG0 Z5\nG0 X-10 Y20\n" + CUT, shop=MACHINE_A + SIX)
+    assert [row.rule for row in checked.not_judged if row.needs == "`shank` of tool 1 in shop.toml"] == ["shank-rubs"]

@@ -122,7 +122,7 @@ def test_a_wall_cleared_by_a_wider_lap_does_not_meet_the_shank() -> None:
 
 def test_flutes_without_a_shank_are_not_judged() -> None:
     found = engage(Path((-10, 20, -3)).line(x=70).motion(), setup(flat(flute_length=5.0), stock=BLANK))
-    assert [(needs, count) for _, needs, count in found.not_judged] == [("shank of tool 1", 1)]
+    assert list(found.not_judged) == [("shank-rubs", "`shank` of tool 1 in shop.toml", 1)]
 
 
 def test_an_undeclared_stock_is_the_swept_box_and_one_diameter() -> None:
