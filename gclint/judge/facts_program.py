@@ -64,6 +64,29 @@ def _code(word: str, family: str) -> str:
     return f"{family.replace('-', ' ')} in a subprogram" if family else word
 
 
+@once
+def _decimals(chain: Chain) -> Floats:
+    """[faults] the most decimals of places and centre on the line of an arc that does not close; NaN of others."""
+    import re
+
+    line, kind = _faults("line")(chain), _faults("kind")(chain)
+    most = np.full(len(kind), np.nan)
+    for row in np.flatnonzero(kind == CODE["arc-does-not-close"]).tolist():
+        text = re.sub(r"\([^)]*\)|;.*", "", chain.program.line_text(int(line[row])))
+        words = re.findall(r"[XYZIJKR]\s*[-+]?\s*\d*\.?(\d*)", text, re.IGNORECASE)
+        most[row] = max(map(len, words), default=np.nan)
+    return most
+
+
+def _last_place(chain: Chain) -> Floats:
+    """[faults] what one in the last of these decimals is, mm."""
+    m = chain.motion
+    units = np.flatnonzero(m.event_kind == EVENT["units"])
+    before = np.searchsorted(m.event_line[units], _faults("line")(chain), side="right")
+    scale = np.concatenate(([1.0], m.event_value[units]))[before]  # in the order of the text
+    return np.asarray(scale * 0.1 ** _decimals(chain))
+
+
 FAULTS = Table(
     "faults",
     "what is wrong with the text or with the motion it asks for",
@@ -77,6 +100,8 @@ FAULTS = Table(
         "b": number("", "second number of the fault", _faults("b")),
         "start_radius": number("mm", "radius of an arc at its start, or its R", _faults("a")),
         "end_radius": number("mm", "radius of an arc at its end, or half its chord", _faults("b")),
+        "decimals": number("", "of an arc: the most decimals of the places and centre on its line", _decimals),
+        "last_place": number("mm", "what one in the last of these decimals is", _last_place),
         "tool_radius": number("mm", "radius the controller takes the tool to have", _faults("a")),
         "room": number("mm", "room there is for it: the arc's radius, or the length of the entry", _faults("b")),
     },

@@ -346,7 +346,10 @@ def _plunge(chain: Chain, n: int) -> str | None:
 
 
 def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
-    """The feed at the high (low) end of a tool's chip window, at its highest (lowest) true speed in the cut."""
+    """The feed at the high (low) end of a tool's chip window, at its highest (lowest) true speed in the cut.
+
+    Where it is not known which mark of the dial is set, at the dial's highest (lowest) one.
+    """
 
     def read(chain: Chain, n: int) -> float | None:
         tool, windows = chain.tool(n), chain.windows(n)
@@ -354,6 +357,8 @@ def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
             return None
         flutes = tool.flutes or 1  # with more flutes the least feed is higher still
         speeds = chain.cutting.true_speed_of[(chain.motion.tool == n) & chain.in_contact]
+        if not np.isfinite(speeds).any():
+            speeds = np.array([mark.true for mark in chain.setup.spindle.dial])
         limits = [limit for w in windows.chip.values() if (limit := getattr(w, side)) is not None]
         if not limits or not np.isfinite(speeds).any():
             return None

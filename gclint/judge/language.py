@@ -8,6 +8,7 @@ ship are compiled when the package is built.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from functools import cache
 from itertools import accumulate
@@ -52,6 +53,7 @@ class Expression(msgspec.Struct, frozen=True):
     code: list[Any]
     kind: str
     unit: str = ""
+    places: int | None = None  # decimals it is shown with, noughts too; None: as many as matter
 
 
 class Wrong(Exception):
@@ -230,6 +232,7 @@ def _unexpected(fault: Any, text: str) -> Wrong:
     return Wrong(f"{what} does not belong here; expected {', '.join(expected)}", at)
 
 
+_STEP = r"\s*(?:1|0\.(0{0,5}1))(?![\w.])"  # "0.01" before a unit: shown in such steps
 _INSTEAD = {"=": "==", "&": "and", "|": "or", "!": "not", "^": "*"}  # habits of other languages
 
 
@@ -438,7 +441,7 @@ def facts_in(code: list[Any]) -> set[str]:
 
 def template(text: str, compile_part: Callable[[str, str | None], Expression]) -> list[str | Expression]:
     """Split "drops {solid} at {feed | mm/min}" into texts and checked expressions; raises Wrong at its place in the
-    text."""
+    text. "{depth | 0.01 mm}" is shown with two decimals, whatever they are."""
     parts: list[str | Expression] = []
     at = 0
     while True:
@@ -453,11 +456,16 @@ def template(text: str, compile_part: Callable[[str, str | None], Expression]) -
             raise Wrong('"{" is never closed', opening)
         inside, bar, unit = text[opening + 1 : closing].partition("|")
         if not inside.strip() or (bar and not unit.strip()):
-            raise Wrong('expected "{fact}" or "{fact | unit}"', opening)
+            raise Wrong('expected "{fact}", "{fact | unit}" or "{fact | 0.01 unit}"', opening)
         parts.append(text[at:opening])
+        step = re.match(_STEP, unit)
+        name = unit[step.end() if step else 0 :]
         try:
-            parts.append(compile_part(inside, unit.strip() or None))
+            part = compile_part(inside, name.strip() or None)
         except Wrong as wrong:
-            behind = len(inside) + 1 + len(unit) - len(unit.lstrip()) if wrong.of_unit else wrong.at
+            behind = len(inside) + 1 + len(unit) - len(name.lstrip()) if wrong.of_unit else wrong.at
             raise Wrong(wrong.says, opening + 1 + behind) from None
+        if step and part.kind != NUMBER:
+            raise Wrong(f"{inside.strip()} is no number, so it has no decimals", opening + 1 + len(inside) + 1)
+        parts.append(msgspec.structs.replace(part, places=len(step[1] or "")) if step else part)
         at = closing + 1

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 
 from gclint.judge.evaluate import numbers, truth, words
 from gclint.judge.facts import View
@@ -10,8 +11,8 @@ from gclint.judge.language import NUMBER, TRUTH, Expression
 from gclint.judge.packs import Cased, Template
 from gclint.judge.units import UNITS
 
-# '3 N to 8 N': a range of two amounts in one unit
-_ENDS = r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) to (-?\d[\d.]*) \2(?![\w/^])"
+# '3 N to 8 N', '3 mm x 8 mm': two amounts in one unit
+_ENDS = r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) (to|x) (-?\d[\d.]*) \2(?![\w/^])"
 _INCH = {"mm": "in", "mm/min": "in/min"}
 
 
@@ -35,10 +36,13 @@ def say(template: Template, row: View, inch: bool = False) -> str:
 
 
 def one_unit(said: str) -> str:
-    """'3 N to 8 N' as '3 to 8 N', '8 N to 8 N' as '8 N'."""
-    import re
+    """'3 N to 8 N' as '3 to 8 N', '8 N to 8 N' as '8 N', '3 mm x 8 mm' as '3 x 8 mm'."""
+    return re.sub(_ENDS, _in_one_unit, said)
 
-    return re.sub(_ENDS, lambda ends: f"{ends[1] if ends[1] == ends[3] else f'{ends[1]} to {ends[3]}'} {ends[2]}", said)
+
+def _in_one_unit(ends: re.Match[str]) -> str:
+    first, unit, between, second = ends.groups()
+    return f"{first} {unit}" if between == "to" and first == second else f"{first} {between} {second} {unit}"
 
 
 def _value(expression: Expression, row: View, inch: bool) -> str:
@@ -46,17 +50,18 @@ def _value(expression: Expression, row: View, inch: bool) -> str:
         value = number_of(expression, row)
         if value is None:
             return "an unknown amount"
-        return amount(value, expression.unit, inch)
+        return amount(value, expression.unit, inch, expression.places)
     if expression.kind == TRUTH:
         return ("no", "unknown", "yes")[int(truth(expression.code, row)[0])]
     return words(expression.code, row)[0] or ""
 
 
-def amount(value: float, unit: str, inch: bool = False) -> str:
-    """'3 mm', '0.0283 mm', '1500 mm/min', '33 %': as many digits as matter at the machine."""
+def amount(value: float, unit: str, inch: bool = False, places: int | None = None) -> str:
+    """'3 mm', '0.0283 mm', '1500 mm/min', '33 %': as many digits as matter at the machine, or `places` decimals."""
     if inch and unit in _INCH:
         value, unit = value * UNITS[unit][0] / UNITS[_INCH[unit]][0], _INCH[unit]
-    return f"{figure(value, unit)} {unit}".rstrip()
+        places = places + 1 if places is not None else None  # an inch is about as much longer than a mm
+    return f"{figure(value, unit) if places is None else f'{round(value, places) + 0.0:.{places}f}'} {unit}".rstrip()
 
 
 def figure(value: float, unit: str) -> str:

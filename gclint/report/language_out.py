@@ -315,9 +315,9 @@ def _texts() -> str:
 `happens` says what will happen at the machine, `change` what to do about it, in whole sentences that a beginner
 understands. In both, `{...}` is a placeholder: an expression, worked out for the worst row. A number is shown with
 its unit, and in inches where the program speaks inches; `{set_feed | m/min}` shows it in another unit of the same
-dimension. A truth is shown as yes, no or unknown. So: `"Tool {tool.number} goes {depth} deep, {depth / tool.diameter}
-times its diameter."` A number of one's own in a placeholder needs no limit. A text may be a list of cases: `[ { when
-= "rapid", text = "..." }, { text = "..." } ]`.
+dimension, `{depth | 0.01 mm}` with two decimals, noughts too. A truth is shown as yes, no or unknown. So: `"Tool
+{tool.number} goes {depth} deep, {depth / tool.diameter} times its diameter."` A number of one's own in a placeholder
+needs no limit. A text may be a list of cases: `[ { when = "rapid", text = "..." }, { text = "..." } ]`.
 
 `advice` puts a change worked out by gclint before `change`, with the words to set; see below for what there is.
 """

@@ -151,6 +151,8 @@ WRONG = [
     ("here, {depth | in}", "here, depth}", "}", '"}" has no "{" before it'),
     ("here, {depth | in}", "here, {}", "{", 'expected "{fact}"'),
     ("here, {depth | in}", "here, {depth |}", "{depth |", 'expected "{fact}"'),
+    ("here, {depth | in}", "here, {rapid | 0.01}", " 0.01", "is no number, so it has no decimals"),
+    ("here, {depth | in}", "here, {depth | 0.02 mm}", "0.02", "unit"),
     ("Do not go to {depth}.", "Do not go to {dept}.", "dept", 'there is no fact "dept"'),
     # examples
     ("line = 3", "line = 30", "30", "the program of this example has 3 lines"),

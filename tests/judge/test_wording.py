@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.wording import one_unit
+from gclint.judge.wording import amount, one_unit
 
 
 @pytest.mark.parametrize(
@@ -19,7 +19,23 @@ from gclint.judge.wording import one_unit
         ("from 3 mm to 2 in", "from 3 mm to 2 in"),
         ("lower it from 1500 mm/min to 900 mm/min2", "lower it from 1500 mm/min to 900 mm/min2"),
         ("an unknown amount to 3 mm", "an unknown amount to 3 mm"),
+        ("a blank of 300 mm x 200 mm", "a blank of 300 x 200 mm"),
+        ("4 mm x 4 mm", "4 x 4 mm"),
     ],
 )
 def test_a_range_names_its_unit_once(said: str, shorter: str) -> None:
     assert one_unit(said) == shorter
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "places", "inch", "shown"),
+    [
+        (0.01, "mm", 3, False, "0.010 mm"),
+        (0.01, "mm", None, False, "0.01 mm"),
+        (5.263, "%", 1, False, "5.3 %"),
+        (-0.0001, "mm", 2, False, "0.00 mm"),
+        (25.4, "mm", 1, True, "1.00 in"),
+    ],
+)
+def test_decimals_that_a_rule_asks_for(value: float, unit: str, places: int | None, inch: bool, shown: str) -> None:
+    assert amount(value, unit, inch, places) == shown
