@@ -14,7 +14,7 @@ from gclint.judge.facts_stops import ENDING
 from gclint.judge.facts_travel import MOVING
 from gclint.motion.along import points_at
 from gclint.motion.pace import axis_shares
-from gclint.motion.table import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.motion.table import COMPENSATED, EVENT, HOME, LINE, MACHINE, PROBE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
 
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
@@ -67,7 +67,11 @@ def _dives_in(chain: Chain) -> Floats:
 
 
 def _outside_by(chain: Chain) -> Any:
-    """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank."""
+    """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank.
+
+    0 as well where the place of the move beside the blank is not known: in another work offset than the blank's, under
+    a compensation that cannot be followed, while probing.
+    """
     box, m = chain.setup.stock, chain.motion
     if box is None or not box.placed or box.x is None or box.y is None:
         return None
@@ -76,7 +80,10 @@ def _outside_by(chain: Chain) -> Any:
         dx = np.maximum(np.maximum(box.x[0] - x, x - box.x[1]), 0.0)
         dy = np.maximum(np.maximum(box.y[0] - y, y - box.y[1]), 0.0)
         ends.append(np.hypot(dx, dy))
-    return np.nan_to_num(np.minimum(*ends))
+    known = chain.placed & ((m.flags & (COMPENSATED | PROBE)) == 0)
+    if chain.setup.work_offset is not None:
+        known &= (m.offset == 0) | (m.offset == round(10 * float(chain.setup.work_offset[1:])))
+    return np.where(known, np.nan_to_num(np.minimum(*ends)), 0.0)
 
 
 def _below_top(chain: Chain) -> Any:

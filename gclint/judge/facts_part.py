@@ -16,6 +16,7 @@ from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Build, Table, number, truth
 from gclint.judge.facts_cut import shared
 from gclint.motion.table import RAPID
+from gclint.setup.numbers import model_number
 from gclint.stock.laps import Laps, laps_of
 from gclint.stock.standing import Left, left_standing
 from gclint.stock.walls import Walls, thin_walls
@@ -185,9 +186,6 @@ WALLS = Table(
 
 # laps: closed laps that go over the same outline, and their feeds
 
-SAME_OUTLINE = 0.1  # mm
-WORTH = 1.2  # feeds of a tool's cuts that differ by less are one feed
-FASTEST = 0.2  # of a lap's length runs at its feed or above
 
 
 @once
@@ -197,7 +195,7 @@ def _laps(chain: Chain) -> Laps:
     cuts = chain.cuts & (m.z0 == m.z1)
     feeds, tools = m.feed[cuts], m.tool[cuts]
     differs = any(
-        len(own := feeds[(tools == tool) & np.isfinite(feeds)]) and own.max() > WORTH * own.min()
+        len(own := feeds[(tools == tool) & np.isfinite(feeds)]) and own.max() > model_number("one_feed") * own.min()
         for tool in chain.tools
     )
     top = chain.box.top if chain.box else None
@@ -220,9 +218,10 @@ def _lap_feeds(chain: Chain) -> tuple[Floats, Floats, Longs, Floats, Longs]:
         if len(own):
             own = own[np.argsort(-m.feed[span][own], kind="stable")]
             length = np.cumsum(np.nan_to_num(m.length[span][own]))
-            feed[row] = float(m.feed[span][own][min(int(np.searchsorted(length, FASTEST * length[-1])), len(own) - 1)])
+            place = int(np.searchsorted(length, model_number("lap_feed_share") * length[-1]))
+            feed[row] = float(m.feed[span][own][min(place, len(own) - 1)])
             at[row] = laps.first[row] + int(own[m.feed[span][own] >= feed[row]].min())
-    outline = np.rint(np.column_stack((laps.low, laps.high)) / SAME_OUTLINE).astype(np.int64)
+    outline = np.rint(np.column_stack((laps.low, laps.high)) / model_number("same_outline")).astype(np.int64)
     key = np.zeros(n, np.int64)
     for column in (*outline.T, m.tool[laps.first]):
         values, code = numbered(column)

@@ -13,8 +13,6 @@ from gclint.motion.table import ARC_CCW, ARC_CW, RAPID
 from gclint.setup.numbers import model_number
 
 BEFORE = (0.75, 1.0, 1.25)  # diameters of path back, where the engagement before a corner is read
-AROUND = 0.6  # diameters of path before and behind, between which a turn is measured
-NEAR = 0.4  # diameters; a piece farther from the place that is asked for does not stand for it
 LEAST_PART = 4.0  # a rise is not squeezed into less than this part of a piece
 FAR_APART = 1e9  # mm; farther than any depth
 
@@ -43,7 +41,7 @@ def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Col
     """[pieces] row of the piece nearest to a place along the cut, -1 where none of the same pass lies near it."""
     row = np.clip(np.searchsorted(middle, where), 1, len(middle) - 1)
     row = row - (where - middle[row - 1] < middle[row] - where)
-    near = (np.abs(middle[row] - where) <= NEAR * diameter) & (of_pass[row] == of_pass)
+    near = (np.abs(middle[row] - where) <= model_number("turn_near") * diameter) & (of_pass[row] == of_pass)
     return np.where(near, row, -1)
 
 
@@ -88,8 +86,8 @@ def turn(chain: Chain) -> Floats:
         return np.zeros(n)
     middle, of_pass, diameter = _along(chain)
     x, y = heading(chain, np.arange(n))
-    back = _at(middle, of_pass, middle - AROUND * diameter, diameter)
-    ahead = _at(middle, of_pass, middle + AROUND * diameter, diameter)
+    around = model_number("turn_around") * diameter
+    back, ahead = (_at(middle, of_pass, place, diameter) for place in (middle - around, middle + around))
     cosine = np.clip(x[back] * x[ahead] + y[back] * y[ahead], -1.0, 1.0)
     return np.where((back >= 0) & (ahead >= 0), np.degrees(np.arccos(cosine)), 0.0)
 

@@ -12,11 +12,11 @@ from gclint.columns import Column, numbered
 from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, least_chip, tool_material
 from gclint.judge.chain import Chain
 from gclint.judge.facts import Build, Fact, number, text, texts, truth
+from gclint.setup.numbers import model_number
 from gclint.setup.types import GRADES, HELICES, SHAPES, Axes, Tool
 
 _MATERIAL = "the material (`material` in job.toml, or --material)"
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
-SAME_SIZE = 0.02  # mm: a shank this near to the cutting diameter is as thick as the tool
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
@@ -326,7 +326,7 @@ def _thin(tool: Tool | None) -> float | None:
         return None
     if tool.shank is None:
         return None
-    reach = tool.stickout if tool.shank <= tool.diameter + SAME_SIZE else tool.neck or tool.flute_length
+    reach = tool.stickout if tool.shank <= tool.diameter + model_number("same_size") else tool.neck or tool.flute_length
     return min(reach, tool.stickout) if reach is not None and tool.stickout is not None else reach
 
 

@@ -16,9 +16,7 @@ from gclint.setup.numbers import model_number
 
 AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
 BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count
-CLOSE = 0.55  # diameters from the axis: a wall farther away leaves the chips room
 LIFTING = ("up-cut", "compression")
-SAME = 0.02  # mm: material met this near to the stock's top was the top
 
 
 def lifts_top_edge(chain: Chain) -> Bools:
@@ -35,7 +33,8 @@ def lifts_top_edge(chain: Chain) -> Bools:
         return found
     lifting = {n: tool.diameter / 2 for n, tool in chain.setup.tools.items() if tool.helix in minds}
     number = m.tool[pieces.move]
-    met = np.isin(number, list(lifting)) & (pieces.depth - pieces.ap < SAME) & (pieces.ap > SAME)
+    same = model_number("at_the_top")
+    met = np.isin(number, list(lifting)) & (pieces.depth - pieces.ap < same) & (pieces.ap > same)
     rows = np.flatnonzero(met & (m.kind[pieces.move] >= LINE))
     radius = np.zeros(len(rows))
     for n, half in lifting.items():
@@ -56,7 +55,7 @@ def bent_wall(chain: Chain) -> Floats:
     if box is None or box.x is None or box.y is None or engagement.cut.size == 0:
         return found
     bends = chain.cutting.loads.effort.bend(high=True) > model_number("bends_at_all")
-    rows = np.flatnonzero(bends & (m.kind[pieces.move] >= LINE) & (pieces.ap > SAME))
+    rows = np.flatnonzero(bends & (m.kind[pieces.move] >= LINE) & (pieces.ap > model_number("at_the_top")))
     if not len(rows):
         return found
     radius = chain.cutting.loads.effective_diameter[rows] / 2
@@ -107,7 +106,7 @@ def slot_walls(chain: Chain) -> Floats:
     number = chain.motion.tool[pieces.move]
     own = np.isin(number, [n for n, tool in chain.setup.tools.items() if tool.helix == "down-cut"])
     rows = np.flatnonzero(own & (loads.operation == OPERATION["slot"]))
-    reach = loads.effective_diameter[rows] * CLOSE
+    reach = loads.effective_diameter[rows] * model_number("chips_room")
     walls = np.full(len(rows), np.inf)
     for side in (-1.0, 1.0):
         walls = np.minimum(walls, _wall_beside(chain, rows, side * reach))

@@ -11,11 +11,8 @@ from gclint.judge.finished import surface
 from gclint.motion.table import HOME, MACHINE, RAPID
 from gclint.setup.numbers import model_number
 
-SIDEWAYS = 0.1  # mm; less travel in X and Y, or less change of Z, is one axis alone
-WITHIN = 0.7  # of the tool's radius: the strip whose middle and two sides are looked at
 MOST_POINTS = 400  # along one rapid
 MOST_RAPIDS = 4000  # looked at, the lowest first
-WINDOW = 32  # moves over which reading and moving are compared: about what a small controller holds ready
 
 
 @once
@@ -33,8 +30,9 @@ def _bent_paths(chain: Chain) -> Floats:
     highest = max([box.high[2] for box in chain.setup.keep_out], default=-np.inf)
     if chain.box is not None and chain.box.top is not None:
         highest = max(highest, chain.box.top)
+    one_axis = model_number("one_axis")
     both = np.flatnonzero(
-        (across > SIDEWAYS) & (np.abs(m.z1[rapids] - m.z0[rapids]) > SIDEWAYS) & (low < highest)
+        (across > one_axis) & (np.abs(m.z1[rapids] - m.z0[rapids]) > one_axis) & (low < highest)
     )
     for at in both[np.argsort(low[both], kind="stable")][:MOST_RAPIDS].tolist():
         deep[rapids[at]] = _met(chain, int(rapids[at]), float(across[at]), float(low[at]))
@@ -50,7 +48,7 @@ def _met(chain: Chain, row: int, across: float, low: float) -> float:
     share = np.linspace(0.0, 1.0, steps)
     x = m.x0[row] + share * (m.x1[row] - m.x0[row])
     y = m.y0[row] + share * (m.y1[row] - m.y0[row])
-    aside = np.array([0.0, WITHIN, -WITHIN])[:, None] * radius
+    aside = np.array([0.0, 1.0, -1.0])[:, None] * (radius * model_number("strip_looked_at"))
     nx, ny = -(m.y1[row] - m.y0[row]) / across, (m.x1[row] - m.x0[row]) / across
     tall = float(surface(chain, x + aside * nx, y + aside * ny).max()) - low
     for box in chain.setup.keep_out:
@@ -63,28 +61,30 @@ def _met(chain: Chain, row: int, across: float, low: float) -> float:
 
 @once
 def _seconds(chain: Chain) -> Floats:
-    """[moves] time of the WINDOW moves up to this one, s; infinite where unknown, and in the first moves.
+    """[moves] time of the moves up to this one, as many as are held ready, s; infinite where unknown.
 
     Infinite also where the program is followed through calls and loops: the controller does not read it line by line.
     """
+    held = int(model_number("moves_held_ready"))
     n = len(chain.motion)
     seconds = np.full(n, np.inf)
-    if chain.motion.followed is None and n > WINDOW:
+    if chain.motion.followed is None and n > held:
         clock = chain.clock
-        np.subtract(clock[WINDOW + 1 :], clock[1 : n - WINDOW + 1], out=seconds[WINDOW:])
+        np.subtract(clock[held + 1 :], clock[1 : n - held + 1], out=seconds[held:])
         unknown = chain.untimed
         if unknown[-1]:
-            seconds[WINDOW:][unknown[WINDOW + 1 :] != unknown[1 : n - WINDOW + 1]] = np.inf
+            seconds[held:][unknown[held + 1 :] != unknown[1 : n - held + 1]] = np.inf
     return seconds
 
 
 def _lines_per_second(chain: Chain) -> Floats:
+    held = int(model_number("moves_held_ready"))
     seconds, line = _seconds(chain), chain.motion.line
     lines = np.zeros(len(line), np.int32)
     np.cumsum(line[1:] != line[:-1], out=lines[1:])
     rate = np.zeros(len(line))
     with np.errstate(divide="ignore", invalid="ignore"):
-        np.divide(lines[WINDOW:] - lines[:-WINDOW], seconds[WINDOW:], out=rate[WINDOW:])
+        np.divide(lines[held:] - lines[:-held], seconds[held:], out=rate[held:])
     return _of_moving(rate, seconds)
 
 
@@ -97,6 +97,7 @@ def _of_moving(rate: Floats, seconds: Floats) -> Floats:
 
 def _reading_share(chain: Chain) -> Floats:
     """Time to read over time to move; where the rate is not known, NaN if many lines are asked for, else 0."""
+    held = int(model_number("moves_held_ready"))
     rate = chain.setup.controller.characters_per_second
     if rate is None:
         return np.where(_lines_per_second(chain) > model_number("worth_reading"), np.nan, 0.0)
@@ -104,7 +105,7 @@ def _reading_share(chain: Chain) -> Floats:
     read = chain.program.line_start[line]
     share = np.zeros(len(line))
     with np.errstate(divide="ignore", invalid="ignore"):
-        np.divide(np.maximum(read[WINDOW:] - read[:-WINDOW], 0) / rate, seconds[WINDOW:], out=share[WINDOW:])
+        np.divide(np.maximum(read[held:] - read[:-held], 0) / rate, seconds[held:], out=share[held:])
     return _of_moving(share, seconds)
 
 
@@ -121,9 +122,10 @@ MOVING: dict[str, Fact] = {
                         "stands at the end, or a keep-out, rises above the lower end on the way", _bent_paths),
     "controller.rapids": text("how the controller goes where a rapid moves more than one axis",
                               lambda c: c.setup.controller.rapids, "", ("straight", "each-axis", "not-known")),
-    "lines_per_second": number("", "lines that the 32 moves up to this one ask for in a second", _lines_per_second),
-    "reading_share": number("", "time the controller needs to read the 32 moves up to this one, over the time they "
-                            "take", _reading_share, _RATE),
+    "lines_per_second": number("", "lines a second that the last moves up to this one ask for, as many as are held "
+                               "ready", _lines_per_second),
+    "reading_share": number("", "time the controller needs to read these moves, over the time they take",
+                            _reading_share, _RATE),
     "feed_at_reading_speed": number("mm/min", "feed at which these moves come no faster than they can be read",
                                     _at_reading_speed, _RATE),
 }  # fmt: skip
