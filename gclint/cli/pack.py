@@ -26,7 +26,8 @@ def pack(context: click.Context) -> None:
       ...
 
     A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.
-    `gclint pack facts --as markdown` prints the whole reference, from which a pack can be written.
+    `gclint pack facts --as markdown` prints the whole reference, from which a pack can be written. Editors
+    that complete TOML find the keys in judge/pack.schema.json, in the folder where gclint is installed.
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())

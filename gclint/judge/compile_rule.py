@@ -250,7 +250,7 @@ class _Compile:
         try:
             return make()
         except Wrong as wrong:
-            raise self.wrong(key, wrong.says, wrong.at) from None
+            raise self.wrong(key, wrong.says + _elsewhere(wrong.missing), wrong.at) from None
 
     def grades(self) -> tuple[Cased, ...]:
         given = self.text.grade
@@ -293,3 +293,13 @@ class _Compile:
             for name in names:
                 if name not in self.used:
                     raise self.wrong((kind, name), f'nothing in this rule uses "{name}"', on_key=True)
+
+
+def _elsewhere(fact: str) -> str:
+    """Which tables have a fact that this one lacks; "" where none has."""
+    from gclint.judge.facts import tables
+
+    having = [name for name, table in tables().items() if fact in table.facts]
+    if not having:
+        return ""
+    return f'; the table{"s" if len(having) > 1 else ""} {", ".join(having)} {"have" if len(having) > 1 else "has"} it'

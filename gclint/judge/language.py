@@ -57,11 +57,14 @@ class Expression(msgspec.Struct, frozen=True):
 
 
 class Wrong(Exception):
-    """What is wrong with an expression, at which character of it (from 0); `of_unit`: with the unit asked for."""
+    """What is wrong with an expression, at which character of it (from 0).
 
-    def __init__(self, says: str, at: int, of_unit: bool = False) -> None:
+    `of_unit`: with the unit asked for; `missing`: the fact that is not in this table.
+    """
+
+    def __init__(self, says: str, at: int, of_unit: bool = False, missing: str = "") -> None:
         super().__init__(says)
-        self.says, self.at, self.of_unit = says, at, of_unit
+        self.says, self.at, self.of_unit, self.missing = says, at, of_unit, missing
 
 
 class Node(msgspec.Struct, frozen=True):
@@ -370,7 +373,8 @@ class _Check:
         token: Any = tree.children[0]
         fact = self.names.get(str(token))
         if fact is None:
-            raise Wrong(f'there is no fact "{token}"{_like(str(token), self.names)}', token.start_pos)
+            says = f'there is no fact "{token}"{_like(str(token), self.names)}'
+            raise Wrong(says, token.start_pos, missing=str(token))
         if fact.code is not None:
             return Node(
                 fact.code, fact.kind, UNITS[fact.unit][1], fact.unit, token.start_pos, token.end_pos, fact.words
@@ -464,7 +468,7 @@ def template(text: str, compile_part: Callable[[str, str | None], Expression]) -
             part = compile_part(inside, name.strip() or None)
         except Wrong as wrong:
             behind = len(inside) + 1 + len(unit) - len(name.lstrip()) if wrong.of_unit else wrong.at
-            raise Wrong(wrong.says, opening + 1 + behind) from None
+            raise Wrong(wrong.says, opening + 1 + behind, missing=wrong.missing) from None
         if step and part.kind != NUMBER:
             raise Wrong(f"{inside.strip()} is no number, so it has no decimals", opening + 1 + len(inside) + 1)
         parts.append(msgspec.structs.replace(part, places=len(step[1] or "")) if step else part)

@@ -116,7 +116,8 @@ class FolderSheet:
                 if drawn:
                     paper.field("", drawn, INDENT)
         paper.field("happens", self.gloss(sentence(finding.happens)), INDENT)
-        paper.field("change", self.gloss(finding.change.text), INDENT, "head")
+        if finding.change.text:
+            paper.field("change", self.gloss(finding.change.text), INDENT, "head")
         for line in settings_words(finding.change.set):
             paper.field("", line, INDENT, "head")
 

@@ -120,7 +120,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
     if finding.rests_on:
         paper.field("rests on", f"{', '.join(finding.rests_on)}: taken as given, see below", INDENT)
     paper.field("happens", gloss(sentence(finding.happens)), INDENT)
-    paper.field("change", gloss(finding.change.text), INDENT, "head")
+    if finding.change.text:
+        paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
 

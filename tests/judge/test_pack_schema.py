@@ -1,0 +1,44 @@
+"""The published schema of rule packs: true to the structs, to every pack that ships, and against what is wrong."""
+
+from __future__ import annotations
+
+import tomllib
+from pathlib import Path
+
+import jsonschema
+import pytest
+
+from gclint.judge.schema import FILES, text_of
+from gclint.setup.schema import schema_of
+
+ROOT = Path(__file__).parents[2]
+(FILE,) = FILES
+SCHEMA = jsonschema.Draft202012Validator(schema_of(FILES[FILE], FILE))
+HOUSE = (ROOT / "sample_programs" / "lowtide-house.toml").read_text(encoding="utf-8")
+
+
+def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
+    shipped = (ROOT / "gclint" / "judge" / FILE).read_text(encoding="utf-8")
+    assert shipped == text_of(FILE), "run  python -m gclint.judge.schema"
+    jsonschema.Draft202012Validator.check_schema(SCHEMA.schema)
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "rules").glob("*.toml")), ids=lambda path: path.stem)
+def test_every_pack_that_ships_fits(path: Path) -> None:
+    SCHEMA.validate(tomllib.loads(path.read_text(encoding="utf-8")))
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ('pack = "lowtide"\n', ""),
+        ('grade = "change"', 'grade = "fatal"'),
+        ('looks_at = "pieces"', 'looks = "pieces"'),
+        ("value = 2,", "valu = 2,"),
+        ('standing = "practice"', 'standing = "hearsay"'),
+    ],
+)
+def test_what_is_wrong_in_a_house_pack_does_not_fit(old: str, new: str) -> None:
+    SCHEMA.validate(tomllib.loads(HOUSE))
+    assert old in HOUSE
+    assert not SCHEMA.is_valid(tomllib.loads(HOUSE.replace(old, new, 1)))
