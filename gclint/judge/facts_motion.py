@@ -460,6 +460,25 @@ def _cuts_before_next(chain: Chain) -> Bools:
 
 
 @once
+def _expected(chain: Chain) -> Floats:
+    """[changes] the tool that comes next by the job's list; -1 behind its end, NaN where nothing else is cut with.
+
+    The list may hold other programs' tools: where it is longer, it counts from where this one's first tool stands.
+    """
+    order, called = chain.setup.tool_order, _called(chain)
+    expected = np.full(len(called), np.nan)
+    rows = [row for row in np.flatnonzero(_cuts_before_next(chain)).tolist() if np.isfinite(called[row])]
+    rows = [row for row, before in zip(rows, [None, *rows]) if before is None or called[row] != called[before]]
+    if not rows or not order:
+        return expected
+    first = int(called[rows[0]])
+    at = order.index(first) if first in order and len(rows) < len(order) else 0
+    behind = [*order[at:], *[-1] * len(rows)]
+    expected[rows] = behind[: len(rows)]
+    return expected
+
+
+@once
 def _lengths(chain: Chain) -> tuple[Column, Floats]:
     """(number of length words between each change and the first cut behind it, H of the last of them; NaN if none)."""
     m, cutting, changes = chain.motion, np.flatnonzero(chain.cuts), _changes(chain)
@@ -495,6 +514,12 @@ _CHANGE_FACTS: dict[str, Fact] = {
     "cut_before": truth("whether the program has cut before it", _cut_before),
     "cut_after": truth("whether the program cuts after it", _cut_after),
     "cuts_before_next": truth("whether the program cuts between it and the next change", _cuts_before_next),
+    "order_declared": truth("whether the job lists the tools in the order in which they are put in",
+                            lambda c: bool(c.setup.tool_order)),
+    "off_order": truth("whether the program cuts with it, and the list says another tool",
+                       lambda c: np.isfinite(_expected(c)) & (_expected(c) != _called(c))),
+    "expected_tool": number("", "the tool that comes next by the job's list; -1 behind its end", _expected,
+                            "`tool_order` in job.toml"),
     "length_set": truth("whether a length (G43) is set between the change and the next cut",
                         lambda c: _lengths(c)[0] > 0),
     "length_elsewhere": truth("whether a length (G43) is set behind any change of the program",

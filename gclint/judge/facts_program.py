@@ -11,7 +11,7 @@ from gclint.columns import Column, Floats, distinct
 from gclint.faults import CODE, KINDS
 from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Build, Table, number, text, texts, truth
-from gclint.motion.table import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD
+from gclint.motion.table import EVENT, HOME, INCH, MACHINE, RAPID, X_WORD, Y_WORD
 from gclint.program.table import decode
 from gclint.setup.codes import HABITS, WORD
 from gclint.setup.codes import KINDS as ABOUT
@@ -340,6 +340,25 @@ def _units_said(chain: Chain) -> str:
     return "both" if len(said) > 1 else {1.0: "mm", 25.4: "inch"}.get(next(iter(said), 0.0), "none")
 
 
+@once
+def _unit_switch(chain: Chain) -> tuple[float, str, str]:
+    """(line of the word by which a cut is in another unit than the one before it, NaN if none; the unit of the first
+    cuts; the unit in which the program ends)."""
+    m = chain.motion
+    feeds = _feeds(chain)
+    inch = (m.flags[feeds] & INCH) != 0
+    if not len(feeds):
+        return np.nan, "", ""
+    words = np.flatnonzero(m.event_kind == EVENT["units"])
+    last = bool(m.event_value[words[-1]] > 1) if len(words) else bool(inch[-1])
+    other = np.flatnonzero(inch != inch[0])
+    line = np.nan
+    if len(other):
+        governing = words[m.event_move[words] <= feeds[other[0]]]
+        line = float(m.event_line[governing[-1]]) if len(governing) else float(m.line[feeds[other[0]]])
+    return line, "inches" if inch[0] else "mm", "inches" if last else "mm"
+
+
 def _pointless(chain: Chain) -> bool:
     """Whether no number of the whole program has a decimal point."""
     p = chain.program
@@ -428,6 +447,14 @@ PROGRAM = Table(
         "blank_y": number("mm", "size of the blank in Y as declared", _one(_blank_size(1)),
                           "the stock (`[stock] size` in job.toml, or --stock)"),
         "units_said": text("which units the program names", _units_said, "", ("none", "mm", "inch", "both")),
+        "units_switched": truth("whether it cuts in one unit and later in the other",
+                                _one(lambda c: bool(np.isfinite(_unit_switch(c)[0])))),
+        "switch_line": number("", "line of the word that changes the unit between cuts",
+                              _one(lambda c: _unit_switch(c)[0])),
+        "units_first": text("the unit of its first cuts", lambda c: _unit_switch(c)[1], "", ("", "mm", "inches")),
+        "units_left_over": truth("whether it ends in another unit than that of its first cuts",
+                                 _one(lambda c: _unit_switch(c)[1] != _unit_switch(c)[2])),
+        "units_last": text("the unit in which it ends", lambda c: _unit_switch(c)[2], "", ("", "mm", "inches")),
         "pointless": truth("whether no length in the program has a decimal point", _one(_pointless)),
         "left_running": truth("whether the spindle is started and never stopped", _one(_left_running)),
         "half_written": truth("whether the last line breaks off within a word or a comment", _one(_half_written)),

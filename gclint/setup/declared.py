@@ -302,6 +302,7 @@ class Job(Table, frozen=True):
     time_limit: Time | None = None
     packs: tuple[str, ...] = ()
     tool_map: dict[str, int] = msgspec.field(default_factory=dict)
+    tool_order: tuple[int, ...] = ()
     work_zero: AxisPositions | None = None
     work_offset: Literal["G54", "G55", "G56", "G57", "G58", "G59", "G59.1", "G59.2", "G59.3"] | None = None
     stock: StockTable | None = None

@@ -117,6 +117,7 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         diameter_offsets=_diameter_offsets(shop, declared.shop_file),
         work_zero=_axes(job.work_zero),
         work_offset=job.work_offset,
+        tool_order=job.tool_order,
         measured_windows=own_windows(declared, shop, job, card, tools),
         packs=declared.packs,
         accepts=(*accepts_of_job(declared), *accepts_in(program)),

@@ -253,6 +253,7 @@ class Setup(Struct, frozen=True):
     diameter_offsets: dict[int, float] = field(default_factory=dict)  # D number -> diameter, mm
     work_zero: Axes | None = None  # where work zero lies in the machine's travel
     work_offset: str | None = None  # "G54": the offset that is set at the machine
+    tool_order: tuple[int, ...] = ()  # the program's tool numbers in the order in which people put them in
     # [windows] of shop.toml: tool number -> operation ("slot", "side" ..., "" = all, "edge" = edge speed) -> window
     measured_windows: dict[int, dict[str, Window]] = field(default_factory=dict)
     packs: tuple[str, ...] = ()
