@@ -4,28 +4,8 @@ from __future__ import annotations
 
 import math
 
-# Each word (as a regular expression) with its gloss.
-GLOSS = {
-    "feed per tooth": "how far the tool moves on for each cutting edge: the chip load of charts",
-    "chip thickness": "the thickest slice one tooth takes: the chip load that is really cut",
-    "chip": "the slice one tooth takes: the chip load that is really cut",
-    "true speed": "what the spindle really turns",
-    "edge speed": "how fast the cutting edge runs past the material",
-    "engagement angle": "how much of the tool's rim is in the cut; 180 degrees is a full slot",
-    "plunge": "straight down, like a drill",
-    "ramp": "down along a slope",
-    "helix": "down along a screw line",
-    "spoilboard": "the board under the blank that may be cut into",
-    "climb": "the tooth enters where the chip is thickest",
-    "conventional": "the tooth enters where the chip is thinnest",
-    "rapid": "a move at full speed, meant for air",
-    "shank": "the smooth part of the tool above its cutting edges",
-    "work zero": "the point you set as X0 Y0 Z0",
-    "modal": "a code that stays in force until another replaces it",
-    "torque": "how hard the spindle must twist",
-    "flutes": "cutting edges",
-    "(?-i:dial [A-Z0-9]{1,2})": "a mark on the router's speed wheel",
-}
+from gclint.setup.glossary import glosses
+
 ENTRY_WORDS = {
     "straight": "straight down",
     "ramp": "down a ramp",
@@ -53,7 +33,7 @@ class Glossary:
     """Adds each gloss once, behind the first use of its word in a report."""
 
     def __init__(self) -> None:
-        self.left = dict(GLOSS)
+        self.left = {each.said: each.gloss for each in glosses().values()}
 
     def __call__(self, text: str) -> str:
         import re

@@ -18,7 +18,6 @@ class Word(Struct, frozen=True, forbid_unknown_fields=True):
     means: str  # one sentence
     more: str = ""  # longer, with numbers
     also: tuple[str, ...] = ()  # other names for the same thing, by which it is found too
-    gloss: str = ""  # the few words that a report puts behind the first use of the term
     drawing: str = ""  # plain characters, at most 76 columns
     related: tuple[str, ...] = ()  # names of other entries
     rules: tuple[str, ...] = ()  # names of rules that speak of it
@@ -26,6 +25,13 @@ class Word(Struct, frozen=True, forbid_unknown_fields=True):
     first: int = 0  # place among the words that a beginner needs before all others; 0: not one of them
     standing: str = ""  # where a number or a definition is taken from something: "published", "practice", "memory"
     source: str = ""
+
+
+class Gloss(Struct, frozen=True, forbid_unknown_fields=True):
+    """The few words that a report puts behind the first use of a term."""
+
+    said: str  # how reports write the term, as a regular expression
+    gloss: str
 
 
 class _File(Struct, frozen=True, forbid_unknown_fields=True):
@@ -48,6 +54,14 @@ def groups() -> tuple[Group, ...]:
 
     read = [load(path, _File, "list of words") for path in sorted((folder() / "words").glob("*.toml"))]
     return tuple(Group(each.about, each.word) for each in sorted(read, key=lambda each: each.order))
+
+
+@cache
+def glosses() -> dict[str, Gloss]:
+    """By the name of the entry, the longer terms first: in a file of their own, as every report needs them."""
+    from gclint.setup.toml_file import load
+
+    return load(folder() / "model" / "glosses.toml", dict[str, Gloss], "list of glosses")
 
 
 @cache

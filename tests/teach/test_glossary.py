@@ -9,8 +9,7 @@ import pytest
 
 from gclint.judge.compile_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.report.words import GLOSS
-from gclint.setup.glossary import entry, glossary, groups, look_up, plain
+from gclint.setup.glossary import entry, glossary, glosses, groups, look_up, plain
 from gclint.teach.readme_words import with_words
 
 
@@ -32,10 +31,13 @@ def test_a_name_means_one_entry() -> None:
     assert sorted(spellings) == sorted(set(spellings))
 
 
-def test_glosses_in_reports_are_those_of_the_glossary() -> None:
-    for word, gloss in GLOSS.items():
-        asked = word if re.fullmatch("[a-z ]+", word) else "dial mark"
-        assert entry(asked)[1].gloss == gloss
+def test_every_gloss_in_a_report_is_of_an_entry_and_stands_before_the_shorter_ones_in_it() -> None:
+    said = [each.said for each in glosses().values()]
+    assert set(glosses()) <= set(glossary())
+    for name, each in glosses().items():
+        assert look_up(each.said) == name or re.fullmatch(each.said, "dial C")
+    for place, longer in enumerate(said):
+        assert not [shorter for shorter in said[:place] if re.search(rf"\b{shorter}\b", longer)]
 
 
 @pytest.mark.parametrize(

@@ -34,9 +34,9 @@ from gclint.report.sheet_words import (
 from gclint.report.show_out import feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
-from gclint.report.words import ENTRY_WORDS, GLOSS, GRADE_WORDS, Lengths, count, duration
+from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
 from gclint.setup.card import Material
-from gclint.setup.glossary import glossary, look_up
+from gclint.setup.glossary import glossary, glosses
 from gclint.setup.types import Setup, Stock
 
 # What the page is called for each reader, and its parts in order.
@@ -104,18 +104,17 @@ class Words:
     """Marks the first use of each trade word in the page and keeps what it means, as the glossary says it."""
 
     def __init__(self) -> None:
-        self.left = dict(GLOSS)
+        self.left = {each.said: name for name, each in glosses().items()}
         self.told: list[tuple[str, str]] = []
 
     def __call__(self, text: str) -> Markup:
         import re
 
-        for word, gloss in list(self.left.items()):
+        for word, name in list(self.left.items()):
             match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \()", text, re.IGNORECASE)
             if match and word in self.left:
                 del self.left[word]
-                name = look_up(match.group(0))
-                self.told.append((match.group(0), glossary()[name].means if name else gloss))
+                self.told.append((match.group(0), glossary()[name].means))
                 return self(text[: match.start()]) + self._marked(len(self.told)) + self(text[match.end() :])
         return escape(text)
 
