@@ -10,7 +10,7 @@ import click
 
 @click.command(short_help="What a rule looks for, why, its source, examples.")
 @click.argument("name", required=False, metavar="[RULE|QUANTITY]")
-@click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack as well.")
+@click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack as well, and say what it changes.")
 def why(name: str | None, house: tuple[str, ...]) -> int:
     """Say what a rule looks for, why, with a bad and a good example drawn as the tool sees it, and by which limits.
 
@@ -28,7 +28,7 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     from gclint.judge.packs import load_pack
     from gclint.problem import Problem, nearest
     from gclint.report.paper import paper_for
-    from gclint.report.rule_out import MODEL, model_page, quantity_page, rule_head, rule_list, rule_terms
+    from gclint.report.rule_out import MODEL, model_page, quantity_page, rule_head, rule_here, rule_list, rule_terms
     from gclint.setup.quantities import quantities
 
     packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
@@ -37,12 +37,16 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     if name is None:
         rule_list(packs, paper)
     elif name in known:
+        from gclint.judge.house import told
+        from gclint.judge.packs import check_together
         from gclint.teach.why_out import examples
 
+        check_together(packs)
         rule, pack = known[name]
         rule_head(rule, pack, paper)
         examples(rule, packs, paper)
         rule_terms(rule, paper)
+        rule_here([each for each in told(packs, (), {}) if each.rule == name and each.does != "adds"], paper)
     elif name in quantities():
         quantity_page(name, quantities()[name], known, paper)
     elif name == MODEL:

@@ -83,7 +83,11 @@ def _true_speed(motion: Motion, setup: Setup) -> tuple[Floats, tuple[str, ...], 
         assumed = []
         if bool(np.isfinite(motion.speed[cuts]).any()):
             assumed.append(Assumed("true speed", "the S of the program", "no measured speeds are declared"))
-        return np.where(motion.speed > 0, motion.speed, np.nan), (), assumed
+        top = spindle.high or np.inf
+        if bool((motion.speed[cuts] > top).any()):
+            because = "the spindle turns no faster, and a controller clips an S that is over its range"
+            assumed.append(Assumed("true speed", f"{top:g} rev/min where S asks for more", because))
+        return np.where(motion.speed > 0, np.minimum(motion.speed, top), np.nan), (), assumed
     mark_of = np.full(len(motion), -1, np.int32)
     if setup.dial is not None:
         mark_of[:] = [mark.mark for mark in spindle.dial].index(setup.dial)

@@ -175,6 +175,8 @@ WALLS = Table(
     {
         **shared(_BESIDE),
         "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), _STOCK),
+        "at_most": number("mm", "thickness of the wall and a cell of the stock model: it is no thicker than that",
+                          lambda c: _table("thickness", _walls)(c) + c.engagement.cell, _STOCK),
         "height": number("mm", "height it stands on both sides, at least", _table("height", _walls), _STOCK),
         "length": number("mm", "length of the wall", _table("length", _walls), _STOCK),
     },

@@ -52,7 +52,7 @@ def _rests_on(rule: Rule, tool: int, chain: Chain) -> tuple[str, ...]:
         wanted += SPEEDS
         wanted += [each.what for each in _assumed(chain) if each.what.startswith("dial mark ")]
         wanted += FEEDS
-    return tuple(each.what for each in _assumed(chain) if each.what in wanted)
+    return tuple(dict.fromkeys(each.what for each in _assumed(chain) if each.what in wanted))
 
 
 def _about_tool(tool: int, chain: Chain) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
+from gclint.judge.finding import HouseRule
 from gclint.judge.packs import GradeCase, Pack, Rule, TextCase
 from gclint.report.paper import Paper
 from gclint.report.words import GRADE_WORDS, behind, count, plain_number
@@ -107,6 +108,17 @@ def rule_terms(rule: Rule, paper: Paper) -> None:
     if text.looks_at in MODELLED:
         paper.blank()
         paper.text_block("`gclint why model` lists the numbers by which cuts are sorted before any rule sees them.")
+
+
+def rule_here(house: Sequence[HouseRule], paper: Paper) -> None:
+    """What house packs change about it: its grade, and where it counts."""
+    if not house:
+        return
+    paper.blank()
+    paper.heading("IN THIS HOUSE")
+    for each in house:
+        label = "grade" if each.does == "regrades" else "counts"
+        paper.field(label, f"{each.says}, by {each.by}, because {' '.join(each.because.split()).rstrip('.')}")
 
 
 def model_page(paper: Paper) -> None:

@@ -240,6 +240,32 @@ def test_pack_check_proves_a_house_pack(here: Path, gclint: Gclint) -> None:
     assert gclint("why", "below-the-board", "--pack", "house.toml")[0] == 0
 
 
+def test_why_draws_a_rule_of_the_house_as_the_tool_sees_it(here: Path, gclint: Gclint) -> None:
+    house = Path(__file__).parents[2] / "sample_programs" / "lowtide-house.toml"
+    code, out, err = gclint("why", "thin-tool-too-deep", "--pack", str(house))
+    assert (code, err) == (0, "")
+    assert "a slot of 5 mm with a 2 mm tool" in flat(out).lower()
+    assert "Measured: depth below the top" in out
+    assert re.search(r"^  found  X+ +5 mm$", out, re.MULTILINE)
+    assert re.search(r"^  good   \[=+\] +up to 4 mm$", out, re.MULTILINE)
+    assert "  HERE  14  G1 Z-5 F200" in out
+    assert gclint("why", "thin-tool-too-deep")[0] == 2  # not without its pack
+
+
+def test_why_says_what_a_house_pack_changes(here: Path, gclint: Gclint) -> None:
+    (here / "ours.toml").write_text(
+        'pack = "ours"\nabout = "x"\n[[regrade]]\nrule = "straight-plunge"\ngrade = "consider"\n'
+        'because = "our foam takes it"\n'
+        '[[narrow]]\nrule = "straight-plunge"\nexcept_tool = 1\nbecause = "drilled first"\n'
+    )
+    code, out, _err = gclint("why", "straight-plunge", "--pack", "ours.toml")
+    assert code == 0
+    assert "consider instead of change, by ours.toml, because our foam takes it" in flat(out)
+    assert "except tool 1, by ours.toml, because drilled first" in flat(out)
+    assert "IN THIS HOUSE" not in gclint("why", "straight-plunge")[1]
+    assert "IN THIS HOUSE" not in gclint("why", "steep-ramp", "--pack", "ours.toml")[1]
+
+
 @pytest.mark.parametrize(
     ("old", "new", "says"),
     [

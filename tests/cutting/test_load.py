@@ -80,6 +80,16 @@ def test_a_commanded_spindle_turns_as_set() -> None:
     assert loads(FLAT, moves={"speed": np.nan}).assumed == ()
 
 
+def test_a_speed_over_the_spindle_is_judged_at_the_speed_it_really_reaches() -> None:
+    spindle = Spindle("commanded", low=6000.0, high=8000.0)
+    cutting = loads(FLAT, moves={"speed": [7000.0, 10000.0], "feed": 800.0}, spindle=spindle)
+    assert cutting.true_speed_of == pytest.approx([7000.0, 8000.0])
+    assert cutting.loads.fz == pytest.approx([800 / 14000, 800 / 16000], rel=1e-6)
+    assert [a.value for a in cutting.assumed] == ["the S of the program", "8000 rev/min where S asks for more"]
+    within = loads(FLAT, moves={"speed": [7000.0, 8000.0]}, spindle=spindle)
+    assert [a.value for a in within.assumed] == ["the S of the program"]
+
+
 def test_dial_of_the_job_wins_over_s() -> None:
     cutting = loads(FLAT, spindle=DIAL, dial="A", moves={"speed": [12500.0, np.nan]})
     assert cutting.true_speed_of == pytest.approx([8100.0, 8100.0])
