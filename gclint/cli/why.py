@@ -10,7 +10,7 @@ import click
 
 @click.command(short_help="What a rule looks for, why, its source, examples.")
 @click.argument("name", required=False, metavar="[RULE|QUANTITY]")
-@click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack as well, and say what it changes.")
+@click.option("--pack", "house", multiple=True, metavar="FILE", help="Look in this house pack and say what it changes.")
 def why(name: str | None, house: tuple[str, ...]) -> int:
     """Say what a rule looks for, why, with a bad and a good example drawn as the tool sees it, and by which limits.
 

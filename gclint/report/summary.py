@@ -6,15 +6,16 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Longs
+from gclint.columns import Bools, Column, Floats, Longs, numbered
 from gclint.cutting.mechanics import torque
 from gclint.faults import CODE
 from gclint.judge.finding import Extent, Range, ToolRow
 from gclint.motion.table import ARC_CCW, ARC_CW, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, RAPID, Motion
 from gclint.motion.timing import Timing
 from gclint.report.tables import Tables
+from gclint.setup.numbers import model_number
 from gclint.setup.types import Setup
-from gclint.stock.table import ENTRY_KINDS
+from gclint.stock.table import ENTRY_KINDS, Pieces
 
 
 def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
@@ -58,13 +59,22 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
                 true_speed_rpm=bounds(tables.cutting.true_speed_of[cutting_moves], 1),
                 fz_mm=bounds(loads.fz[cutting], 5),
                 h_ex_mm=bounds(loads.h_ex[cutting], 5),
-                ap_max_mm=most(pieces.ap[cutting]),
+                ap_max_mm=most(_at_once(pieces, cutting)),
                 ae_max_mm=most(pieces.ae[cutting]),
                 removed_mm3=round(float(pieces.removed[touching].sum(dtype=np.float64)), 1),
                 **_heaviest(tables, cutting),
             )
         )
     return tuple(rows)
+
+
+def _at_once(pieces: Pieces, rows: Longs) -> Floats:
+    """[rows] depth of the cut, mm; of a move straight down the depth of all its pieces together: a peck, a plunge."""
+    deep = pieces.ap[rows].astype(np.float64)
+    down = (pieces.drop[rows] > 0) & (pieces.travel[rows] <= model_number("straight_share") * pieces.drop[rows])
+    moves, of_move = numbered(pieces.move[rows][down])
+    deep[down] = np.bincount(of_move, np.minimum(pieces.drop[rows][down], deep[down]), len(moves))[of_move]
+    return deep
 
 
 def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
