@@ -629,6 +629,23 @@ def tide_gate() -> bytes:
     return post.bytes()
 
 
+def berth_tag() -> bytes:
+    """Birch plywood on the vacuum bed, between stop pins: two tags cut free by a compression tool, with no tabs."""
+    post = Post(decimals=3, zeros="bare")
+    post.say("berth tags, lowtide workshop")
+    post.say("t5 1/4 in compression, dial c. on the vacuum bed, stop pins left and front")
+    post.blocks("G21", "G90 G94 G17", "G54", "T5", "M3 S16000")
+    post.rapid(z=15)
+    for x in (0.0, 80.0):
+        shape = round_box((x - 3.175, -3.175), (x + 63.175, 43.175), 8.175, clockwise=True)
+        post.rapid(*shape[0])
+        down_to(post, shape[0], 3, 0, 500)
+        contour(post, shape, [-6, -9], 2000, 1500)
+        post.rapid(z=15)
+    post.blocks("M5", "G0 X0 Y60", "M30")
+    return post.bytes()
+
+
 def deck_plank() -> bytes:
     """Softwood: the top planed by a 40 mm surfacing cutter that comes from outside and runs over both ends."""
     post = Post(decimals=3, numbers=10, zeros="point")
@@ -1024,6 +1041,7 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "bollard-row/bollard-row.nc": bollard_row,
     "bosun-plate/bosun-plate.nc": bosun_plate,
     "tide-gate/tide-gate.nc": tide_gate,
+    "berth-tag/berth-tag.nc": berth_tag,
     "deck-plank/deck-plank.nc": deck_plank,
     "tide-ring/tide-ring.nc": tide_ring,
     "compass-rose/compass-rose.nc": compass_rose,
