@@ -36,6 +36,7 @@ NAMES = {
     "tool-length-not-set", "program-stop-in-material", "reads-too-slowly", "odd-lap-feed",
     "not-cut-through", "part-comes-loose", "offcut-comes-loose", "tab-too-short", "wall-too-thin",
     "compensation-left-on", "compensation-refused", "contour-too-tight", "entry-too-short",
+    "units-switched", "tool-order-changed",
     "internal-error", "acceptance-stale", "acceptance-unknown",
 }  # fmt: skip
 
