@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from gclint.setup.glossary import glosses
+from gclint.setup.glosses import glosses
 
 ENTRY_WORDS = {
     "straight": "straight down",

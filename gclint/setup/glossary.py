@@ -27,13 +27,6 @@ class Word(Struct, frozen=True, forbid_unknown_fields=True):
     source: str = ""
 
 
-class Gloss(Struct, frozen=True, forbid_unknown_fields=True):
-    """The few words that a report puts behind the first use of a term."""
-
-    said: str  # how reports write the term, as a regular expression
-    gloss: str
-
-
 class _File(Struct, frozen=True, forbid_unknown_fields=True):
     about: str
     order: int
@@ -54,14 +47,6 @@ def groups() -> tuple[Group, ...]:
 
     read = [load(path, _File, "list of words") for path in sorted((folder() / "words").glob("*.toml"))]
     return tuple(Group(each.about, each.word) for each in sorted(read, key=lambda each: each.order))
-
-
-@cache
-def glosses() -> dict[str, Gloss]:
-    """By the name of the entry, the longer terms first: in a file of their own, as every report needs them."""
-    from gclint.setup.toml_file import load
-
-    return load(folder() / "model" / "glosses.toml", dict[str, Gloss], "list of glosses")
 
 
 @cache

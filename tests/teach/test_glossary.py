@@ -9,7 +9,8 @@ import pytest
 
 from gclint.judge.compile_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.setup.glossary import entry, glossary, glosses, groups, look_up, plain
+from gclint.setup.glossary import entry, glossary, groups, look_up, plain
+from gclint.setup.glosses import glosses
 from gclint.teach.readme_words import with_words
 
 

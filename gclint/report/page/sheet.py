@@ -36,7 +36,8 @@ from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
 from gclint.setup.card import Material
-from gclint.setup.glossary import glossary, glosses
+from gclint.setup.glossary import glossary
+from gclint.setup.glosses import glosses
 from gclint.setup.types import Setup, Stock
 
 # What the page is called for each reader, and its parts in order.
