@@ -10,8 +10,8 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[1]
 TOP = {
-    ".ci", ".gitignore", "CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "MANIFEST.in", "README.md", "gclint", ".pictures",
-    "pyproject.toml", "rules", "sample_programs", "setup.py", "tests",
+    ".ci", ".dockerignore", ".gitignore", ".pictures", ".pre-commit-hooks.yaml", "CHANGELOG.md", "DEVELOPERS.md",
+    "LICENSE", "MANIFEST.in", "README.md", "gclint", "pyproject.toml", "rules", "sample_programs", "setup.py", "tests",
 }
 
 

@@ -65,7 +65,7 @@ def accepting(said: Acceptance, options: Options, form: str, out: str | None) ->
     if said.into is None:
         raise Problem("--accept-all-as needs the job file to write: --into FILE")
     if form != "text" or out is not None:
-        raise Problem("--accept-all-as writes a job file and says what it accepted; leave --as and --out away")
+        raise Problem("--accept-all-as writes a job file and says what it accepted; leave --as, --out and --also away")
     target = Path(said.into)
     if target.suffix != ".toml":
         raise Problem("the name of a job file ends in .toml", said.into)

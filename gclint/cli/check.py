@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 import click
 
 from gclint.cli.accept import Acceptance, acceptance_options, accepting
+from gclint.cli.also import FOR_HOSTS, FORMS, Form, Together, also_option, further_reports
 from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem
@@ -16,9 +17,7 @@ if TYPE_CHECKING:
     from gclint.judge.finding import Checked
 
 GRADES = ("halt", "change", "consider")
-FORMS = ("text", "json", "sarif", "junit", "page")
 READERS = ("author", "operator", "instructor")
-FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
 
 
 @click.command(short_help="Read programs, model the cut, say what to change.")
@@ -26,6 +25,7 @@ FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be rea
 @declarations
 @click.option("--as", "form", type=click.Choice(FORMS), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen; several pages: to a folder.")
+@also_option
 @acceptance_options
 @click.option(
     "--for", "reader", type=click.Choice(READERS), default="author",
@@ -45,6 +45,7 @@ def check(
     form: str,
     out: str | None,
     reader: str,
+    also: tuple[Form, ...],
     teach: bool,
     compare_with: str | None,
     fail_at: str | None,
@@ -62,9 +63,8 @@ def check(
     For another program to read, and to look at:
       gclint check tide-dial.nc --as json --out tide-dial.json
       gclint check tide-dial.nc --as page --out tide-dial.html
-    For the one who stands at the machine, and for the one who signs for others:
-      gclint check tide-dial.nc --for operator
-      gclint check tide-dial.nc --for instructor
+    All of it in one run, for a code host:
+      gclint check jobs --also sarif=gclint.sarif --also junit=gclint.xml
     To learn from what is found, at length, with drawings:
       gclint check tide-dial.nc --teach
     Which jobs change with the windows that were measured since:
@@ -92,13 +92,18 @@ def check(
         from gclint.cli.pages import page_target
 
         out = page_target(out, len(found.sources))
-    refuse_overwrite(out, [*(path_of(source.name) for source in found.sources), shop, job])
+    inputs = [*(path_of(source.name) for source in found.sources), shop, job]
+    refuse_overwrite(out, inputs)
     if compare_with is not None:
         from gclint.cli.compared import compared
 
+        if also:
+            raise Problem("--compare-with has a report of its own; leave --also away")
         return compared(found, options, many, compare_with, form, out)
-    accept = accepting(acceptance, options, form, out)
-    report = accept or writer(form, out, reader, teach, found, many)
+    accept = accepting(acceptance, options, form, out or (also[0].out if also else None))
+    report = Together(
+        accept or writer(form, out, reader, teach, found, many), further_reports(also, out, reader, found, many, inputs)
+    )
     problems: list[tuple[str | None, str]] = []
     worst = checked = 0
     alone = len(found.sources) == 1 or report.needs_tables
@@ -119,8 +124,10 @@ def check(
     if found.passed and not checked and not problems and many.since is None:
         first = found.passed[0]
         raise Problem(f"{first.because} (passed over; nothing else that was named is a milling program)", first.path)
-    if out is None or len(problems) < len(found.sources) or form in FOR_HOSTS:
-        deliver(report.text(2 if problems else worst), out)
+    code, some_read = 2 if problems else worst, not problems or len(problems) < len(found.sources)
+    report.deliver_further(code, some_read)
+    if out is None or some_read or form in FOR_HOSTS:
+        deliver(report.text(code), out)
     for sentence in in_sentences(problems):
         worst = complain(sentence)
     return worst

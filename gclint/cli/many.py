@@ -32,6 +32,7 @@ class Many(Struct, frozen=True):
     passed: bool = False
     cache: str | None = None
     since: str | None = None
+    tracked: bool = False
     workers: int | None = None
     seconds: float | None = None
 
@@ -41,10 +42,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
     @wraps(command)
     def packed(
-        *, sheets: bool, passed: bool, cache: str | None, changed_since: str | None, workers: int | None,
-        give_up_after: float | None, **rest: Any,
+        *, sheets: bool, passed: bool, cache: str | None, changed_since: str | None, tracked: bool,
+        workers: int | None, give_up_after: float | None, **rest: Any,
     ) -> Any:
-        return command(many=Many(sheets, passed, cache, changed_since, workers, give_up_after), **rest)
+        return command(many=Many(sheets, passed, cache, changed_since, tracked, workers, give_up_after), **rest)
 
     for option in reversed(
         (
@@ -55,6 +56,9 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             click.option(
                 "--changed-since", metavar="REV",
                 help="Only what differs from this revision of a git folder: programs, and those whose declarations do.",
+            ),
+            click.option(
+                "--tracked", is_flag=True, help="With --changed-since: leave out files that git does not keep yet."
             ),
             click.option(
                 "--cache", metavar="DIR",
@@ -82,7 +86,9 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
     if many.since is not None:
         from gclint.folder.since import changed
 
-        found.sources = changed(named, found.sources, many.since, options)
+        found.sources = changed(named, found.sources, many.since, options, many.tracked)
+    elif many.tracked:
+        raise Problem("--tracked goes with --changed-since")
     return found
 
 

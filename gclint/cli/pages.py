@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from pathlib import Path, PurePath
 from typing import TYPE_CHECKING
@@ -15,15 +16,18 @@ CONTENTS = "index.html"
 OURS = b'<meta name="generator" content="gclint'
 
 
-def page_target(out: str | None, programs: int) -> str | None:
-    """The file that `deliver` writes: the page itself, or of several programs the list in the folder `out`."""
-    if programs < 2 and not (out and Path(out).is_dir()):
+def page_target(out: str | None, programs: int, option: str = "--out") -> str | None:
+    """The file that `deliver` writes: the page itself, or of several programs the list in the folder `out`.
+
+    A folder that is there, or a name that ends as a folder's does ("pages/"), is one also of a single program.
+    """
+    if programs < 2 and not (out and (Path(out).is_dir() or out.endswith(("/", os.sep)))):
         return out
     if out is None:
         raise Problem("the pages of several programs need a folder: --out FOLDER")
     folder = Path(out)
     if folder.exists() and not folder.is_dir():
-        raise Problem("--out names a file; the pages of several programs need a folder", out)
+        raise Problem(f"{option} names a file; the pages of several programs need a folder", out)
     try:
         folder.mkdir(exist_ok=True)
     except OSError as problem:

@@ -17,20 +17,27 @@ PATIENCE = 120.0  # s that git may take
 LONGEST_SAID = 200  # characters of what git says
 # Nothing that a folder configures is run: no watcher of files, no other difference program.
 SETTINGS = ("-c", "core.fsmonitor=false", "-c", "core.quotePath=false")
+OF_A_HOOK = ("GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE", "GIT_PREFIX")  # git tells hooks; we find our own way
 CALLS = re.compile(rb"M\s*98(?!\d)|G\s*6[56](?!\d)|O\s*<?\w+>?\s*CALL", re.IGNORECASE)
 
 
-def changed(named: Sequence[str], sources: Sequence[Source], revision: str, options: Options) -> list[Source]:
-    """Those of `sources` that a change since `revision` may concern, in their order.
+def changed(
+    named: Sequence[str], sources: Sequence[Source], revision: str, options: Options, tracked: bool = False
+) -> list[Source]:
+    """Those of `sources` that a change since `revision` may concern, in their order; `tracked`: of those git keeps.
 
-    That is a program that differs from the revision, is not in it or is not tracked at all; one that a changed
+    That is a program that differs from the revision, is not in it or is not known to git; one that a changed
     declaration belongs to (in its folder or above, or named by its job or shop); and one that calls subprograms, where
     a file of its folder changed. Files that git is told to leave out are not looked at. Raises Problem where there is
     no git, no git folder or no such revision.
     """
     differing: set[str] = set()
+    kept: set[str] = set()
     for top in dict.fromkeys(_top(name) for name in named if name != STANDARD_INPUT):
-        differing |= _differing(top, revision)
+        differing |= _differing(top, revision, tracked)
+        kept |= _paths(top, "ls-files", "-z", "--full-name") if tracked else set()
+    if tracked:
+        sources = [source for source in sources if os.path.realpath(source.name) in kept]
     folders = {str(Path(path).parent) for path in differing}
     declarations = {path for path in differing if path.endswith(".toml")}
     used: dict[Path, bool] = {}
@@ -92,31 +99,39 @@ def _top(name: str) -> str:
     return os.path.realpath(os.fsdecode(done.stdout.rstrip(b"\n")))
 
 
-def _differing(top: str, revision: str) -> set[str]:
-    """Real paths of what differs from the revision: changed, new, gone, and not tracked."""
-    asked = f"{revision}^{{commit}}"
-    known = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", asked)
-    if known.returncode or not revision or "\0" in revision:
+def _differing(top: str, revision: str, tracked: bool) -> set[str]:
+    """Real paths of what differs from the revision: changed, new, gone, and, unless `tracked`, not known to git."""
+    commit = _commit(top, revision)
+    paths = _paths(top, "diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--no-textconv", commit, "--")
+    if tracked:
+        return paths
+    return paths | _paths(top, "ls-files", "-z", "--others", "--exclude-standard", "--full-name")
+
+
+def _paths(top: str, *arguments: str) -> set[str]:
+    """Real paths of the files that a command of git lists."""
+    done = _git(top, *arguments)
+    if done.returncode:
+        raise Problem(f"git cannot say what has changed: {_said(done)}", top)
+    return {os.path.realpath(Path(top) / os.fsdecode(name)) for name in done.stdout.split(b"\0") if name}
+
+
+def _commit(top: str, revision: str) -> str:
+    """What names the revision for git; before the first commit, HEAD is the tree that holds nothing."""
+    known = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", f"{revision}^{{commit}}")
+    if known.returncode and revision == "HEAD":
+        known = _git(top, "hash-object", "-t", "tree", "--stdin")
+    if known.returncode or not revision:
         raise Problem(f'git knows no revision "{revision[:80]}" in {top}', "--changed-since")
-    commit = os.fsdecode(known.stdout.strip())
-    lists = (
-        ("diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--no-textconv", commit, "--"),
-        ("ls-files", "-z", "--others", "--exclude-standard", "--full-name"),
-    )
-    paths: set[str] = set()
-    for arguments in lists:
-        done = _git(top, *arguments)
-        if done.returncode:
-            raise Problem(f"git cannot say what has changed: {_said(done)}", top)
-        paths |= {os.path.realpath(Path(top) / os.fsdecode(name)) for name in done.stdout.split(b"\0") if name}
-    return paths
+    return os.fsdecode(known.stdout.strip())
 
 
 def _git(folder: str, *arguments: str) -> subprocess.CompletedProcess[bytes]:
+    here = {name: value for name, value in os.environ.items() if name not in OF_A_HOOK}
     quiet = {"GIT_OPTIONAL_LOCKS": "0", "GIT_TERMINAL_PROMPT": "0", "LC_ALL": "C"}
     try:
         return subprocess.run(
-            ["git", *SETTINGS, "-C", folder, *arguments], env=os.environ | quiet, stdin=subprocess.DEVNULL,
+            ["git", *SETTINGS, "-C", folder, *arguments], env=here | quiet, stdin=subprocess.DEVNULL,
             capture_output=True, timeout=PATIENCE, check=False,
         )  # fmt: skip
     except subprocess.TimeoutExpired:

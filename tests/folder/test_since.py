@@ -35,9 +35,9 @@ def home(tmp_path: Path) -> Path:
     return made
 
 
-def concerned(home: Path, revision: str = "HEAD", named: Path | None = None) -> set[str]:
+def concerned(home: Path, revision: str = "HEAD", named: Path | None = None, tracked: bool = False) -> set[str]:
     names = (str(named or home),)
-    sources = since.changed(names, find(names).sources, revision, Options())
+    sources = since.changed(names, find(names).sources, revision, Options(), tracked)
     return {os.path.relpath(source.name, home) for source in sources}
 
 
@@ -137,3 +137,30 @@ def test_nothing_that_a_folder_configures_is_run(home: Path) -> None:
     marker.unlink(missing_ok=True)
     assert concerned(home) == {"anna/part0.nc"}
     assert not marker.exists()
+
+
+def test_before_the_first_commit(tmp_path: Path) -> None:
+    home = workshop(tmp_path / "jobs")
+    git(home, "init", "-q")
+    git(home, "add", "anna", "shop.toml")
+    assert concerned(home) == ANNA | BEN
+    assert concerned(home, tracked=True) == ANNA
+    with pytest.raises(Problem, match="no revision"):
+        concerned(home, "main")
+
+
+def test_what_git_does_not_keep_yet(home: Path) -> None:
+    (home / "anna" / "draft.nc").write_text(program(4))
+    (home / "anna" / "part0.nc").write_text(program(5))
+    assert concerned(home) == {"anna/draft.nc", "anna/part0.nc"}
+    assert concerned(home, tracked=True) == {"anna/part0.nc"}
+    git(home, "add", "-A")
+    assert concerned(home, tracked=True) == {"anna/draft.nc", "anna/part0.nc"}
+
+
+def test_from_a_hook_of_another_folder(home: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """git tells its hooks where they are; what is asked about may lie elsewhere."""
+    monkeypatch.setenv("GIT_DIR", str(home / ".git"))
+    monkeypatch.setenv("GIT_INDEX_FILE", str(home / ".git" / "index.lock"))
+    (home / "ben" / "part1.nc").write_text(program(6))
+    assert concerned(home, named=home / "ben") == {"ben/part1.nc"}

@@ -1,0 +1,101 @@
+"""`gclint check --also FORM=FILE`: the same run, told in further forms."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, NamedTuple
+
+import click
+
+from gclint.problem import Problem
+
+if TYPE_CHECKING:
+    from gclint.cli.many import Many
+    from gclint.cli.writers import Writer
+    from gclint.folder.find import Found
+    from gclint.report.tables import Run
+
+FORMS = ("text", "json", "sarif", "junit", "page")
+FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
+
+
+class Form(NamedTuple):
+    name: str
+    out: str
+
+
+def _forms(context: click.Context, option: click.Parameter, given: tuple[str, ...]) -> tuple[Form, ...]:
+    made = tuple(Form(form, out) for form, _, out in (each.partition("=") for each in given))
+    for form, text in zip(made, given):
+        if form.name not in FORMS or not form.out:
+            says = f'"{text}" is none; write a form ({", ".join(FORMS)}), "=" and a file'
+            raise click.BadParameter(says, context, option)
+    return made
+
+
+also_option = click.option(
+    "--also", multiple=True, callback=_forms, metavar="FORM=FILE",
+    help="Report in this form as well, to a file (pages: a folder, such as page=pages/). Once for each form.",
+)
+
+
+class Further(NamedTuple):
+    """A report beside the one that is asked for by --as."""
+
+    form: str
+    out: str
+    writer: Writer
+
+
+def further_reports(
+    also: Sequence[Form], out: str | None, reader: str, found: Found, many: Many, inputs: Iterable[str | None]
+) -> list[Further]:
+    """The reports of --also. Raises Problem where one cannot be written to its file."""
+    from gclint.cli.output import refuse_overwrite
+    from gclint.cli.pages import page_target
+    from gclint.cli.writers import writer
+
+    inputs, taken = list(inputs), {_place(out)} if out else set()
+    made = []
+    for form, file in also:
+        target = (page_target(file, len(found.sources), "--also") if form == "page" else None) or file
+        refuse_overwrite(target, inputs, "--also")
+        if _place(target) in taken:
+            raise Problem("two reports of this run go to this file; name another", target)
+        taken.add(_place(target))
+        whose = reader if form == "text" else "author"
+        made.append(Further(form, target, writer(form, target, whose, False, found, many)))
+    return made
+
+
+class Together:
+    """A writer that hands each program to several; its own text is that of the first."""
+
+    def __init__(self, first: Writer, further: Sequence[Further]) -> None:
+        self.first, self.further = first, further
+        self.all = [first, *(each.writer for each in further)]
+        self.needs_tables = any(writer.needs_tables for writer in self.all)
+
+    def add(self, done: Run) -> None:
+        for writer in self.all:
+            writer.add(done)
+
+    def missed(self, problem: Problem) -> None:
+        for writer in self.all:
+            writer.missed(problem)
+
+    def text(self, code: int) -> str:
+        return self.first.text(code)
+
+    def deliver_further(self, code: int, some_read: bool) -> None:
+        """Write the files of --also; where nothing could be read, those alone that say so themselves."""
+        from gclint.cli.output import deliver
+
+        for form, out, writer in self.further:
+            if some_read or form in FOR_HOSTS:
+                deliver(writer.text(code), out)
+
+
+def _place(out: str) -> Path:
+    return Path(out).absolute()
