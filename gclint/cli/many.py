@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 FEW = 4  # programs whose sheets are all written; of more the report is a list
 SHOWN_AFTER = 1.0  # s of a run before its progress is shown on a terminal
 TOLD_EVERY = 30.0  # s between two lines of progress where there is no terminal
+SURE_SHARE = 0.05  # of the work that is done before it is said how long the rest takes
 PROBLEMS_NAMED = 6  # programs of one problem
 
 
@@ -130,7 +131,7 @@ def by_workers(found: Found, options: Options, many: Many) -> Iterator[tuple[Sou
     place = folder_of_cache(many.cache)
     kept = None if place is None else Kept(place)
     tasks = [Task(source, options) for source in found.sources]
-    with ManyProgress() as progress:
+    with ManyProgress(len(tasks)) as progress:
         for source, outcome in zip(found.sources, outcomes(tasks, kept, many.workers, many.seconds, progress)):
             if outcome.kind == "skipped":
                 found.passed.append(Left(source.shown, outcome.says))
@@ -173,11 +174,11 @@ def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
 class ManyProgress:
     """How far a run over many programs has come, on stderr: a line that is renewed, or one now and then."""
 
-    def __init__(self) -> None:
+    def __init__(self, of: int) -> None:
+        self.of = of
         self.begun = self.told = time.monotonic()
         self.live = sys.stderr.isatty()
         self.width = 0
-        self.last = ""
 
     def __enter__(self) -> ManyProgress:
         return self
@@ -186,18 +187,19 @@ class ManyProgress:
         if self.width:
             print(f"\r{' ' * self.width}\r", end="", file=sys.stderr, flush=True)
 
-    def __call__(self, done: int, of: int, name: str) -> None:
-        self.last = name or self.last
+    def __call__(self, done: int, share: float, name: str) -> None:
+        """`share` is that of the work which is done; `name` is being worked on."""
         now = time.monotonic()
-        if now - self.begun < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == of:
+        ran = now - self.begun
+        if ran < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == self.of:
             return
         self.told = now
-        left = f", about {_left((now - self.begun) / done * (of - done))} to go" if done else ""
-        said = f"{done:,} of {of:,} programs{left}"
+        left = f", about {_left(ran / share * (1 - share))} to go" if share > SURE_SHARE else ""
+        said = f"{done:,} of {self.of:,} programs{left}"
         if not self.live:
             print(f"gclint: {said}", file=sys.stderr, flush=True)
             return
-        said = one_line(f"{said}; {self.last}")[:79]
+        said = one_line(f"{said}; {name}")[:79]
         print(f"\r{said:<{self.width}}", end="", file=sys.stderr, flush=True)
         self.width = len(said)
 

@@ -27,14 +27,15 @@ WAITING = 64  # programs among which the largest is taken first, so that no core
 PATIENCE = 0.2  # s between two looks at the clock
 SECONDS = 300.0  # that any program may take
 SECONDS_A_MEGABYTE = 20.0  # more, for its size
+LEAST_WORK = 20_000  # bytes that a program counts for at least where progress is told
 TOGETHER = 32 << 20  # bytes of programs checked at the same time, unless one alone is larger: it bounds memory
 
-Told = Callable[[int, int, str], None]  # done, of how many, the program that was answered last
+Told = Callable[[int, float, str], None]  # how many are done, which share of the work, the largest in work
 
 
 def outcomes(
     tasks: Sequence[Task], kept: Kept | None, cores: int | None = None, seconds: float | None = None,
-    told: Told = lambda done, of, name: None,
+    told: Told = lambda done, share, name: None,
 ) -> Iterator[Outcome]:
     """The outcome of each task, in their order and the same whatever the number of processes.
 
@@ -44,6 +45,8 @@ def outcomes(
     waiting: list[tuple[int, int]] = []  # (size, number)
     ready: dict[int, Outcome] = {}
     looked = given = 0
+    sizes = [_work(task) for task in tasks]
+    work, worked = sum(sizes), 0  # of what is not kept
     with Crew(cores, partial(answer, kept)) as crew:
         while given < len(tasks):
             while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
@@ -52,6 +55,7 @@ def outcomes(
                     waiting.append((size, looked))
                 else:
                     ready[looked] = outcome
+                    work -= sizes[looked]
                 looked += 1
                 if crew.free and waiting:
                     break
@@ -63,12 +67,21 @@ def outcomes(
                 crew.give(Job(number, tasks[number], seconds or patience_for(size), size))
             while given in ready:
                 given += 1
-                told(given, len(tasks), tasks[given - 1].source.shown)
                 yield ready.pop(given - 1)
             more = looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING
             for number, data in crew.answers(0.0 if more else PATIENCE):
                 ready[number] = msgspec.json.decode(data, type=Outcome)
-            told(given, len(tasks), "")
+                worked += sizes[number]
+            largest = max(crew.jobs, key=lambda job: job.size, default=None)
+            told(given + len(ready), worked / work if work else 1.0, largest.task.source.shown if largest else "")
+
+
+def _work(task: Task) -> int:
+    """What a program counts for in the progress, roughly as its check takes time."""
+    try:
+        return max(LEAST_WORK, Path(task.source.name).stat().st_size)
+    except (OSError, ValueError):
+        return LEAST_WORK
 
 
 def usual_cores() -> int:

@@ -17,7 +17,7 @@ def read(data: bytes, name: str) -> Program:
     """Read one program file; `name` is used in messages only. Faults of the text are in the table, not raised.
 
     Raises NoProgram for what is no milling program at all: binary, a line of over 1,000,000 characters, or a file for
-    another kind of machine. Raises Problem for what is empty, stored as UTF-16 or over 1 GiB.
+    another kind of machine. Raises Problem for what is empty, full of zero bytes, stored as UTF-16 or over 1 GiB.
     """
     refuse_unreadable(data, name)
     program = tabulate(data, name)
@@ -33,6 +33,9 @@ def refuse_unreadable(data: bytes, name: str) -> None:
         raise Problem("this file is empty; there is nothing to check", name)
     if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
         raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
+    if not data[:64].strip(b"\0"):
+        says = "this file begins with zero bytes, as after a copy that was cut off; copy it again, or export it again"
+        raise Problem(says, name)
     if b"\0" in data[:64] and (data[:64:2].count(0) > 20 or data[1:64:2].count(0) > 20):
         raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
     if 0 in data and 0 in data.strip(b"\0"):

@@ -62,7 +62,7 @@ class FolderSheet:
         self._alone([cause for cause in causes if programs[cause.rule, cause.grade] == 1])
         self._by_rule()
         self._needs()
-        passed_over(paper, left, each_passed)
+        passed_over(paper, [Left(self.shared.short(one.path), one.because) for one in left], each_passed)
         paper.blank()
         paper.heading("BEFORE YOU PRESS START")
         for caution in cautions:
@@ -107,7 +107,8 @@ class FolderSheet:
         paper.console.print(title)
         paper.field("rule", cause.rule, INDENT)
         paper.field("in", f"{count(cause.programs, 'program')}: {_places(cause)}", INDENT)
-        paper.field("worst", f"{self.shared.short(cause.worst_path)}, line {finding.worst_line}", INDENT)
+        label = "worst" if cause.factor or cause.programs == 1 else "such as"
+        paper.field(label, f"{self.shared.short(cause.worst_path)}, line {finding.worst_line}", INDENT)
         if finding.found is not None:
             paper.field("found", self.gloss(found_words(finding)), INDENT)
             window = finding.window
@@ -141,9 +142,10 @@ class FolderSheet:
         )
         if not rules:
             return
+        several = self.shared.several
         self.paper.blank()
-        self.paper.heading("WHICH RULE, HOW MANY PROGRAMS, WHOSE")
-        rows = [(r.rule, STATUS[r.grade], f"{r.programs:,}", _folders(r)) for r in rules]
+        self.paper.heading(f"WHICH RULE, HOW MANY PROGRAMS{', WHOSE' if several else ''}")
+        rows = [(r.rule, STATUS[r.grade], f"{r.programs:,}", _folders(r) if several else "") for r in rules]
         widths = [max(len(row[n]) for row in rows) for n in range(3)]
         for rule, grade, programs, whose in rows:
             lead = f"{rule:<{widths[0]}}  {grade:<{widths[1]}}  {programs:>{widths[2]}}  "

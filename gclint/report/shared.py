@@ -17,6 +17,7 @@ from gclint.setup.types import GRADES
 
 PLACES_KEPT = 12  # programs of a cause that are named; the others are counted
 _TOOL = re.compile(r"\b[Tt]ool -?\d+( \([^()]*\))?")
+_QUOTED = re.compile(r'"[^"]*"')
 _NUMBER = re.compile(r"[-+]?\d[\d,.]*(?: (?:mm|inch|in|inches|deg|s|min|N|W|rpm|rev|m)\b(?:/min)?)?")
 
 
@@ -57,6 +58,7 @@ class Shared:
             self.common = os.path.commonpath(folders) if folders else "."
         except ValueError:  # some paths are absolute, others not
             self.common = ""
+        self.several = len({self.whose(path) for path in paths}) > 1  # whether it can be said whose a program is
         self.causes: dict[tuple[str, str, str], Cause] = {}
         self.rules: dict[str, RuleCount] = {}
         self.needs: dict[str, Counter[str]] = {}  # rules by what they need
@@ -75,7 +77,7 @@ class Shared:
         here: dict[tuple[str, str, str], list[Finding]] = {}
         for finding in run.checked.findings:
             if finding.accepted is None:
-                here.setdefault((finding.rule, finding.grade, wording(finding.happens)), []).append(finding)
+                here.setdefault((finding.rule, finding.grade, wording(finding)), []).append(finding)
         for key, findings in here.items():
             self._cause(key, findings, run)
         for rule in {key[0] for key in here}:
@@ -108,9 +110,12 @@ class Shared:
         return sorted(self.causes.values(), key=lambda c: (GRADES.index(c.grade), -c.programs, c.rule, c.worst_path))
 
 
-def wording(text: str) -> str:
-    """A sentence without what differs from program to program: its tool and its numbers."""
-    return _NUMBER.sub("#", _TOOL.sub("the tool", text))
+def wording(finding: Finding) -> str:
+    """What happens, without what differs from program to program: the tool, numbers, words that were found there."""
+    text = finding.happens
+    if finding.found is not None and isinstance(finding.found.value, str) and finding.found.value.strip():
+        text = text.replace(finding.found.value, "#")
+    return _NUMBER.sub("#", _QUOTED.sub("#", _TOOL.sub("the tool", text)))
 
 
 def outside(finding: Finding) -> float:

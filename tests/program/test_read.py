@@ -197,6 +197,9 @@ def test_a_number_no_double_holds() -> None:
         (b"G1 X1\0\n", "binary"),
         (bytes(range(1, 9)) * 9, "binary"),
         ("G1 X1\n".encode("utf-16"), "UTF-16"),
+        ("G1 X1 Y2 Z3 F4\n".encode("utf-16-le") * 9, "UTF-16"),
+        (bytes(4000), "zero bytes"),
+        (bytes(64) + b"G1 X1\n", "zero bytes"),
         (b"G1 X1\nG1 X" + b"5" * 1_000_001, "characters"),
     ],
 )
