@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from itertools import pairwise
 from pathlib import Path
 from typing import Annotated, Literal, get_args
@@ -194,6 +195,7 @@ class Material(Struct, frozen=True):
         return re.split(r",| \(", self.title)[0]
 
 
+@cache
 def names() -> tuple[str, ...]:
     """Names of the shipped cards, sorted."""
     return tuple(sorted(path.stem for path in (folder() / "materials").glob("*.toml")))
@@ -209,8 +211,8 @@ def material(name: str) -> Material:
     plain = "-".join(name.lower().replace("_", " ").split())
     known = names()
     if plain in known:
-        return material_from(folder() / "materials" / f"{plain}.toml")
-    cards = [material_from(folder() / "materials" / f"{each}.toml") for each in known]
+        return _shipped(plain)
+    cards = [_shipped(each) for each in known]
     meant = [card for card in cards if plain in card.aliases]
     if len(meant) == 1:
         return meant[0]
@@ -224,6 +226,12 @@ def material(name: str) -> Material:
     for alias, of in aliases.items():
         tail = tail.replace(f'"{alias}"', f'"{of}"')
     raise Problem(f'there is no material "{name[:60]}"{tail}')
+
+
+@cache
+def _shipped(name: str) -> Material:
+    """Read once in a process: a run over a folder asks for the same few cards."""
+    return material_from(folder() / "materials" / f"{name}.toml")
 
 
 def material_from(path: Path) -> Material:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 import re
+from functools import cache
 from pathlib import Path
 from typing import Literal
 
@@ -80,12 +81,14 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     because: dict[str, Because] = msgspec.field(default_factory=dict)  # key of this card -> standing and source
 
 
+@cache
 def names() -> tuple[str, ...]:
     return tuple(sorted(path.stem for path in (folder() / "controllers").glob("*.toml")))
 
 
+@cache
 def controller(name: str) -> Controller:
-    """The shipped card `name`. Raises Problem, without a place, naming the nearest card."""
+    """The shipped card `name`, read once in a process. Raises Problem, without a place, naming the nearest card."""
     if name not in names():
         raise Problem(f'there is no controller card "{name[:40]}"{nearest(name, names())}')
     return controller_from(folder() / "controllers" / f"{name}.toml")
