@@ -40,7 +40,7 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
     both = (replace(options, windows=old_shop), options)
     tasks = [Task(source, each) for source in found.sources for each in both]
     paper = paper_for(sys.stdout)
-    with ManyProgress() as progress:
+    with ManyProgress(len(tasks)) as progress:
         results = list(outcomes(tasks, kept, many.workers, many.seconds, progress))
     code = _sheet(found, list(zip(found.sources, results[::2], results[1::2])), old_shop, paper)
     deliver(paper.text, out)
