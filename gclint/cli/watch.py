@@ -104,23 +104,30 @@ def _out(out: str | None, home: Path) -> Path | None:
 
 
 def _changes(home: Path, poll: bool, stop: threading.Event) -> Iterator[set[str]]:
-    """Paths that were touched, an empty set now and then; where the system can watch no more files, by looking."""
+    """Paths that were touched, an empty set now and then; where the system cannot tell changes, by looking."""
+    if not poll:
+        try:
+            yield from _told(home, stop)
+            return
+        except (OSError, RuntimeError) as problem:  # too many files to watch; a name that is no text
+            if stop.is_set():
+                return
+            from gclint.cli.main import complain
+
+            complain(f"{home}: the system cannot tell changes ({problem}); looking at every file instead")
+    from gclint.folder.look import looked
+
+    yield from looked(home.absolute(), stop, TICK_MS / 1000, all_new=not poll)
+
+
+def _told(home: Path, stop: threading.Event) -> Iterator[set[str]]:
+    """What the system tells."""
     try:
         import watchfiles
     except ImportError:
         raise Problem("watching needs the library watchfiles: pip install 'gclint[watch]'") from None
-    for looking in (poll, True):
-        try:
-            for changes in watchfiles.watch(
-                home.absolute(), watch_filter=None, debounce=TICK_MS, step=50, rust_timeout=TICK_MS,
-                yield_on_timeout=True, stop_event=stop, raise_interrupt=False, force_polling=looking or None,
-                ignore_permission_denied=True,
-            ):  # fmt: skip
-                yield {path for _, path in changes}
-            return
-        except (OSError, RuntimeError) as problem:
-            if looking or not home.is_dir():
-                raise Problem(f"this folder cannot be watched: {problem}", str(home)) from None
-            from gclint.cli.main import complain
-
-            complain(f"{home}: the system cannot tell changes ({problem}); looking at every file instead")
+    for changes in watchfiles.watch(
+        home.absolute(), watch_filter=None, debounce=TICK_MS, step=50, rust_timeout=TICK_MS, yield_on_timeout=True,
+        stop_event=stop, raise_interrupt=False, ignore_permission_denied=True,
+    ):  # fmt: skip
+        yield {path for _, path in changes}

@@ -195,6 +195,29 @@ def test_a_full_disk_is_told_and_the_watch_goes_on(tmp_path: Path, watcher: Call
     assert not list(tmp_path.rglob(".gclint-*"))
 
 
+@pytest.mark.skipif(sys.platform != "linux", reason="names are text here")
+@pytest.mark.parametrize("more", [(), ("--poll",)], ids=["told", "looking"])
+def test_names_that_are_no_text_and_links_in_a_circle(
+    tmp_path: Path, watcher: Callable[..., Watcher], more: tuple[str, ...]
+) -> None:
+    home = workshop(tmp_path / "jobs", people=("anna",), each=1)
+    (home / "one").symlink_to(home / "other")
+    (home / "other").symlink_to(home / "one")
+    (home / "self").symlink_to(home)
+    one, two = home / "anna" / "part0.nc", home / "anna" / "later.nc"
+    run = watcher(home, "--cache", "none", *more)
+    run.verdict(one)
+    odd = os.fsencode(home / "anna") + b"/odd\xff.nc"
+    Path(os.fsdecode(odd)).write_text(program(2, 700))
+    run.until(lambda: any("not UTF-8 text" in line for line in run.out), "a name that is no text")
+    two.write_text(program(3, 800))
+    run.verdict(two)
+    one.write_text(program(2, 900))
+    run.verdict(one)
+    assert run.stop() == 0
+    assert "Traceback" not in "".join(run.err)
+
+
 def test_the_folder_itself_goes(tmp_path: Path, watcher: Callable[..., Watcher]) -> None:
     home = workshop(tmp_path / "jobs", people=("anna",), each=1)
     run = watcher(home, "--cache", "none")
