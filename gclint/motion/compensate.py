@@ -71,6 +71,9 @@ def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
     meets = setup.controller.compensation_rules != "report"
     Path(given, made, meets, setup.controller.resolution / 2).follow()
     unknown = (flagged & ~np.isfinite(radius)) | (made["wrong"] != 0)
+    # a move straight up or down stands where the one before it ends
+    upright = flagged & (motion.sweep == 0) & (motion.x0 == motion.x1) & (motion.y0 == motion.y1)
+    unknown |= upright & unknown[np.maximum.accumulate(np.where(upright, 0, np.arange(len(motion))))]
     faults, rows, order = _faults(motion, radius, made, unresolved, program)
     moved = _assembled(motion, made, unknown)
     beside = _beside(moved.beside, motion, rows, order)

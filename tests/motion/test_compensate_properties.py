@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from gclint.motion.interpret import interpret
@@ -27,6 +27,7 @@ HEAD = STATED + "T1 M6\nG0 X0 Y0 Z5\nG41 D1 G1 F100\n"
 
 
 @settings(max_examples=300, deadline=None)
+@example("X-1\nX0\nX1 Y2.000000\nZ0\nX0", 4.0, "reads-ahead")  # straight down behind a move that does not fit
 @given(PROGRAM, st.sampled_from([0.0, 0.01, 4.0, 30.0]), st.sampled_from(["reads-ahead", "report"]))
 def test_any_program(body: str, diameter: float, rules: str) -> None:
     text = HEAD + body + "\n"
