@@ -375,3 +375,16 @@ def turn_count_passed_over(base: Base, dice: Random) -> Iterator[Plant]:
             where = at(sheet, line)
             entry = (where[0] - 2, where[1])  # the way down to the material begins it
             yield Plant(sheet.bytes(), where, f"a helix of {len(turns)} turns on one line", follows=entry)
+
+
+# ---- the order of the tools
+
+
+@plants("tool-order-changed")
+def list_in_another_order(base: Base, dice: Random) -> Iterator[Plant]:
+    """The job's list is that of the export before."""
+    cut = base.removed > 0
+    used = list(dict.fromkeys(base.tables.motion.tool[cut].tolist()))
+    if len(used) > 1:
+        yield Plant(base.data, ANYWHERE, "the job lists the tools the other way round",
+                    **base.with_job(tool_order=used[::-1]))  # fmt: skip

@@ -105,6 +105,22 @@ def unit_word_swapped(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), where, f"G{new} for G{old}", follows=ANYWHERE)
 
 
+SWITCHED = TOO_LARGE | NOT_DONE | {
+    "arc-does-not-close": "an arc begins at a place that was told in the other unit",
+    "part-comes-loose": "tabs told in the other unit are elsewhere",
+}
+
+
+@plants("units-switched", SWITCHED)
+def other_unit_from_here_on(base: Base, dice: Random) -> Iterator[Plant]:
+    """A header of another program, pasted between two cuts."""
+    if not base.sheet().lines_with("G", 21):
+        return
+    for line in dice.sample(base.gaps, len(base.gaps)):
+        sheet = base.sheet().before(line, "G20")
+        yield Plant(sheet.bytes(), onward(sheet.now(line) - 1), f"G20 before line {line}", follows=ANYWHERE)
+
+
 @plants("state-unstated")
 def mode_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     arcs = bool((base.tables.motion.kind > 1).any())
