@@ -78,6 +78,7 @@ def check(
     Exit code 0: nothing at or above the fail grade; 1: something was; 2: a program could not be read, or a declaration
     or an option is wrong.
     """
+    from gclint import memory
     from gclint.cli.input import declared_programs
     from gclint.cli.main import complain
     from gclint.cli.many import by_workers, find_programs, in_sentences, one_by_one, without_path
@@ -86,6 +87,7 @@ def check(
     from gclint.cli.writers import writer
     from gclint.folder.source import path_of
 
+    memory.keep()
     options = options_of(material, tools, stock, shop, job, fail_at)
     found = find_programs(programs or declared_programs(options), options, many)
     if form == "page":

@@ -83,6 +83,7 @@ def gclint(context: click.Context) -> None:
 def main(args: list[str] | None = None) -> None:
     """The console script. Exit codes: 0, 1 findings, 2 something could not be read or is declared wrongly."""
     gc.set_threshold(FEW_COLLECTIONS)
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # else numpy starts threads for matrices; there are none
     code = run(sys.argv[1:] if args is None else args)
     sys.stderr.flush()
     os._exit(code)  # all is written and closed; taking the modules down one by one is a tenth of a small check

@@ -21,6 +21,7 @@ from typing import Any
 
 import msgspec
 
+from gclint import memory
 from gclint.folder.outcome import Outcome, Task
 
 Handle = Callable[[Task], bytes]  # gives an encoded Outcome
@@ -144,6 +145,7 @@ def _work(pipe: Connection, handle: Handle, inherited: list[Connection]) -> None
     for other in inherited:
         other.close()
     gc.set_threshold(FEW_COLLECTIONS)
+    memory.keep()
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent hears it and ends the workers
     signal.signal(signal.SIGTERM, signal.SIG_DFL)
     while True:
@@ -154,6 +156,7 @@ def _work(pipe: Connection, handle: Handle, inherited: list[Connection]) -> None
         if hasattr(signal, "setitimer"):
             signal.setitimer(signal.ITIMER_REAL, job.seconds + GRACE)
         answer = handle(job.task)
+        memory.give_back()
         try:
             pipe.send_bytes(answer)
         except OSError:

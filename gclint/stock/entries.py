@@ -48,11 +48,12 @@ def _outside(box: Stock, x: Floats, y: Floats) -> Bools:
 
 def _level_length(motion: Motion) -> Floats:
     """X-Y path of each move, mm; large where an end is unknown."""
-    drop = np.nan_to_num(motion.z1 - motion.z0)
-    chord = np.hypot(motion.x1 - motion.x0, motion.y1 - motion.y0)
-    path = np.sqrt(np.maximum(0.0, motion.length**2 - drop**2))
-    known: Floats = np.nan_to_num(np.where(motion.kind >= ARC_CW, path, chord), nan=LONG, posinf=LONG)
-    return np.minimum(known, LONG)
+    level: Floats = np.hypot(motion.x1 - motion.x0, motion.y1 - motion.y0)
+    arcs = np.flatnonzero(motion.kind >= ARC_CW)
+    drop = np.nan_to_num(motion.z1[arcs] - motion.z0[arcs])
+    level[arcs] = np.sqrt(np.maximum(0.0, motion.length[arcs] ** 2 - drop**2))
+    level[~(level < LONG)] = LONG
+    return level
 
 
 def _descents(
