@@ -12,17 +12,16 @@ from gclint.columns import Bools, Floats, Ints, distinct
 from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.setup.types import Assumed, Setup, Stock
-from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, outline, top_of
+from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
 from gclint.stock.entries import entries_of
+from gclint.stock.grid import cell_wanted, grid_over
 from gclint.stock.passes import passes_of
 from gclint.stock.profile import Profile, profile
-from gclint.stock.sweeps import Grid, sweep
+from gclint.stock.sweeps import sweep
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
-MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
 GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends
-CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 FAR = 1e7  # mm; a position beyond it is not believed
 
 BOUND_REACHED = CODE["bound-reached"]
@@ -62,7 +61,7 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
                 )
             )
         return _nothing(None, chosen, notes)
-    wanted = _cell_wanted(chosen, cuts if cuts.any() else low, top)
+    wanted = cell_wanted(chosen.tool, chosen.tools, chosen.lowest, cuts if cuts.any() else low, top)
     if wanted is None:
         return _nothing(box, chosen, notes, assumed)
     return _sweep(motion, setup, box, chosen, wanted, notes, assumed)
@@ -167,37 +166,9 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
     return _Chosen(tool, profiles, radius, lowest_z(motion), tuple(assumed))
 
 
-def _cell_wanted(chosen: _Chosen, cuts: Bools, top: float) -> float | None:
-    """D/32 of the smallest tool that cuts, or an eighth of what it cuts if narrower; None where nothing cuts."""
-    wanted = None
-    for row, tool in enumerate(chosen.tools):
-        mine = cuts & (chosen.tool == row)
-        if not mine.any():
-            continue
-        deepest = top - float(chosen.lowest[mine].min())
-        narrow = min(2 * tool.radius / 32, 2 * tool.radius_at(deepest) / 8)
-        narrow = min(max(narrow, CELL_LOW), CELL_HIGH)
-        wanted = narrow if wanted is None else min(wanted, narrow)
-    return wanted
-
-
-def _grid(wide: float, high: float, wanted: float) -> float:
-    """The cell, mm: up to a twentieth smaller than wanted, so that whole cells fill the blank; larger at the cap."""
-    cell = wanted
-    while max(1, round(wide / cell)) * max(1, round(high / cell)) > 0.9 * MOST_CELLS:
-        cell *= 1.01
-    tried = cell * np.linspace(1.0, 0.95, 101)
-    left_over = sum(np.abs(size - np.maximum(1, np.round(size / tried)) * tried) for size in (wide, high))
-    return float(tried[np.argmin(left_over)])
-
-
 def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: float, notes: Notes,
            assumed: tuple[Assumed, ...]) -> Engagement:  # fmt: skip
-    x_low, x_high, y_low, y_high = outline(box)
-    wide, high = x_high - x_low, y_high - y_low
-    cell = _grid(wide, high, wanted)
-    shape = (max(1, round(high / cell)), max(1, round(wide / cell)))
-    grid = Grid(shape, x_low, y_low, cell, box.top or 0.0)
+    grid = grid_over(box, wanted)
     most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
     resolution = setup.controller.resolution
     path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
@@ -219,7 +190,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
-    return Engagement(box, cell, min(wanted, cell), pieces, entries, passes, made.cut, assumed, tuple(notes))
+    return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.cut, assumed, tuple(notes))
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:

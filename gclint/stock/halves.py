@@ -15,6 +15,7 @@ from gclint.beside import LONG
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.motion.along import starts_in_plane
 from gclint.motion.table import Motion
+from gclint.stock.grid import Grid
 
 BLOCKS = 1024  # of moves that are looked at as one
 TILES = 128  # along the longer side of the field
@@ -38,8 +39,7 @@ class Halves:
             np.copyto(first[span], second[span], where=np.repeat(mine, self.tile)[:columns])
 
 
-def halves_of(motion: Motion, tool: Ints, reach: Floats, shape: tuple[int, int], x_low: float, y_low: float,
-              cell: float, work: Floats) -> Halves | None:  # fmt: skip
+def halves_of(motion: Motion, tool: Ints, reach: Floats, grid: Grid, work: Floats) -> Halves | None:
     """None where one sweep is as good.
 
     tool, work [moves]: -1 = not swept; mm of path that cuts. reach [tools]: how far from its axis a tool meets cells.
@@ -49,10 +49,11 @@ def halves_of(motion: Motion, tool: Ints, reach: Floats, shape: tuple[int, int],
         return None
     size = -(-n // BLOCKS)
     begins = np.arange(0, n, size)
-    tile = max(1, -(-max(shape) // TILES))
+    tile = max(1, -(-max(grid.shape) // TILES))
+    tiles = -(-np.array(grid.shape) // tile)
     around = np.where(work > 0, reach[tool], np.nan)  # what stays above the stock meets nothing
-    span = _tiles_of(motion, around, begins, x_low, y_low, cell * tile, -(-np.array(shape) // tile))
-    touched_last = np.full(tuple(-(-np.array(shape) // tile)), -1)
+    span = _tiles_of(motion, around, begins, grid, grid.cell * tile, tiles)
+    touched_last = np.full(tuple(tiles), -1)
     boxes = [(slice(front, back), slice(left, right)) for left, right, front, back in span.tolist()]
     for block, box in enumerate(boxes):
         touched_last[box] = block
@@ -71,17 +72,17 @@ def halves_of(motion: Motion, tool: Ints, reach: Floats, shape: tuple[int, int],
     return Halves(int(begins[best]), np.repeat(again, size)[:n], touched_last >= best, tile)
 
 
-def _tiles_of(m: Motion, around: Floats, begins: Longs, x_low: float, y_low: float, tile: float, most: Longs) -> Longs:
+def _tiles_of(m: Motion, around: Floats, begins: Longs, grid: Grid, tile: float, most: Longs) -> Longs:
     """[blocks, 4] tiles that a block's moves may meet: columns from, to, rows from, to.
 
-    around [moves]: mm to each side of the path; NaN for moves that meet none.
+    around [moves]: mm to each side of the path; NaN for moves that meet none. tile: mm; most: rows and columns of them.
     """
     arcs = np.flatnonzero(m.kind >= 2)
     if len(arcs):  # no point of an arc is farther from its start than twice the radius, in whatever plane
         first, second, _ = starts_in_plane(m, arcs)
         around[arcs] += np.nan_to_num(2 * np.hypot(first - m.cu[arcs], second - m.cv[arcs]), nan=0.0)
     spans = []
-    for start, end, low, count in ((m.x0, m.x1, x_low, most[1]), (m.y0, m.y1, y_low, most[0])):
+    for start, end, low, count in ((m.x0, m.x1, grid.x_low, most[1]), (m.y0, m.y1, grid.y_low, most[0])):
         least = np.fmin.reduceat(np.fmin(start, end) - around, begins)
         largest = np.fmax.reduceat(np.fmax(start, end) + around, begins)
         spans.append(np.clip(np.nan_to_num(np.floor((least - low) / tile), nan=0), 0, count))

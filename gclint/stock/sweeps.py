@@ -11,23 +11,13 @@ from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
 from gclint.motion.table import Motion
 from gclint.problem import Problem
+from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
 
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
 MOST_CELLS_TWICE = 12e6  # the most of which two fields are held
-
-
-@dataclass(frozen=True, slots=True)
-class Grid:
-    """The field's cells: rows and columns, its lowest corner and the cell in mm, and the stock's top."""
-
-    shape: tuple[int, int]
-    x_low: float
-    y_low: float
-    cell: float
-    top: float
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -62,7 +52,7 @@ def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: 
     halves = None
     if grid.shape[0] * grid.shape[1] <= MOST_CELLS_TWICE:
         reach = np.array([np.fmax(each.radius, each.shank_radius) + 4 * grid.cell for each in tools])
-        halves = halves_of(motion, tool, reach, grid.shape, grid.x_low, grid.y_low, grid.cell, work)
+        halves = halves_of(motion, tool, reach, grid, work)
     if halves is None:
         return run(len(motion), tool)
     later = tool.copy()

@@ -52,12 +52,12 @@ def timed(moves: int) -> float:
 
 def main() -> None:
     sys.path.insert(0, str(Path(__file__).parents[2]))  # the checkout, for tests.stock.build
-    from gclint.stock import engage as stage
+    from gclint.stock import grid
 
     given = [word for word in sys.argv[1:] if not word.startswith("-")]  # --lines N as the other benchmarks take it
     moves = int(given[0]) if given else 500_000
-    for cell in (stage.CELL_HIGH, float(given[1]) if len(given) > 1 else 0.1):
-        stage.CELL_LOW, stage.CELL_HIGH = min(stage.CELL_LOW, cell), cell
+    for cell in (grid.CELL_HIGH, float(given[1]) if len(given) > 1 else 0.1):
+        grid.CELL_LOW, grid.CELL_HIGH = min(grid.CELL_LOW, cell), cell
         once = timed(moves)
         print(f"twice the moves: {timed(2 * moves) / once:.2f} x the time (floor 2.2)")
     print(f"peak memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB")

@@ -69,7 +69,7 @@ def test_nothing_breaks(
     stock = box((-20, 20), (-20, 20)) if declared else None
     try:
         # small bounds, so that many examples take little time
-        with mock.patch.multiple("gclint.stock.engage", MOST_WORK=1e6, MOST_CELLS=1e5):
+        with mock.patch("gclint.stock.engage.MOST_WORK", 1e6), mock.patch("gclint.stock.grid.MOST_CELLS", 1e5):
             sound(engage(path.motion() if rows else columns(), setup(tool, stock=stock)))
     except Problem:
         assert not declared
