@@ -58,10 +58,11 @@ def halves_of(motion: Motion, tool: Ints, reach: Floats, grid: Grid, work: Float
     for block, box in enumerate(boxes):
         touched_last[box] = block
     later = np.array([touched_last[box].max(initial=-1) for box in boxes])
-    done = np.concatenate(([0.0], np.cumsum(np.add.reduceat(work, begins))))
+    of_block = np.add.reduceat(work, begins)
+    done = np.concatenate(([0.0], np.cumsum(of_block)))
     best, cost = 0, WORTH * done[-1]
     for block in range(int(np.searchsorted(done, 0.25 * done[-1])), int(np.searchsorted(done, 0.75 * done[-1]))):
-        again = np.diff(done)[:block][later[:block] >= block].sum()
+        again = of_block[:block][later[:block] >= block].sum()
         longer = max(done[block], done[-1] - done[block] + again)
         if longer < cost:
             best, cost = block, longer

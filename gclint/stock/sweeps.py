@@ -61,11 +61,11 @@ def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: 
 
 
 def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
+    second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
     if first.next_move < halves.at:
         return replace(first, before=second.before)
     halves.join(first.cut, second.cut)
     own = int(np.searchsorted(second.move, halves.at))
-    second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
     table, move, bits = (
         _behind(kept, len(first.move), more)
         for kept, more in zip(
