@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import sys
-from typing import TYPE_CHECKING
 
 import click
 
@@ -12,11 +11,8 @@ from gclint.cli.also import FOR_HOSTS, FORMS, Form, Together, also_option, furth
 from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem
+from gclint.setup.types import GRADES
 
-if TYPE_CHECKING:
-    from gclint.judge.finding import Checked
-
-GRADES = ("halt", "change", "consider")
 READERS = ("author", "operator", "instructor")
 
 
@@ -86,6 +82,7 @@ def check(
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.writers import writer
     from gclint.folder.source import path_of
+    from gclint.report.sheet_words import failing
 
     memory.keep()
     options = options_of(material, tools, stock, shop, job, fail_at)
@@ -122,7 +119,7 @@ def check(
         report.add(done)
         checked += 1
         done = accept.left_open(done) if accept else done
-        worst = max(worst, 2 if done.failed else _code(done.checked, done.fail_at))
+        worst = max(worst, 2 if done.failed else bool(failing(done.checked, done.fail_at)))
     if found.passed and not checked and not problems and many.since is None:
         first = found.passed[0]
         raise Problem(f"{first.because} (passed over; nothing else that was named is a milling program)", first.path)
@@ -133,8 +130,3 @@ def check(
     for sentence in in_sentences(problems):
         worst = complain(sentence)
     return worst
-
-
-def _code(checked: Checked, fail_at: str) -> int:
-    failing = GRADES[: GRADES.index(fail_at) + 1]
-    return int(any(f.grade in failing and f.accepted is None for f in checked.findings))

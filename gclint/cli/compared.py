@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
     from gclint.report.paper import Paper
     from gclint.setup.declare import Options
 
-GRADES = ("halt", "change", "consider")
 LINES_NAMED = 6
 
 
@@ -49,6 +49,7 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
 
 def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: str, paper: Paper) -> int:
     from gclint import __version__
+    from gclint.report.sheet_words import by_grade, failing, open_findings
     from gclint.report.words import GRADE_WORDS, count
 
     paper.ends("WHAT OTHER WINDOWS CHANGE", f"gclint {__version__}")
@@ -65,13 +66,14 @@ def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: 
             continue
         if then.checked is None:
             raise Problem(then.says)  # the old shop file cannot be used
-        code = max(code, 2 if now.failed else _code(now))
-        gone, new = _differ(_open(then), _open(now))
+        code = max(code, 2 if now.failed else bool(failing(now.checked, now.fail_at)))
+        gone, new = _differ(open_findings(then.checked), open_findings(now.checked))
         if not gone and not new:
             same += 1
             continue
         changed += 1
-        was, is_ = (GRADE_WORDS.get(_worst(one), "Nothing found") for one in (then, now))
+        worst = [next((grade for grade, _ in by_grade(one)), "") for one in (then.checked, now.checked)]
+        was, is_ = (GRADE_WORDS.get(grade, "Nothing found") for grade in worst)
         paper.blank()
         paper.text_block(source.shown, style="head")
         paper.field("verdict", f"{is_} (then: {was})" if is_ != was else f"{is_}, as then; but:", indent=2)
@@ -85,21 +87,7 @@ def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: 
     return code
 
 
-def _open(one: Outcome) -> list[Finding]:
-    return [] if one.checked is None else [finding for finding in one.checked.findings if finding.accepted is None]
-
-
-def _worst(one: Outcome) -> str:
-    grades = {finding.grade for finding in _open(one)}
-    return next((grade for grade in GRADES if grade in grades), "")
-
-
-def _code(one: Outcome) -> int:
-    failing = GRADES[: GRADES.index(one.fail_at) + 1]
-    return int(any(finding.grade in failing for finding in _open(one)))
-
-
-def _differ(then: list[Finding], now: list[Finding]) -> tuple[list[Finding], list[Finding]]:
+def _differ(then: Sequence[Finding], now: Sequence[Finding]) -> tuple[list[Finding], list[Finding]]:
     """(what is no longer found, what is found now): by rule, grade, tool and lines."""
     keys = [{(f.rule, f.grade, f.tool, tuple(f.lines)) for f in each} for each in (then, now)]
     gone = [f for f in then if (f.rule, f.grade, f.tool, tuple(f.lines)) not in keys[1]]

@@ -4,9 +4,18 @@ from __future__ import annotations
 
 import math
 
+from gclint.judge.finding import Finding
 from gclint.report.words import figure
 
 WIDTH = 40
+
+
+def gauge_of(finding: Finding) -> str:
+    """What was found against its window; empty where the two cannot be drawn on one line."""
+    found, window = finding.found, finding.window
+    if found is None or window is None or not isinstance(found.value, (int, float)) or found.unit != window.unit:
+        return ""
+    return gauge(float(found.value), window.low, window.high)
 
 
 def gauge(value: float, low: float | None, high: float | None) -> str:

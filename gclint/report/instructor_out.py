@@ -8,10 +8,20 @@ from typing import TYPE_CHECKING
 from gclint.judge.finding import Acceptance, Checked, Finding
 from gclint.report.paper import Paper
 from gclint.report.sheet_words import (
+    NO_FILES,
+    NO_HOUSE_RULES,
+    NOTHING_ACCEPTED,
+    SIGNED_BY,
+    by_grade,
     found_words,
     graded_words,
     house_words,
+    material_words,
+    not_judged_by_need,
+    outcome_words,
     reach_words,
+    short_fingerprint,
+    sign_words,
     time_words,
     title_words,
     tool_name,
@@ -22,9 +32,6 @@ from gclint.report.words import GRADE_WORDS, count
 
 if TYPE_CHECKING:
     from gclint.setup.types import Setup
-
-INDENT = 4
-GRADES = tuple(GRADE_WORDS)
 
 
 def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
@@ -39,7 +46,7 @@ def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
-    paper.field("outcome", _outcome(run))
+    paper.field("outcome", outcome_words(run))
     _findings(run, paper)
     _house(checked, paper)
     _acceptances(checked, paper)
@@ -50,26 +57,14 @@ def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
 
 def _setup(setup: Setup, paper: Paper) -> None:
     paper.field("machine", ", ".join(part for part in (setup.machine.name, setup.controller.title) if part))
-    paper.field("material", setup.material.title if setup.material else "not declared, so no chip is judged")
+    paper.field("material", material_words(setup))
     paper.field("held by", setup.hold.by or "not declared")
 
 
-def _outcome(run: Run) -> str:
-    failing = GRADES[: GRADES.index(run.fail_at) + 1]
-    reach = sum(f.grade in failing and f.accepted is None for f in run.checked.findings)
-    words = " or ".join(f'"{grade}"' for grade in failing)
-    if run.failed:
-        return "gclint itself failed on part of this program, which nobody has judged"
-    return f"{count(reach, 'finding')} at the grade that fails here ({words}), accepted ones left out"
-
-
 def _findings(run: Run, paper: Paper) -> None:
-    for grade, words in GRADE_WORDS.items():
-        of_grade = [f for f in run.checked.findings if f.grade == grade and f.accepted is None]
-        if not of_grade:
-            continue
+    for grade, of_grade in by_grade(run.checked):
         paper.blank()
-        paper.heading(f"{words.upper()} ({len(of_grade)})", grade)
+        paper.heading(f"{GRADE_WORDS[grade].upper()} ({len(of_grade)})", grade)
         for finding in of_grade:
             _finding(finding, run, paper)
 
@@ -93,14 +88,14 @@ def _house(checked: Checked, paper: Paper) -> None:
     for each in said:
         paper.bullet(each)
     if not said:
-        paper.text_block("No house pack adds a rule, changes a grade or narrows a rule for this program.")
+        paper.text_block(NO_HOUSE_RULES)
 
 
 def _acceptances(checked: Checked, paper: Paper) -> None:
     paper.blank()
     paper.heading(f"ACCEPTED AS KNOWN ({sum(each.covers > 0 for each in checked.acceptances)})")
     if not checked.acceptances:
-        paper.text_block("Nothing is accepted.")
+        paper.text_block(NOTHING_ACCEPTED)
     for each in checked.acceptances:
         paper.bullet(_accepted(each))
 
@@ -122,10 +117,10 @@ def _used(checked: Checked, paper: Paper) -> None:
     paper.blank()
     paper.heading("DECLARATIONS USED")
     if not checked.used:
-        paper.text_block("No file: what was declared came with the command.")
+        paper.text_block(NO_FILES)
     for each in checked.used:
-        short = each.fingerprint.partition(":")[2][:12]
-        paper.bullet(f"{each.what}: {os.path.normpath(each.path)}, fingerprint {short}")
+        path = os.path.normpath(each.path)
+        paper.bullet(f"{each.what}: {path}, fingerprint {short_fingerprint(each.fingerprint)}")
 
 
 def _taken(checked: Checked, paper: Paper) -> None:
@@ -137,21 +132,15 @@ def _taken(checked: Checked, paper: Paper) -> None:
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
-        by_need: dict[str, list[str]] = {}
-        for blind in checked.not_judged:
-            by_need.setdefault(blind.needs, []).append(blind.rule)
-        for needs, rules in by_need.items():
-            paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+        for needs, rules in not_judged_by_need(checked).items():
+            paper.bullet(f"{', '.join(rules)}: needs {needs}")
 
 
 def _to_sign(checked: Checked, paper: Paper) -> None:
     paper.blank()
     paper.heading("TO SIGN")
-    short = checked.fingerprint.partition(":")[2][:12]
-    paper.text_block(
-        "I have looked at this program, at what is accepted, taken as given and not judged, and let it run: the file "
-        f"with the fingerprint {short}, with the declarations above. After any change of either this counts no more."
-    )
+    before, short, behind = sign_words(checked)
+    paper.text_block(f"{before} {short}, {behind}")
     paper.blank()
-    for label in ("made by", "machine", "conditions", "name", "date"):
+    for label in SIGNED_BY:
         paper.text_block(f"{label:<12}{'_' * 40}")

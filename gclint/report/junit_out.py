@@ -8,9 +8,8 @@ from xml.etree import ElementTree as Xml
 from gclint import __version__
 from gclint.judge.finding import Checked, Finding
 from gclint.problem import Problem
-from gclint.report.sheet_words import found_words, quoted, sentence, settings_words, title_words, where_words
+from gclint.report.sheet_words import fails, found_words, quoted, sentence, settings_words, title_words, where_words
 from gclint.report.tables import Run
-from gclint.setup.types import GRADES
 
 # Characters that XML 1.0 has no way to hold.
 FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
@@ -92,19 +91,18 @@ def _properties(suite: Xml.Element, checked: Checked) -> None:
 def _case(suite: Xml.Element, path: str, name: str, findings: list[Finding], needs: str | None, run: Run) -> None:
     """A failure where a finding reaches the fail grade; milder and accepted ones are output; skipped if not judged."""
     case = Xml.SubElement(suite, "testcase", {"name": _clean(name), "classname": _clean(path)})
-    failing = GRADES[: GRADES.index(run.fail_at) + 1]
-    fails = [found for found in findings if found.accepted is None and found.grade in failing]
-    others = [found for found in findings if found not in fails]
+    failing = [found for found in findings if fails(found, run.fail_at)]
+    others = [found for found in findings if not fails(found, run.fail_at)]
     title = title_words(name, run)
-    if fails:
+    if failing:
         kind = "error" if name == "internal-error" else "failure"
-        more = f", and {len(fails) - 1} more" if len(fails) > 1 else ""
-        message = f"{title}: {where_words(fails[0])}{more}"
-        _say(case, kind, message, "\n\n".join(_told(found, run) for found in fails), fails[0].grade)
+        more = f", and {len(failing) - 1} more" if len(failing) > 1 else ""
+        message = f"{title}: {where_words(failing[0])}{more}"
+        _say(case, kind, message, "\n\n".join(_told(found, run) for found in failing), failing[0].grade)
     elif needs is not None:
         _say(case, "skipped", f"not judged: needs {needs}", "", "not-judged")
     output = [_told(found, run) for found in others]
-    if fails and needs is not None:
+    if failing and needs is not None:
         output.append(f"Not judged everywhere: needs {needs}")
     if output:
         Xml.SubElement(case, "system-out").text = _clean("\n\n".join(output))

@@ -10,9 +10,18 @@ from gclint.judge.finding import Checked, Finding
 from gclint.judge.on_paper import PaperList, Sides
 from gclint.report.paper import Paper
 from gclint.report.paper_words import on_paper
-from gclint.report.sheet_words import sentence, time_words, title_words, tool_name, where_words
+from gclint.report.sheet_words import (
+    by_grade,
+    not_judged_by_need,
+    sentence,
+    short_fingerprint,
+    time_words,
+    title_words,
+    tool_name,
+    where_words,
+)
 from gclint.report.tables import Run
-from gclint.report.words import Lengths, behind, count
+from gclint.report.words import GRADE_WORDS, Lengths, behind, count
 
 INDENT = 4
 SKETCH_WIDE, SKETCH_HIGH = 44, 14  # characters, the numbers around it left out
@@ -24,8 +33,7 @@ def operator_sheet(run: Run, paper: Paper, version: str) -> None:
     checked = run.checked
     paper.ends("MACHINE SHEET", f"gclint {version}")
     paper.field("program", checked.path)
-    short = checked.fingerprint.partition(":")[2][:12]
-    paper.field("file", f"fingerprint {short}: the file that runs must be this one")
+    paper.field("file", f"fingerprint {short_fingerprint(checked.fingerprint)}: the file that runs must be this one")
     if checked.paper is not None and checked.paper.material:
         paper.field("material", checked.paper.material)
     paper.field("time", time_words(checked))
@@ -46,16 +54,13 @@ def operator_sheet(run: Run, paper: Paper, version: str) -> None:
 
 
 def _before_running(run: Run, paper: Paper) -> None:
-    open_ = [finding for finding in run.checked.findings if finding.accepted is None]
-    for grade, heading in (("halt", "DO NOT RUN UNTIL"), ("change", "BETTER CHANGED FIRST")):
-        of_grade = [finding for finding in open_ if finding.grade == grade]
-        if not of_grade:
-            continue
+    graded = dict(by_grade(run.checked))
+    mild = len(graded.pop("consider", ()))
+    for grade, of_grade in graded.items():
         paper.blank()
-        paper.heading(f"{heading} ({len(of_grade)})", grade)
+        paper.heading(f"{GRADE_WORDS[grade].upper()} ({len(of_grade)})", grade)
         for finding in of_grade:
             paper.tick(_short(finding, grade, run))
-    mild = sum(finding.grade == "consider" for finding in open_)
     known = sum(finding.accepted is not None for finding in run.checked.findings)
     rest = [count(mild, "thing") + " to consider"] if mild else []
     rest += [count(known, "finding") + " known and accepted"] if known else []
@@ -190,8 +195,5 @@ def _not_judged(checked: Checked, paper: Paper) -> None:
         return
     paper.blank()
     paper.heading("NOT JUDGED: LOOK AT THESE YOURSELF")
-    by_need: dict[str, list[str]] = {}
-    for blind in checked.not_judged:
-        by_need.setdefault(blind.needs, []).append(blind.rule)
-    for needs, rules in by_need.items():
-        paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+    for needs, rules in not_judged_by_need(checked).items():
+        paper.bullet(f"{', '.join(rules)}: needs {needs}")

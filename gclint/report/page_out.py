@@ -21,13 +21,14 @@ ROOM = Path(__file__).with_name("page")
 
 def page(run: Run, version: str, reader: Reader = "author") -> str:
     """The whole file. Without tables (a failed run) it has no figure and no strips."""
-    from gclint.report.page.sheet import open_findings, sheet_of
+    from gclint.report.page.sheet import sheet_of
+    from gclint.report.sheet_words import open_findings
 
     model = None
     if run.tables is not None and len(run.tables.motion):
         from gclint.report.page.model import model_of
 
-        model = model_of(run.tables, open_findings(run))
+        model = model_of(run.tables, open_findings(run.checked))
     script, style = _built("page.js"), _built("page.css")
     return _templates().get_template("page.html.j2").render(
         sheet=sheet_of(run, version, reader), model=model, script=script, style=style, policy=_policy(script, style)

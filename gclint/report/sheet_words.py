@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from gclint.judge.finding import Checked, Finding, Limits, SetWord
 from gclint.report.tables import Run
 from gclint.report.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
+from gclint.setup.types import GRADES, Setup
 
 LINES_NAMED = 6
+NO_HOUSE_RULES = "No house pack adds a rule, changes a grade or narrows a rule for this program."
+NOTHING_ACCEPTED = "Nothing is accepted."
+NO_FILES = "No file: what was declared came with the command."
+SIGNED_BY = ("made by", "machine", "conditions", "name", "date")
 UNIT_WORDS = {
     "mm": "millimetres", "inch": "inches", "mixed": "inches and millimetres", "unstated": "units not stated",
 }
@@ -34,6 +39,64 @@ def verdict(checked: Checked) -> str:
     blind = len({n.rule for n in checked.not_judged})
     second = f" {count(blind, 'rule')} could not be judged; see NOT JUDGED." if blind else ""
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
+
+
+def open_findings(checked: Checked) -> tuple[Finding, ...]:
+    """Findings that nobody has accepted, in the order in which sheets number them."""
+    return tuple(finding for _, of_grade in by_grade(checked) for finding in of_grade)
+
+
+def by_grade(checked: Checked) -> Iterator[tuple[str, list[Finding]]]:
+    """(grade, its findings that nobody has accepted), worst first, without grades that have none."""
+    for grade in GRADES:
+        of_grade = [f for f in checked.findings if f.grade == grade and f.accepted is None]
+        if of_grade:
+            yield grade, of_grade
+
+
+def fails(finding: Finding, fail_at: str) -> bool:
+    """Whether a finding makes a run fail: of that grade or a worse one, and accepted by nobody."""
+    return finding.accepted is None and GRADES.index(finding.grade) <= GRADES.index(fail_at)
+
+
+def failing(checked: Checked, fail_at: str) -> list[Finding]:
+    return [finding for finding in checked.findings if fails(finding, fail_at)]
+
+
+def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
+    """What is needed, each with the rules that wait for it."""
+    waiting: dict[str, dict[str, None]] = {}
+    for blind in checked.not_judged:
+        waiting.setdefault(blind.needs, {})[blind.rule] = None
+    return {needs: list(rules) for needs, rules in waiting.items()}
+
+
+def short_fingerprint(fingerprint: str) -> str:
+    """What of "sha256:0123..." people compare by eye."""
+    return fingerprint.partition(":")[2][:12]
+
+
+def material_words(setup: Setup) -> str:
+    return setup.material.title if setup.material is not None else "not declared, so no chip is judged"
+
+
+def outcome_words(run: Run) -> str:
+    """What the one who signs is told first: how much of it fails here."""
+    if run.failed:
+        return "gclint itself failed on part of this program, which nobody has judged"
+    grades = GRADES[: GRADES.index(run.fail_at) + 1]
+    words = " or ".join(f'"{GRADE_WORDS[grade].lower()}"' for grade in grades)
+    found = count(len(failing(run.checked, run.fail_at)), "finding")
+    return f"{found} at the grade that fails here ({words}), accepted ones left out"
+
+
+def sign_words(checked: Checked) -> tuple[str, str, str]:
+    """What one signs: what stands before the fingerprint, the fingerprint, and what stands behind it."""
+    return (
+        "I have looked at this program, at what is accepted, taken as given and not judged, and let it run: the file "
+        "with the fingerprint", short_fingerprint(checked.fingerprint),
+        "with the declarations above. After any change of either this counts no more.",
+    )  # fmt: skip
 
 
 def time_words(checked: Checked) -> str:

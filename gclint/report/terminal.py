@@ -8,19 +8,23 @@ from collections.abc import Sequence
 from rich.text import Text
 
 from gclint.judge.finding import Checked, Finding
-from gclint.report.gauge import gauge
+from gclint.report.gauge import gauge_of
 from gclint.report.paper import STYLES, Paper, clean
 from gclint.report.sheet_words import (
     UNIT_WORDS,
     accepted_words,
+    by_grade,
     found_words,
     graded_words,
     house_words,
     in_units,
+    material_words,
+    not_judged_by_need,
     quoted,
     reach_words,
     sentence,
     settings_words,
+    short_fingerprint,
     time_words,
     title_words,
     tool_name,
@@ -31,7 +35,6 @@ from gclint.report.show_out import feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, count, duration
-from gclint.setup.card import Material
 
 INDENT = 4
 IN_FULL = 3  # findings of one rule, tool and grade; the others are named by their lines
@@ -41,15 +44,11 @@ ALIKE_NAMED = 24
 def sheet(run: Run, paper: Paper, version: str) -> None:
     """Write one program's sheet."""
     checked, gloss = run.checked, Glossary()
-    open_findings = [f for f in checked.findings if f.accepted is None]
     _head(run, paper, version)
     number = 0
-    for grade, words in GRADE_WORDS.items():
-        of_grade = [f for f in open_findings if f.grade == grade]
-        if not of_grade:
-            continue
+    for grade, of_grade in by_grade(checked):
         paper.blank()
-        paper.heading(f"{words.upper()} ({len(of_grade)})", grade)
+        paper.heading(f"{GRADE_WORDS[grade].upper()} ({len(of_grade)})", grade)
         alike: dict[tuple[str, int | None], list[Finding]] = {}
         for finding in of_grade:
             alike.setdefault((finding.rule, finding.tool), []).append(finding)
@@ -80,13 +79,11 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     checked = run.checked
     paper.ends("JOB SHEET", f"gclint {version}")
     paper.field("program", f"{checked.path}, {count(checked.lines, 'line')}, {UNIT_WORDS[checked.units]}")
-    short = checked.fingerprint.partition(":")[2][:12]
+    short = short_fingerprint(checked.fingerprint)
     paper.field("read as", f"fingerprint {short} (the file that runs must be this one)")
     if run.tables is not None:
         setup = run.tables.setup
-        material = setup.material
-        said = material.title if isinstance(material, Material) else "not declared, so no chip is judged"
-        paper.field("material", said)
+        paper.field("material", material_words(setup))
         if setup.sources:
             paper.field("used", ", ".join(os.path.normpath(source) for source in setup.sources))
     reach = reach_words(checked)
@@ -111,7 +108,7 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("", f"line {finding.worst_line} reads:  {text}", INDENT)
     if finding.found is not None:
         paper.field("found", gloss(found_words(finding)), INDENT)
-        drawn = _gauge(finding)
+        drawn = gauge_of(finding)
         if drawn:
             paper.field("", _coloured(drawn, finding.grade), INDENT)
             if not paper.legend_given:
@@ -132,13 +129,6 @@ def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
     more = f" and {rest:,} more lines" if rest > 0 else ""
     paper.text_block(f"The same again, on line{'s' if len(findings) > 1 else ''} {lines}{more}.", INDENT)
     paper.text_block("Each with its own figures by --as json.", INDENT)
-
-
-def _gauge(finding: Finding) -> str:
-    found, window = finding.found, finding.window
-    if found is None or window is None or not isinstance(found.value, (int, float)) or found.unit != window.unit:
-        return ""
-    return gauge(float(found.value), window.low, window.high)
 
 
 def _coloured(drawn: str, grade: str) -> Text:
@@ -197,11 +187,8 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
-        by_need: dict[str, list[str]] = {}
-        for blind in checked.not_judged:
-            by_need.setdefault(blind.needs, []).append(blind.rule)
-        for needs, rules in by_need.items():
-            paper.bullet(f"{', '.join(dict.fromkeys(rules))}: needs {needs}")
+        for needs, rules in not_judged_by_need(checked).items():
+            paper.bullet(f"{', '.join(rules)}: needs {needs}")
     house = house_words(checked)
     if house:
         paper.blank()

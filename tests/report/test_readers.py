@@ -75,9 +75,9 @@ def test_findings_are_told_only_where_they_concern_running(made: Callable[..., R
     grades = {finding.grade for finding in done.checked.findings}
     assert grades == {"halt", "change", "consider"}
     text = joined(plain(operator_sheet, done))
-    assert "DO NOT RUN UNTIL (1)" in text
+    assert "DO NOT RUN (1)" in text
     assert "[ ] Do not run until this is put right: A rapid goes through standing material (line 22" in text
-    assert "BETTER CHANGED FIRST" in text
+    assert "CHANGE BEFORE CUTTING" in text
     assert "to consider; see gclint check --for author" in text
     for finding in done.checked.findings:
         if finding.grade == "consider":
@@ -150,7 +150,7 @@ def test_what_the_one_who_signs_must_see(made: Callable[..., Run]) -> None:
 
 
 def test_the_fail_grade_that_counts_is_told(made: Callable[..., Run]) -> None:
-    assert 'the grade that fails here ("halt" or "change")' in joined(plain(instructor_sheet, made()))
+    assert 'the grade that fails here ("do not run" or "change before cutting")' in joined(plain(instructor_sheet, made()))
 
 
 def test_a_run_that_failed_has_a_sheet_for_everyone(made: Callable[..., Run], monkeypatch: pytest.MonkeyPatch) -> None:

@@ -10,20 +10,31 @@ from markupsafe import Markup, escape
 
 from gclint.judge.finding import Checked, Finding
 from gclint.report.cautions import cautions
-from gclint.report.gauge import gauge
+from gclint.report.gauge import gauge_of
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.paper_words import on_paper
 from gclint.report.sheet_words import (
+    NO_FILES,
+    NO_HOUSE_RULES,
+    NOTHING_ACCEPTED,
+    SIGNED_BY,
     UNIT_WORDS,
     accepted_words,
+    by_grade,
     found_words,
     graded_words,
     house_words,
     in_units,
+    material_words,
+    not_judged_by_need,
+    open_findings,
+    outcome_words,
     quoted,
     reach_words,
     sentence,
     settings_words,
+    short_fingerprint,
+    sign_words,
     time_words,
     title_words,
     tool_name,
@@ -35,7 +46,6 @@ from gclint.report.show_out import feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
-from gclint.setup.card import Material
 from gclint.setup.glossary import glossary
 from gclint.setup.glosses import glosses
 from gclint.setup.types import Setup, Stock
@@ -52,11 +62,6 @@ GLANCE = 5  # findings that need no list of their own
 POINTED = 12  # findings of one rule at a tool
 EXCERPT = 2  # lines before and behind
 LONGEST = 120  # characters of one of them
-
-
-def open_findings(run: Run) -> tuple[Finding, ...]:
-    """Findings that nobody has accepted, in the order in which the page numbers them."""
-    return tuple(f for grade in GRADE_WORDS for f in run.checked.findings if f.grade == grade and f.accepted is None)
 
 
 def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
@@ -96,7 +101,7 @@ def entry_of(file: str, name: str, run: Run) -> dict[str, Any]:
     checked = run.checked
     return {
         "file": file, "name": _printable(name), "verdict": verdict(checked).replace("NOT JUDGED", "its page"),
-        "counts": _counts(checked), "fingerprint": checked.fingerprint.partition(":")[2][:12],
+        "counts": _counts(checked), "fingerprint": short_fingerprint(checked.fingerprint),
         "time": time_words(checked),
     }  # fmt: skip
 
@@ -142,7 +147,7 @@ def _printable(text: str) -> str:
 
 
 def _counts(checked: Checked) -> list[dict[str, Any]]:
-    of = [f for f in checked.findings if f.accepted is None]
+    of = open_findings(checked)
     made = [
         {"grade": grade, "words": words, "count": sum(f.grade == grade for f in of)}
         for grade, words in GRADE_WORDS.items()
@@ -161,9 +166,7 @@ def _head(run: Run) -> list[tuple[str, str]]:
     rows = [("program", f"{count(checked.lines, 'line')}, {UNIT_WORDS[checked.units]}")]
     if run.tables is not None:
         setup = run.tables.setup
-        material = setup.material
-        rows.append(("material", material.title if isinstance(material, Material) else
-                     "not declared, so no chip is judged"))  # fmt: skip
+        rows.append(("material", material_words(setup)))
         rows.append(("blank", _blank(run.tables.engagement.box, lengths)))
         rows.append(("machine", _machine(setup)))
         if setup.hold.by:
@@ -201,10 +204,7 @@ def _machine(setup: Setup) -> str:
 def _grades(run: Run, words: Words) -> list[dict[str, Any]]:
     """[{grade, words, count, groups: [{full: [...], rows: [...], rest}]}]"""
     made, number = [], 0
-    for grade, said in GRADE_WORDS.items():
-        of_grade = [f for f in run.checked.findings if f.grade == grade and f.accepted is None]
-        if not of_grade:
-            continue
+    for grade, of_grade in by_grade(run.checked):
         numbers = {id(f): number + place for place, f in enumerate(of_grade)}
         number += len(of_grade)
         alike: dict[tuple[str, int | None], list[Finding]] = {}
@@ -220,7 +220,7 @@ def _grades(run: Run, words: Words) -> list[dict[str, Any]]:
                 "times": "once" if len(rest) == 1 else f"{len(rest):,} times",
                 "title": title_words(same[0].rule, run),
             })  # fmt: skip
-        made.append({"grade": grade, "words": said, "count": len(of_grade), "groups": groups})
+        made.append({"grade": grade, "words": GRADE_WORDS[grade], "count": len(of_grade), "groups": groups})
     return made
 
 
@@ -257,17 +257,16 @@ def _mild(checked: Checked) -> str:
 
 def _sign(run: Run) -> dict[str, Any]:
     """What the one who signs must see: the outcome, who accepted what, and on which files it rests."""
-    checked, grades = run.checked, tuple(GRADE_WORDS)
-    failing = grades[: grades.index(run.fail_at) + 1]
-    open_ = sum(f.grade in failing and f.accepted is None for f in checked.findings)
-    words = " or ".join(f'"{GRADE_WORDS[grade].lower()}"' for grade in failing)
+    checked = run.checked
     sources = run.tables.setup.sources if run.tables is not None else ()
+    before, short, behind = sign_words(checked)
     return {
-        "outcome": f"{count(open_, 'finding')} at the grade that fails here ({words}), accepted ones left out.",
+        "outcome": f"{sentence(outcome_words(run))}.",
         "accepted": [accepted_words(f, checked) for f in checked.findings if f.accepted is not None],
         "used": [os.path.normpath(source) for source in sources],
-        "short": checked.fingerprint.partition(":")[2][:12],
-    }
+        "before": before, "short": short, "behind": behind, "by": SIGNED_BY,
+        "nothing": {"house": NO_HOUSE_RULES, "accepted": NOTHING_ACCEPTED, "used": NO_FILES},
+    }  # fmt: skip
 
 
 def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any]:
@@ -277,7 +276,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "tool": tool_name(finding.tool, run) if finding.tool is not None else "",
         "where": where_words(finding),
         "found": words(found_words(finding)) if finding.found is not None else "",
-        "gauge": _gauge(finding),
+        "gauge": gauge_of(finding),
         "happens": words(sentence(finding.happens)),
         "change": words(finding.change.text),
         "settings": settings_words(finding.change.set),
@@ -293,13 +292,6 @@ def _row(index: int, finding: Finding, run: Run) -> dict[str, Any]:
         "found": found_words(finding) if finding.found is not None else "",
         "settings": settings_words(finding.change.set)[:1],
     }  # fmt: skip
-
-
-def _gauge(finding: Finding) -> str:
-    found, window = finding.found, finding.window
-    if found is None or window is None or not isinstance(found.value, (int, float)) or found.unit != window.unit:
-        return ""
-    return gauge(float(found.value), window.low, window.high)
 
 
 def _excerpt(line: int, run: Run) -> list[tuple[int, str, bool]]:
@@ -320,7 +312,7 @@ def _tools(run: Run, words: Words) -> list[dict[str, Any]]:
         return []
     lengths = Lengths(run.checked.units == "inch")
     pairs = pair_facts(run.tables)
-    found = open_findings(run)
+    found = open_findings(run.checked)
     made = []
     for place, facts in enumerate(tool_facts(run.tables, run.checked.tools)):
         row = facts.row
@@ -380,7 +372,4 @@ def _tool_rows(
 
 def _not_judged(checked: Checked) -> list[tuple[Markup, list[str]]]:
     """(what is needed, the rules that wait for it)."""
-    by_need: dict[str, list[str]] = {}
-    for blind in checked.not_judged:
-        by_need.setdefault(blind.needs, []).append(blind.rule)
-    return [(_keys(needs), list(dict.fromkeys(rules))) for needs, rules in by_need.items()]
+    return [(_keys(needs), rules) for needs, rules in not_judged_by_need(checked).items()]
