@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.cli.writers import Writer
     from gclint.folder.find import Found
+    from gclint.report.page_out import Reader
     from gclint.report.tables import Run
 
 FORMS = ("text", "json", "sarif", "junit", "page")
@@ -49,7 +50,7 @@ class Further(NamedTuple):
 
 
 def further_reports(
-    also: Sequence[Form], out: str | None, reader: str, found: Found, many: Many, inputs: Iterable[str | None]
+    also: Sequence[Form], out: str | None, reader: Reader, found: Found, many: Many, inputs: Iterable[str | None]
 ) -> list[Further]:
     """The reports of --also. Raises Problem where one cannot be written to its file."""
     from gclint.cli.output import refuse_overwrite
@@ -64,8 +65,7 @@ def further_reports(
         if _place(target) in taken:
             raise Problem("two reports of this run go to this file; name another", target)
         taken.add(_place(target))
-        whose = reader if form == "text" else "author"
-        made.append(Further(form, target, writer(form, target, whose, False, found, many)))
+        made.append(Further(form, target, writer(form, target, reader, False, found, many)))
     return made
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from typing import TYPE_CHECKING
 
 import click
 
@@ -12,6 +13,9 @@ from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem
 from gclint.setup.types import GRADES
+
+if TYPE_CHECKING:
+    from gclint.report.page_out import Reader
 
 READERS = ("author", "operator", "instructor")
 
@@ -25,7 +29,7 @@ READERS = ("author", "operator", "instructor")
 @acceptance_options
 @click.option(
     "--for", "reader", type=click.Choice(READERS), default="author",
-    help="Who reads the sheet: who made the program, who stands at the machine, who signs for others.",
+    help="Who reads the sheet or the page: who made the program, who stands at the machine, who signs for others.",
 )
 @click.option("--teach", is_flag=True, help="Explain what is found, in the order in which to put it right.")
 @folder_options
@@ -40,7 +44,7 @@ def check(
     job: str | None,
     form: str,
     out: str | None,
-    reader: str,
+    reader: Reader,
     also: tuple[Form, ...],
     teach: bool,
     compare_with: str | None,
@@ -80,11 +84,12 @@ def check(
     from gclint.cli.many import by_workers, find_programs, in_sentences, one_by_one, without_path
     from gclint.cli.options import options_of
     from gclint.cli.output import deliver, refuse_overwrite
-    from gclint.cli.writers import writer
+    from gclint.cli.writers import refuse_apart, writer
     from gclint.folder.source import path_of
     from gclint.report.sheet_words import failing
 
     memory.keep()
+    refuse_apart([form, *(each.name for each in also)], reader, teach)
     options = options_of(material, tools, stock, shop, job, fail_at)
     found = find_programs(programs or declared_programs(options), options, many)
     if form == "page":

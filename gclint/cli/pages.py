@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
+    from gclint.report.page_out import Reader
     from gclint.report.tables import Run
 
 CONTENTS = "index.html"
@@ -42,7 +43,8 @@ class Pages:
 
     needs_tables = True
 
-    def __init__(self, target: str | None) -> None:
+    def __init__(self, target: str | None, reader: Reader) -> None:
+        self.reader = reader
         self.folder = Path(target).parent if target and Path(target).name == CONTENTS else None
         self.single = ""
         self.listed: list[tuple[str, str, Run]] = []
@@ -55,7 +57,7 @@ class Pages:
         from gclint.cli.output import deliver
         from gclint.report.page_out import page
 
-        made = page(done, __version__)
+        made = page(done, __version__, self.reader)
         if self.folder is None:
             self.single = made
             return

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, Protocol
 
 import click
@@ -14,16 +15,26 @@ if TYPE_CHECKING:
     from gclint.folder.find import Found
     from gclint.judge.finding import Left
     from gclint.problem import Problem
+    from gclint.report.page_out import Reader
     from gclint.report.tables import Run
 
 
-def writer(form: str, out: str | None, reader: str, teach: bool, found: Found, many: Many) -> Writer:
-    """The writer of a form. Raises UsageError for forms that do not go together."""
-    if reader != "author" and (form != "text" or teach):
-        other = "--teach" if teach else f"--as {form}"
-        raise click.UsageError(f"--for {reader} makes a sheet for the screen or a text file, not with {other}")
-    if teach and form != "text":
-        raise click.UsageError(f"--teach explains on the screen or in a text file, not --as {form}")
+FOR_PEOPLE = ("text", "page")  # forms that are worded for a reader
+
+
+def refuse_apart(forms: Sequence[str], reader: Reader, teach: bool) -> None:
+    """Raises UsageError for options that do not go together; the first form is that of --as."""
+    if teach and forms[0] != "text":
+        raise click.UsageError(f"--teach explains on the screen or in a text file, not --as {forms[0]}")
+    if reader != "author" and teach:
+        raise click.UsageError(f"--for {reader} makes a sheet of its own, not with --teach")
+    if reader != "author" and not any(form in FOR_PEOPLE for form in forms):
+        says = f"--for {reader} makes a sheet on the screen, in a text file or a page, not --as {forms[0]}"
+        raise click.UsageError(says)
+
+
+def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found, many: Many) -> Writer:
+    """The writer of a form, in the words for a reader where it has any."""
     if form == "sarif":
         from gclint.report.sarif_out import Sarif
 
@@ -35,7 +46,7 @@ def writer(form: str, out: str | None, reader: str, teach: bool, found: Found, m
     if form == "page":
         from gclint.cli.pages import Pages
 
-        return Pages(out)
+        return Pages(out, reader)
     if form == "json":
         return _Json(found)
     of_each = teach or reader != "author" or many.sheets or len(found.sources) <= FEW
@@ -97,7 +108,7 @@ class _Sheets:
 
     needs_tables = True
 
-    def __init__(self, out: str | None, reader: str, teach: bool, found: Found, each_passed: bool) -> None:
+    def __init__(self, out: str | None, reader: Reader, teach: bool, found: Found, each_passed: bool) -> None:
         from gclint.report.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)

@@ -53,3 +53,35 @@ def test_a_name_that_is_no_unicode_stops_no_form(program: Path, gclint: Gclint, 
     code, _out, err = gclint("check", odd, *DECLARED, "--as", form, "--out", "report")
     assert (code, err) == (0, "")
     assert Path("report").stat().st_size > 100
+
+
+READERS = {"author": "Job sheet", "operator": "Machine sheet", "instructor": "Sheet to sign"}
+
+
+def kicker(page: Path) -> str:
+    """What a page calls itself."""
+    return page.read_text(encoding="utf-8").partition('<div class="kicker"><span>')[2].partition("</span>")[0]
+
+
+@pytest.mark.parametrize(("reader", "called"), READERS.items())
+def test_a_page_is_made_for_its_reader(program: Path, gclint: Gclint, reader: str, called: str) -> None:
+    read = (*DECLARED, "--for", reader)
+    code, out, err = gclint("check", program.name, *read, "--as", "page", "--out", "own.html")
+    assert (code, out, err) == (0, "", "")
+    code, _out, err = gclint("check", program.name, *read, "--as", "json", "--also", "page=also.html")
+    assert (code, err) == (0, "")
+    (program.parent / "second.nc").write_text(program.read_text())
+    code, _out, err = gclint("check", ".", *read, "--as", "page", "--out", "pages", "--cache", "none")
+    assert (code, err) == (0, "")
+    for name in ("own.html", "also.html", "pages/tray.html", "pages/second.html"):
+        assert kicker(Path(name)) == called
+    text = Path("own.html").read_text(encoding="utf-8")
+    assert ('id="sign"' in text) == (reader == "instructor")
+    assert ('id="tools"' in text) == (reader != "operator")
+
+
+@pytest.mark.parametrize("form", ["json", "sarif", "junit"])
+def test_a_reader_needs_a_form_that_is_read(program: Path, gclint: Gclint, form: str) -> None:
+    code, out, err = gclint("check", program.name, *DECLARED, "--for", "operator", "--as", form)
+    assert (code, out) == (2, "")
+    assert f"not --as {form}" in err

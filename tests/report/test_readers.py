@@ -150,7 +150,8 @@ def test_what_the_one_who_signs_must_see(made: Callable[..., Run]) -> None:
 
 
 def test_the_fail_grade_that_counts_is_told(made: Callable[..., Run]) -> None:
-    assert 'the grade that fails here ("do not run" or "change before cutting")' in joined(plain(instructor_sheet, made()))
+    said = 'the grade that fails here ("do not run" or "change before cutting")'
+    assert said in joined(plain(instructor_sheet, made()))
 
 
 def test_a_run_that_failed_has_a_sheet_for_everyone(made: Callable[..., Run], monkeypatch: pytest.MonkeyPatch) -> None:
