@@ -140,7 +140,7 @@ def test_a_line_without_end_is_cut_short(page_of: Callable[..., str]) -> None:
 def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., object], make_finding: object) -> None:
     target = page_target(str(tmp_path / "pages"), 2)
     assert target == str(tmp_path / "pages" / "index.html")
-    pages = Pages(target)
+    pages = Pages(target, "author")
     pages.add(make_run(make_finding(), path="a/tide-dial.nc"))  # type: ignore[operator]
     pages.add(make_run(path="b/tide-dial.nc"))
     listed = pages.text(0)
@@ -152,7 +152,7 @@ def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., objec
 
 def test_a_foreign_file_is_never_overwritten(tmp_path: Path, make_run: Callable[..., object]) -> None:
     (tmp_path / "tide-dial.html").write_text("<p>my own notes</p>")
-    pages = Pages(page_target(str(tmp_path), 2))
+    pages = Pages(page_target(str(tmp_path), 2), "author")
     with pytest.raises(Problem, match="never overwritten"):
         pages.add(make_run())  # type: ignore[arg-type]
     assert (tmp_path / "tide-dial.html").read_text() == "<p>my own notes</p>"
