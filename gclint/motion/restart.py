@@ -31,29 +31,38 @@ class RestartLine:
     inch: bool
 
 
-def restart_lines(
-    program: Program, motion: Motion, top: float | None, changes_tools: bool
-) -> tuple[tuple[RestartLine, ...], str]:
-    """(lines in the order of the program, why there are none or why they end early, else "").
+def restart_moves(program: Program, motion: Motion, top: float | None) -> tuple[Longs, str]:
+    """(rows of Motion in the order of the program, why there are none or why they end early, else "").
 
-    One line for each stretch of travel above `top` (Z of the stock's top, mm) between two cuts: the first that stands
-    in absolute coordinates, outside cycles and compensation, at a place that is known. `changes_tools`: whether the
-    controller does something at M6; else the tool is put in by hand and no word for it is given.
+    One row for each stretch of travel above `top` (Z of the stock's top, mm) between two cuts: the first that stands
+    in absolute coordinates, outside cycles and compensation, at a place that is known.
     """
+    none: Longs = np.zeros(0, np.int64)
     if motion.followed is not None:
-        return (), NOT_TELLING
+        return none, NOT_TELLING
     if top is None:
-        return (), "where the stock's top lies is not known"
+        return none, "where the stock's top lies is not known"
     if not len(motion):
-        return (), "nothing moves"
+        return none, "nothing moves"
     words = _Words(program)
     first, why = _first_of_each_stretch(motion, top), ""
     setter = words.first(OFFSET_SETTERS)
     if setter:
         why = f"from line {setter} on the program moves its own zero (G10, G52 or G92)"
         first = first[motion.line[first] < setter]
-    usable = first[~words.in_force_at(91, (90, 91), motion.line[first])]
-    return tuple(_restart(words, motion, int(move), changes_tools) for move in usable), why
+    return first[~words.in_force_at(91, (90, 91), motion.line[first])], why
+
+
+def restart_lines(program: Program, motion: Motion, moves: Column, changes_tools: bool) -> tuple[RestartLine, ...]:
+    """What must be in force at each of these rows of `restart_moves`; a program may have very many, so choose first.
+
+    `changes_tools`: whether the controller does something at M6; else the tool is put in by hand and no word for it is
+    given.
+    """
+    if not len(moves):
+        return ()
+    words = _Words(program)
+    return tuple(_restart(words, motion, move, changes_tools) for move in moves.tolist())
 
 
 def _first_of_each_stretch(m: Motion, top: float) -> Longs:

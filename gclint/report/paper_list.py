@@ -6,10 +6,10 @@ import math
 
 import numpy as np
 
-from gclint.columns import Column, Floats, Longs
+from gclint.columns import Column, Floats, Longs, distinct
 from gclint.judge.finding import Extent, ToolRow
 from gclint.judge.on_paper import GoodChip, PaperList, PaperTool, ProgramStop, Restart, Sides, Zero
-from gclint.motion.restart import RestartLine, restart_lines
+from gclint.motion.restart import RestartLine, restart_lines, restart_moves
 from gclint.motion.table import EVENT, RAPID, Motion
 from gclint.program.table import Program, decode
 from gclint.report import summary
@@ -33,8 +33,10 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
     passed = _passed(tables)
     bottom = box.bottom if box else None
     top = box.top if box else None
-    found, why = restart_lines(tables.program, motion, top, setup.controller.tool_change in ("does", "stops"))
-    chosen = _spread(found, passed)
+    found, why = restart_moves(tables.program, motion, top)
+    chosen = restart_lines(
+        tables.program, motion, _spread(found, motion, passed), setup.controller.tool_change in ("does", "stops")
+    )
     material = setup.material if isinstance(setup.material, Material) else None
     tools = tuple(
         _tool(tables, number, row) for number, row in zip(summary.order_of_use(motion), rows)
@@ -60,7 +62,7 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         stops_left_out=max(0, len(stops) - MOST_STOPS),
         restarts=tuple(_restart(each, setup, passed) for each in chosen),
         restarts_left_out=len(found) - len(chosen),
-        no_restart=why if why or found else NEVER_ABOVE,
+        no_restart=why if why or len(found) else NEVER_ABOVE,
         material=material.title if material else "",
         good_chip=_good_chip(material),
         tick=_boxes(tables, tools, thickness, lengths),
@@ -267,18 +269,19 @@ def _comment_on(program: Program, line: int) -> str:
 # restarts
 
 
-def _spread(found: tuple[RestartLine, ...], passed: Floats) -> list[RestartLine]:
+def _spread(found: Longs, motion: Motion, passed: Floats) -> Longs:
     """The first of each tool, then those that lie nearest to equal steps of time, in the order of the program."""
     if len(found) <= MOST_RESTARTS:
-        return list(found)
-    at = np.array([passed[each.move] for each in found])
+        return found
+    at = passed[found]
     at = np.where(np.isfinite(at), at, np.arange(len(found)))
-    chosen = {next(n for n, each in enumerate(found) if each.tool == tool) for tool in {e.tool for e in found}}
+    tools = motion.tool[found]
+    chosen = {int(np.argmax(tools == tool)) for tool in distinct(tools)}
     chosen = set(sorted(chosen)[:MOST_RESTARTS])
     for goal in np.linspace(at[0], at[-1], MOST_RESTARTS):
         if len(chosen) < MOST_RESTARTS:
             chosen.add(int(np.argmin(np.abs(at - goal))))
-    return [found[n] for n in sorted(chosen)]
+    return found[sorted(chosen)]
 
 
 def _restart(each: RestartLine, setup: Setup, passed: Floats) -> Restart:

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 
 from gclint.motion.interpret import interpret
-from gclint.motion.restart import restart_lines
+from gclint.motion.restart import RestartLine, restart_lines, restart_moves
 from gclint.motion.table import RAPID, Motion
 from gclint.program.read import read
 from gclint.setup.controllers import controller
@@ -27,19 +27,24 @@ def motion_of(data: bytes) -> Motion:
 
 
 def lines_of(data: bytes, top: float | None = 0.0) -> tuple[list[int], str]:
-    found, why = restart_lines(read(data, "try.nc"), motion_of(data), top, True)
-    return [each.line for each in found], why
+    moves, why = restart_moves(read(data, "try.nc"), motion_of(data), top)
+    return motion_of(data).line[moves].tolist(), why
+
+
+def told(data: bytes, changes_tools: bool = True) -> tuple[RestartLine, ...]:
+    program, motion = read(data, "try.nc"), motion_of(data)
+    return restart_lines(program, motion, restart_moves(program, motion, 0.0)[0], changes_tools)
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
 def test_what_follows_is_what_the_whole_program_does(path: Path) -> None:
     data = path.read_bytes()
     program, whole = read(data, path.name), motion_of(data)
-    found, why = restart_lines(program, whole, 0.0, True)
+    moves, why = restart_moves(program, whole, 0.0)
     if whole.followed is not None:
-        assert not found
+        assert not len(moves)
         assert why
-    for each in found[:6]:
+    for each in restart_lines(program, whole, moves[:6], True):
         text = data.splitlines()
         again = motion_of("\n".join(each.words).encode() + b"\n" + b"\n".join(text[each.line - 1 :]) + b"\n")
         first = int(np.searchsorted(again.line, len(each.words) + 1))
@@ -83,10 +88,10 @@ def test_why_there_is_none() -> None:
 
 def test_words_are_told_in_the_units_of_the_line_and_what_never_moved_is_left_out() -> None:
     inch = HEAD.replace(b"G21", b"G20").replace(b"G0 Z5", b"G0 Z0.2") + b"G0 Z0.2\nX50\nG1 Z-1 F30\nX60\nG0 Z5\nM30\n"
-    (each,), _ = restart_lines(read(inch, "try.nc"), motion_of(inch), 0.0, True)
+    (each,) = told(inch)
     assert each.inch
     assert each.words == ("G20 G90 G17 G94 G54", "T1 M6", "S16000 M3", "F900", "G0 Z0.2", "X40 Y10", "G0")
-    (same,), _ = restart_lines(read(inch, "try.nc"), motion_of(inch), 0.0, changes_tools=False)
+    (same,) = told(inch, changes_tools=False)
     assert not any(word.startswith("T") for word in same.words)
 
 
