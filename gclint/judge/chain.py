@@ -143,13 +143,13 @@ class Chain:
         m = self.motion
         turning: Column = (np.abs(m.spindle) == 1).astype(np.int8)
         if self.setup.controller.program_stop == "stops-spindle":
-            halts = m.event_move[np.isin(m.event_kind, STOPS)]
-            starts = m.event_move[np.isin(m.event_kind, ON)]
-            order_halts = np.flatnonzero(np.isin(m.event_kind, STOPS))
-            order_starts = np.flatnonzero(np.isin(m.event_kind, ON))
-            for move, order in zip(halts.tolist(), order_halts.tolist()):
-                later = starts[order_starts > order]
-                turning[move : int(later.min()) if len(later) else len(turning)] = 0
+            halts = np.flatnonzero(np.isin(m.event_kind, STOPS))
+            starts = np.flatnonzero(np.isin(m.event_kind, ON))
+            until = np.append(m.event_move[starts], len(turning))[np.searchsorted(starts, halts)]
+            still = np.bincount(m.event_move[halts], minlength=len(turning) + 1) - np.bincount(
+                until, minlength=len(turning) + 1
+            )
+            turning[np.cumsum(still)[:-1] > 0] = 0
         return turning
 
     @cached_property
@@ -158,10 +158,13 @@ class Chain:
 
     @cached_property
     def entry_moves(self) -> tuple[Column, Column]:
-        """Rows of the moves of all entries, one entry after the other, and where each entry's begin among them."""
+        """Rows of the moves of all entries, one entry after the other, and where each entry's begin among them.
+
+        Of an entry into no solid material only the descent: the cut that begins there may be half the program away.
+        """
         entries = self.engagement.entries
         first = entries.first_move.astype(np.int64)
-        count = entries.last_move - first + 1
+        count = np.where(entries.solid > 0, entries.last_move - first + 1, 1)
         starts = np.cumsum(count) - count
         return np.arange(int(count.sum())) + np.repeat(first - starts, count), starts
 

@@ -14,7 +14,6 @@ from gclint.setup.numbers import model_number
 
 BEFORE = (0.75, 1.0, 1.25)  # diameters of path back, where the engagement before a corner is read
 LEAST_PART = 4.0  # a rise is not squeezed into less than this part of a piece
-FAR_APART = 1e9  # mm; farther than any depth
 
 
 @once
@@ -190,8 +189,9 @@ def _pecks(chain: Chain) -> tuple[Floats, Floats]:
     lowest = np.minimum.reduceat(z1, starts)
     surface = lowest + entries.solid
     # lowest tip so far, entry by entry: each entry's heights lie far below those of the one before
-    sunk = np.where(np.isin(np.arange(len(rows)), starts), np.minimum(z1, surface[entry]), z1) - entry * FAR_APART
-    so_far = np.minimum.accumulate(sunk) + entry * FAR_APART
+    z1[starts] = np.minimum(z1[starts], surface)
+    apart = entry * (float(z1.max() - z1.min()) + 1.0)
+    so_far = np.minimum.accumulate(z1 - apart) + apart
     before = np.concatenate(([0.0], so_far[:-1]))
     before[starts] = surface
     gained = np.maximum(0.0, np.minimum(before, surface[entry]) - so_far)

@@ -43,7 +43,7 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
     )
     marks = {number: tool.dial_marks for number, tool in zip(summary.order_of_use(motion), tools)}
     lengths = Lengths(summary.units(motion) == "inch")
-    stops = _stops(tables.program, motion, setup, passed, marks, lengths)
+    stops = _stops_of(motion)
     low, high = extent.min[2], extent.max[2]
     declared = setup.stock is not None and setup.stock.declared
     thickness = box.top - box.bottom if box and box.top is not None and box.bottom is not None else None
@@ -58,7 +58,10 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         lowest_above_table_mm=_rounded(low - bottom) if low is not None and bottom is not None else None,
         highest_z_mm=high,
         tools=tools,
-        stops=stops[:MOST_STOPS],
+        stops=tuple(
+            _stop(tables.program, motion, setup, passed, rows, goes_in, marks.get(tool, ()), lengths)
+            for rows, goes_in, tool in stops[:MOST_STOPS]
+        ),
         stops_left_out=max(0, len(stops) - MOST_STOPS),
         restarts=tuple(_restart(each, setup, passed) for each in chosen),
         restarts_left_out=len(found) - len(chosen),
@@ -158,31 +161,36 @@ def _tool(tables: Tables, number: int, row: ToolRow) -> PaperTool:
 # stops
 
 
-def _stops(
-    program: Program, m: Motion, setup: Setup, passed: Floats, marks: dict[int, tuple[str, ...]], lengths: Lengths
-) -> tuple[ProgramStop, ...]:
-    """Program stops and tool changes; those with no move between them are one."""
+def _stops_of(m: Motion) -> list[tuple[Column, int | None, int]]:
+    """(rows of events, the tool that goes in, the tool that is then in) of each program stop and tool change.
+
+    Those with no move between them are one.
+    """
     changes = m.event_kind == EVENT["change"]
     if not changes.any() and (m.tool >= 0).any():
         changes = m.event_kind == EVENT["select"]  # each T puts its tool in
     events = np.flatnonzero(changes | np.isin(m.event_kind, list(WAITS)))
-    made = []
+    wanted = _wanted(m)
+    made: list[tuple[Column, int | None, int]] = []
     tool = -2
     for rows in _together(m, events):
-        kinds = [int(kind) for kind in m.event_kind[rows]]
-        changed = [_wanted(m, row) for row, kind in zip(rows.tolist(), kinds) if kind not in WAITS]
+        kinds = m.event_kind[rows].tolist()
+        changed = [wanted[row] for row, kind in zip(rows.tolist(), kinds) if kind not in WAITS]
         goes_in = changed[-1] if changed and changed[-1] != tool else None
         if goes_in is None and not set(kinds) & set(WAITS):
             continue  # the same tool called again
         tool = tool if goes_in is None else goes_in
-        made.append(_stop(program, m, setup, passed, rows, goes_in, marks.get(tool, ()), lengths))
-    return tuple(made)
+        made.append((rows, goes_in, tool))
+    return made
 
 
-def _wanted(m: Motion, row: int) -> int:
-    """The tool that the program wants at a change: a controller that passes over M6 keeps the one it has."""
-    selected = np.flatnonzero(m.event_kind[: row + 1] == EVENT["select"])
-    return int(m.event_value[selected[-1] if len(selected) else row])
+def _wanted(m: Motion) -> list[int]:
+    """[events] the tool the program wants at a change there: a controller that passes over M6 keeps the one it has."""
+    own = np.arange(len(m.event_kind))
+    selected = np.maximum.accumulate(np.where(m.event_kind == EVENT["select"], own, -1)) if len(own) else own
+    values = np.clip(np.nan_to_num(m.event_value[np.where(selected >= 0, selected, own)], nan=-1.0), -1, 2**31)
+    wanted: list[int] = values.astype(np.int64).tolist()
+    return wanted
 
 
 def _together(m: Motion, events: Longs) -> list[Column]:
