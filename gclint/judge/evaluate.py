@@ -9,6 +9,7 @@ code
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, Protocol
 
 import numpy as np
@@ -41,6 +42,9 @@ class Rows(Protocol):
 
     def group(self) -> tuple[Column, int, Column]:
         """(group number of each row, number of groups, weight of each row) for `share` and `total`."""
+
+    def kept(self, key: str, make: Callable[[], Column], /) -> Column:
+        """A column of the whole table that the sentences of every finding need again."""
 
     def breaks(self) -> Column:
         """bool [length]: whether a row does not follow on the row before, for `run`."""
@@ -145,7 +149,7 @@ def _run(code: Code, rows: Rows) -> Any:
             .reshape(np.shape(value[0] if isinstance(value, tuple) else value))
         )
     if op in ("share", "total", "run"):
-        return rows.pick(_by_group(code, rows.whole()))
+        return rows.pick(rows.kept(str(code), lambda: _by_group(code, rows.whole())))
     parts = [_run(part, rows) for part in code[1:]]
     if op == "either":
         value = parts[0]

@@ -207,6 +207,14 @@ class View(Struct, frozen=True, eq=False):
             self.built[":" + key] = np.full(whole, -1) if build is None else np.asarray(build(self.chain))
         return self.pick(self.built[":" + key])
 
+    def kept(self, key: str, make: Callable[[], Column]) -> Column:
+        if self.length > 1:  # the condition asks once; the sentences of each finding ask again, for one row each
+            return make()
+        if key not in self.built:
+            self.built[key] = make()
+        column: Column = self.built[key]
+        return column
+
     def breaks(self) -> Column:
         move, tool = self.column("move"), self.column("tool")
         return np.concatenate(([True], (np.diff(move) > 1) | (np.diff(tool) != 0)))[: self.length]

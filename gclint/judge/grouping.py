@@ -23,6 +23,7 @@ from gclint.setup.types import GRADES, Accept, Window
 MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
+MOST_WORDS = 20  # F words (or S words, or texts) of one tool told one by one; if there are more, all are told together
 _LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
@@ -128,16 +129,31 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([view.column("tool"), reason])
     parts = [view.column("tool"), grades, reason]
     if cause == "found" and rule.found is not None:  # one finding for each text found, wherever it stands
-        return _numbered([*parts, np.array(words(rule.found.code, view))])
+        return _together(parts, [np.array(words(rule.found.code, view))])
     if cause == "line" or not len(motion):
         apart = np.unique(place)
         each = np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])
         # What is only to consider is one habit of the program, not a mishap of each line.
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
-    return _numbered(
-        [*parts, np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
+    return _together(
+        parts, [np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
     )
+
+
+def _together(parts: list[Column], words: list[Column]) -> Column:
+    """A number for each distinct row of the parts and words; for the parts alone where they have very many words.
+
+    A program whose feed follows the load says another F on every line, and has one fault, not thousands.
+    """
+    apart = _numbered([*parts, *words])
+    if not len(apart) or int(apart.max()) < MOST_WORDS:
+        return apart
+    base = _numbered(parts)
+    of = np.zeros(int(apart.max()) + 1, dtype=np.int64)
+    of[apart] = base
+    many = np.bincount(of) > MOST_WORDS
+    return np.where(many[base], len(of) + base, apart)
 
 
 def _numbered(parts: list[Column]) -> Column:

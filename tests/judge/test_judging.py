@@ -45,6 +45,18 @@ def test_another_feed_or_tool_is_another_cause() -> None:
     assert [f.tool for f in found(checked, "straight-plunge")] == [1, 2]
 
 
+def test_a_program_with_another_feed_on_every_line_is_told_of_one_fault() -> None:
+    def laps(feeds: int) -> str:
+        lines = (f"G1 X{10 + 100 * (n % 2)} Y{5 + 2 * n} F{150 + n}\n" for n in range(feeds))
+        return HEAD + "G0 X-10 Y5\nG1 Z-1 F100\n" + "".join(lines) + "G0 Z5\nM30\n"
+
+    def thin(feeds: int) -> list[int]:
+        return sorted(f.count for f in found(tried(laps(feeds), SIX, **EPOXY), "chip-too-thin"))  # type: ignore[arg-type]
+
+    assert thin(20) == [1] * 20
+    assert thin(21) == [21]
+
+
 def test_collisions_are_never_put_together() -> None:
     program = HEAD + "G0 X-10 Y20\nG1 Z-3 F100\nG1 X130 F900\nG0 X-10 Y40\nG0 X130 Y60\nG0 Z5\nM30\n"
     assert [f.line for f in found(tried(program, SIX, **EPOXY), "rapid-through-stock")] == [7, 8]  # type: ignore[arg-type]

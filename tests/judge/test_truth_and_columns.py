@@ -49,6 +49,9 @@ class Made:
         tool = self.columns.get("tool", np.zeros(self.length, dtype=int))
         return tool, int(tool.max(initial=0)) + 1, self.columns.get("weight", np.ones(self.length))
 
+    def kept(self, key: str, make: Any) -> Any:
+        return make()
+
     def breaks(self) -> Any:
         return np.arange(self.length) == 0
 
