@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import os
 import sys
-import tempfile
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from pathlib import Path
 
-from gclint.problem import Problem, reason
+from gclint.problem import Problem
+from gclint.whole_file import write_whole
 
 
 def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str = "--out") -> None:
@@ -38,7 +38,7 @@ def deliver(made: str | bytes, out: str | None) -> None:
     if target.exists() and not target.is_file():  # a device or a pipe: there is nothing to rename over
         target.write_bytes(data)
         return
-    _beside_and_rename(data, target, lambda beside: beside.replace(target))
+    write_whole(target, data)
 
 
 def write_job(made: bytes, target: Path, before: bytes | None) -> None:
@@ -66,31 +66,4 @@ def write_job(made: bytes, target: Path, before: bytes | None) -> None:
         beside.chmod(target.stat().st_mode & 0o7777)
         beside.replace(target)
 
-    _beside_and_rename(made, target, place)
-
-
-def _beside_and_rename(made: bytes, target: Path, place: Callable[[Path], object]) -> None:
-    """Write a file beside the target and put it in its place; whatever happens, the target is whole."""
-    try:
-        handle, name = tempfile.mkstemp(prefix=f".{target.name}.", dir=target.parent)
-    except OSError as problem:
-        raise Problem(f"cannot be written: {reason(problem)}", str(target)) from None
-    beside = Path(name)
-    try:
-        with os.fdopen(handle, "wb") as file:
-            file.write(made)
-            file.flush()
-            os.fsync(file.fileno())
-        beside.chmod(0o666 & ~_umask())
-        place(beside)
-    except BaseException as problem:
-        beside.unlink(missing_ok=True)
-        if isinstance(problem, OSError):
-            raise Problem(f"cannot be written: {reason(problem)}", str(target)) from None
-        raise
-
-
-def _umask() -> int:
-    mask = os.umask(0)
-    os.umask(mask)
-    return mask
+    write_whole(target, made, place)

@@ -7,18 +7,17 @@ from __future__ import annotations
 
 import os
 import re
-import tempfile
 from pathlib import Path
 from typing import Literal
 
 from gclint import __version__
 from gclint.problem import Problem, one_line, reason
 from gclint.report.tables import Run
+from gclint.whole_file import write_whole
 
 Form = Literal["text", "page"]
 ENDINGS: dict[Form, str] = {"text": ".report.txt", "page": ".report.html"}
 VERDICT = ".verdict.txt"
-BEFORE = ".gclint-"  # how the name of a file that is still being written begins
 MARK = re.compile(rb"\[written by gclint watch \S+ for ([0-9a-f]*)\](?: -->)?\s*\Z")
 TAIL = 300  # bytes in which the mark stands
 
@@ -72,24 +71,14 @@ def mark_of(file: Path) -> str | None:
 
 
 def write_own(file: Path, text: str) -> None:
-    """Whole or not at all, by a file beside it and a rename. Raises Problem: not ours to overwrite, or not writable."""
+    """Whole or not at all. Raises Problem: not ours to overwrite, or not writable."""
     if (file.exists() or file.is_symlink()) and mark_of(file) is None:
         raise Problem("this file was not written by gclint watch, so it stays as it is; move it away", str(file))
     try:
         file.parent.mkdir(parents=True, exist_ok=True)
-        handle, beside = tempfile.mkstemp(prefix=BEFORE, suffix=".new", dir=file.parent)
     except OSError as problem:
         raise Problem(f"cannot be written: {reason(problem)}", str(file)) from None
-    try:
-        with os.fdopen(handle, "w", encoding="utf-8", errors="replace", newline="\n") as opened:
-            opened.write(text)
-        Path(beside).chmod(0o644)
-        Path(beside).replace(file)
-    except BaseException as problem:
-        Path(beside).unlink(missing_ok=True)
-        if isinstance(problem, OSError):
-            raise Problem(f"cannot be written: {reason(problem)}", str(file)) from None
-        raise
+    write_whole(file, text.encode("utf-8", "replace"))
 
 
 def remove_own(file: Path) -> None:

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from gclint import whole_file
 from gclint.cli import output
 
 Gclint = Callable[..., tuple[int, str, str]]
@@ -252,7 +253,7 @@ def test_a_folder_that_refuses_a_file(old: Path, gclint: Gclint, sentence: Sente
     def refuses(*_: Any, **__: Any) -> None:
         raise PermissionError(13, "Permission denied")
 
-    monkeypatch.setattr(output.tempfile, "mkstemp", refuses)
+    monkeypatch.setattr(whole_file.tempfile, "mkstemp", refuses)
     code, _, err = gclint("check", "old", *MATERIAL, *WITH, "old/job.toml")
     assert code == 2
     assert "cannot be written" in sentence(err)
