@@ -86,7 +86,7 @@ def accepting(said: Acceptance, options: Options, form: str, out: str | None) ->
 class Accepting:
     """A writer as those of reports are: takes each program's result, then writes the job file and says what it did."""
 
-    needs_tables = False
+    maker = None
 
     def __init__(self, said: Acceptance, options: Options, target: Path) -> None:
         from gclint.setup.toml_file import read_text

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -75,11 +76,13 @@ class Together:
     def __init__(self, first: Writer, further: Sequence[Further]) -> None:
         self.first, self.further = first, further
         self.all = [first, *(each.writer for each in further)]
-        self.needs_tables = any(writer.needs_tables for writer in self.all)
+        self.makers = tuple(writer.maker for writer in self.all if writer.maker is not None)
 
     def add(self, done: Run) -> None:
+        """Each writer is given what its own maker made."""
+        made = iter(done.made)
         for writer in self.all:
-            writer.add(done)
+            writer.add(replace(done, made=() if writer.maker is None else (next(made),)))
 
     def missed(self, problem: Problem) -> None:
         for writer in self.all:

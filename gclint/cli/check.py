@@ -81,7 +81,7 @@ def check(
     from gclint import memory
     from gclint.cli.input import declared_programs
     from gclint.cli.main import complain
-    from gclint.cli.many import by_workers, find_programs, in_sentences, one_by_one, without_path
+    from gclint.cli.many import alone, by_workers, find_programs, in_sentences, without_path
     from gclint.cli.options import options_of
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.writers import refuse_apart, writer
@@ -110,13 +110,14 @@ def check(
     )
     problems: list[tuple[str | None, str]] = []
     worst = checked = 0
-    alone = len(found.sources) == 1 or report.needs_tables
+    makers = report.makers
+    each = alone(found, options, makers) if len(found.sources) == 1 else by_workers(found, options, many, makers)
     for problem in found.problems:
         report.missed(problem)
         problems.append((None, str(problem)))
     if many.since is not None and not found.sources:
         print(f"gclint: no program is concerned by a change since {many.since}", file=sys.stderr)
-    for source, done in one_by_one(found, options) if alone else by_workers(found, options, many):
+    for source, done in each:
         if isinstance(done, Problem):
             report.missed(done)
             problems.append((source.shown, without_path(done, source)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 import time
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 from functools import wraps
 from typing import TYPE_CHECKING, Any
 
@@ -15,7 +16,7 @@ from gclint.problem import Problem, one_line
 
 if TYPE_CHECKING:
     from gclint.folder.find import Found
-    from gclint.folder.outcome import Outcome, Source
+    from gclint.folder.outcome import Maker, Outcome, Source
     from gclint.report.tables import Run
     from gclint.setup.declare import Options
 
@@ -93,33 +94,36 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
     return found
 
 
-def one_by_one(found: Found, options: Options) -> Iterator[tuple[Source, Run | Problem]]:
-    """Each program in this process, with its tables. A single one that has a bad declaration ends the run."""
+def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator[tuple[Source, Run | Problem]]:
+    """The only program, in this process. A bad declaration ends the run."""
     from gclint.check import NoProgram, Unreadable, run
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes
     from gclint.judge.finding import Left
 
+    [source] = found.sources
     with Progress() as progress:
-        for source in found.sources:
-            try:
-                data = read_bytes(source.name)
-                progress.begin(source.shown, len(data))
-                yield source, run(data, source.shown, options, path_of(source.name), progress)
-            except NoProgram as problem:
-                if source.named:
-                    yield source, problem
-                else:
-                    found.passed.append(Left(source.shown, problem.says))
-            except Unreadable as problem:
+        try:
+            data = read_bytes(source.name)
+            progress.begin(source.shown, len(data))
+            done = run(data, source.shown, options, path_of(source.name), progress)
+        except NoProgram as problem:
+            if source.named:
                 yield source, problem
-            except Problem as problem:
-                if len(found.sources) == 1:
-                    raise
-                yield source, problem
+            else:
+                found.passed.append(Left(source.shown, problem.says))
+            return
+        except Unreadable as problem:
+            yield source, problem
+            return
+        if makers:
+            progress("writing its report")
+    yield source, replace(done, made=tuple(maker.made(source, done, "") for maker in makers))
 
 
-def by_workers(found: Found, options: Options, many: Many) -> Iterator[tuple[Source, Run | Problem]]:
+def by_workers(
+    found: Found, options: Options, many: Many, makers: tuple[Maker, ...]
+) -> Iterator[tuple[Source, Run | Problem]]:
     """Each program by its kept result or by a worker, without tables, in the order of the list."""
     from gclint.folder.kept import Kept, folder_of_cache
     from gclint.folder.outcome import Task
@@ -132,7 +136,8 @@ def by_workers(found: Found, options: Options, many: Many) -> Iterator[tuple[Sou
     kept = None if place is None else Kept(place)
     tasks = [Task(source, options) for source in found.sources]
     with ManyProgress(len(tasks)) as progress:
-        for source, outcome in zip(found.sources, outcomes(tasks, kept, many.workers, many.seconds, progress)):
+        made = outcomes(tasks, kept, many.workers, many.seconds, progress, makers)
+        for source, outcome in zip(found.sources, made):
             if outcome.kind == "skipped":
                 found.passed.append(Left(source.shown, outcome.says))
             else:
@@ -142,6 +147,8 @@ def by_workers(found: Found, options: Options, many: Many) -> Iterator[tuple[Sou
 
 
 def _given(source: Source, outcome: Outcome) -> Run | Problem:
+    if outcome.stopped_by is not None:
+        raise Problem(*outcome.stopped_by)
     if outcome.kind == "checked":
         return outcome.run()
     return Problem(outcome.says, source.shown, outcome.line, outcome.column)

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+import hashlib
 import os
-from dataclasses import replace
+from collections.abc import Sequence
 from pathlib import Path, PurePath
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
+
+from msgspec import Struct
 
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
+    from gclint.folder.outcome import Source
     from gclint.report.page_out import Reader
     from gclint.report.tables import Run
 
 CONTENTS = "index.html"
+MARK = b"<!-- made by gclint for "
 OURS = b'<meta name="generator" content="gclint'
 
 
@@ -38,33 +43,72 @@ def page_target(out: str | None, programs: int, option: str = "--out") -> str | 
     return str(folder / CONTENTS)
 
 
+class PageOf(Struct, frozen=True):
+    """Makes the page of one program: its file in `folder`, or without one the page itself.
+
+    A page whose last line names the state it was made of, and that is as it was written, is not made again.
+    """
+
+    folder: str | None
+    files: dict[str, str]  # of the pages, by the program's name
+    reader: Reader
+
+    def made(self, source: Source, run: Run, state: str) -> str:
+        from gclint import __version__
+        from gclint.report.page_out import page
+        from gclint.whole_file import write_whole
+
+        text = page(run, __version__, self.reader)
+        if self.folder is None:
+            return text
+        file = Path(self.folder, self.files[source.name])
+        _refuse_foreign(file)
+        data = text.rstrip("\n").encode("utf-8", "replace") + b"\n"
+        write_whole(file, data + (self._mark(state, data) if state else b""))
+        return file.name
+
+    def stands(self, source: Source, state: str) -> str | None:
+        if self.folder is None or not state:
+            return None
+        file = Path(self.folder, self.files[source.name])
+        try:
+            data = file.read_bytes()
+        except OSError:
+            return None
+        page, mark, _ = data.rpartition(MARK)
+        return file.name if mark and data == page + self._mark(state, page) else None
+
+    def _mark(self, state: str, page: bytes) -> bytes:
+        said = hashlib.sha256(f"{state} {self.reader} ".encode())
+        said.update(page)
+        return MARK + said.hexdigest().encode() + b" -->\n"
+
+
 class Pages:
-    """Writes each page as soon as its program is checked, so that its tables can be let go."""
+    """Has each page written where its program is checked, then lists them."""
 
-    needs_tables = True
-
-    def __init__(self, target: str | None, reader: Reader) -> None:
+    def __init__(self, target: str | None, reader: Reader, sources: Sequence[Source]) -> None:
         self.reader = reader
         self.folder = Path(target).parent if target and Path(target).name == CONTENTS else None
         self.single = ""
-        self.listed: list[tuple[str, str, Run]] = []
-        self.taken = {CONTENTS}
+        self.rows: list[dict[str, Any]] = []
+        files: dict[str, str] = {}
         if self.folder:
+            from gclint.whole_file import sweep
+
             _refuse_foreign(self.folder / CONTENTS)
+            sweep(self.folder)
+            files = _files(sources)
+        self.maker = PageOf(str(self.folder) if self.folder else None, files, reader)
 
     def add(self, done: Run) -> None:
-        from gclint import __version__
-        from gclint.cli.output import deliver
-        from gclint.report.page_out import page
+        from gclint.report.page_out import entry
 
-        made = page(done, __version__, self.reader)
+        [made] = done.made
         if self.folder is None:
             self.single = made
-            return
-        file = self._name(done.checked.path)
-        _refuse_foreign(self.folder / file)
-        deliver(made, str(self.folder / file))
-        self.listed.append((file, done.checked.path, replace(done, tables=None)))
+        else:
+            self.rows.append(entry(made, done))
 
     def missed(self, problem: Problem) -> None:
         """Told on standard error alone."""
@@ -73,18 +117,23 @@ class Pages:
         from gclint import __version__
         from gclint.report.page_out import contents
 
-        return contents(self.listed, __version__) if self.folder else self.single
+        return contents(self.rows, __version__, self.reader) if self.folder else self.single
 
-    def _name(self, path: str) -> str:
-        """'tide-ring.html'; another of the same name gets a number."""
-        stem = PurePath(path.replace("\\", "/")).stem or "program"
+
+def _files(sources: Sequence[Source]) -> dict[str, str]:
+    """'tide-ring.html' for each program; another of the same name gets a number."""
+    files: dict[str, str] = {}
+    taken = {CONTENTS}
+    for source in sources:
+        stem = PurePath(source.shown.replace("\\", "/")).stem or "program"
         stem = "".join(c if c.isalnum() or c in "-_. " else "-" for c in stem)[:120]
         number, file = 1, f"{stem}.html"
-        while file.lower() in self.taken:
+        while file.lower() in taken:
             number += 1
             file = f"{stem}-{number}.html"
-        self.taken.add(file.lower())
-        return file
+        taken.add(file.lower())
+        files[source.name] = file
+    return files
 
 
 def _refuse_foreign(file: Path) -> None:

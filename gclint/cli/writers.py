@@ -7,12 +7,14 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, Protocol
 
 import click
+from msgspec import Struct
 
 from gclint.cli.many import FEW
 
 if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.folder.find import Found
+    from gclint.folder.outcome import Maker, Source
     from gclint.judge.finding import Left
     from gclint.problem import Problem
     from gclint.report.page_out import Reader
@@ -46,7 +48,7 @@ def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found
     if form == "page":
         from gclint.cli.pages import Pages
 
-        return Pages(out, reader)
+        return Pages(out, reader, found.sources)
     if form == "json":
         return _Json(found)
     of_each = teach or reader != "author" or many.sheets or len(found.sources) <= FEW
@@ -56,11 +58,11 @@ def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found
 class Writer(Protocol):
     """What a form of report does with each program; `code` is the exit code of the run.
 
-    One that needs tables is given programs that this process has just checked, one after the other.
+    What needs tables is made by its `maker`, where the program is checked: then `add` has it as `done.made`.
     """
 
-    needs_tables: bool
-
+    @property
+    def maker(self) -> Maker | None: ...
     def add(self, done: Run) -> None: ...
     def missed(self, problem: Problem) -> None: ...
     def text(self, code: int) -> str: ...
@@ -69,7 +71,7 @@ class Writer(Protocol):
 class _Json:
     """One document for all programs."""
 
-    needs_tables = False
+    maker = None
 
     def __init__(self, found: Found) -> None:
         self.found = found
@@ -103,44 +105,60 @@ class _Json:
         )
 
 
-class _Sheets:
-    """A sheet per program, then the cautions once; tables are let go as soon as their sheet is written."""
+class _Sheet(Struct, frozen=True):
+    """Makes the sheet of one program."""
 
-    needs_tables = True
+    reader: Reader
+    teach: bool
+    width: int
+    colour: bool
+
+    def made(self, source: Source, run: Run, state: str) -> str:
+        from gclint import __version__
+        from gclint.report.paper import Paper
+
+        paper = Paper(self.width, self.colour)
+        if self.teach:
+            from gclint.teach.lesson_out import lessons
+
+            lessons(run, paper)
+        elif self.reader == "operator":
+            from gclint.report.operator_out import operator_sheet
+
+            operator_sheet(run, paper, __version__)
+        elif self.reader == "instructor":
+            from gclint.report.instructor_out import instructor_sheet
+
+            instructor_sheet(run, paper, __version__)
+        else:
+            from gclint.report.terminal import sheet
+
+            sheet(run, paper, __version__)
+        return paper.text
+
+    def stands(self, source: Source, state: str) -> None:
+        """Sheets are not kept."""
+
+
+class _Sheets:
+    """A sheet per program, then the cautions once."""
 
     def __init__(self, out: str | None, reader: Reader, teach: bool, found: Found, each_passed: bool) -> None:
         from gclint.report.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)
-        self.reader, self.teach = reader, teach
+        self.maker = _Sheet(reader, teach, self.paper.width, self.paper.colour)
         self.found, self.each_passed = found, each_passed
+        self.sheets: list[str] = []
         self.verdicts: list[tuple[str, str]] = []
-        self.materials: list[str] = []
+        self.materials: dict[str, None] = {}
 
     def add(self, done: Run) -> None:
-        from gclint import __version__
         from gclint.report.sheet_words import verdict
-        from gclint.report.terminal import sheet
 
-        if self.verdicts:
-            self.paper.blank()
-            self.paper.blank()
-        if self.teach:
-            from gclint.teach.lesson_out import lessons
-
-            lessons(done, self.paper)
-        elif self.reader == "operator":
-            from gclint.report.operator_out import operator_sheet
-
-            operator_sheet(done, self.paper, __version__)
-        elif self.reader == "instructor":
-            from gclint.report.instructor_out import instructor_sheet
-
-            instructor_sheet(done, self.paper, __version__)
-        else:
-            sheet(done, self.paper, __version__)
+        self.sheets += done.made
         self.verdicts.append((done.checked.path, verdict(done.checked)))
-        self.materials += done.material_cautions
+        self.materials.update(dict.fromkeys(done.material_cautions))
 
     def missed(self, problem: Problem) -> None:
         """Told on standard error alone."""
@@ -155,13 +173,13 @@ class _Sheets:
 
                 passed_over(self.paper, self.found.passed, self.each_passed)
             closing(self.paper, cautions(tuple(self.materials)), self.verdicts)
-        return self.paper.text
+        return "\n\n".join(self.sheets) + self.paper.text
 
 
 class _List:
     """A line per program, then what they have in common."""
 
-    needs_tables = False
+    maker = None
 
     def __init__(self, out: str | None, found: Found, each_passed: bool) -> None:
         from gclint import __version__

@@ -66,14 +66,11 @@ class Crew:
     """`count` workers that call `handle`; a context, so that none is left behind.
 
     They are forks of this process where the system has them (20 ms), or `fresh` interpreters (300 ms), which a process
-    that has threads needs. `lost` makes the answer of a job whose worker was lost.
+    that has threads needs.
     """
 
-    def __init__(
-        self, count: int, handle: Handle, fresh: bool = False,
-        lost: Callable[[Outcome], bytes] = msgspec.json.encode,
-    ) -> None:
-        self.count, self.handle, self.fresh, self.lost = count, handle, fresh, lost
+    def __init__(self, count: int, handle: Handle, fresh: bool = False) -> None:
+        self.count, self.handle, self.fresh = count, handle, fresh
         self.workers: list[Worker] = []
 
     def __enter__(self) -> Crew:
@@ -129,7 +126,7 @@ class Crew:
         assert worker.job is not None
         worker.end()
         self.workers.remove(worker)
-        return worker.job.number, self.lost(Outcome("problem", says=says, lasting=False))
+        return worker.job.number, msgspec.json.encode(Outcome("problem", says=says, lasting=False))
 
 
 def _ended(code: int | None) -> str:

@@ -30,6 +30,7 @@ KEEP_SHARE = 0.8  # of them is left after pruning
 USED_AGAIN = 24 * 3600.0  # s after which a use is noted in an entry's time, so that it is pruned later
 LEFT_OVER = 3600.0  # s after which a file that nobody renamed is removed
 NO_CACHE = "none"
+ENDINGS = (".py", ".so", ".pyd", ".toml", ".lark", ".json", ".j2", ".js", ".css")  # of what makes a result or a page
 ENGINES = ("numpy", "msgspec", "lark")  # libraries whose version may change a result
 
 
@@ -69,7 +70,7 @@ def _files(folder: str) -> Iterator[str]:
             if entry.is_dir(follow_symlinks=False):
                 if entry.name != "__pycache__":
                     yield from _files(entry.path)
-            elif entry.name.endswith((".py", ".so", ".pyd", ".toml", ".lark", ".json")):
+            elif entry.name.endswith(ENDINGS):
                 yield entry.path
 
 
@@ -115,14 +116,21 @@ class Kept:
         except (msgspec.DecodeError, ValueError):
             return None
 
-    def keep(self, task: Task, content: str, heard: dict[Question, str], outcome: bytes) -> None:
-        """Keep an encoded outcome with the questions that led to it. What cannot be written is not kept."""
+    def keep(self, task: Task, content: str, heard: dict[Question, str], outcome: bytes) -> str:
+        """Keep an encoded outcome with the questions that led to it, and give the name of this state as `answered`.
+
+        What cannot be written is not kept, and has the name "".
+        """
         if disk.CHANGED in heard.values():
-            return
+            return ""
         key = self.key(task, content)
-        with suppress(OSError, UnicodeEncodeError):  # the latter: a name on the way is no text
-            self._write(_answered(key, heard.items()), "said", outcome)
+        state = _answered(key, heard.items())
+        try:
+            self._write(state, "said", outcome)
             self._write(key, "asked", msgspec.json.encode(list(heard)))
+        except (OSError, UnicodeEncodeError):  # the latter: a name on the way is no text
+            return ""
+        return state
 
     def _answer(self, question: Question) -> str:
         answer = self.answers.get(question)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, Protocol
 
 import msgspec
 from msgspec.structs import replace
@@ -40,7 +40,8 @@ class Task(msgspec.Struct, frozen=True):
 class Outcome(msgspec.Struct, frozen=True):
     """`says` tells why a program is skipped or what is wrong with it; `asked` is what the check asked of the disk.
 
-    `lasting` is False for what need not be so again: a file that could not be read, a process that died.
+    `lasting` is False for what need not be so again: a file that could not be read, a process that died. What is kept
+    has neither `made`, what each Maker made, nor `stopped_by`, what kept one from it: (what is wrong, with which file).
     """
 
     kind: Kind
@@ -55,13 +56,30 @@ class Outcome(msgspec.Struct, frozen=True):
     house: tuple[RuleText, ...] = ()  # of the rules that found something
     asked: tuple[Question, ...] = ()
     lasting: bool = True
+    made: tuple[str, ...] = ()
+    stopped_by: tuple[str, str] | None = None
 
     def run(self) -> Run:
         """What writers take; only of a program that was checked."""
         assert self.checked is not None
         return Run(
-            self.checked, None, self.fail_at, self.failed, self.titles, self.material_cautions, self.house
+            self.checked, None, self.fail_at, self.failed, self.titles, self.material_cautions, self.house, self.made
         )
+
+
+class Maker(Protocol):
+    """Makes what a report needs a program's tables for, where the program is checked; it may be handed to workers."""
+
+    def made(self, source: Source, run: Run, state: str) -> str:
+        """`state` names the program with all it was checked by; "" where that is not known.
+
+        Raises Problem for what ends the whole run.
+        """
+        ...
+
+    def stands(self, source: Source, state: str) -> str | None:
+        """What an earlier run made of this very state, where it is still there."""
+        ...
 
 
 def outcome_of(run: Run, asked: tuple[Question, ...]) -> Outcome:

@@ -11,13 +11,14 @@ from pathlib import Path
 from typing import NamedTuple
 
 import msgspec
+from msgspec.structs import replace
 
 from gclint import disk
 from gclint.check import NoProgram, run
 from gclint.disk import Question
 from gclint.folder.crew import Crew, Job
 from gclint.folder.kept import Kept
-from gclint.folder.outcome import Outcome, Task, outcome_of, outcome_of_problem
+from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
 from gclint.problem import Problem
 from gclint.report.tables import Run
@@ -35,11 +36,12 @@ Told = Callable[[int, float, str], None]  # how many are done, which share of th
 
 def outcomes(
     tasks: Sequence[Task], kept: Kept | None, cores: int | None = None, seconds: float | None = None,
-    told: Told = lambda done, share, name: None,
+    told: Told = lambda done, share, name: None, makers: tuple[Maker, ...] = (),
 ) -> Iterator[Outcome]:
     """The outcome of each task, in their order and the same whatever the number of processes.
 
-    Never raises for what one program does: an outcome says it. `seconds` is how long one program may take.
+    Never raises for what one program does: an outcome says it. `seconds` is how long one program may take. A kept
+    outcome is used where all that `makers` make of it stands too.
     """
     cores = cores or usual_cores()
     waiting: list[tuple[int, int]] = []  # (size, number)
@@ -47,10 +49,10 @@ def outcomes(
     looked = given = 0
     sizes = [_work(task) for task in tasks]
     work, worked = sum(sizes), 0  # of what is not kept
-    with Crew(cores, partial(answer, kept)) as crew:
+    with Crew(cores, partial(answer, kept, makers)) as crew:
         while given < len(tasks):
             while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
-                size, outcome = _look(tasks[looked], kept)
+                size, outcome = _look(tasks[looked], kept, makers)
                 if outcome is None:
                     waiting.append((size, looked))
                 else:
@@ -103,10 +105,10 @@ def _next(waiting: list[tuple[int, int]], jobs: list[Job]) -> int | None:
     return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
 
 
-def _look(task: Task, kept: Kept | None) -> tuple[int, Outcome | None]:
-    """(size of the program, its outcome where it is kept)."""
+def _look(task: Task, kept: Kept | None, makers: tuple[Maker, ...]) -> tuple[int, Outcome | None]:
+    """(size of the program, its outcome where it is kept and all that is made of it stands)."""
     if task.source.name == STANDARD_INPUT:  # only this process has it
-        return 0, msgspec.json.decode(answer(None, task), type=Outcome)
+        return 0, msgspec.json.decode(answer(None, makers, task), type=Outcome)
     try:
         if not stat.S_ISREG(Path(task.source.name).stat().st_mode):
             return 0, None
@@ -117,7 +119,12 @@ def _look(task: Task, kept: Kept | None) -> tuple[int, Outcome | None]:
             content = hashlib.file_digest(file, "sha256").hexdigest()
     except (OSError, ValueError):  # the worker says what is wrong
         return 0, None
-    return size, kept.look(task, content)
+    outcome = kept.look(task, content)
+    if outcome is not None and outcome.checked is not None and makers:
+        state = kept.answered(task, content)
+        made = [text for maker in makers if (text := maker.stands(task.source, state)) is not None]
+        outcome = replace(outcome, made=tuple(made)) if len(made) == len(makers) else None
+    return size, outcome
 
 
 class Tried(NamedTuple):
@@ -161,10 +168,23 @@ def encoded(outcome: Outcome) -> bytes:
         return msgspec.json.encode(Outcome("problem", says=says, lasting=False))
 
 
-def answer(kept: Kept | None, task: Task) -> bytes:
-    """Check one program and keep what came of it: an encoded Outcome. Raises nothing."""
-    outcome, _, content, heard = tried(task)
-    made = encoded(outcome)
+def answer(kept: Kept | None, makers: tuple[Maker, ...], task: Task) -> bytes:
+    """Check one program, keep what came of it, make what reports make of it: an encoded Outcome. Raises nothing."""
+    outcome, run, content, heard = tried(task)
+    said, state = encoded(outcome), ""
     if kept is not None and content is not None and outcome.lasting:
-        kept.keep(task, content, heard, made)
-    return made
+        state = kept.keep(task, content, heard, said)
+    return encoded(_with_made(outcome, run, task.source, state, makers)) if makers and run is not None else said
+
+
+def _with_made(outcome: Outcome, run: Run, source: Source, state: str, makers: tuple[Maker, ...]) -> Outcome:
+    try:
+        made = [maker.made(source, run, state).encode("utf-8", "replace").decode("utf-8") for maker in makers]
+        return replace(outcome, made=tuple(made))
+    except Problem as problem:
+        return replace(outcome, stopped_by=(problem.says, problem.path or ""))
+    except MemoryError:
+        return Outcome("problem", says="there is not enough memory for its report", lasting=False)
+    except Exception as fault:
+        says = f"gclint itself failed on the report: {type(fault).__name__}: {fault}; please report this"
+        return Outcome("problem", says=says, asked=outcome.asked, lasting=False)

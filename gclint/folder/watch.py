@@ -16,16 +16,18 @@ from functools import partial
 from pathlib import Path
 
 import msgspec
+from msgspec.structs import replace
 
 from gclint.folder.crew import Crew, Job
 from gclint.folder.find import REPORTS, find
 from gclint.folder.kept import Kept
 from gclint.folder.outcome import Outcome, Source, Task
 from gclint.folder.reports import Form, Place, not_checked, written_as
-from gclint.folder.run import encoded, patience_for, tried
+from gclint.folder.run import answer, patience_for
 from gclint.folder.settle import Settling, Sight, see
 from gclint.problem import Problem
 from gclint.report.sheet_words import verdict
+from gclint.report.tables import Run
 from gclint.setup.declare import Options
 
 TICK_MS = 100  # between two looks at what has settled
@@ -33,13 +35,6 @@ TRY_AGAIN = 30.0  # s after which files that could not be written are tried agai
 LOOK_OUTSIDE = 1.0  # s between two looks at declarations that lie outside the folder
 CHANGED = "it, or what it is checked by, has changed since its report was written; it is being checked again"
 GONE = "this program is gone; the report beside this line is about what it was"
-
-
-class Reported(msgspec.Struct, frozen=True):
-    """A worker's answer: what the check came to, and its report where there is one."""
-
-    outcome: Outcome
-    report: str | None
 
 
 @dataclass(frozen=True)
@@ -58,33 +53,21 @@ class Watching:
     complained: Callable[[str], object]
 
 
-def report(kept: Kept | None, form: Form, task: Task) -> bytes:
-    """What a worker does: check one program, write its report as text. Raises nothing."""
-    outcome, run, content, heard = tried(task)
-    made = encoded(outcome)
-    if kept is not None and content is not None and outcome.lasting:
-        kept.keep(task, content, heard, made)
-    text = None
-    if run is not None:
-        try:
-            text = written_as(run, form)
-        except Exception as fault:
-            says = f"gclint itself failed on the report: {type(fault).__name__}: {fault}; please report this"
-            made = encoded(Outcome("problem", says=says, asked=outcome.asked, lasting=False))
-    return msgspec.json.encode(Reported(msgspec.json.decode(made, type=Outcome), text and _sound(text)))
+class Report(msgspec.Struct, frozen=True):
+    """Has workers make the report of each program."""
 
+    form: Form
 
-def _lost(outcome: Outcome) -> bytes:
-    return msgspec.json.encode(Reported(outcome, None))
+    def made(self, source: Source, run: Run, state: str) -> str:
+        return written_as(run, self.form)
 
-
-def _sound(text: str) -> str:
-    return text.encode("utf-8", "replace").decode("utf-8")
+    def stands(self, source: Source, state: str) -> None:
+        """Told by the mark of the file, before a worker is asked."""
 
 
 def watch(what: Watching, changes: Callable[[threading.Event], Iterator[set[str]]], stop: threading.Event) -> None:
     """Run until `stop` is set. `changes` yields the paths that were touched, an empty set when nothing happens."""
-    with Crew(what.cores, partial(report, what.kept, what.form), True, _lost) as crew:
+    with Crew(what.cores, partial(answer, what.kept, (Report(what.form),)), fresh=True) as crew:
         loop = _Loop(what, crew)
         loop.begin()
         for touched in changes(stop):
@@ -124,7 +107,7 @@ class _Loop:
             self._concern(settled, now)
         self._give(now)
         for number, data in self.crew.answers(0.0):
-            self._answered(self.working.pop(number), msgspec.json.decode(data, type=Reported), now)
+            self._answered(self.working.pop(number), msgspec.json.decode(data, type=Outcome), now)
 
     def _programs(self) -> dict[str, Source]:
         if not self.what.folder.is_dir():
@@ -186,10 +169,10 @@ class _Loop:
         self._use(path, outcome)
         return True
 
-    def _answered(self, path: str, answer: Reported, now: float) -> None:
+    def _answered(self, path: str, outcome: Outcome, now: float) -> None:
         if path in self.settling.waiting or path in self.queue or path not in self.known:
             return  # it has changed since, or is gone
-        outcome, source = answer.outcome, self.known[path]
+        source = self.known[path]
         self._use(path, outcome)
         if outcome.kind == "skipped":
             self._stale(path, f"this is no milling program: {outcome.says}")
@@ -201,7 +184,7 @@ class _Loop:
         else:
             said = f"not checked: {Problem(outcome.says, None, outcome.line, outcome.column)}"
         try:
-            text = answer.report if answer.report is not None else not_checked(source.shown, said, self.what.form)
+            text = outcome.made[0] if outcome.made else not_checked(source.shown, said, self.what.form)
             self._place(path).write(text, f"{source.shown}: {said}", key)
         except Problem as problem:
             self.what.complained(str(problem))
@@ -215,7 +198,7 @@ class _Loop:
             return ""
         kept.forget()
         task, content = Task(source, self.what.options), outcome.checked.fingerprint.partition(":")[2]
-        return kept.answered(task, content) if kept.look(task, content) == outcome else ""
+        return kept.answered(task, content) if kept.look(task, content) == replace(outcome, made=()) else ""
 
     def _use(self, path: str, outcome: Outcome) -> None:
         """Remember which files and folders the check of a program asked about."""

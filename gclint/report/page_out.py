@@ -7,7 +7,7 @@ import hashlib
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from gclint.report.tables import Run
 
@@ -35,14 +35,20 @@ def page(run: Run, version: str, reader: Reader = "author") -> str:
     )
 
 
-def contents(pages: Sequence[tuple[str, str, Run]], version: str) -> str:
-    """A page that leads to others: of each program its page's file name, its name and its run (tables not needed)."""
+def entry(file: str, run: Run) -> dict[str, Any]:
+    """What the list of pages tells of the page in `file`; tables are not needed."""
     from gclint.report.page.sheet import entry_of
 
+    return entry_of(file, run.checked.path, run)
+
+
+def contents(rows: Sequence[dict[str, Any]], version: str, reader: Reader = "author") -> str:
+    """A page that leads to others, by the `entry` of each."""
+    from gclint.report.page.sheet import LISTED
+
     style = _built("page.css")
-    rows = [entry_of(file, name, run) for file, name, run in pages]
     return _templates().get_template("contents.html.j2").render(
-        rows=rows, version=version, style=style, policy=_policy("", style)
+        kind=LISTED[reader], rows=rows, version=version, style=style, policy=_policy("", style)
     )
 
 

@@ -36,7 +36,7 @@ Json = dict[str, Any]
 class Sarif:
     """Takes runs one by one and keeps of each only what the log says of it."""
 
-    needs_tables = False
+    maker = None
 
     def __init__(self) -> None:
         self.rules: list[Json] = []

@@ -34,8 +34,8 @@ class Tables:
 class Run:
     """What one program gave: the result and all that writers tell beside it; the tables where they are still there.
 
-    `tables` is None where a step failed, and where another process or an earlier run made the result. A writer that
-    needs tables says so (`needs_tables`) and is then given programs that this process has just checked.
+    `tables` is None where a step failed, and where another process or an earlier run made the result. What a writer
+    needs tables for is made beside them (`Maker` in `gclint/folder/outcome.py`), and comes here as `made`.
     """
 
     checked: Checked
@@ -45,3 +45,4 @@ class Run:
     titles: Mapping[str, str] = field(default_factory=dict)  # of the rules, by name
     material_cautions: tuple[str, ...] = ()  # what the material's card warns of, each with the material's name
     house: tuple[RuleText, ...] = ()  # the rules of the job's own packs
+    made: tuple[str, ...] = ()

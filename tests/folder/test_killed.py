@@ -24,8 +24,8 @@ MOMENTS = 20
 pytestmark = pytest.mark.skipif(not hasattr(os, "killpg"), reason="no process groups here")
 
 
-def start(home: Path, cache: Path | str) -> subprocess.Popen[bytes]:
-    command = [sys.executable, "-m", "gclint.cli", "check", str(home), "--as", "json", "--cache", str(cache)]
+def start(home: Path, cache: Path | str, *more: str) -> subprocess.Popen[bytes]:
+    command = [sys.executable, "-m", "gclint.cli", "check", str(home), "--as", "json", "--cache", str(cache), *more]
     return subprocess.Popen(
         command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, start_new_session=True,
         env=os.environ | {"GCLINT_CACHE": "none"},
@@ -104,6 +104,29 @@ def damage(cache: Path, chance: random.Random) -> None:
         else:
             data = data[: chance.randrange(len(data) + 1)]
         path.write_bytes(data)
+
+
+def test_pages_of_runs_that_were_killed(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
+    """Every page is whole at every moment, and of what was checked in the end."""
+    chance, cache, pages = random.Random(6), tmp_path / "cache", tmp_path / "pages"
+    assert finished(start(home, "none", "--also", f"page={tmp_path / 'right'}")) == right
+    for _ in range(MOMENTS // 2):
+        run = start(home, cache, "--also", f"page={pages}")
+        until(run, pages, len(entries(pages)) + chance.randrange(3))
+        time.sleep(chance.uniform(0.0, 0.3))
+        run.kill()
+        run.communicate()
+        damage(cache, chance)
+        whole = [page for page in entries(pages) if not page.name.startswith(".")]
+        assert all("</html>" in page.read_text(encoding="utf-8")[-200:] for page in whole)
+    assert finished(start(home, cache, "--also", f"page={pages}")) == right
+    named = {page.name: words(page) for page in entries(pages) if not page.name.startswith(".")}
+    assert named == {page.name: words(page) for page in entries(tmp_path / "right")}
+
+
+def words(page: Path) -> str:
+    """A page without the line that names its state."""
+    return page.read_text(encoding="utf-8").partition("<!-- made by gclint")[0].strip()
 
 
 def test_two_runs_at_once_on_one_cache(home: Path, right: dict[str, Any], tmp_path: Path) -> None:

@@ -56,6 +56,7 @@ READERS: dict[str, tuple[str, tuple[str, ...]]] = {
     "operator": ("Machine sheet", ("brief", "on_paper", "lists", "start", "path", "words")),
     "instructor": ("Sheet to sign", ("found", "sign", "lists", "path", "tools", "on_paper", "start", "words")),
 }
+LISTED = {"author": "Job sheets", "operator": "Machine sheets", "instructor": "Sheets to sign"}
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
 GLANCE = 5  # findings that need no list of their own

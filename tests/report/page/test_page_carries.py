@@ -7,12 +7,14 @@ import hashlib
 import html as entities
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
 
 from gclint.cli.pages import Pages, page_target
+from gclint.folder.outcome import Source
 from gclint.problem import Problem
 from gclint.report.page import kept_text, model
 from gclint.report.page_out import contents, page
@@ -140,9 +142,11 @@ def test_a_line_without_end_is_cut_short(page_of: Callable[..., str]) -> None:
 def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., object], make_finding: object) -> None:
     target = page_target(str(tmp_path / "pages"), 2)
     assert target == str(tmp_path / "pages" / "index.html")
-    pages = Pages(target, "author")
-    pages.add(make_run(make_finding(), path="a/tide-dial.nc"))  # type: ignore[operator]
-    pages.add(make_run(path="b/tide-dial.nc"))
+    runs = (make_run(make_finding(), path="a/tide-dial.nc"), make_run(path="b/tide-dial.nc"))  # type: ignore[operator]
+    sources = [Source(run.checked.path) for run in runs]
+    pages = Pages(target, "author", sources)
+    for source, run in zip(sources, runs):
+        pages.add(replace(run, made=(pages.maker.made(source, run, ""),)))
     listed = pages.text(0)
     assert sorted(p.name for p in (tmp_path / "pages").iterdir()) == ["tide-dial-2.html", "tide-dial.html"]
     assert 'href="tide-dial-2.html"' in listed
@@ -152,9 +156,10 @@ def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., objec
 
 def test_a_foreign_file_is_never_overwritten(tmp_path: Path, make_run: Callable[..., object]) -> None:
     (tmp_path / "tide-dial.html").write_text("<p>my own notes</p>")
-    pages = Pages(page_target(str(tmp_path), 2), "author")
+    source = Source("tide-dial.nc")
+    pages = Pages(page_target(str(tmp_path), 2), "author", [source])
     with pytest.raises(Problem, match="never overwritten"):
-        pages.add(make_run())  # type: ignore[arg-type]
+        pages.maker.made(source, make_run(), "")
     assert (tmp_path / "tide-dial.html").read_text() == "<p>my own notes</p>"
 
 
