@@ -135,6 +135,8 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         each = np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])
         # What is only to consider is one habit of the program, not a mishap of each line.
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
+    if cause == "depth":  # how deep the tool goes has nothing to do with its feed
+        return _numbered([*parts, np.where(moves >= 0, 0, place)])
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _together(
         parts, [np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]

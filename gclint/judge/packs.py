@@ -24,7 +24,7 @@ CAUSES = {
     "feed": "the F word in force, on its line; one finding for each value of F",
     "tool": "all F words of the tool together, on the line of the first; one finding for each tool",
     "speed": "the S word in force, on its line; one finding for each value of S",
-    "depth": "the Z word in force, on its line; one finding for each value of F",
+    "depth": "the Z word in force, on its line; one finding for each tool",
     "line": "each line for itself; one finding for each line, and one for all that is only to consider",
     "found": "what was found; one finding for each text that was found",
     "once": "the program as a whole, on the line of the worst row; one finding",

@@ -172,7 +172,7 @@ def test_a_slower_mark_is_written_into_the_program(stated: int) -> None:
 
 
 def test_a_slower_way_down_along_many_moves_holds_to_its_end() -> None:
-    down = "\n".join(f"G1 X{20 + 0.5 * n:g} Y40 Z{-0.22 * n:g}" for n in range(1, 11))
+    down = "\n".join(f"G1 X{20 + 0.5 * n:g} Y40 Z{-0.35 * n:g}" for n in range(1, 11))
     program = f"G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X20 Y40\nG1 Z0 F1500\n{down}\nG1 X100\nG0 Z5\nM30\n"
     options = {"material": "birch-plywood", "stock": "120 x 80 x 18 mm at 0 0"}
     checked = tried(program, "1: flat 6mm 2fl down-cut", **options)
