@@ -5,11 +5,11 @@ from __future__ import annotations
 import gc
 import os
 import sys
-from importlib import import_module
 
 import click
 
 from gclint import __version__
+from gclint.cli.lazy import LazyGroup
 
 VERBS = {
     "check": "Read programs, model the cut, say what will go wrong and what to change.",
@@ -29,33 +29,10 @@ INTERRUPTED = 130
 FEW_COLLECTIONS = 50_000  # new objects between two searches for cycles; the usual 700 costs 10 ms while importing
 
 
-class Verbs(click.Group):
-    """A verb's module is imported when it is used: `gclint --version` loads none."""
-
-    def list_commands(self, context: click.Context) -> list[str]:
-        return list(VERBS)
-
-    def get_command(self, context: click.Context, name: str) -> click.Command | None:
-        if name not in VERBS:
-            return None
-        command: click.Command = getattr(import_module(f"gclint.cli.{name}"), name)
-        return command
-
-    def resolve_command(
-        self, context: click.Context, args: list[str]
-    ) -> tuple[str | None, click.Command | None, list[str]]:
-        if args and args[0] not in VERBS and not args[0].startswith("-"):
-            from gclint.problem import nearest
-
-            raise click.UsageError(f'there is no "{args[0]}" to do{nearest(args[0], list(VERBS))}')
-        return super().resolve_command(context, args)
-
-    def format_commands(self, context: click.Context, formatter: click.HelpFormatter) -> None:
-        with formatter.section("What it does"):
-            formatter.write_dl(list(VERBS.items()))
-
-
-@click.group(cls=Verbs, no_args_is_help=False, invoke_without_command=True, context_settings={"max_content_width": 80})
+@click.group(
+    cls=LazyGroup, verbs=VERBS, prefix="gclint.cli.", heading="What it does", missing="to do",
+    no_args_is_help=False, invoke_without_command=True, context_settings={"max_content_width": 80},
+)
 @click.version_option(__version__, prog_name="gclint", message="%(prog)s %(version)s")
 @click.pass_context
 def gclint(context: click.Context) -> None:

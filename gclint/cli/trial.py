@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from importlib import import_module
-
 import click
+
+from gclint.cli.lazy import LazyGroup
 
 STEPS = {
     "plan": "Lay out test cuts; write their program, a plan and a sheet to grade them on.",
@@ -14,33 +14,10 @@ STEPS = {
 }
 
 
-class Steps(click.Group):
-    """A step's module is imported when it is used."""
-
-    def list_commands(self, context: click.Context) -> list[str]:
-        return list(STEPS)
-
-    def get_command(self, context: click.Context, name: str) -> click.Command | None:
-        if name not in STEPS:
-            return None
-        command: click.Command = getattr(import_module(f"gclint.cli.trial_{name}"), name)
-        return command
-
-    def resolve_command(
-        self, context: click.Context, args: list[str]
-    ) -> tuple[str | None, click.Command | None, list[str]]:
-        if args and args[0] not in STEPS and not args[0].startswith("-"):
-            from gclint.problem import nearest
-
-            raise click.UsageError(f'there is no "{args[0]}" in a trial{nearest(args[0], list(STEPS))}')
-        return super().resolve_command(context, args)
-
-    def format_commands(self, context: click.Context, formatter: click.HelpFormatter) -> None:
-        with formatter.section("Steps"):
-            formatter.write_dl(list(STEPS.items()))
-
-
-@click.group(cls=Steps, invoke_without_command=True, short_help="Test cuts: plan them, grade them, learn from them.")
+@click.group(
+    cls=LazyGroup, verbs=STEPS, prefix="gclint.cli.trial_", heading="Steps", missing="in a trial",
+    invoke_without_command=True, short_help="Test cuts: plan them, grade them, learn from them.",
+)
 @click.pass_context
 def trial(context: click.Context) -> None:
     """Test cuts: for a new material no chart is right, so try it on a piece of it.

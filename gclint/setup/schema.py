@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -24,23 +25,22 @@ FILES = {
 }
 
 
-def schema(file: str) -> dict[str, Any]:
-    """JSON Schema (draft 2020-12) of one of FILES."""
-    return schema_of(FILES[file], file)
-
-
 def schema_of(kind: type, file: str) -> dict[str, Any]:
+    """JSON Schema (draft 2020-12) of a kind of file; `file` is the schema's name."""
     made = msgspec.json.schema(kind, schema_hook=_quantity)
     title = file.partition(".")[0]
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"gclint {title}.toml", **made}
 
 
-def text_of(file: str) -> str:
-    return as_text(schema(file))
+def text_of(kind: type, file: str) -> str:
+    """The file's text."""
+    return json.dumps(schema_of(kind, file), indent=2, ensure_ascii=False) + "\n"
 
 
-def as_text(made: dict[str, Any]) -> str:
-    return json.dumps(made, indent=2, ensure_ascii=False) + "\n"
+def write(files: Mapping[str, type], module: str) -> None:
+    """The schemas of a room, beside its module."""
+    for file, kind in files.items():
+        Path(module).with_name(file).write_text(text_of(kind, file), encoding="utf-8")
 
 
 def _quantity(kind: type) -> dict[str, Any]:
@@ -58,10 +58,5 @@ def _escaped(unit: str) -> str:
     return "".join(f"\\{c}" if c in "^/." else c for c in unit).replace("\\/", "/")
 
 
-def main() -> None:
-    for file in FILES:
-        (Path(__file__).parent / file).write_text(text_of(file), encoding="utf-8")
-
-
 if __name__ == "__main__":
-    main()
+    write(FILES, __file__)

@@ -1,4 +1,4 @@
-"""Runs the command line in this process, and whole processes where imports or pipes matter."""
+"""Programs to check, whole processes where imports or pipes matter, and what must stand on stderr."""
 
 from __future__ import annotations
 
@@ -9,8 +9,6 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-
-from gclint.cli.main import run
 
 ROOT = Path(__file__).parents[2]
 PROGRAM = """G21 G90 G94 G17 G54
@@ -30,29 +28,10 @@ STOCK = "60 x 20 x 9 mm at -10 -10"
 
 
 @pytest.fixture
-def here(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """An empty working folder."""
-    monkeypatch.chdir(tmp_path)
-    return tmp_path
-
-
-@pytest.fixture
 def program(here: Path) -> Path:
     path = here / "tray.nc"
     path.write_text(PROGRAM)
     return path
-
-
-@pytest.fixture
-def gclint(capfd: pytest.CaptureFixture[str]) -> Callable[..., tuple[int, str, str]]:
-    """(exit code, stdout, stderr) of a command line."""
-
-    def call(*args: str) -> tuple[int, str, str]:
-        code = run(list(args))
-        out, err = capfd.readouterr()
-        return code, out, err
-
-    return call
 
 
 @pytest.fixture
