@@ -14,7 +14,7 @@ import numpy as np
 from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
-from gclint.motion.plan import MOST_STRUCTURE, WORDS_OF_A_BLOCK, Padded, Plan, padded, plan, text_of
+from gclint.motion.plan import MOST_STRUCTURE, WORDS_OF_A_BLOCK, Padded, Plan, main_of, padded, plan, text_of
 from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
 from gclint.program.code import OP, Code, Unreadable, bare, form_of, parse_alike
@@ -23,6 +23,7 @@ from gclint.setup.types import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
 MOST_FILES = 100  # subprograms in files beside
+FIXED = {"structure": MOST_STRUCTURE, "names": MOST_LOCALS, "words": WORDS_OF_A_BLOCK}
 COLUMNS = ("kind", "line", "start", "end", "a", "b")
 LONGEST_SHOWN = 100  # bytes of a file beside that are shown with a fault
 MOST_PLACES = 1 << 30  # lines of files beside, once for each line that calls
@@ -30,18 +31,23 @@ MOST_TOLD = 1000  # faults of one kind on one line, in a loop
 # A line with expressions or flow counts as one for each so many characters, as less where one alike was parsed.
 CHARACTERS, ALIKE = 15, 0.25
 
-BECAUSE = {
-    "branch-unknown": "which way the program goes from here depends on a value that is known only when it runs",
-    "flow-unmatched": "this line calls or jumps to what is not there, or opens or closes what has no partner",
-    "blocks": "over {most:,} blocks come before the end of the program, a long expression counted as several "
+# What following lacks, by why it stops.
+NEEDS = {
+    "branch-unknown": "nothing: which way the program goes from here depends on a value that is known only when "
+    "it runs",
+    "flow-unmatched": "what this line calls or jumps to, or the partner of what it opens or closes",
+    "unreadable": "a line that can be read",
+    "names": "at most {most:,} named parameters of its own in a program, and 1,000 of all programs and loops",
+    "words": "at most {most:,} words on a line",
+    "blocks": "an end within {most:,} blocks, a long expression counted as several "
     "(`[limits] blocks` in shop.toml raises it)",
-    "calls": "over {most:,} calls lie inside each other (`[limits] calls` in shop.toml raises it)",
-    "moves": "over {most:,} moves come before the end of this line (`[limits] moves` in shop.toml raises it)",
-    "expressions": "so many lines with expressions or flow are not followed (at most {most:,} different ones "
-    "of 15 characters; `[limits] expressions` in shop.toml raises it)",
-    "structure": "so many O words, loops and branches are not followed (at most {most:,})",
-    "": "this line asks for what gclint does not follow (a macro at every move, or a call without P)",
+    "calls": "at most {most:,} calls inside each other (`[limits] calls` in shop.toml raises it)",
+    "expressions": "at most {most:,} different lines of 15 characters with expressions or flow "
+    "(`[limits] expressions` in shop.toml raises it)",
+    "structure": "at most {most:,} O words, loops and branches",
+    "": "a line that gclint follows (no macro at every move, no call without P)",
 }
+STOPS = ("", "", "flow-unmatched", "expressions", "unreadable")  # by the number of a stop in code
 
 
 class FaultsOnce(FaultRows):
@@ -145,7 +151,8 @@ class Host:
             ] + [(OP["step"], 0)] * bool(words)  # fmt: skip
             return _ready(line, code, 0, words, 0, None)
         if len(parsed.words) > WORDS_OF_A_BLOCK:
-            return _ready(line, [(OP["stop"], 0)], 0, [], start, at)
+            self.bound("words", file, block)
+            return _ready(line, [(OP["stop"], 3)], 0, [], start, at)
         entry = 0
         if block in made.flow:
             code, entry = made.flow[block]
@@ -165,7 +172,8 @@ class Host:
             else:
                 self.bound("structure", file, block)
         if self.plans[-1].loops > MOST_LOOPS or (parsed.names and not self._slots(parsed.names)):
-            code, entry = [(OP["stop"], 0)], 0
+            self.bound("names", file, block)
+            return _ready(line, [(OP["stop"], 3)], 0, [], start, at)
         named = (OP["named"], OP["existsn"], OP["setn"])
         code = [
             (operation, float(self._slot(parsed.names[int(number)])) if operation in named else number)
@@ -291,8 +299,12 @@ class Host:
             self._fault(kind, file, block)
         self._stop(kind, file, block, 0)
 
+    def halt(self, number: int, file: int, block: int) -> None:
+        """A block that `code_of` has marked with a stop; what is wrong with it has been told."""
+        self._stop(STOPS[number], file, block, 0)
+
     def bound(self, which: str, file: int, block: int) -> None:
-        most = MOST_STRUCTURE if which == "structure" else getattr(self.limits, which)
+        most = FIXED[which] if which in FIXED else getattr(self.limits, which)
         self._fault("bound-reached", file, min(block, len(self.plans[file].program.block_line) - 1), a=most)
         self._stop(which, file, block, most)
 
@@ -308,7 +320,7 @@ class Host:
         where = f" ({program.name} line {line})" if file else ""
         if not self.interpreter.stopped_at:
             self.interpreter.stopped_at = self.place + line
-            self.interpreter.stopped_because = BECAUSE[why].format(most=most) + where
+            self.interpreter.stopped_because = NEEDS[why].format(most=most) + where
 
     def _fault(self, kind: str, file: int, block: int, at: int = -1, a: float = np.nan) -> None:
         program = self.plans[file].program
@@ -350,13 +362,13 @@ def follow(
     vacant = re.search(rb"#[ \t]*0(?![0-9.])", program.data) is not None
     interpreter.most = max(limits.moves, 4 * len(program.block_line))
     follower = Follower(host, interpreter, MOST_LOCALS, MOST_GLOBALS, MOST_LOOPS, limits.calls, vacant)
-    follower.run(limits.blocks)
+    first = main_of(host.plans[0])
+    if first:
+        line = int(program.block_line[first])
+        because = "the program at the top ends with M99 and is called from there"
+        host.assumed.append(Assumed("main program", f"the one that begins on line {line}", because))
+    follower.run(limits.blocks, first)
     beside = _beside(host) if host.places else None
-    if interpreter.moves >= interpreter.most:
-        block = int(np.searchsorted(program.block_line, interpreter.stopped_at))
-        host.place = 0
-        host.tell("bound-reached", 0, block, interpreter.most)
-        interpreter.stopped_because = BECAUSE["moves"].format(most=interpreter.most)
     files = tuple(each.program.name for each in host.plans[1:])
     came_to = Followed(follower.blocks + interpreter.executed, follower.calls, follower.deepest, files)
     return came_to, beside, host.assumed

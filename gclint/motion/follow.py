@@ -115,7 +115,8 @@ class Follower:
     host.code_of(file, block) -> (operations, numbers, letters, starts, ends): arrays of one block, and of its words
     host.enter(file, caller's file, block) -> its columns; host.target(file, block, line number) -> block or -1
     host.program(file, block, number) -> index in host.subs of (file, block), or -1
-    host.tell(kind, file, block, number), host.stop(kind, file, block), host.bound(which, file, block), host.main_ends()
+    host.tell(kind, file, block, number), host.stop(kind, file, block), host.halt(number of a stop, file, block),
+    host.bound(which, file, block), host.main_ends()
     """
 
     host: object
@@ -301,9 +302,9 @@ class Follower:
             self.interpreter.step(line, n)
         return 0
 
-    def run(self, most_blocks: cython.Py_ssize_t) -> None:
-        """Follow the program from its first block until it ends, cannot be followed, or a bound is reached."""
-        block: cython.Py_ssize_t = 0
+    def run(self, most_blocks: cython.Py_ssize_t, first: cython.Py_ssize_t) -> None:
+        """Follow the program from block `first` until it ends, cannot be followed, or a bound is reached."""
+        block: cython.Py_ssize_t = first
         entry: cython.Py_ssize_t = 0
         pc: cython.Py_ssize_t
         began: cython.Py_ssize_t
@@ -527,7 +528,7 @@ class Follower:
                         there = cython.cast(cython.Py_ssize_t, a)
                     break
                 else:
-                    self.host.stop("", self.file, block)
+                    self.host.halt(cython.cast(cython.int, a), self.file, block)
                     return
             for k in range(waiting):
                 self.put(self.pending_what[k], self.pending_value[k], block)
@@ -661,7 +662,7 @@ class Follower:
         elif op == _fup:
             made = ceil(a)
         elif op == _round:
-            made = floor(a + 0.5)
+            made = floor(fabs(a) + 0.5) if a >= 0 else -floor(fabs(a) + 0.5)  # halves away from zero, from memory
         elif op == _exp:
             made = exp(a)
         elif op == _ln:

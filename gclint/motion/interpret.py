@@ -32,8 +32,9 @@ def interpret(
 ) -> Motion:
     """Execute a program as `controller` would; positions start unknown, and nothing is raised for what it says.
 
-    Only `controller.start_state` counts as stated at the start. Moves are bounded (2,000,000 and 30 per block, at
-    most 50,000,000): a program that asks for more stops there and says so. Loops and calls are bounded by `limits`;
+    Only `controller.start_state` counts as stated at the start. Moves are bounded (2,000,000 and 4 per block, at
+    most 50,000,000, where `limits` gives no more): a program that asks for more stops there and says so. Loops and
+    calls are bounded by `limits`;
     subprograms that the program does not hold are looked for in `folder` (None: nowhere).
     """
     try:
@@ -53,6 +54,7 @@ def interpret(
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
+    run.most = max(run.most, (limits or usual_limits()).moves)
     assumed = list(taken)
     followed, beside = None, None
     if needs_following(program):

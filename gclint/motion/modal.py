@@ -221,6 +221,7 @@ class Interpreter:
     feed_line: cython.int
     speed: cython.double
     speed_line: cython.int
+    edge_speed: cython.bint  # G96: S is the speed of the edge
     spindle: cython.int
     selected: cython.int
     selected_line: cython.int
@@ -276,7 +277,7 @@ class Interpreter:
         self.executed, self.most_blocks = 0, 1 << 62
         blocks: cython.Py_ssize_t = self.blocks
         self.room, self.event_room = blocks + 64, 256
-        self.most = min(50_000_000, 2_000_000 + 30 * blocks)
+        self.most = min(50_000_000, 2_000_000 + 4 * blocks)
         self.table = {name: np.empty(self.room, kind) for name, kind in COLUMNS.items()}
         self.event_table = {
             "event_kind": np.empty(self.event_room, np.uint8),
@@ -304,6 +305,7 @@ class Interpreter:
         self.feed_mode, self.scale, self.compensated, self.diameter_index = 940, 1.0, 0, NAN
         self.length_code, self.length_index, self.retract_to_r = 0, NAN, False
         self.feed = self.speed = NAN
+        self.edge_speed = False
         self.feed_line = self.speed_line = self.selected_line = self.tool_line = 0
         self.spindle, self.selected, self.tool, self.offset = 2, -1, -1, 0
         self.unstated = UNITS | DISTANCE | FEED_MODE | PLANE | OFFSET
@@ -429,7 +431,8 @@ class Interpreter:
         self.moves = n + 1
         if self.moves >= self.most and not self.stopped_at:
             self.stopped_at = self.at_line
-            self.stopped_because = f"over {self.most:,} moves come before the end of this line"
+            self.stopped_because = f"an end within {self.most:,} moves (`[limits] moves` in shop.toml raises it)"
+            self.fault("bound-reached", -1, self.most)
         return 0
 
     @cython.cfunc
@@ -459,15 +462,7 @@ class Interpreter:
 
     def run(self) -> None:
         """Execute every block until the program ends or interpreting gives up."""
-        b: cython.Py_ssize_t = self.run_plain(0)
-        while b < self.blocks and not self.ended and not self.stopped_at and not self.block_flags[b] & 4:
-            self.at_line = self.block_line[b]
-            self.collect(b)  # an expression: not executed
-            self.lose_named()
-            b = self.run_plain(b + 1)
-        if b < self.blocks and not self.ended and not self.stopped_at:
-            self.stopped_at = self.block_line[b]
-            self.stopped_because = "this line calls, loops or jumps, which gclint does not follow yet"
+        self.run_plain(0)
 
     def run_plain(self, b: cython.Py_ssize_t) -> cython.Py_ssize_t:
         """Execute blocks from b on; returns the first that holds an expression or flow, or the number of blocks.
@@ -746,10 +741,14 @@ class Interpreter:
         self.block_feed = False
         if self.present & (1 << F):
             self.set_feed()
+        if self.group[14] >= 0:
+            self.set_edge_speed(self.group[14] == 960)
         if self.present & (1 << S):
             value = self.val[S]
             if nonmodal == 40 and not self.present & (1 << P):
                 pass
+            elif self.edge_speed:
+                self.speed_line = self.at_line
             elif value < 0:
                 self.fault("value-out-of-range", self.word[S], value)
             else:
@@ -863,6 +862,17 @@ class Interpreter:
         return 0
 
     @cython.cfunc
+    def set_edge_speed(self, on: cython.bint) -> cython.int:
+        """G96 and G97, a later habit: under G96 the spindle's own speed is known only at the machine."""
+        if on:
+            self.used |= 1 << D  # the highest speed
+            self.fault("value-unknown", self.group_word[14])
+        if on or self.edge_speed:
+            self.speed = NAN
+        self.edge_speed = on
+        return 0
+
+    @cython.cfunc
     def select_tool(self) -> cython.int:
         value: cython.double = self.val[T]
         if value < 0 or value != floor(value) or value > 1e9:
@@ -946,6 +956,8 @@ class Interpreter:
             self.used |= 1 << H
             if self.present & (1 << H):
                 index = self.val[H]
+                if index < 0 or index != floor(index):
+                    self.fault("value-out-of-range", self.word[H], index)
             if code == 431:  # the words give the offset itself
                 index = NAN
                 self.present &= ~AXES

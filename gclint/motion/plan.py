@@ -17,10 +17,14 @@ WORDS_OF_A_BLOCK = 512
 MOST_STRUCTURE = 10_000  # O words, loops and branches of one file
 MOST_CHARACTERS = 250_000  # of their lines
 STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
+BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 NUMBERS = re.compile(
-    rb"^[ \t]*(?:/[ \t]*)?(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?", re.M | re.I
+    rb"(?:^(?:\xef\xbb\xbf)?|(?<=\r))[ \t]*(?:/[ \t]*)?"
+    rb"(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?",
+    re.M | re.I,
 )
 JUMPS = re.compile(rb"GO[ \t]*TO|M[ \t]*0*[ \t]*9[ \t]*9", re.I)  # without any, N numbers lead nowhere
+CALLED = re.compile(rb"(?:M[ \t]*0*[ \t]*98|G[ \t]*0*[ \t]*65)[^\r\n(;P]*P[ \t]*([0-9]+)", re.I)
 AT_A_TIME = 100_000
 FLOW_BEHIND = re.compile(
     rb"[ \t]*(?:sub|endsub|call|return|if|elseif|else|endif|while|endwhile|do|repeat|endrepeat|break|continue)", re.I
@@ -81,6 +85,8 @@ def text_of(program: Program, block: int) -> tuple[str, int]:
     """The line a block stands on, one character for each byte, and the byte offset of its first."""
     line = int(program.block_line[block])
     start = int(program.line_start[line - 1])
+    if start == 0 and program.data.startswith(BYTE_ORDER_MARK):
+        start = len(BYTE_ORDER_MARK)
     return program.data[start : int(program.line_start[line])].decode("latin-1"), start
 
 
@@ -121,6 +127,32 @@ def plan(program: Program, first_loop: int) -> Plan:
     for each in opened:
         made.flow[each.block] = ([(OP["stop"], 2)], 0)
     return made
+
+
+def main_of(made: Plan) -> int:
+    """The first block of the main program: the top of the file, unless a subprogram stands there.
+
+    A numbered program is a subprogram if it ends with M99 and something in the file calls it; the main program is then
+    the first one that ends with M2 or M30 and is not called.
+    """
+    program = made.program
+    first_words = np.flatnonzero(program.block_word[1:] > program.block_word[:-1])
+    starts = sorted((block, number) for number, block in made.numbers.items())
+    if len(starts) < 2 or not len(first_words) or starts[0][0] > first_words[0]:
+        return 0
+    executed = program.block_flags & (DELETED | BROKEN | BEHIND_END) == 0
+    words = np.flatnonzero((program.word_letter == ord("M")) & np.isin(program.word_value, (2, 30, 99)))
+    blocks = np.searchsorted(program.block_word, words, side="right") - 1
+    words, blocks = words[executed[blocks]], blocks[executed[blocks]]
+    called = {int(number) for each in CALLED.findall(program.data) for number in (each[:9], each[-4:])}
+    for place, (block, number) in enumerate(starts):
+        row = int(np.searchsorted(blocks, block))
+        ends = float(program.word_value[words[row]]) if row < len(words) else 0.0
+        if place == 0 and not (ends == 99 and number in called):
+            return 0
+        if place and ends in (2, 30) and number not in called:
+            return block
+    return 0
 
 
 def _find_numbers(made: Plan) -> None:

@@ -92,7 +92,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
     return Declared(
         options=options,
         tools=_tools(options),
-        stock=stock_from_text(options.stock) if options.stock else None,
+        stock=None if options.stock is None else stock_from_text(options.stock),
         shop=shop,
         job=job,
         shop_file=shop_file,
@@ -108,7 +108,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
 def refuse_wrong(options: Options) -> None:
     """Raise Problem for options that no program can be checked with: before many programs say so."""
     _tools(options)
-    if options.stock:
+    if options.stock is not None:
         stock_from_text(options.stock)
     if options.job or options.shop:
         declare(options, None)

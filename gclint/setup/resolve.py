@@ -63,7 +63,11 @@ def own_controller(declared: Declared) -> Path | None:
     machine = declared.shop.machine if declared.shop else None
     if machine is None or not machine.controller.endswith(".toml") or declared.shop_file is None:
         return None
-    return placed(declared.shop_file, ("machine", "controller"), declaration, machine.controller)
+    path = placed(declared.shop_file, ("machine", "controller"), declaration, machine.controller)
+    if not disk.exists(path):
+        says = f'there is no controller card "{machine.controller}" in the folder of this file'
+        raise declared.shop_file.wrong(("machine", "controller"), says)
+    return path
 
 
 def controller_of(declared: Declared) -> Controller:

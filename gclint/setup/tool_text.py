@@ -130,7 +130,8 @@ def _value(digits: str, text: str, at: int, source: str) -> float:
 
 def _keep(found: dict[str, object], key: str, value: object, text: str, at: int, end: int, source: str) -> int:
     if key in found:
-        raise _wrong(text, at, f"the {key.replace('_', ' ')} is given twice", source)
+        called = "number of flutes" if key == "flutes" else key.replace("_", " ")
+        raise _wrong(text, at, f"the {called} is given twice", source)
     found[key] = value
     return end
 

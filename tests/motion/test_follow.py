@@ -275,7 +275,7 @@ def test_a_block_with_an_expression_is_never_dropped_in_silence(text: str) -> No
 )
 def test_long_expressions_are_parsed_up_to_a_bound(text: str) -> None:
     m = run(text + "M30\n")
-    assert "so many lines" in m.stopped_because
+    assert "`[limits] expressions`" in m.stopped_because
     assert "bound-reached" in faults(m)
 
 
@@ -300,5 +300,44 @@ def test_a_long_expression_counts_as_many_blocks() -> None:
 
 def test_more_structure_than_is_planned_says_so() -> None:
     m = run("".join(f"O{n} while [0]\nO{n} endwhile\n" for n in range(6000)) + "M30\n")
-    assert "so many O words" in m.stopped_because
+    assert "O words, loops and branches" in m.stopped_because
     assert set(faults(m)) == {"bound-reached"}
+
+
+def test_line_numbers_where_lines_end_in_a_carriage_return() -> None:
+    m = run("GOTO 30\nX99\nN30 M98 P7\nM30\nO7\nX5\nM99\n".replace("\n", "\r"))
+    assert xs(m) == [5]
+
+
+def test_an_expression_behind_a_byte_order_mark() -> None:
+    m = interpret(read(b"\xef\xbb\xbf#1=7\n" + STATED.encode() + b"X#1\nM30\n", "lowtide.nc"), Controller())
+    assert xs(m) == [7]
+    assert not set(faults(m)) & {"expression-unreadable", "parameter-unset"}
+
+
+@pytest.mark.parametrize(
+    ("text", "ends"),
+    [
+        ("O7\nG91 G1 X1\nG90\nM99\nO1\n{}M98 P7\nX5\nM30\n", [1, 5]),
+        ("%\nO7\nG91 G1 X1\nG90\nM99\n:1\n{}M98 P20007\nX5\nM30\n%\n", [1, 2, 5]),
+        ("O1\n{}M98 P7\nX5\nM30\nO7\nG91 G1 X1\nG90\nM99\nO2\nX99\nM30\n", [1, 5]),
+        ("O7\n{}X3\nM99\nO1\nX9\nM30\n", [3]),  # nobody calls it: it runs round and round
+    ],
+)
+def test_subprograms_may_stand_above_the_program(text: str, ends: list[float]) -> None:
+    m = interpret(read(text.format(STATED).encode(), "lowtide.nc"), Controller())
+    assert xs(m) == ends
+    assert any(each.what == "main program" for each in m.assumed) == (ends != [3] and m.line[0] > 5)
+
+
+def test_more_names_than_are_kept_is_a_bound() -> None:
+    m = run("".join(f"#<n{n}>={n}\n" for n in range(300)) + "M30\n")
+    assert faults(m) == ["bound-reached"]
+    assert "named parameters" in m.stopped_because
+
+
+def test_a_line_of_flow_that_cannot_be_read_is_what_stops() -> None:
+    m = run("X1\nIF #1 EQ 3 GOTO 30\nX98\nN30 X3\nM30\n")
+    assert faults(m) == ["expression-unreadable"]
+    assert m.stopped_at == 4
+    assert m.stopped_because == "a line that can be read"

@@ -350,7 +350,22 @@ def test_moves_are_bounded() -> None:
     m = run(STATED + "F100 G0 X0 Y0 Z5\nG91 G81 X1 Z-1 R0 L1000000000\nX1\n")
     assert m.stopped_at == 3
     assert "moves" in m.stopped_because
+    assert faults(m)[-1] == ("bound-reached", m.stopped_at)
     assert len(m) < 3_000_000
+
+
+def test_a_length_offset_has_a_whole_number() -> None:
+    """NIST RS274/NGC 3.5.11: a negative H, or one that is no whole number, is an error."""
+    m = run(STATED + "G0 Z5\nG43 H-1 Z3\nG43 H1.5 Z3\nG43 H0 Z3\n")
+    assert faults(m) == [("value-out-of-range", 3), ("value-out-of-range", 4)]
+
+
+def test_the_speed_of_the_edge_is_no_speed_of_the_spindle() -> None:
+    m = run(STATED + "G0 X0 Y0 Z5\nG96 D2500 S100\nG0 X1\nG97 S3000\nG0 X2\n")
+    assert math.isnan(m.speed[1])
+    assert m.speed_line[1] == 3
+    assert m.speed[2] == pytest.approx(3000)
+    assert faults(m) == [("value-unknown", 3)]
 
 
 def test_coordinates_beyond_any_machine() -> None:

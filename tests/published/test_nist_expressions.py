@@ -54,6 +54,8 @@ def value(expression: str) -> float:
         ("round[-0.5001]", -1),  # C.2
         ("round[2.444]", 2),  # C.2
         ("round[9.975]", 10),  # C.2
+        ("round[2.5]", 3),  # a half goes away from zero, from memory
+        ("round[-2.5]", -3),
         ("exp[2.3026]", 10.0001),  # C.2
         ("ln[10]", 2.3026),  # C.2
         ("sqrt[3]", 1.7321),  # C.2

@@ -295,6 +295,7 @@ def test_an_acceptance_without_a_reason_is_a_problem(make: Make, comment: str) -
         ("[spindle]\nrange = [9000, 8000]", "", "shop.toml", 2, "the first speed must be under the second"),
         (DIAL.replace('"B"', '"A"'), "", "shop.toml", 3, "given twice"),
         ('[machine]\ncontroller = "hoby-3-axis"', "", "shop.toml", 2, 'nearest: "hobby-3-axis"'),
+        ('[machine]\ncontroller = "ours.toml"', "", "shop.toml", 2, 'no controller card "ours.toml" in the folder'),
         ('[windows."oak".9]\nfz = ["1 mm", "2 mm"]', "", "shop.toml", 1, "has no tool 9"),
         (SHOP + '[windows."oak".1]\nfz = ["2 mm", "1 mm"]', "", "shop.toml", 8, "not under the high one"),
         (SHOP + '[windows."birch-plywod".1]\nfz = ["1 mm", "2 mm"]', "", "shop.toml", 7, 'nearest: "birch-plywood"'),
@@ -323,6 +324,7 @@ def test_contradictions_are_placed(make: Make, shop: str, job: str, file: str, l
         ({"material": "bech"}, 'nearest: "beech"'),
         ({"material": "acrylic"}, "extruded-acrylic"),
         ({"fail_at": "halts"}, 'nearest: "halt"'),
+        ({"stock": ""}, "does not hold three sizes"),
         ({"tools": ("1: flat 3mm", "1: flat 4mm")}, "given twice"),
     ],
 )
