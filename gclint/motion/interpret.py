@@ -18,6 +18,9 @@ from gclint.setup.types import Assumed, Controller, Limits
 TOOLS_BY_T = Assumed(
     "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"
 )
+SLASHED = Assumed(
+    "lines that begin with a slash", "not executed", "their switch (block delete) is set at the machine; here it is on"
+)
 UNSTATED = {
     "units-unstated": ("units", "mm (G21)"),
     "distance-unstated": ("distances", "absolute (G90)"),
@@ -67,6 +70,8 @@ def interpret(
         run.run()
     if by_t:
         assumed.append(TOOLS_BY_T)
+    if bool(np.any(program.faults.kind == CODE["block-unmoving"])):
+        assumed.append(SLASHED)
     told = faults.columns()
     assumed += taken_modes(told)
     columns = {name: column[: run.moves] for name, column in run.table.items()}

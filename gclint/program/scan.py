@@ -159,8 +159,13 @@ def runs_on(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t, last: c
     ahead: cython.uchar = data[i + 1] if i + 1 < data.shape[0] else 10
     if c == 44:
         return 48 <= ahead <= 57  # a decimal comma
-    if (c | 32) == 101:
-        return i == last and (ahead == 43 or ahead == 45)  # 1.2e-05
+    if (c | 32) == 101:  # 1.2e-05, and 1e3; X1.5E0.25 is two words
+        if i != last:
+            return False
+        if ahead == 43 or ahead == 45:
+            return True
+        i = past_digits(data, i + 1)
+        return 48 <= ahead <= 57 and (i >= data.shape[0] or data[i] != 46)
     return True
 
 
@@ -212,6 +217,15 @@ def names_value(data: cython.const[cython.uchar][::1], i: cython.Py_ssize_t, tex
         return True
     behind: cython.Py_ssize_t = past_letters(data, i)
     return behind > i + 1 and behind < data.shape[0] and text[i:behind].upper() in FUNCTIONS
+
+
+@cython.cfunc
+def is_flow(data: cython.const[cython.uchar][::1], behind: cython.Py_ssize_t, word: bytes) -> cython.bint:
+    """Whether a word of letters that ends at `behind` is one of flow; DO and END have a number, or they are text."""
+    if word not in FLOW_WORDS:
+        return False
+    behind = past_blanks(data, behind)
+    return word not in (b"DO", b"END") or (behind < data.shape[0] and 48 <= data[behind] <= 57)
 
 
 def scan(
@@ -367,7 +381,7 @@ def scan(
                 else:
                     behind = past_letters(data, s)
                     if behind > s + 1:
-                        if text[s:behind].upper() in FLOW_WORDS:
+                        if is_flow(data, behind, text[s:behind].upper()):
                             flags |= FLOW
                             if not flags & BEHIND_END:
                                 faults.add(flow, lines, s, line_end(data, s))

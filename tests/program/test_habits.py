@@ -25,6 +25,7 @@ CASES: dict[str, tuple[bytes, list[tuple[float, float, float]], set[str]]] = {
     "unclosed-bracket": (b"G0 X7 (pocket X9\nG0 X8", [(7, 0, 5), (8, 0, 5)], {"comment-leftover"}),
     "nested-bracket": (b"(pocket (2))\nG0 X8", [(8, 0, 5)], {"comment-leftover"}),
     "comma-decimal": (b"G0 X12,5\nG0 X8", [(8, 0, 5)], {"number-unreadable"}),
+    "exponent": (b"G0 X1e3\nG0 Y1E-5\nG0 X8 Y7", [(8, 7, 5)], {"number-unreadable"}),
     "old-units": (b"G70\nG0 X1\nG71", [(25.4, 0, 5)], set()),
     "semicolon-end": (b"G0 X8;\nG0 Y7 ;", [(8, 0, 5), (8, 7, 5)], set()),
     "no-point": (b"G0 X100", [(100, 0, 5)], set()),
@@ -78,6 +79,11 @@ def test_habit(habit: str) -> None:
     assert [at[:2] for at in moves(data)[1 : 1 + len(ends)]] == [at[:2] for at in ends]
     assert [at[2] for at in moves(data)[1 : 1 + len(ends)]] == [at[2] for at in ends]
     assert rules(judged(data)) & {r for _, _, each in CASES.values() for r in each} == reported
+
+
+def test_the_switch_for_slashed_lines_is_taken_to_be_on() -> None:
+    assert any("slash" in row.what for row in judged(HEAD + b"/G1 X9" + END).assumed)
+    assert not any("slash" in row.what for row in judged(HEAD + b"G0 X9" + END).assumed)
 
 
 def test_byte_order_mark() -> None:

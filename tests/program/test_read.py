@@ -74,8 +74,18 @@ def test_decimal_comma_is_one_fault() -> None:
 
 
 def test_running_text_is_one_fault_per_line() -> None:
-    program = read(b"G1 X1\nchange tool now to 3 please\nG1 X2\n", "test")
-    assert faults(program) == [("number-unreadable", 2, b"change")]
+    program = read(b"G1 X1\nchange tool now to 3 please\nEND of part\nDo not touch\nG1 X2\n", "test")
+    assert faults(program) == [
+        ("number-unreadable", 2, b"change"),
+        ("number-unreadable", 3, b"END"),
+        ("number-unreadable", 4, b"Do"),
+    ]
+
+
+def test_an_exponent_is_one_fault_and_an_e_word_is_none() -> None:
+    program = read(b"G1 X1e3\nG1 X1E0.25\nG1 X1 E3\n", "test")
+    assert faults(program) == [("number-unreadable", 1, b"X1e3")]
+    assert [flags for _, flags, _ in blocks(program)] == [BROKEN, 0, 0]
 
 
 @pytest.mark.parametrize(
