@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Floats32, distinct
+from gclint.columns import Bools, Column, Floats, Floats32, distinct, one_of
 from gclint.cutting import formulas
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
@@ -197,7 +197,7 @@ def _raise_floors(
     for n, tool in enumerate(tools):
         floors = () if tool is None else floors_for(material, tool, setup.measured_windows.get(int(numbers[n])))
         for floor in floors:
-            mine = np.flatnonzero((row == n) & np.isin(operation, [OPERATION[name] for name in floor.operations]))
+            mine = np.flatnonzero((row == n) & one_of(operation, [OPERATION[name] for name in floor.operations]))
             speed = edge_speed[mine]
             low = np.interp(speed, floor.edge_speed, floor.low)
             low[operation[mine] == OPERATION["finish"]] *= material.finish_share.value if material else 1.0

@@ -7,7 +7,7 @@ import math
 import numpy as np
 from msgspec import Struct
 
-from gclint.columns import Column
+from gclint.columns import Column, distinct, one_of
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
 from gclint.cutting.mechanics import Law, feed_for_load, law_of
@@ -130,7 +130,7 @@ def of_pieces(
     fz, h_ex, h_m = (_wide(column[rows]) for column in (loads.fz, loads.h_ex, loads.h_m))
     effort, operation = loads.effort, loads.operation[rows]
     judged = loads.chip_judged[rows] != 0
-    tools = {int(n): setup.tools[int(n)] for n in np.unique(number) if int(n) in setup.tools}
+    tools = {int(n): setup.tools[int(n)] for n in distinct(number) if int(n) in setup.tools}
     flutes, top, stress = (np.full(len(rows), np.nan) for _ in range(3))
     sources: dict[str, tuple[str, str]] = {}
     floors = []
@@ -143,7 +143,7 @@ def of_pieces(
         share = setup.material.finish_share.value if setup.material else 1.0
         for floor in floors_for(setup.material, tool, setup.measured_windows.get(n)):
             where = np.flatnonzero(mine & judged & ~skims & (_wide(loads.chip_low[rows]) > 0))
-            where = where[np.isin(operation[where], [OPERATION[name] for name in floor.operations])]
+            where = where[one_of(operation[where], [OPERATION[name] for name in floor.operations])]
             finish = operation[where] == OPERATION["finish"]
             floors.append((where, floor, np.where(finish, share, 1.0)))
         own = windows_for(setup.material, tool, setup.measured_windows.get(n))

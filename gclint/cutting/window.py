@@ -18,7 +18,7 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.columns import Column
+from gclint.columns import Column, distinct
 from gclint.cutting.limits import Limit, Speed
 from gclint.setup.numbers import model_number
 from gclint.setup.types import DialMark, Spindle
@@ -258,7 +258,7 @@ class Window(Struct, frozen=True, eq=False):
                 apart = np.ravel(one.at(grid[:, None])) - np.ravel(other.at(grid[:, None]))
                 gap = lambda n, one=one, other=other: float(np.ravel(one.at(n))[0] - np.ravel(other.at(n))[0])  # noqa: E731
                 found.append(_meet(grid, apart, gap))
-        return np.unique(np.concatenate(found))
+        return distinct(np.concatenate(found))
 
     def _outline(self, at: Column, low: Column, high: Column, under: list[str], over: list[str]) -> tuple[Corner, ...]:
         bottom = [Corner(float(n), float(vf), name) for n, vf, name in zip(at, low, under)]

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from msgspec.structs import replace
 
-from gclint.columns import Column, distinct
+from gclint.columns import Column, distinct, one_of
 from gclint.judge.chain import Chain
 from gclint.judge.finding import Acceptance, Change, Finding, Found, Limits
 from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
@@ -70,7 +70,7 @@ def _rows_of(accept: Accept, found: Hits, chain: Chain) -> Column:
     if accept.tool is None:
         return rows
     tools = found.view.column("tool")[rows]
-    return rows[np.isin(tools, [n for n in distinct(tools).tolist() if tool_number(n, chain) == accept.tool])]
+    return rows[one_of(tools, [n for n in distinct(tools).tolist() if tool_number(n, chain) == accept.tool])]
 
 
 def _next_block(line: int, found: Hits, placed: dict[str, tuple[Column, Column]]) -> Column:

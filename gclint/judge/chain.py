@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Ints, distinct
+from gclint.columns import Bools, Column, Floats, Ints, distinct, one_of
 from gclint.cutting.table import Cutting, ToolWindows
 from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
 from gclint.motion.timing import Timing
@@ -70,7 +70,7 @@ class Chain:
             return feeds
         if all(number in self.setup.tools for number in self.tools):
             return feeds & self.in_contact
-        return feeds & (self.in_contact | ~np.isin(self.motion.tool, list(self.setup.tools)))
+        return feeds & (self.in_contact | ~one_of(self.motion.tool, list(self.setup.tools)))
 
     @cached_property
     def placed(self) -> Bools:
@@ -128,7 +128,7 @@ class Chain:
         kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
         if controller.tool_change in ("stops", "does"):
             kinds.append(EVENT["change"])
-        return np.flatnonzero(np.isin(m.event_kind, kinds))
+        return np.flatnonzero(one_of(m.event_kind, kinds))
 
     @cached_property
     def spindle_stops(self) -> tuple[int, ...]:
@@ -143,8 +143,8 @@ class Chain:
         m = self.motion
         turning: Column = (np.abs(m.spindle) == 1).astype(np.int8)
         if self.setup.controller.program_stop == "stops-spindle":
-            halts = np.flatnonzero(np.isin(m.event_kind, STOPS))
-            starts = np.flatnonzero(np.isin(m.event_kind, ON))
+            halts = np.flatnonzero(one_of(m.event_kind, STOPS))
+            starts = np.flatnonzero(one_of(m.event_kind, ON))
             until = np.append(m.event_move[starts], len(turning))[np.searchsorted(starts, halts)]
             still = np.bincount(m.event_move[halts], minlength=len(turning) + 1) - np.bincount(
                 until, minlength=len(turning) + 1

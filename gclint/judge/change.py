@@ -8,7 +8,7 @@ from collections.abc import Callable
 import numpy as np
 from msgspec import Struct
 
-from gclint.columns import Bools
+from gclint.columns import Bools, distinct
 from gclint.cutting import advice
 from gclint.cutting.advice import Feeds, Part, fastest, nearest_to, other_speed, same_speed
 from gclint.cutting.formulas import ramp_length
@@ -114,7 +114,7 @@ class Worst(Struct, frozen=True, eq=False):
         return np.asarray(m.speed == m.speed[self.move])
 
     def speed_words(self) -> list[Word]:
-        lines = np.unique(self.chain.motion.speed_line[self._with_speed()])
+        lines = distinct(self.chain.motion.speed_line[self._with_speed()])
         words = (find_word(self.chain.program, int(line), ("S",)) for line in lines[lines > 0][:MOST_WORDS])
         return [word for word in words if word is not None and word.written is not None]
 

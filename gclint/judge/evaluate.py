@@ -14,7 +14,7 @@ from typing import Any, Protocol
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Column, one_of
 
 FALSE, UNKNOWN, TRUE = 0, 1, 2
 FEW = 4  # where fewer than one row in so many is still open, the rest of an `and` is worked out for these alone
@@ -200,7 +200,7 @@ def _member(value: Any, literals: list[Any]) -> Column:
         codes, known = value
         table = np.array([TRUE if word in literals else FALSE for word in known] + [UNKNOWN], dtype=np.int8)
         return np.asarray(table[codes])  # code -1 reads the last entry
-    hit = np.isin(value, literals)
+    hit = one_of(value, literals)
     return np.where(np.isnan(value), UNKNOWN, np.where(hit, TRUE, FALSE)).astype(np.int8)
 
 

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Bools
+from gclint.columns import Bools, one_of
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Build, Table, number, text
 from gclint.motion.table import EVENT, RAPID, Motion
@@ -31,7 +31,7 @@ def contours(chain: Chain) -> list[Contour]:
     wanted = [EVENT[name] for name in ("compensation-on", "compensation-off", "change", "end")]
     found: list[Contour] = []
     on: int | None = None  # the event that turned it on
-    for row in np.flatnonzero(np.isin(kinds, wanted)).tolist():
+    for row in np.flatnonzero(one_of(kinds, wanted)).tolist():
         kind = int(kinds[row])
         if kind == EVENT["compensation-on"]:
             on = row if on is None else on

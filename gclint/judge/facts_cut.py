@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, one_of
 from gclint.cutting import mechanics
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.chain import ON, Chain, once
@@ -154,7 +154,7 @@ def _measured_window(chain: Chain) -> Bools:
     measured = np.zeros(len(number), bool)
     for tool, windows in chain.setup.measured_windows.items():
         own = range(len(OPERATIONS)) if "" in windows else [OPERATIONS.index(n) for n in windows if n in OPERATIONS]
-        measured |= (number == tool) & np.isin(operation, list(own))
+        measured |= (number == tool) & one_of(operation, list(own))
     return measured
 
 
@@ -348,7 +348,7 @@ def _waited(chain: Chain) -> Floats:
     turning = False
     need = chain.setup.spindle.spin_up or 0.0
     dwelt = np.concatenate(([0.0], np.cumsum(chain.dwell)))
-    for event in np.flatnonzero(np.isin(kinds, (*ON, *chain.spindle_stops))).tolist():
+    for event in np.flatnonzero(one_of(kinds, (*ON, *chain.spindle_stops))).tolist():
         if kinds[event] in chain.spindle_stops:
             turning = False
             continue
@@ -421,7 +421,7 @@ PASSES = Table(
         "backward": truth("whether the spindle turns counter-clockwise (M4) as the pass begins",
                           lambda c: c.motion.spindle[_pass_move(c)] == -1),
         "ever_started": truth("whether the program starts the spindle anywhere",
-                              lambda c: bool(np.isin(c.motion.event_kind, ON).any())),
+                              lambda c: bool(one_of(c.motion.event_kind, ON).any())),
         "speed_given": truth("whether a speed above zero is in force",
                              lambda c: np.nan_to_num(c.motion.speed[_pass_move(c)]) > 0),
         "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start",

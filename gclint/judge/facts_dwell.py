@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats
+from gclint.columns import Bools, Column, Floats, one_of
 from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Table, number, truth
 from gclint.judge.facts_cut import shared
@@ -44,9 +44,9 @@ def _in_cut(chain: Chain) -> Bools:
 def _turning(chain: Chain) -> Bools:
     """By the last word on the spindle before the dwell; a spindle that is started by hand always turns."""
     kinds = chain.motion.event_kind
-    said = np.where(np.isin(kinds, (*ON, *chain.spindle_stops)), np.arange(len(kinds)), -1)
+    said = np.where(one_of(kinds, (*ON, *chain.spindle_stops)), np.arange(len(kinds)), -1)
     last = np.maximum.accumulate(said)[_events(chain)] if len(kinds) else said
-    on: Bools = (last >= 0) & np.isin(kinds[np.maximum(last, 0)], ON)
+    on: Bools = (last >= 0) & one_of(kinds[np.maximum(last, 0)], ON)
     return on | (chain.setup.spindle.started == "by-hand")
 
 

@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, distinct
+from gclint.columns import Bools, Column, Floats, distinct, one_of
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
@@ -434,7 +434,7 @@ def _stop_word_before(chain: Chain) -> Bools:
     m, changes = chain.motion, _changes(chain)
     if chain.setup.controller.program_stop in ("ignores", "refuses"):
         return np.zeros(len(changes), dtype=bool)
-    stops = np.flatnonzero(np.isin(m.event_kind, (EVENT["stop"], EVENT["pallet-stop"])))
+    stops = np.flatnonzero(one_of(m.event_kind, (EVENT["stop"], EVENT["pallet-stop"])))
     cutting = np.concatenate(([-1], np.flatnonzero(chain.cuts)))
     last_cut = cutting[np.searchsorted(cutting, m.event_move[changes]) - 1]
     before = np.concatenate(([-1], stops))[np.searchsorted(stops, changes)]  # the last stop before each change

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, numbered
+from gclint.columns import Bools, Column, Floats, numbered, one_of
 from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain, once
 from gclint.motion.table import ARC_CCW, ARC_CW, RAPID
@@ -162,7 +162,7 @@ def pecks(chain: Chain) -> Bools:
     """[entries] whether the tool comes up and goes down again within the entry, by a pecking cycle or written out."""
     if len(chain.engagement.entries) == 0:
         return np.zeros(0, bool)
-    cycle = np.isin(chain.motion.cycle[chain.engagement.entries.first_move], (73, 83))
+    cycle = one_of(chain.motion.cycle[chain.engagement.entries.first_move], (73, 83))
     deeper: Bools = _pecks(chain)[1] > 0
     return cycle | deeper
 

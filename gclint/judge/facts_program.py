@@ -7,7 +7,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column, Floats, distinct
+from gclint.columns import Column, Floats, distinct, one_of
 from gclint.faults import CODE, KINDS
 from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Build, Table, number, text, texts, truth
@@ -43,7 +43,7 @@ def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
 def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     """Of faults that the controller's card made: the family or habit they are about; "" of others."""
     kinds, a = _faults("kind")(chain), _faults("a")(chain)
-    own = np.isin(kinds, (CODE["code-refused"], CODE["code-ignored"]))
+    own = one_of(kinds, (CODE["code-refused"], CODE["code-ignored"]))
     return np.where(own, np.nan_to_num(a), 0).astype(np.int32), ABOUT
 
 
@@ -253,7 +253,7 @@ _RISKY = ("distance-unstated", "plane-unstated")
 
 def _state_faults(chain: Chain) -> Column:
     faults = chain.motion.faults
-    return np.flatnonzero(np.isin(faults.kind, [CODE[kind] for kind in _STATE]))
+    return np.flatnonzero(one_of(faults.kind, [CODE[kind] for kind in _STATE]))
 
 
 def _missing_modes(chain: Chain) -> list[str]:
@@ -309,7 +309,7 @@ def _drags(chain: Chain) -> bool:
 def _left_running(chain: Chain) -> bool:
     """Whether the last word about the spindle starts it."""
     kinds = chain.motion.event_kind
-    about = kinds[np.isin(kinds, (*ON, EVENT["spindle-off"]))]
+    about = kinds[one_of(kinds, (*ON, EVENT["spindle-off"]))]
     return bool(len(about)) and int(about[-1]) in ON
 
 
@@ -366,7 +366,7 @@ def _pointless(chain: Chain) -> bool:
         return True
     for first in range(0, len(p.word_letter), 50_000):  # nearly always the first of these settles it
         letters = p.word_letter[first : first + 50_000]
-        rows = first + np.flatnonzero(np.isin(letters, np.frombuffer(b"XYZIJK", np.uint8)))
+        rows = first + np.flatnonzero(one_of(letters, np.frombuffer(b"XYZIJK", np.uint8)))
         if not len(rows):
             continue
         low, high = int(p.word_start[rows[0]]), int(p.word_end[rows[-1]])
@@ -383,7 +383,7 @@ def _half_written(chain: Chain) -> bool:
         return False
     kinds = [CODE[kind] for kind in ("number-unreadable", "comment-unclosed", "character-unknown")]
     last = program.faults.line == program.lines
-    at_end = last & np.isin(program.faults.kind, kinds) & (program.faults.end >= len(program.data.rstrip()))
+    at_end = last & one_of(program.faults.kind, kinds) & (program.faults.end >= len(program.data.rstrip()))
     return bool(at_end.any())
 
 

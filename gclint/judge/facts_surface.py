@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Ints, Longs
+from gclint.columns import Bools, Column, Floats, Ints, Longs, one_of
 from gclint.cutting.table import OPERATION
 from gclint.judge.chain import Chain
 from gclint.judge.facts_path import heading
@@ -34,7 +34,7 @@ def lifts_top_edge(chain: Chain) -> Bools:
     lifting = {n: tool.diameter / 2 for n, tool in chain.setup.tools.items() if tool.helix in minds}
     number = m.tool[pieces.move]
     same = model_number("at_the_top")
-    met = np.isin(number, list(lifting)) & (pieces.depth - pieces.ap < same) & (pieces.ap > same)
+    met = one_of(number, list(lifting)) & (pieces.depth - pieces.ap < same) & (pieces.ap > same)
     rows = np.flatnonzero(met & (m.kind[pieces.move] >= LINE))
     radius = np.zeros(len(rows))
     for n, half in lifting.items():
@@ -104,7 +104,7 @@ def slot_walls(chain: Chain) -> Floats:
     """
     pieces, loads = chain.engagement.pieces, chain.cutting.loads
     number = chain.motion.tool[pieces.move]
-    own = np.isin(number, [n for n, tool in chain.setup.tools.items() if tool.helix == "down-cut"])
+    own = one_of(number, [n for n, tool in chain.setup.tools.items() if tool.helix == "down-cut"])
     rows = np.flatnonzero(own & (loads.operation == OPERATION["slot"]))
     reach = loads.effective_diameter[rows] * model_number("chips_room")
     walls = np.full(len(rows), np.inf)
@@ -124,7 +124,7 @@ def conventional_wall(chain: Chain) -> Floats:
     found = np.zeros(len(pieces))
     if material is not None and not material.climb_walls:
         return found
-    rows = np.flatnonzero(np.isin(loads.operation, (OPERATION["side"], OPERATION["finish"])))
+    rows = np.flatnonzero(one_of(loads.operation, (OPERATION["side"], OPERATION["finish"])))
     found[rows] = _wall_beside(chain, rows, loads.effective_diameter[rows] / 2)
     return found
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Column, Floats
+from gclint.columns import Column, Floats, one_of
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Table, number, text, texts, truth
 from gclint.motion.table import EVENT
@@ -54,7 +54,7 @@ def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
     """(line, kind, code, whether a shift is taken back later) of each word in force, in the order of the text."""
     p = chain.program
     codes, blocks = chain.offset_words
-    chosen = np.isin(codes, (*SELECTS, *SETS, *CLEARS))
+    chosen = one_of(codes, (*SELECTS, *SETS, *CLEARS))
     codes, blocks = codes[chosen], blocks[chosen]
     rows: list[tuple[int, str, str, bool]] = []
     m = chain.motion
@@ -63,7 +63,7 @@ def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
     cleared = 0
     if m.followed is not None:  # subprograms stand behind the end, and what is executed later may stand further up
         last = max(last, int(m.line.max(initial=0)), int(m.event_line.max(initial=0)))
-        cleared = p.lines + 1 if np.isin(codes, CLEARS).any() else 0
+        cleared = p.lines + 1 if one_of(codes, CLEARS).any() else 0
     for code, block in zip(codes.tolist(), blocks.tolist()):
         if code in CLEARS:
             cleared = max(cleared, int(p.block_line[block]))

@@ -131,7 +131,7 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
     if cause == "found" and rule.found is not None:  # one finding for each text found, wherever it stands
         return _together(parts, [np.array(words(rule.found.code, view))])
     if cause == "line" or not len(motion):
-        apart = np.unique(place)
+        apart = distinct(place)
         each = np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])
         # What is only to consider is one habit of the program, not a mishap of each line.
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from msgspec.structs import replace
 
-from gclint.columns import Column
+from gclint.columns import Column, one_of
 from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN
 from gclint.judge.finding import Finding, HouseRule
 from gclint.judge.packs import SCOPES, Cased, NarrowText, Pack, Regrade, Rule, Which
@@ -61,7 +61,7 @@ def counts(entry: NarrowText, view: View) -> Column:
             named = _each(wanted)
             tools = [n for n, tool in setup.tools.items() if tool.number in named or (tool.name or None) in named]
             tools += [n for n in named if isinstance(n, int)]
-            said = np.minimum(said, np.where(np.isin(view.column("tool"), tools) == inside, TRUE, FALSE))
+            said = np.minimum(said, np.where(one_of(view.column("tool"), tools) == inside, TRUE, FALSE))
     for names, inside in ((entry.material, True), (entry.except_material, False)):
         if names:
             known = setup.material.name if setup.material else None

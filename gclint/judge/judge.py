@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Column, one_of
 from gclint.cutting.table import Cutting
 from gclint.judge import acceptance, house
 from gclint.judge.chain import Chain
@@ -238,7 +238,7 @@ def _behind_end(chain: Chain) -> int:
     last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
     behind = int(np.searchsorted(p.block_line, last, side="right"))
     letters = p.word_letter[int(p.block_word[behind]) :] if behind < len(p.block_line) else p.word_letter[:0]
-    return last if np.isin(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
+    return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
 def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:

@@ -6,7 +6,7 @@ from functools import cache
 
 import numpy as np
 
-from gclint.columns import Bools, Column
+from gclint.columns import Bools, Column, distinct
 from gclint.cutting.advice import Part
 from gclint.cutting.mechanics import law_of
 from gclint.cutting.places import Bounds, of_pieces, window_at
@@ -55,13 +55,13 @@ def parts_of(row: View, moved: Bools, one: bool) -> tuple[Part, ...]:
     if one:
         worst = float(np.max(feeds)) if row.length != 1 else float(row.value("set_feed")[0])
         return (_part(row, rows, worst),)
-    return tuple(_part(row, rows[feeds == feed], float(feed)) for feed in np.unique(feeds))
+    return tuple(_part(row, rows[feeds == feed], float(feed)) for feed in distinct(feeds))
 
 
 def _part(row: View, rows: Column, feed: float) -> Part:
     chain = row.chain
     pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
-    lines = np.unique(loads.governs[rows])
+    lines = distinct(loads.governs[rows])
     step = -(-len(rows) // MOST_PLACES)
     rows = rows[::step]
     number = m.tool[pieces.move[rows]]
@@ -71,7 +71,7 @@ def _part(row: View, rows: Column, feed: float) -> Part:
         loads, rows, number, pieces.length[rows] * step, m.feed[pieces.move[rows]], _skims(row, rows, number), wall,
         chain.setup, bounds(),
     )  # fmt: skip
-    known = [chain.setup.tools[int(n)].diameter for n in np.unique(number) if int(n) in chain.setup.tools]
+    known = [chain.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in chain.setup.tools]
     short = SHORT * min(known, default=0.0)
     window = window_at(places, law, chain.setup, bounds(), TRANSIENT, short)
     speeds = loads.true_speed[rows].astype(np.float64)
@@ -94,7 +94,7 @@ def _skims(row: View, rows: Column, number: Column) -> Bools:
     if material is not None and not material.thin_judged:
         return np.ones(len(rows), bool)
     skims = np.zeros(len(rows), bool)
-    for n in np.unique(number):
+    for n in distinct(number):
         tool = chain.setup.tools.get(int(n))
         if tool is not None and tool.shape in BALLS:
             mine = number == n

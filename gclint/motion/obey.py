@@ -13,7 +13,7 @@ from functools import cached_property
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Ints, distinct
+from gclint.columns import Bools, Column, Ints, distinct, one_of
 from gclint.faults import CODE, FaultRows
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.setup.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
@@ -79,7 +79,7 @@ class _Taken:
 
     def coded(self, letter: str, codes: Iterable[int]) -> Column:
         words = self.of(letter)
-        return words[np.isin(self.tenths(words), tuple(codes))]
+        return words[one_of(self.tenths(words), codes)]
 
     def block(self, words: Column) -> Column:
         return np.searchsorted(self.program.block_word, words, side="right") - 1

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Longs
+from gclint.columns import Bools, Column, Longs, one_of
 from gclint.motion.table import COMPENSATED, CYCLE, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
 
@@ -90,7 +90,7 @@ def _first_of_each_stretch(m: Motion, top: float) -> Longs:
 def _compensating(m: Motion) -> Bools:
     """[moves] whether G41 or G42 is in force."""
     on = np.zeros(len(m) + 1, dtype=np.int64)
-    about = np.isin(m.event_kind, (EVENT["compensation-on"], EVENT["compensation-off"]))
+    about = one_of(m.event_kind, (EVENT["compensation-on"], EVENT["compensation-off"]))
     state = 0
     for kind, move in zip(m.event_kind[about].tolist(), m.event_move[about].tolist()):
         now = int(kind == EVENT["compensation-on"])
@@ -129,7 +129,7 @@ def _restart(words: _Words, m: Motion, move: int, changes_tools: bool) -> Restar
 
 
 def _latest_event(m: Motion, move: int, kinds: tuple[str, ...]) -> int | None:
-    rows = np.flatnonzero(np.isin(m.event_kind, [EVENT[kind] for kind in kinds]) & (m.event_move <= move))
+    rows = np.flatnonzero(one_of(m.event_kind, [EVENT[kind] for kind in kinds]) & (m.event_move <= move))
     return int(rows[-1]) if len(rows) else None
 
 

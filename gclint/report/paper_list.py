@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 
-from gclint.columns import Column, Floats, Longs, distinct
+from gclint.columns import Column, Floats, Longs, distinct, one_of
 from gclint.judge.finding import Extent, ToolRow
 from gclint.judge.on_paper import GoodChip, PaperList, PaperTool, ProgramStop, Restart, Sides, Zero
 from gclint.motion.restart import RestartLine, restart_lines, restart_moves
@@ -125,7 +125,7 @@ def _cut(tables: Tables) -> Sides | None:
     if not len(rows):
         return None
     radius = np.zeros(len(rows))
-    for number in np.unique(m.tool[rows]).tolist():
+    for number in distinct(m.tool[rows]).tolist():
         tool = tables.setup.tools.get(number)
         radius[m.tool[rows] == number] = tool.diameter / 2 if tool else 0.0
     spans: list[tuple[float, float]] = []
@@ -169,7 +169,7 @@ def _stops_of(m: Motion) -> list[tuple[Column, int | None, int]]:
     changes = m.event_kind == EVENT["change"]
     if not changes.any() and (m.tool >= 0).any():
         changes = m.event_kind == EVENT["select"]  # each T puts its tool in
-    events = np.flatnonzero(changes | np.isin(m.event_kind, list(WAITS)))
+    events = np.flatnonzero(changes | one_of(m.event_kind, WAITS))
     wanted = _wanted(m)
     made: list[tuple[Column, int | None, int]] = []
     tool = -2

@@ -98,8 +98,8 @@ def _largest(low: Column, high: Column, digits: int) -> Range | None:
 
 def order_of_use(motion: Motion) -> list[int]:
     """Program tool numbers in the order of first use; -1 (no tool seen) only where it feeds."""
-    numbers, first = np.unique(motion.tool, return_index=True)
-    used = [int(n) for n in numbers[np.argsort(first, kind="stable")]]
+    changes = np.flatnonzero(motion.tool[1:] != motion.tool[:-1]) + 1
+    used = dict.fromkeys([*motion.tool[:1].tolist(), *motion.tool[changes].tolist()])
     return [n for n in used if n >= 0 or bool(np.any((motion.tool == n) & (motion.kind != RAPID)))]
 
 

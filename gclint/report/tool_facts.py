@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 import numpy as np
 
-from gclint.columns import Column, Longs
+from gclint.columns import Column, Longs, numbered
 from gclint.cutting.mechanics import spindle_power, tool_material
 from gclint.cutting.table import OPERATIONS
 from gclint.judge.finding import Limits, Range, ToolRow
@@ -198,7 +198,7 @@ def _levels(tables: Tables, tool: int) -> tuple[tuple[LevelFacts, ...], int]:
     if not len(rows):
         return (), 0
     level = np.round(passes.lowest[rows].astype(np.float64), 2)
-    heights, group = np.unique(-level, return_inverse=True)
+    heights, group = numbered(-level)
     order = np.argsort(group, kind="stable")
     cuts = np.flatnonzero(np.diff(group[order])) + 1
     facts = [
