@@ -23,11 +23,8 @@ from gclint.motion.table import INVERSE_TIME, PER_REV, RAPID
 from gclint.setup.numbers import model_number
 
 MOST_PASSES = 20  # beyond that another tool is the answer
-ROOM = 1.1  # the force of a shallower pass acts a little nearer to the tip
-SAFE = 0.99  # of a greatest feed
 MOST_WORDS = 1000
 MOST_BETWEEN = 1000  # moves between a plunge and the next cut
-NEAR = 1.5  # a window narrower than this is told by both its ends
 LIMIT_OF = {"bend": "bending", "stress": "breaking", "power": "power"}
 CHIP = ("thinnest chip", "thickest chip")
 MOST_TOLD = 3  # feeds named in one sentence
@@ -177,7 +174,8 @@ def chip_feed(worst: Worst) -> Change | None:
 
 def drill_feed(worst: Worst) -> Change | None:
     """The greatest feed at which a lip of a drill takes no thicker chip than its window allows."""
-    to = worst.feed_word(worst.number("set_feed") * SAFE * worst.high / worst.number("h_ex"), down=True)
+    part = model_number("inside_limit") * worst.high / worst.number("h_ex")
+    to = worst.feed_word(worst.number("set_feed") * part, down=True)
     if not to > 0 or not worst.plain_feed():
         return None
     return lower_to(worst, to, " or less")
@@ -189,7 +187,8 @@ def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
     at = f" at dial {dial}" if dial else ""
     near, far = (feeds.low, feeds.high) if thin else (feeds.high, feeds.low)
     edge = worst.feed_word(near if np.isfinite(near) else feeds.to or 0.0, down=not thin)
-    most = f" (at most F{worst.feed_word(far, down=True):g})" if thin and far < near * NEAR else ""
+    narrow = far < near * model_number("near_window")
+    most = f" (at most F{worst.feed_word(far, down=True):g})" if thin and narrow else ""
     return f"F{edge:g} {'or more' if thin else 'or less'}{at}{most}"
 
 
@@ -392,7 +391,7 @@ def less_load(of: str) -> Callable[[Worst], Change | None]:
         if made is not None:
             return made
         ap = worst.number("ap")
-        number = math.ceil(ROOM * middle / limit)
+        number = math.ceil(model_number("lower_hold") * middle / limit)
         if not ap > 0 or number > MOST_PASSES:
             return None
         return Change(f"Cut this in {number} passes of {amount(ap / number, 'mm', worst.inch)} instead of one of "
@@ -407,7 +406,7 @@ def _less_feed(worst: Worst, part: Part) -> Change | None:
     feeds = same_speed(part, worst.inch)
     if feeds.to is None or feeds.to >= part.feed or not worst.plain_feed():
         return None
-    most = runnable(feeds.high * SAFE, feeds.low, feeds.high, worst.inch)
+    most = runnable(feeds.high * model_number("inside_limit"), feeds.low, feeds.high, worst.inch)
     return lower_to(worst, worst.word_of(most if most is not None else feeds.to))
 
 

@@ -9,8 +9,7 @@ from gclint.judge.chain import ON, Chain, once
 from gclint.judge.facts import Table, number, truth
 from gclint.judge.facts_cut import shared
 from gclint.motion.table import EVENT, RAPID
-
-AT_END = 0.99  # of the move: contact up to here lasts to its end
+from gclint.setup.numbers import model_number
 
 
 @once
@@ -30,7 +29,7 @@ def cuts_to_end(chain: Chain) -> Bools:
     """[moves] whether a move at feed cuts up to its end, so that the edge stays on what it has just cut."""
     pieces, m = chain.engagement.pieces, chain.motion
     ends = np.zeros(len(m), bool)
-    ends[pieces.move[(pieces.end > AT_END) & (pieces.removed > 0)]] = True
+    ends[pieces.move[(pieces.end > model_number("to_the_end")) & (pieces.removed > 0)]] = True
     ends &= m.kind != RAPID
     return ends
 

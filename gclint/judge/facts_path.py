@@ -12,9 +12,6 @@ from gclint.judge.chain import Chain, once
 from gclint.motion.table import ARC_CCW, ARC_CW, RAPID
 from gclint.setup.numbers import model_number
 
-BEFORE = (0.75, 1.0, 1.25)  # diameters of path back, where the engagement before a corner is read
-LEAST_PART = 4.0  # a rise is not squeezed into less than this part of a piece
-
 
 @once
 def _along(chain: Chain) -> tuple[Floats, Column, Floats]:
@@ -55,7 +52,8 @@ def angle_before(chain: Chain) -> Floats:
     if len(pieces) < 2:
         return before + 180.0
     middle, of_pass, diameter = _along(chain)
-    for back in BEFORE:
+    usual, spread = model_number("before_corner"), model_number("before_corner_spread")
+    for back in (usual - spread, usual, usual + spread):
         row = _at(middle, of_pass, middle - back * diameter, diameter)
         before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
     return before
@@ -72,7 +70,7 @@ def angle_peak(chain: Chain) -> Floats:
     rise = np.maximum(0.0, pieces.angle - before)
     layer = diameters(chain) / 2 * (1 - np.cos(np.radians(before)))
     with np.errstate(divide="ignore", invalid="ignore"):
-        steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length / LEAST_PART))
+        steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length * model_number("sharpest_rise")))
     peak = before + np.minimum(steep, turn(chain))
     return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
 

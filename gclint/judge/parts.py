@@ -16,8 +16,6 @@ from gclint.setup.numbers import model_number
 from gclint.setup.types import Sourced
 
 MOST_PLACES = 4000  # of more, every second or third is looked at
-TRANSIENT = 0.1  # share of the cut where the tool runs into or out of it: there a chip may be thin
-SHORT = 0.4  # diameters of cut that may lie over a limit
 BALLS = ("ball", "tapered-ball")
 
 
@@ -72,8 +70,8 @@ def _part(row: View, rows: Column, feed: float) -> Part:
         chain.setup, bounds(),
     )  # fmt: skip
     known = [chain.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in chain.setup.tools]
-    short = SHORT * min(known, default=0.0)
-    window = window_at(places, law, chain.setup, bounds(), TRANSIENT, short)
+    short = model_number("short_excess") * min(known, default=0.0)
+    window = window_at(places, law, chain.setup, bounds(), model_number("run_in"), short)
     speeds = loads.true_speed[rows].astype(np.float64)
     return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
 
