@@ -96,6 +96,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.judge.finding import AssumedOut, Checked
     from gclint.judge.judge import all_packs, judge
     from gclint.judge.places import texts_of
+    from gclint.judge.wording import in_inches
     from gclint.report import summary
     from gclint.report.tables import Run
 
@@ -112,16 +113,18 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
         *tables.cutting.assumed,
     )
+    units = summary.units(tables.motion)
+    told_in = in_inches if units == "inch" else str
     checked = Checked(
         path=name,
         lines=tables.program.lines,
         findings=judged.findings,
         not_judged=judged.not_judged,
-        assumed=tuple(AssumedOut(a.what, a.value, a.because) for a in dict.fromkeys(taken)),
+        assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
         tools=rows,
         extent_mm=extent,
         time_s=summary.total_time(tables.motion, tables.timing),
-        units=summary.units(tables.motion),
+        units=units,
         fingerprint=fingerprint,
         texts=texts_of(tables.program, judged.findings),
         paper=paper,

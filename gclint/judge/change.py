@@ -165,7 +165,7 @@ def chip_feed(worst: Worst) -> Change | None:
         return Change(f"{text[:1].upper()}{text[1:]}.")
     best = f" A good value: F{sets[0].to:g}." if f"F{sets[0].to:g}" not in text else ""
     count = len(sets)
-    where = f"line {sets[0].line}" + (f" and {count - 1} more line{'s' if count > 2 else ''}" if count > 1 else "")
+    where = f"line {sets[0].line}" + (f" and {_more(count - 1, 'line')}" if count > 1 else "")
     slower = ""
     if thin and worst.number("edge_speed") > worst.number("edge_high"):
         slower = " The edge is too fast as well: at a slower speed less feed is enough."
@@ -235,7 +235,7 @@ def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = Fal
         told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to {feed_name(to, worst.inch)}'}")
         if not same and worst.plain_feed():
             sets += worst.set_feeds(to, part.lines[:MOST_WORDS])
-    more = f" and {len(told) - MOST_TOLD} more feeds" if len(told) > MOST_TOLD else ""
+    more = f" and {_more(len(told) - MOST_TOLD, 'feed')}" if len(told) > MOST_TOLD else ""
     joined = ", ".join(told[:MOST_TOLD]) + more
     return Change(f"{text}, and {joined}, so that every chip is right.", tuple(sets) if worst.plain_feed() else ())
 
@@ -294,14 +294,14 @@ def plunge_feed(worst: Worst) -> Change | None:
     lines, others = list(slower), sorted({*list(slower.values())[1:]})
     text = f"Go down with {feed_name(slower[lines[0]], worst.inch)} on line {lines[0]}"
     if others and others != [slower[lines[0]]]:
-        text += f", and slower too on {_more_lines(len(lines))} ({_spread(others)})"
+        text += f", and slower too on {_more(len(lines) - 1, 'line')} ({_spread(others)})"
     elif others:
-        text += f" and {_more_lines(len(lines))}"
+        text += f" and {_more(len(lines) - 1, 'line')}"
     back = {line: feed for line, feed in back.items() if line not in slower}
     if back:
         line, feed = next(iter(back.items()))
         text += f", and give line {line} its F{feed:g} back"
-        text += f" (and so {_more_lines(len(back))} behind a plunge)" if len(back) > 1 else ""
+        text += f" (and so {_more(len(back) - 1, 'line')} behind a plunge)" if len(back) > 1 else ""
     words_at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
     sets = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in words_at.items()]
     sets += [SetWord(line, "F", None, feed) for line, feed in back.items()]
@@ -340,8 +340,8 @@ def _given_back(worst: Worst, last: int, word: int) -> dict[int, float]:
     return {int(m.line[after]): old.value} if old is not None and old.written is not None else {}
 
 
-def _more_lines(lines: int) -> str:
-    return f"{lines - 1} more line{'s' if lines > 2 else ''}"
+def _more(number: int, what: str) -> str:
+    return f"{number:,} more {what}{'' if number == 1 else 's'}"
 
 
 def _spread(feeds: list[float]) -> str:

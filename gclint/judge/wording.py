@@ -13,6 +13,7 @@ from gclint.judge.units import UNITS
 
 # '3 N to 8 N', '3 mm x 8 mm': two amounts in one unit
 _ENDS = r"(?<![\w.])(-?\d[\d.]*) ([A-Za-z%][\w/^]*(?: m)?) (to|x) (-?\d[\d.]*) \2(?![\w/^])"
+_LENGTHS = r"(?<![\w.])(-?\d[\d.]*)(?: to (-?\d[\d.]*))? mm(?![\w/^])"  # '6 mm', '-1.2 to 200.2 mm'
 _INCH = {"mm": "in", "mm/min": "in/min"}
 
 
@@ -38,6 +39,16 @@ def say(template: Template, row: View, inch: bool = False) -> str:
 def one_unit(said: str) -> str:
     """'3 N to 8 N' as '3 to 8 N', '8 N to 8 N' as '8 N', '3 mm x 8 mm' as '3 x 8 mm'."""
     return re.sub(_ENDS, _in_one_unit, said)
+
+
+def in_inches(said: str) -> str:
+    """A text of an earlier step, which knows mm alone, with its lengths in inches."""
+    return re.sub(_LENGTHS, _converted, said)
+
+
+def _converted(length: re.Match[str]) -> str:
+    ends = [figure(float(end) / UNITS["in"][0], "in") for end in length.groups() if end is not None]
+    return f"{' to '.join(ends)} in"
 
 
 def _in_one_unit(ends: re.Match[str]) -> str:

@@ -292,3 +292,10 @@ def test_the_way_up_from_too_deep_is_not_told_beside_the_way_down() -> None:
         "1: drill 3mm", material="birch-plywood", stock="120 x 80 x 6 mm at 0 0",
     )  # fmt: skip
     assert [line for f in found(checked, "cuts-table") for line in f.lines] == [5, 8]
+
+
+def test_what_is_taken_as_given_is_in_the_units_of_the_program() -> None:
+    inch = "G20 G90 G94 G17 G54\nM3 S12000\nG0 Z0.2\nG0 X0 Y1\nG1 Z-0.04 F8\nG1 X5\nG0 Z0.2\nM30\n"
+    taken = {each.what: each.value for each in tried(inch, "1: flat 1/4in 2fl", material="beech").assumed}
+    assert taken["stock in X"].startswith("-0.375 to 5.375 in (")
+    assert taken["stock top"] == "Z 0 in (work zero)"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.wording import amount, one_unit
+from gclint.judge.wording import amount, in_inches, one_unit
 
 
 @pytest.mark.parametrize(
@@ -39,3 +39,16 @@ def test_a_range_names_its_unit_once(said: str, shorter: str) -> None:
 )
 def test_decimals_that_a_rule_asks_for(value: float, unit: str, places: int | None, inch: bool, shown: str) -> None:
     assert amount(value, unit, inch, places) == shown
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("Z 0.000 mm (work zero)", "Z 0 in (work zero)"),
+        ("-1.270 to 203.200 mm (the cuts and one tool diameter)", "-0.05 to 8 in (the cuts and one tool diameter)"),
+        ("flat, 6.35 mm, 2 flutes", "flat, 0.25 in, 2 flutes"),
+        ("1500 W at every speed, 0.3 mm/min", "1500 W at every speed, 0.3 mm/min"),
+    ],
+)
+def test_what_is_taken_as_given_is_told_in_inches(said: str, told: str) -> None:
+    assert in_inches(said) == told
