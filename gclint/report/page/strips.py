@@ -27,7 +27,7 @@ MANY = 8
 PAIRS = 8  # of one tool: those that cut most
 WINDOWS = 3  # drawn for one tool
 SPEEDS = 60  # at which a window is drawn
-POINTED, DRILL_POINT = ("v", "drill"), 118.0  # shapes drawn with a point, and its angle where none is declared
+POINTED = ("v", "drill")  # shapes drawn with a point (setup assumes the angle of a drill that declares none)
 CORNERS = 160  # of one drawn entry
 
 
@@ -239,7 +239,7 @@ def strips(tables: Tables, tools: list[int], inch: bool) -> list[dict[str, Any]]
         made.append({
             "tool": tool,
             "diameter": declared.diameter if declared and math.isfinite(declared.diameter) else None,
-            "angle": declared.angle or DRILL_POINT if declared and declared.shape in POINTED else None,
+            "angle": declared.angle if declared and declared.shape in POINTED else None,
             "round": _round(declared),
             "run": run_of(tables, tool, steps),
             "entries": entries_of(tables, tool),

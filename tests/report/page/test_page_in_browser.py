@@ -12,6 +12,7 @@ import pytest
 
 from gclint.report.page_out import Reader, page
 from gclint.report.tables import Run
+from tests.bench.make_program import finishing_program
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -188,6 +189,40 @@ def test_a_finding_is_shown_by_keyboard_alone(opened: Callable[..., Opened], pag
     page.keyboard.press("Enter")
     line = page.locator("article.finding").first.locator(".code .here i").inner_text()
     assert page.locator(".listing .row.here").get_attribute("data-line") == line
+
+
+def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
+    opened: Callable[..., Opened], page_of: Callable[..., str]
+) -> None:
+    # 40,000 moves are more than software draws before anybody notices, and the browser of this test draws in software
+    html = page_of(finishing_program(40_000), "relief.nc", material="beech", tools=("1: ball 6mm 2fl",))
+    window = opened(html)
+    page = window.page
+    canvas = page.locator("canvas.space")
+    page.wait_for_selector(".space[data-drawn=all]")
+    everything = int(canvas.get_attribute("data-cost"))
+    line = page.evaluate("window.gclintSpacePoint(20, 4, 0)")
+    page.evaluate("""() => {
+        window.seen = [];
+        const canvas = document.querySelector("canvas.space");
+        const look = () => window.seen.push([canvas.dataset.drawn, Number(canvas.dataset.cost)]);
+        new MutationObserver(look).observe(canvas, { attributeFilter: ["data-drawn", "data-cost"] });
+    }""")
+    frame = canvas.bounding_box()
+    page.mouse.move(frame["x"] + 200, frame["y"] + 150)
+    page.mouse.down()
+    for step in range(30):
+        page.mouse.move(frame["x"] + 200 + 4 * step, frame["y"] + 150 + step)
+    page.wait_for_function("window.seen.length")
+    assert page.evaluate("document.querySelector('canvas.space').dataset.drawn") == "few"
+    page.mouse.up()
+    page.wait_for_selector(".space[data-drawn=all]")
+    assert page.evaluate("window.gclintSpacePoint(20, 4, 0)") != line
+    few = [cost for drawn, cost in page.evaluate("window.seen") if drawn == "few"]
+    assert few
+    assert max(few) <= min(96_000, everything)
+    assert int(canvas.get_attribute("data-cost")) == everything
+    assert window.errors() == []
 
 
 def test_the_readme_shows_a_page() -> None:

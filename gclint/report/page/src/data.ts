@@ -53,7 +53,8 @@ export interface Path {
 
 export async function inflated(id: string): Promise<Uint8Array> {
   const element = document.getElementById(id)!;
-  const raw = Uint8Array.from(atob(element.textContent!.trim()), (c) => c.charCodeAt(0));
+  const text = atob(element.textContent!.trim()), raw = new Uint8Array(text.length);
+  for (let i = 0; i < raw.length; i++) raw[i] = text.charCodeAt(i);
   element.textContent = "";
   const stream = new Blob([raw]).stream().pipeThrough(new DecompressionStream("deflate"));
   return new Uint8Array(await new Response(stream).arrayBuffer());
@@ -75,7 +76,11 @@ export class Columns {
     return out;
   }
 
-  numbers(told: Told): Float32Array { return Float32Array.from(this.whole(told), (value) => value / told.scale); }
+  numbers(told: Told): Float32Array {
+    const whole = this.whole(told), out = new Float32Array(whole.length);
+    for (let i = 0; i < out.length; i++) out[i] = whole[i] / told.scale;
+    return out;
+  }
 
   path(told: PathTold): Path {
     return {

@@ -4,6 +4,7 @@ import { known, quantities, type Quantity, shade } from "./colour";
 import { BREAK, CRASH, CUT, Columns, type Model, type Path, RAPID, UNKNOWN, inflated } from "./data";
 import { figure, make } from "./dom";
 import { Listing } from "./listing";
+import { Painter } from "./painter";
 import { planOf, type Plan } from "./plan";
 import { PathScene, type Shown } from "./scene";
 import { isDark, onTheme, startTheme } from "./theme";
@@ -15,13 +16,26 @@ async function start(): Promise<void> {
   startTheme();
   openForPrint();
   if (!document.getElementById("model")) return;
+  await breath(true);
   const reader = new TextDecoder();
   const model = JSON.parse(reader.decode(await inflated("model"))) as Model;
   const columns = new Columns(await inflated("columns"));
+  await breath();
   const lines = reader.decode(await inflated("text")).split("\n");
+  await breath();
   const sheet = new Sheet(model, columns, lines);
+  await sheet.build();
   Object.assign(window, sheet.hooks());
   document.documentElement.dataset.ready = "yes";
+}
+
+/** Lets the browser do what else it has to do, and show the sheet first if it has not been seen yet. */
+function breath(seen = false): Promise<void> {
+  return new Promise((done) => {
+    if (!seen) { setTimeout(done, 0); return; }
+    requestAnimationFrame(() => setTimeout(done, 0));
+    setTimeout(done, 300); // a page behind others has no frames
+  });
 }
 
 /** Paper shows what a screen folds away. */
@@ -56,7 +70,7 @@ class Sheet {
     this.fine = columns.path(model.paths[0]);
     this.coarse = columns.path(model.paths[1]);
     this.all = quantities(model, this.fine);
-    this.quantity = this.all.find((one) => known(one, this.fine) > 0.3) ?? this.all[this.all.length - 1];
+    this.quantity = this.all.find((one) => known(one, this.coarse) > 0.3) ?? this.all[this.all.length - 1];
     model.findings.forEach((finding, k) => {
       this.findingRows.push(finding.rows ? columns.whole(finding.rows) : new Int32Array());
       this.findingLines.push(columns.whole(finding.lines));
@@ -66,17 +80,28 @@ class Sheet {
     const kept = model.kept ? columns.whole(model.kept) : null;
     this.listing = new Listing(lines, kept ? (place) => kept[place] : (place) => place + 1, model.lines, this.lineFindings,
       (line) => this.toLine(line));
-    this.buildFigure();
-    this.buildStrips();
     for (const button of document.querySelectorAll<HTMLElement>("[data-show]")) {
       button.addEventListener("click", () => this.toFinding(Number(button.dataset.show), true));
     }
     onTheme(() => { this.scene?.rebuild(); this.drawPlan(); this.drawLegend(); this.redrawStrips(); });
   }
 
+  /** One after the other, so that the sheet stays at hand. */
+  async build(): Promise<void> {
+    await breath();
+    const canvas = this.buildFigure();
+    await breath();
+    const painter = this.painter(canvas); // a browser may take its time to find out how it can draw
+    await breath();
+    if (painter) this.buildScene(canvas, painter);
+    await breath();
+    this.drawPlan();
+    this.buildStrips();
+  }
+
   // --- the figure ---
 
-  private buildFigure(): void {
+  private buildFigure(): HTMLCanvasElement {
     const root = document.getElementById("figure-root")!;
     const canvas = make("canvas", { tabindex: "0", class: "space", role: "img", "aria-describedby": "figure-keys",
       "aria-label": "The path of the tool in space, with the stock as it is left" });
@@ -89,25 +114,28 @@ class Sheet {
       this.status,
       make("div", { class: "text-box" }, make("p", { class: "caption" }, this.listing.whole ? "The text of the program; a line in it leads to its place on the path."
         : "The text of the program where something points at it; the rest is left out of this page."), this.listing.element));
-    try {
-      this.scene = new PathScene(canvas, this.model, this.fine, this.coarse, this.columns, this.quantity, this.shown);
-    } catch {
-      stage.replaceChildren(make("p", { class: "aside" }, "This browser cannot draw in space (WebGL is off); the drawing from above shows the same path."));
-    }
-    const scene = this.scene;
-    if (scene) {
-      scene.onDraw = () => this.placePins();
-      this.pins.addEventListener("click", (event) => {
-        const pin = Number((event.target as HTMLElement).dataset.pin ?? -1);
-        if (pin >= 0) this.toFinding(pin, false);
-      });
-      new ResizeObserver(() => scene.resize()).observe(canvas);
-      this.listen(canvas, scene);
-    }
     this.drawLegend();
-    this.drawPlan();
     this.say(null);
     new ResizeObserver(() => this.fitPlan()).observe(this.planBox);
+    return canvas;
+  }
+
+  private painter(canvas: HTMLCanvasElement): Painter | null {
+    try { return new Painter(canvas); } catch {
+      canvas.parentElement!.replaceChildren(make("p", { class: "aside" }, "This browser cannot draw in space (WebGL is off); the drawing from above shows the same path."));
+      return null;
+    }
+  }
+
+  private buildScene(canvas: HTMLCanvasElement, painter: Painter): void {
+    const scene = this.scene = new PathScene(canvas, painter, this.model, this.fine, this.coarse, this.columns, this.quantity, this.shown);
+    scene.onDraw = () => this.placePins();
+    this.pins.addEventListener("click", (event) => {
+      const pin = Number((event.target as HTMLElement).dataset.pin ?? -1);
+      if (pin >= 0) this.toFinding(pin, false);
+    });
+    new ResizeObserver(() => scene.resize()).observe(canvas);
+    this.listen(canvas, scene);
   }
 
   private listen(canvas: HTMLCanvasElement, scene: PathScene): void {
@@ -132,7 +160,7 @@ class Sheet {
   private controls(): HTMLElement {
     const select = make("select", { id: "quantity" });
     for (const one of this.all) {
-      const option = make("option", { value: one.key }, one.label + (known(one, this.fine) > 0 ? "" : " (not known)"));
+      const option = make("option", { value: one.key }, one.label + (known(one, this.coarse) > 0 ? "" : " (not known)"));
       option.selected = one === this.quantity;
       select.append(option);
     }

@@ -1,8 +1,8 @@
 // The path in space: the blank as it is left, the tool's way through it, and where the findings lie.
 import {
-  AmbientLight, BoxGeometry, BufferAttribute, BufferGeometry, Color, DirectionalLight, DoubleSide, EdgesGeometry,
+  AmbientLight, BoxGeometry, BufferAttribute, BufferGeometry, Color, DirectionalLight, DoubleSide, EdgesGeometry, Group,
   LineBasicMaterial, LineDashedMaterial, LineSegments, type Material, Mesh, MeshLambertMaterial, type Object3D,
-  OrthographicCamera, Scene, Vector3, WebGLRenderer,
+  OrthographicCamera, Scene, Vector3,
 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import { LineMaterial } from "three/addons/lines/LineMaterial.js";
@@ -10,16 +10,25 @@ import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
 import { AIR, BREAK, type Columns, CRASH, CUT, type Model, type Path, RAPID } from "./data";
 import { shade, type Quantity } from "./colour";
+import { type Drawn, Levels } from "./levels";
+import { Painter } from "./painter";
+import { Pace } from "./pace";
 import { bounds } from "./plan";
+import { parted, stepFor, surface } from "./stock";
 import { colour, isDark } from "./theme";
 
-const MANY = 60_000; // pieces: more are drawn as hairlines
-const LONG_FRAME = 42; // ms between two pictures of a moving view: where it takes longer, less is drawn
-// What is drawn while the view moves: all of it, the coarse forms, and these with fewer pixels along a side.
-const PIXELS = [1, 1, 0.75, 0.55, 0.4];
-const FEW_CELLS = 45; // along a side of the coarse stock
-const TOGETHER = 4; // pieces of the coarse path that are drawn as one
+const MANY = 60_000; // cuts, or lines of another kind: more are drawn as hairlines
+const WIDTH: Record<number, number> = { [RAPID]: 1.3, [AIR]: 1.1, [CUT]: 2.5, [CRASH]: 5 }; // of a line that is none, pixels
+const HAIR = 2, BROAD = 8; // what a line costs, in faces of the stock
+const PART = 4_000; // faces of one part of the whole picture
+const REST = 200; // ms without a wish for another view, until the whole picture is drawn
+const LIT_FEW = 200; // pieces lit while the view moves
 const REACH = 9; // pixels beside the path that a click still counts
+// Of what may be drawn while the view moves: for the stock; and of the rest, for lines of each kind.
+const FOR_STOCK = 0.45, FOR_KIND: [number, number][] = [[CRASH, 0.15], [RAPID, 0.2], [AIR, 0.15], [CUT, 0.5]];
+
+interface Part { cost: number; form: string; make: () => Object3D } // form: what it is drawn by
+interface Few { group: Group; drawn: Drawn[] }
 
 export interface Shown { stock: boolean; rapids: boolean; air: boolean; tool: number | null }
 
@@ -28,46 +37,56 @@ export type View = "corner" | "above" | "front" | "side";
 export class PathScene {
   private readonly scene = new Scene();
   private readonly camera = new OrthographicCamera();
-  private readonly renderer: WebGLRenderer;
+  private readonly pace = new Pace();
+  private readonly levels: Levels;
   private readonly controls: OrbitControls;
   private readonly centre: Vector3;
   private readonly radius: number;
   private readonly box: [Vector3, Vector3]; // corners of what is shown
-  private drawn: Object3D[] = [];
-  private lit: LineSegments2 | null = null;
+  private readonly cut: Float32Array | null; // of each cell of the stock, mm
+  private readonly over = new Scene(); // what is lit: over everything else
+  private readonly always = new Group(); // what is drawn with every picture
+  private readonly whole = new Group(); // everything, made part by part when it is first drawn
+  private parts: Part[] = [];
+  private readonly ready = new Set<string>(); // forms of parts that can be drawn without waiting
+  private few = new Map<number, Few>(); // what is drawn instead while the view moves, by what it may cost
+  private shownFew: Drawn[] | null = null; // what is on the canvas, null for everything
+  private shownMay = 0;
+  private lit: { all: Object3D; few: Object3D } | null = null;
   private rows: number[] = [];
+  private asked = false;
+  private complete = false; // everything has been drawn as it would be seen now
   private waiting = false;
+  private drawnAt = 0; // when the last picture of a moving view was drawn, ms
   private flight = 0;
-  private slow: { still: Object3D[]; moving: Object3D[] } = { still: [], moving: [] }; // what is drawn at rest, and while the view moves
+  private run = 0; // of drawing everything
   private rest = 0;
   private moving = false;
-  private level = 0; // of what is drawn while the view moves: index in PIXELS
-  private frames: number[] = []; // when the last pictures of a moving view were drawn, ms
   size = { width: 0, height: 0 }; // of the canvas, CSS pixels
   private fitted: View | null = null; // the view that shows all, until somebody turns or moves it
   onDraw: () => void = () => {};
 
   constructor(
-    readonly canvas: HTMLCanvasElement, private readonly model: Model, private readonly path: Path,
-    private readonly coarse: Path,     private readonly columns: Columns, private quantity: Quantity, private shown: Shown,
+    readonly canvas: HTMLCanvasElement, private readonly painter: Painter, private readonly model: Model, private readonly path: Path,
+    coarse: Path, columns: Columns, private quantity: Quantity, private shown: Shown,
   ) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
     const [x0, x1, y0, y1] = bounds(model, path);
     const top = model.field?.top ?? 0, down = Math.max(model.field?.thick ?? 0, model.field?.deepest ?? 0, 1);
     const up = Math.min(highest(path) - top, Math.max(x1 - x0, y1 - y0) / 4);
     this.box = [new Vector3(x0, y0, top - down), new Vector3(x1, y1, top + Math.max(up, 0))];
     this.centre = this.box[0].clone().add(this.box[1]).multiplyScalar(0.5);
     this.radius = Math.max(this.box[0].distanceTo(this.box[1]) / 2, 1);
+    this.levels = new Levels(path, coarse, this.radius);
+    this.cut = model.field?.cut && model.field.nx && model.field.ny ? columns.numbers(model.field.cut) : null;
     this.camera.up.set(0, 0, 1);
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableZoom = false; // the wheel scrolls the sheet; see `wheel`
     this.controls.addEventListener("change", () => { this.move(); this.redraw(); });
     this.controls.addEventListener("start", () => { this.fitted = null; });
     canvas.addEventListener("wheel", (event) => this.wheel(event), { passive: false });
-    this.scene.add(new AmbientLight(0xffffff, 1.7));
     const sun = new DirectionalLight(0xffffff, 1.6);
     sun.position.set(-0.6, -0.35, 1);
-    this.scene.add(sun);
+    this.scene.add(new AmbientLight(0xffffff, 1.7), sun, this.always, this.whole);
     this.fitted = "corner";
     this.resize();
     this.rebuild();
@@ -79,8 +98,7 @@ export class PathScene {
     const width = this.canvas.clientWidth, height = this.canvas.clientHeight;
     if (!width || !height) return;
     this.size = { width, height };
-    this.renderer.setPixelRatio(this.pixels());
-    this.renderer.setSize(width, height, false);
+    this.painter.size(width, height);
     const half = this.radius * 0.86, ratio = width / height;
     const w = ratio >= 1 ? half * ratio : half, h = ratio >= 1 ? half : half / ratio;
     Object.assign(this.camera, { left: -w, right: w, top: h, bottom: -h, near: -this.radius * 60, far: this.radius * 60 });
@@ -143,19 +161,23 @@ export class PathScene {
   /** Pieces drawn over all others. */
   light(rows: Iterable<number>): void {
     this.rows = [...rows];
-    if (this.lit) { this.scene.remove(this.lit); this.lit.geometry.dispose(); this.lit = null; }
+    for (const old of this.lit ? [this.lit.all, this.lit.few] : []) { this.over.remove(old); forget(old); }
+    this.lit = null;
     if (this.rows.length) {
-      const geometry = new LineSegmentsGeometry().setPositions(this.ends(this.rows));
-      const material = new LineMaterial({ color: new Color(colour("lit")), linewidth: 5, depthTest: false, transparent: true,
-        opacity: 0.9 });
-      this.lit = new LineSegments2(geometry, material);
-      this.lit.renderOrder = 5;
-      this.scene.add(this.lit);
+      const step = Math.ceil(this.rows.length / LIT_FEW);
+      const made = (some: number[]) => {
+        const geometry = new LineSegmentsGeometry().setPositions(this.ends(some, some.map((row) => row + 1)));
+        const lines = new LineSegments2(geometry, new LineMaterial({ color: new Color(colour("lit")), linewidth: 5, depthTest: false,
+          transparent: true, opacity: 0.9 }));
+        this.over.add(lines);
+        return lines;
+      };
+      this.lit = { all: made(this.rows), few: made(this.rows.filter((_, k) => k % step === 0)) };
     }
-    this.redraw();
+    this.next();
   }
 
-  /** The piece nearest to a place on the screen, within reach of a finger's or a mouse's aim. */
+  /** The piece nearest to a place on the screen, within reach of a finger's or a mouse's aim; of those that are drawn. */
   pick(clientX: number, clientY: number): number | null {
     const frame = this.canvas.getBoundingClientRect();
     const px = clientX - frame.left, py = clientY - frame.top;
@@ -163,22 +185,26 @@ export class PathScene {
     const m = this.camera.projectionMatrix.clone().multiply(this.camera.matrixWorldInverse).elements;
     const { x, y, z, n } = this.path;
     const w = frame.width / 2, h = frame.height / 2;
-    let best: number | null = null, least = REACH, depth = Infinity;
-    for (let i = 0; i < n; i++) {
-      if (!this.visible(i)) continue;
+    let best: [number, number] | null = null, least = REACH, depth = Infinity;
+    const look = (i: number, j: number) => {
       const ax = (m[0] * x[i] + m[4] * y[i] + m[8] * z[i] + m[12] + 1) * w - px;
       const ay = (1 - m[1] * x[i] - m[5] * y[i] - m[9] * z[i] - m[13]) * h - py;
-      const j = i + 1;
       const dx = (m[0] * x[j] + m[4] * y[j] + m[8] * z[j] + m[12] + 1) * w - px - ax;
       const dy = (1 - m[1] * x[j] - m[5] * y[j] - m[9] * z[j] - m[13]) * h - py - ay;
       const long = dx * dx + dy * dy;
       const t = long > 0 ? Math.min(1, Math.max(0, -(ax * dx + ay * dy) / long)) : 0;
       const far = Math.hypot(ax + t * dx, ay + t * dy);
-      if (far > least + 1.5) continue;
+      if (far > least + 1.5) return;
       const deep = m[2] * x[i] + m[6] * y[i] + m[10] * z[i];
-      if (far < least - 1.5 || deep < depth) { best = i; least = Math.min(least, far); depth = deep; }
-    }
-    return best;
+      if (far < least - 1.5 || deep < depth) { best = [i, j]; least = Math.min(least, far); depth = deep; }
+    };
+    if (this.shownFew) {
+      for (const { from, to } of this.shownFew) for (let k = 0; k < from.length; k++) look(from[k], to[k]);
+      const found = best as [number, number] | null; // a line that stands for several pieces: the nearest of these
+      best = null; least = Infinity; depth = Infinity;
+      if (found) for (let i = found[0]; i < found[1]; i++) look(i, i + 1);
+    } else for (let i = 0; i < n; i++) if (this.visible(i)) look(i, i + 1);
+    return best ? best[0] : null;
   }
 
   /** Where a piece is on the screen, in pixels of the canvas. */
@@ -194,72 +220,116 @@ export class PathScene {
   }
 
   rebuild(): void {
-    for (const object of this.drawn) {
-      this.scene.remove(object);
-      const mesh = object as Mesh;
-      mesh.geometry?.dispose();
-      (mesh.material as Material)?.dispose();
+    for (const group of [this.over, this.always, this.whole, ...[...this.few.values()].map((one) => one.group)]) {
+      for (const object of [...group.children]) { group.remove(object); forget(object); }
     }
-    this.drawn = [];
-    this.slow = { still: [], moving: [] };
-    if (this.shown.stock && this.model.field) this.addStock();
+    for (const { group } of this.few.values()) this.scene.remove(group);
+    this.few.clear();
+    this.lit = null;
+    this.painter.ground(colour("figure"));
+    if (this.shown.stock && this.model.field) this.addEdges();
     for (const keep of this.model.keep_out) this.addKeepOut(keep.low, keep.high);
-    this.addLines();
     this.addZero();
-    this.applyLevel();
+    this.parts = [...this.stockParts(), ...this.lineParts()];
+    this.pace.whole(this.parts.reduce((sum, part) => sum + part.cost, 0));
     this.light(this.rows);
+    this.redraw();
   }
 
   redraw(): void {
+    this.asked = true;
+    this.complete = false;
+    this.run++;
     clearTimeout(this.rest);
-    this.rest = window.setTimeout(() => this.settle(), 250);
+    this.rest = window.setTimeout(() => void this.settle(), this.moving ? REST : 0);
+    this.next();
+  }
+
+  /** From now on the view moves, until nothing has been asked for a while: less is drawn. */
+  private move(): void { if (!this.moving) { this.moving = true; this.pace.starts(); } }
+
+  private next(): void {
     if (this.waiting) return;
     this.waiting = true;
     requestAnimationFrame((now) => {
       this.waiting = false;
-      if (this.moving) this.watch(now);
-      this.draw();
-      this.onDraw();
+      if (this.drawnAt && this.moving) this.pace.took(now - this.drawnAt);
+      this.drawnAt = 0;
+      if (this.asked) {
+        this.asked = false;
+        const may = this.pace.budget, made = this.whole.children.length === this.parts.length;
+        if (made && (may === null || (!this.moving && this.pace.quick))) this.drawWhole(); else this.drawFew(this.pace.some);
+        this.onDraw();
+        if (!this.moving) return;
+        this.drawnAt = now;
+        this.next(); // how long this picture takes is seen at the next one
+      } else if (this.complete) this.present();
+      else if (this.shownFew) this.drawFew(this.shownMay);
     });
   }
 
-  /** From now on the view moves, until nothing has been asked for a while: less is drawn. */
-  private move(): void {
-    if (this.moving) return;
-    this.moving = true;
-    this.frames = [];
-    this.applyLevel();
+  private drawFew(may: number): void {
+    const { group, drawn } = this.fewFor(may);
+    this.show(group);
+    this.painter.atOnce([this.scene, this.over], this.camera);
+    this.shownMay = may;
+    this.tell(drawn, may);
   }
 
-  private settle(): void {
-    if (!this.moving) return;
+  private drawWhole(): void {
+    this.show(this.whole);
+    this.painter.slice(this.scene, this.camera, true);
+    this.present();
+  }
+
+  private present(): void {
+    this.complete = true;
+    this.show(this.whole);
+    this.painter.show(this.over, this.camera);
+    this.tell(null, this.pace.cost);
+  }
+
+  /** Everything, in slices short enough that the sheet stays at hand; nothing is seen of it before it is complete. */
+  private async settle(): Promise<void> {
+    const run = this.run, { parts, whole } = this;
     this.moving = false;
-    this.applyLevel();
-    this.draw();
+    if (this.complete) return;
+    for (let at = 0, first = true; at < parts.length || first; first = false) {
+      const began = performance.now(), from = at;
+      let cost = 0;
+      do {
+        if (at >= whole.children.length && at < parts.length) this.make(at);
+        cost += parts[at]?.cost ?? 0;
+      } while (++at < parts.length && cost + parts[at].cost <= this.pace.slice && performance.now() - began < 40);
+      const forms = parts.slice(from, at).map((part) => part.form).filter((form) => !this.ready.has(form));
+      if (forms.length) await this.painter.ready(this.scene, this.camera);
+      for (const form of forms) this.ready.add(form);
+      if (run !== this.run) return;
+      this.show(whole, at >= parts.length);
+      whole.children.forEach((part, k) => { part.visible = k >= from && k < at; });
+      this.painter.slice(this.scene, this.camera, first);
+      for (const part of whole.children) part.visible = true;
+      if (at >= parts.length) { this.present(); this.onDraw(); }
+      await this.painter.drawn();
+      if (run !== this.run) return;
+      this.pace.sliced(cost, performance.now() - began);
+    }
   }
 
-  private draw(): void { this.renderer.render(this.scene, this.camera); }
+  private make(at: number): void { this.whole.add(this.parts[at].make()); }
 
-  /** Where pictures come too slowly, the next ones hold less. */
-  private watch(now: number): void {
-    this.frames.push(now);
-    if (this.frames.length < 5) return;
-    const each = (now - this.frames[0]) / (this.frames.length - 1);
-    this.frames = [now];
-    if (each < LONG_FRAME || this.level + 1 >= PIXELS.length) return;
-    this.level++;
-    this.applyLevel();
+  private show(group: Group, last = true): void {
+    this.whole.visible = group === this.whole;
+    for (const one of this.few.values()) one.group.visible = one.group === group;
+    this.always.visible = last;
+    if (this.lit) { this.lit.all.visible = this.whole.visible; this.lit.few.visible = !this.whole.visible; }
   }
 
-  private applyLevel(): void {
-    const coarse = this.moving && this.level > 0;
-    for (const object of this.slow.still) object.visible = !coarse;
-    for (const object of this.slow.moving) object.visible = coarse;
-    const pixels = this.pixels();
-    if (Math.abs(this.renderer.getPixelRatio() - pixels) > 1e-3) this.renderer.setPixelRatio(pixels);
+  private tell(few: Drawn[] | null, cost: number): void {
+    this.shownFew = few;
+    this.canvas.dataset.drawn = few ? "few" : "all";
+    this.canvas.dataset.cost = String(Math.round(cost));
   }
-
-  private pixels(): number { return Math.min(devicePixelRatio || 1, 2) * (this.moving ? PIXELS[this.level] : 1); }
 
   private fly(target: Vector3, zoom: number, away: Vector3, moving: boolean): void {
     const from = this.controls.target.clone(), was = this.camera.zoom;
@@ -298,131 +368,113 @@ export class PathScene {
     return kind[i] === RAPID ? this.shown.rapids : kind[i] === AIR ? this.shown.air : true;
   }
 
-  private ends(rows: number[], path: Path = this.path): Float32Array {
-    const { x, y, z } = path, out = new Float32Array(rows.length * 6);
-    rows.forEach((i, k) => out.set([x[i], y[i], z[i], x[i + 1], y[i + 1], z[i + 1]], k * 6));
+  private ends(from: ArrayLike<number>, to: ArrayLike<number>): Float32Array {
+    const { x, y, z } = this.path, out = new Float32Array(from.length * 6);
+    for (let k = 0, at = 0; k < from.length; k++) {
+      const a = from[k], b = to[k];
+      out[at++] = x[a]; out[at++] = y[a]; out[at++] = z[a];
+      out[at++] = x[b]; out[at++] = y[b]; out[at++] = z[b];
+    }
     return out;
   }
 
-  private addLines(): void {
-    const rows: number[][] = [[], [], [], []];
-    for (let i = 0; i < this.path.n; i++) if (this.visible(i)) rows[this.path.kind[i]].push(i);
-    const dash = this.radius / 45;
-    this.addHair(rows[RAPID], new LineDashedMaterial({ color: new Color(colour("rapid")), dashSize: dash, gapSize: dash }));
-    this.addHair(rows[AIR], new LineBasicMaterial({ color: new Color(colour("air")) }));
-    this.addCuts(rows[CUT]);
-    if (rows[CRASH].length) {
-      const geometry = new LineSegmentsGeometry().setPositions(this.ends(rows[CRASH]));
-      const material = new LineMaterial({ color: new Color(colour("halt")), linewidth: 5, dashed: true, dashSize: dash / 2,
-        gapSize: dash / 3 });
-      this.add(new LineSegments2(geometry, material)).computeLineDistances();
-    }
+  private shows(kind: number): boolean { return kind === RAPID ? this.shown.rapids : kind === AIR ? this.shown.air : true; }
+
+  // --- everything ---
+
+  private stockParts(): Part[] {
+    const { field } = this.model;
+    if (!this.shown.stock || !field || !this.cut) return [];
+    const ground = this.ground(), faces = 2 * field.nx! * field.ny!;
+    let made: BufferGeometry[] | null = null; // made at once, drawn part by part
+    return Array.from({ length: Math.ceil(faces / PART) }, (_, k) => ({ cost: PART, form: "stock", make: () => {
+      made ??= parted(surface(field, this.cut!, this.bottom(), 1), PART);
+      return new Mesh(made[k] ?? new BufferGeometry(), ground);
+    } }));
   }
 
-  private addHair(rows: number[], material: LineBasicMaterial): void {
-    if (!rows.length) return;
-    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(this.ends(rows), 3));
-    const lines = this.add(new LineSegments(geometry, material));
-    if (material instanceof LineDashedMaterial) lines.computeLineDistances();
-  }
-
-  private addCuts(rows: number[]): void {
-    if (!rows.length) return;
-    const few: number[] = [];
-    for (let i = 0; i < this.coarse.n; i++) {
-      if (this.coarse.kind[i] === CUT && (this.shown.tool === null || this.coarse.tool[i] === this.shown.tool)) few.push(i);
-    }
-    this.slow.moving.push(this.hairs(few, this.coarse, few.length > MANY / 20 ? TOGETHER : 1));
-    if (rows.length > MANY) {
-      this.level = Math.max(this.level, 1);
-      this.slow.still.push(this.hairs(rows, this.path, 1));
-      return;
-    }
-    const colours = this.colours(rows, this.path);
-    const geometry = new LineSegmentsGeometry().setPositions(this.ends(rows)).setColors(colours);
-    this.slow.still.push(this.add(new LineSegments2(geometry, new LineMaterial({ vertexColors: true, linewidth: 2.5 }))));
-  }
-
-  /** Hairlines; up to `together` pieces that follow each other are drawn as one, from its start to the last one's end. */
-  private hairs(rows: number[], path: Path, together: number): Object3D {
-    const firsts: number[] = [], lasts: number[] = [];
-    for (const i of rows) {
-      const open = firsts.length - 1;
-      if (open >= 0 && lasts[open] === i - 1 && i - firsts[open] < together && path.tool[i] === path.tool[firsts[open]]) lasts[open] = i;
-      else { firsts.push(i); lasts.push(i); }
-    }
-    const ends = this.ends(firsts, path);
-    lasts.forEach((i, k) => ends.set([path.x[i + 1], path.y[i + 1], path.z[i + 1]], k * 6 + 3));
-    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(ends, 3))
-      .setAttribute("color", new BufferAttribute(this.colours(firsts, path), 3));
-    return this.add(new LineSegments(geometry, new LineBasicMaterial({ vertexColors: true })));
-  }
-
-  private colours(rows: number[], path: Path): Float32Array {
-    const dark = isDark(), table: [number, number, number][] = [];
-    for (let k = 0; k < 256; k++) {
-      const c = new Color(shade(k / 255, dark));
-      table.push([c.r, c.g, c.b]);
-    }
-    const plain = new Color(colour("plain-cut")), out = new Float32Array(rows.length * 6);
-    rows.forEach((i, k) => {
-      const t = this.quantity.at(path, i);
-      const [r, g, b] = Number.isNaN(t) ? [plain.r, plain.g, plain.b] : table[Math.round(Math.min(1, Math.max(0, t)) * 255)];
-      out.set([r, g, b, r, g, b], k * 6);
-    });
-    return out;
-  }
-
-  private add<T extends Object3D>(object: T): T { this.scene.add(object); this.drawn.push(object); return object; }
-
-  private addStock(): void {
-    const field = this.model.field!;
-    const bottom = field.top - (field.thick ?? Math.max(field.deepest * 1.15, this.radius / 30));
-    const ground = new MeshLambertMaterial({ color: new Color(colour("stock")), side: DoubleSide, polygonOffset: true,
-      polygonOffsetFactor: 1.5, polygonOffsetUnits: 2 });
-    if (field.cut && field.nx && field.ny) {
-      const whole = this.add(new Mesh(this.surface(field.nx, field.ny, bottom, 1), ground));
-      const step = Math.ceil(Math.max(field.nx, field.ny) / FEW_CELLS);
-      if (step > 1 && Math.min(field.nx, field.ny) > 2 * step) {
-        this.slow.still.push(whole);
-        this.slow.moving.push(this.add(new Mesh(this.surface(field.nx, field.ny, bottom, step), ground.clone())));
+  private lineParts(): Part[] {
+    const parts: Part[] = [];
+    for (const kind of [CRASH, RAPID, AIR, CUT].filter((one) => this.shows(one))) {
+      const all = this.levels.all(kind, this.shown.tool, this.quantity), n = all.from.length;
+      const broad = kind === CRASH || n <= MANY, each = broad ? BROAD : HAIR, most = Math.floor(PART / each);
+      for (let at = 0; at < n; at += most) {
+        const end = Math.min(n, at + most);
+        parts.push({ cost: (end - at) * each, form: `${kind} ${broad}`, make: () => this.lines(kind, { from: all.from.subarray(at, end), to: all.to.subarray(at, end),
+          colour: all.colour.subarray(at, end) }, broad) });
       }
     }
-    const [w, h, d] = [field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom];
-    const edges = new EdgesGeometry(new BoxGeometry(w, h, d));
-    edges.translate((field.x[0] + field.x[1]) / 2, (field.y[0] + field.y[1]) / 2, (field.top + bottom) / 2);
-    this.add(new LineSegments(edges, new LineBasicMaterial({ color: new Color(colour("edge")) })));
+    return parts;
   }
 
-  /** The top as it is left, and the sides down to the bottom; where the cut goes through, nothing. */
-  private surface(wide: number, high: number, bottom: number, step: number): BufferGeometry {
-    const field = this.model.field!, cut = this.columns.numbers(field.cut!);
-    const nx = Math.ceil(wide / step), ny = Math.ceil(high / step);
-    const at = (i: number, j: number) => Math.max(field.top - cut[j * step * wide + i * step], bottom);
-    const X = (i: number) => field.x[0] + (field.x[1] - field.x[0]) * (i / (nx - 1));
-    const Y = (j: number) => field.y[0] + (field.y[1] - field.y[0]) * (j / (ny - 1));
-    const points = new Float32Array(nx * ny * 3), faces: number[] = [];
-    for (let j = 0; j < ny; j++) for (let i = 0; i < nx; i++) points.set([X(i), Y(j), at(i, j)], (j * nx + i) * 3);
-    const through = field.thick === null ? -Infinity : bottom + 1e-3;
-    for (let j = 0; j + 1 < ny; j++) for (let i = 0; i + 1 < nx; i++) {
-      const a = j * nx + i, b = a + 1, c = a + nx, d = c + 1;
-      if (Math.max(points[a * 3 + 2], points[b * 3 + 2], points[c * 3 + 2], points[d * 3 + 2]) <= through) continue;
-      faces.push(a, b, d, a, d, c);
+  // --- some of it ---
+
+  private fewFor(may: number): Few {
+    const old = this.few.get(may);
+    if (old) return old;
+    const group = new Group(), drawn: Drawn[] = [], { field } = this.model;
+    let left = may;
+    if (this.shown.stock && field && this.cut) {
+      group.add(new Mesh(surface(field, this.cut, this.bottom(), stepFor(field, may * FOR_STOCK)), this.ground()));
+      left -= may * FOR_STOCK;
     }
-    const walls: number[] = [];
-    const wall = (i: number, j: number, k: number, l: number) => {
-      const p = [X(i), Y(j), at(i, j)], q = [X(k), Y(l), at(k, l)];
-      walls.push(...p, p[0], p[1], bottom, ...q, ...q, p[0], p[1], bottom, q[0], q[1], bottom);
-    };
-    for (let i = 0; i + 1 < nx; i++) { wall(i, 0, i + 1, 0); wall(i, ny - 1, i + 1, ny - 1); }
-    for (let j = 0; j + 1 < ny; j++) { wall(0, j, 0, j + 1); wall(nx - 1, j, nx - 1, j + 1); }
-    const all = new Float32Array(points.length + walls.length);
-    all.set(points); all.set(walls, points.length);
-    for (let k = points.length / 3; k < all.length / 3; k++) faces.push(k);
-    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(all, 3));
-    geometry.setIndex(faces);
-    geometry.computeVertexNormals();
-    return geometry;
+    for (const [kind, share] of FOR_KIND.filter(([one]) => this.shows(one))) {
+      const lines = this.levels.few(kind, this.shown.tool, this.quantity, Math.floor((left * share) / (kind === CRASH ? BROAD : HAIR)));
+      if (!lines.from.length) continue;
+      drawn.push(lines);
+      group.add(this.lines(kind, lines, kind === CRASH || lines.from.length * BROAD <= left * share));
+    }
+    this.scene.add(group);
+    this.few.set(may, { group, drawn });
+    return this.few.get(may)!;
+  }
+
+  private lines(kind: number, lines: Drawn, broad: boolean): Object3D {
+    const ends = this.ends(lines.from, lines.to), dash = this.radius / (kind === CRASH ? 110 : 45), dashed = kind === RAPID || kind === CRASH;
+    const color = new Color(kind === CUT ? 0xffffff : colour(kind === RAPID ? "rapid" : kind === AIR ? "air" : "halt"));
+    const colours = kind === CUT ? this.colours(lines.colour) : null, vertexColors = kind === CUT;
+    if (broad) {
+      const geometry = new LineSegmentsGeometry().setPositions(ends);
+      if (colours) geometry.setColors(colours);
+      const made = new LineSegments2(geometry, new LineMaterial({ color, vertexColors, linewidth: WIDTH[kind], dashed, dashSize: dash,
+        gapSize: dash }));
+      return dashed ? made.computeLineDistances() : made;
+    }
+    const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(ends, 3));
+    if (colours) geometry.setAttribute("color", new BufferAttribute(colours, 3));
+    const made = new LineSegments(geometry, dashed ? new LineDashedMaterial({ color, dashSize: dash, gapSize: dash })
+      : new LineBasicMaterial({ color, vertexColors }));
+    return dashed ? made.computeLineDistances() : made;
+  }
+
+  private colours(places: Float32Array): Float32Array {
+    const dark = isDark(), table: Color[] = [], plain = new Color(colour("plain-cut")), out = new Float32Array(places.length * 6);
+    for (let k = 0; k < 256; k++) table.push(new Color(shade(k / 255, dark)));
+    for (let k = 0, at = 0; k < places.length; k++) {
+      const t = places[k], { r, g, b } = Number.isNaN(t) ? plain : table[Math.round(Math.min(1, Math.max(0, t)) * 255)];
+      out[at++] = r; out[at++] = g; out[at++] = b;
+      out[at++] = r; out[at++] = g; out[at++] = b;
+    }
+    return out;
+  }
+
+  private add<T extends Object3D>(object: T): T { this.always.add(object); return object; }
+
+  private bottom(): number {
+    const field = this.model.field!;
+    return field.top - (field.thick ?? Math.max(field.deepest * 1.15, this.radius / 30));
+  }
+
+  private ground(): MeshLambertMaterial {
+    return new MeshLambertMaterial({ color: new Color(colour("stock")), side: DoubleSide, polygonOffset: true, polygonOffsetFactor: 1.5,
+      polygonOffsetUnits: 2 });
+  }
+
+  private addEdges(): void {
+    const field = this.model.field!, bottom = this.bottom();
+    const edges = new EdgesGeometry(new BoxGeometry(field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom));
+    edges.translate((field.x[0] + field.x[1]) / 2, (field.y[0] + field.y[1]) / 2, (field.top + bottom) / 2);
+    this.add(new LineSegments(edges, new LineBasicMaterial({ color: new Color(colour("edge")) })));
   }
 
   private addKeepOut(low: number[], high: number[]): void {
@@ -446,4 +498,10 @@ function highest(path: Path): number {
   let high = -Infinity;
   for (let i = 0; i < path.n; i++) if (path.kind[i] !== BREAK) high = Math.max(high, path.z[i], path.z[i + 1]);
   return high;
+}
+
+function forget(object: Object3D): void {
+  const { geometry, material } = object as Mesh;
+  geometry?.dispose();
+  (material as Material)?.dispose();
 }
