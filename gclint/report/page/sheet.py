@@ -278,8 +278,8 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "where": where_words(finding),
         "found": words(found_words(finding)) if finding.found is not None else "",
         "gauge": gauge_of(finding),
-        "happens": words(sentence(finding.happens)),
-        "change": words(finding.change.text),
+        "happens": _keys(words(sentence(finding.happens))),
+        "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),
         "graded": graded_words(finding),
         "excerpt": _excerpt(finding.worst_line, run),
@@ -302,7 +302,11 @@ def _excerpt(line: int, run: Run) -> list[tuple[int, str, bool]]:
     lines = run.tables.program.lines
     near = range(max(1, line - EXCERPT), min(lines, line + EXCERPT) + 1)
     text = run.tables.program.line_text
-    return [(n, _printable(text(n).strip()[:LONGEST]), n == line) for n in near]
+    return [(n, _printable(_cut_short(text(n).strip())), n == line) for n in near]
+
+
+def _cut_short(text: str) -> str:
+    return text if len(text) <= LONGEST else f"{text[: LONGEST - 4]} ..."
 
 
 # --- tools ------------------------------------------------------------------------------------------------------------
@@ -358,7 +362,7 @@ def _tool_rows(
     usual = facts.chip_usual_mm or row.h_ex_mm
     if usual:
         known = f"; {window_words(in_units(facts.chip_window, lengths))}" if facts.chip_window else ""
-        most = f" in most {facts.chip_operation} cuts" if facts.chip_usual_mm else ""
+        most = f" (most {facts.chip_operation} cuts)" if facts.chip_usual_mm else ""
         rows.append(("chip", [f"{lengths.lengths(*usual)}{most}{known}"]))
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
     if row.ap_max_mm is not None and row.ae_max_mm is not None:

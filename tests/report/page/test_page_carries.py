@@ -139,6 +139,13 @@ def test_a_line_without_end_is_cut_short(page_of: Callable[..., str]) -> None:
     assert len(Carried(html).lines[0]) == kept_text.LONGEST
 
 
+def test_a_line_beside_a_finding_says_that_it_is_cut_short(page_of: Callable[..., str]) -> None:
+    html = page_of(PLUNGE.format(comment="(" + "very long words " * 60 + ") "), **EPOXY)
+    shown = re.findall(r'<li class="here"><i>6</i><code>([^<]*)</code>', html)
+    assert shown
+    assert all(text.endswith(" ...") for text in shown)
+
+
 def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., object], make_finding: object) -> None:
     target = page_target(str(tmp_path / "pages"), 2)
     assert target == str(tmp_path / "pages" / "index.html")

@@ -191,6 +191,18 @@ def test_a_finding_is_shown_by_keyboard_alone(opened: Callable[..., Opened], pag
     assert page.locator(".listing .row.here").get_attribute("data-line") == line
 
 
+def test_a_program_without_cuts_has_a_figure_without_numbers_that_are_none(
+    opened: Callable[..., Opened], page_of: Callable[..., str]
+) -> None:
+    window = opened(page_of("G21 G90\nG53 G0 Z0\nG0 X10 Y10\nG28\nM30\n", stock="40 x 20 x 5 mm at 0 0"), width=360)
+    shown = window.page.locator("body").inner_text()
+    assert "No cut is known" in shown
+    assert "NaN" not in shown
+    assert "Infinity" not in shown
+    assert window.page.evaluate("document.documentElement.scrollWidth") <= 360
+    assert window.errors() == []
+
+
 def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     opened: Callable[..., Opened], page_of: Callable[..., str]
 ) -> None:

@@ -82,7 +82,7 @@ function runCharts(run: Run, model: Model, width: number, pick: Pick): HTMLEleme
 
 // --- entries ---------------------------------------------------------------------------------------------------------
 
-const WIDE = 190, HIGH = 116, GUTTER = 58; // the numbers stand in the gutter, the drawing beside it
+const WIDE = 200, HIGH = 116, GUTTER = 68; // the numbers stand in the gutter, the drawing beside it
 
 function entriesOf(strip: Strip, model: Model, pick: Pick): HTMLElement {
   const row = make("div", { class: "entries" });

@@ -15,7 +15,8 @@ export function quantities(model: Model, path: Path): Quantity[] {
   for (let i = 0; i < path.n; i++) if (path.kind[i] === CUT) {
     low = Math.min(low, path.z[i + 1]); high = Math.max(high, path.z[i + 1]);
   }
-  if (!(high > low)) { low -= 0.5; high += 0.5; }
+  if (low > high) low = high = 0; // nothing is cut
+  if (low === high) { low -= 0.5; high += 0.5; }
   const byte = (column: Uint8Array, i: number, top = 254) => column[i] === UNKNOWN ? NaN : Math.min(column[i] / top, 1);
   const middle = (low + high) / 2;
   return [

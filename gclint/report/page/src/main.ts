@@ -220,10 +220,11 @@ class Sheet {
       if (at === 1) tick.classList.add("last");
       ticks.append(tick);
     }
+    const cuts = this.fine.kind.includes(CUT);
     this.legend.replaceChildren(
-      make("div", { class: "scale" }, make("p", {}, make("b", {}, this.quantity.label), `: ${this.quantity.about}`), bar, ticks),
+      !cuts ? make("p", {}, "No cut is known, so nothing has a colour.") : make("div", { class: "scale" }, make("p", {}, make("b", {}, this.quantity.label), `: ${this.quantity.about}`), bar, ticks),
       make("ul", { class: "lines" },
-        make("li", { class: "cut" }, "cut"), make("li", { class: "plain-cut" }, "cut, not judged or not known"), make("li", { class: "air" }, "feed in the air"),
+        cuts ? make("li", { class: "cut" }, "cut") : null, cuts ? make("li", { class: "plain-cut" }, "cut, not judged or not known") : null, make("li", { class: "air" }, "feed in the air"),
         make("li", { class: "rapid" }, "rapid"), this.fine.kind.includes(CRASH) ? make("li", { class: "crash" }, "rapid in material") : null));
   }
 
@@ -239,7 +240,7 @@ class Sheet {
       if (row !== null) this.toRow(row, false);
     });
     const words = ["From above in the blank", this.model.field ? "" : "; no blank is known",
-      this.model.hidden ? `; ${this.model.hidden.toLocaleString("en")} moves are not drawn, as their place in the blank is not known` : "",
+      this.model.hidden ? `; ${this.model.hidden === 1 ? "1 move is not drawn, as its" : `${this.model.hidden.toLocaleString("en")} moves are not drawn, as their`} place in the blank is not known` : "",
       this.model.off > 0 ? `; drawn to within ${figure(this.model.off * this.model.scale)} ${this.model.unit} of the ${this.model.moves.toLocaleString("en")} moves` : ""];
     this.planBox.dataset.width = String(width);
     this.planBox.replaceChildren(plan.svg, make("figcaption", {}, `${words.join("")}.`));

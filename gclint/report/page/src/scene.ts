@@ -384,7 +384,8 @@ export class PathScene {
 
   private stockParts(): Part[] {
     const { field } = this.model;
-    if (!this.shown.stock || !field || !this.cut) return [];
+    if (!this.shown.stock || !field) return [];
+    if (!this.cut) return [{ cost: 12, form: "stock", make: () => new Mesh(this.block(), this.ground()) }];
     const ground = this.ground(), faces = 2 * field.nx! * field.ny!;
     let made: BufferGeometry[] | null = null; // made at once, drawn part by part
     return Array.from({ length: Math.ceil(faces / PART) }, (_, k) => ({ cost: PART, form: "stock", make: () => {
@@ -395,7 +396,7 @@ export class PathScene {
 
   private lineParts(): Part[] {
     const parts: Part[] = [];
-    for (const kind of [CRASH, RAPID, AIR, CUT].filter((one) => this.shows(one))) {
+    for (const kind of [RAPID, AIR, CUT, CRASH].filter((one) => this.shows(one))) {
       const all = this.levels.all(kind, this.shown.tool, this.quantity), n = all.from.length;
       const broad = kind === CRASH || n <= MANY, each = broad ? BROAD : HAIR, most = Math.floor(PART / each);
       for (let at = 0; at < n; at += most) {
@@ -414,6 +415,7 @@ export class PathScene {
     if (old) return old;
     const group = new Group(), drawn: Drawn[] = [], { field } = this.model;
     let left = may;
+    if (this.shown.stock && field && !this.cut) group.add(new Mesh(this.block(), this.ground()));
     if (this.shown.stock && field && this.cut) {
       group.add(new Mesh(surface(field, this.cut, this.bottom(), stepFor(field, may * FOR_STOCK)), this.ground()));
       left -= may * FOR_STOCK;
@@ -437,7 +439,8 @@ export class PathScene {
       const geometry = new LineSegmentsGeometry().setPositions(ends);
       if (colours) geometry.setColors(colours);
       const made = new LineSegments2(geometry, new LineMaterial({ color, vertexColors, linewidth: WIDTH[kind], dashed, dashSize: dash,
-        gapSize: dash }));
+        gapSize: dash, depthTest: kind !== CRASH }));
+      made.renderOrder = kind === CRASH ? 3 : 0; // seen through the stock: it is a finding
       return dashed ? made.computeLineDistances() : made;
     }
     const geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(ends, 3));
@@ -470,11 +473,15 @@ export class PathScene {
       polygonOffsetUnits: 2 });
   }
 
-  private addEdges(): void {
+  /** The blank before anything is cut. */
+  private block(): BufferGeometry {
     const field = this.model.field!, bottom = this.bottom();
-    const edges = new EdgesGeometry(new BoxGeometry(field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom));
-    edges.translate((field.x[0] + field.x[1]) / 2, (field.y[0] + field.y[1]) / 2, (field.top + bottom) / 2);
-    this.add(new LineSegments(edges, new LineBasicMaterial({ color: new Color(colour("edge")) })));
+    return new BoxGeometry(field.x[1] - field.x[0], field.y[1] - field.y[0], field.top - bottom)
+      .translate((field.x[0] + field.x[1]) / 2, (field.y[0] + field.y[1]) / 2, (field.top + bottom) / 2);
+  }
+
+  private addEdges(): void {
+    this.add(new LineSegments(new EdgesGeometry(this.block()), new LineBasicMaterial({ color: new Color(colour("edge")) })));
   }
 
   private addKeepOut(low: number[], high: number[]): void {
