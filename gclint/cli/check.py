@@ -114,7 +114,7 @@ def check(
     each = alone(found, options, makers) if len(found.sources) == 1 else by_workers(found, options, many, makers)
     for problem in found.problems:
         report.missed(problem)
-        problems.append((None, str(problem)))
+        problems.append((problem.path, problem.says))
     if many.since is not None and not found.sources:
         print(f"gclint: no program is concerned by a change since {many.since}", file=sys.stderr)
     for source, done in each:

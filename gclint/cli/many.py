@@ -162,7 +162,7 @@ def without_path(problem: Problem, source: Source) -> str:
 
 
 def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
-    """(program, what is wrong) as sentences; what is wrong with many programs alike is said once."""
+    """(program or folder, what is wrong) as sentences; what is wrong with many alike is said once."""
     alike: dict[str, list[str]] = {}
     for path, says in problems:
         alike.setdefault(says, []).append(path or "")
@@ -174,7 +174,8 @@ def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
             continue
         named = ", ".join(paths[:PROBLEMS_NAMED])
         more = f" and {len(paths) - PROBLEMS_NAMED:,} more" if len(paths) > PROBLEMS_NAMED else ""
-        sentences.append(f"{says} (so {len(paths):,} programs are not checked: {named}{more})")
+        what = "folders" if says.startswith("this folder") else "programs"
+        sentences.append(f"{says} (so {len(paths):,} {what} are not checked: {named}{more})")
     return sentences
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 from collections.abc import Iterator
 from pathlib import Path
@@ -23,6 +24,7 @@ HIDDEN_FOLDER = "a hidden folder"
 HIDDEN_FILE = "a hidden file"
 LINKED_FOLDER = "a link to a folder"
 LINK_OUT = "a link that leads out of the folder"
+LINK_NOWHERE = "a link that leads nowhere"
 NO_FILE = "neither a file nor a folder"
 NO_PROGRAM = "not the text of a milling program"
 OWN_REPORT = "a report that stands beside its program"
@@ -81,9 +83,8 @@ def _walk(folder: str, home: Path, but: Path | None, found: Found) -> Iterator[s
                 because = _no_program(entry)
                 if because is None:
                     yield os.path.normpath(entry.path)
-        except (OSError, RuntimeError) as problem:  # it vanished meanwhile, may not be read, or links to itself
-            said = reason(problem) if isinstance(problem, OSError) else "its links lead in a circle"
-            found.problems.append(Problem(f"cannot be read: {said}", shown_as(entry.path)))
+        except OSError as problem:  # it vanished meanwhile, or may not be read
+            found.problems.append(Problem(f"cannot be read: {reason(problem)}", shown_as(entry.path)))
             continue
         if because is not None and because != NO_DECLARATION:
             found.passed.append(Left(shown_as(os.path.normpath(entry.path)), because))
@@ -107,6 +108,14 @@ def _because(entry: os.DirEntry[str], home: Path, depth: int) -> str | None:
     if is_folder:
         return TOO_DEEP if depth >= DEEPEST else None
     if entry.is_symlink():
+        try:
+            Path(entry.path).stat()
+        except (FileNotFoundError, RuntimeError):
+            return LINK_NOWHERE
+        except OSError as problem:
+            if problem.errno != errno.ELOOP:
+                raise
+            return LINK_NOWHERE
         if not Path(entry.path).resolve().is_relative_to(home):
             return LINK_OUT
         if entry.is_dir():

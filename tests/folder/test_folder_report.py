@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from gclint.cli.main import run
-from gclint.cli.many import ManyProgress
+from gclint.cli.many import ManyProgress, in_sentences
 from tests.folder.shop import PRINTER, program, workshop
 
 
@@ -105,3 +105,9 @@ def test_progress_says_how_long_the_rest_takes_only_when_it_can_tell(monkeypatch
     assert sys.stderr.getvalue().splitlines() == [
         "gclint: 2 of 2,000 programs", "gclint: 500 of 2,000 programs, about 3 min to go"
     ]  # fmt: skip
+
+
+def test_what_is_wrong_with_many_alike_is_said_once() -> None:
+    shut = "this folder cannot be read: permission denied"
+    said = in_sentences([("a", shut), ("b.nc", "this file is empty"), ("c", shut), (None, "alone")])
+    assert said == [f"{shut} (so 2 folders are not checked: a, c)", "b.nc: this file is empty", "alone"]
