@@ -44,7 +44,7 @@ def acceptance_options(command: Callable[..., Any]) -> Callable[..., Any]:
             click.option("--into", metavar="FILE", help="The job file that --accept-all-as writes."),
             click.option(
                 "--add-to-existing", "add", is_flag=True,
-                help="FILE exists: keep it byte for byte and add the acceptances at its end.",
+                help="The file of --into exists: keep it byte for byte and add the acceptances at its end.",
             ),
             click.option("--by", metavar="NAME", help="Who accepts; stands beside the reason in every report."),
         )

@@ -52,7 +52,7 @@ def check(
     acceptance: Acceptance,
     many: Many,
 ) -> int:
-    """Check programs: files, folders of files, or - for standard input. None: those that --job names.
+    """Check programs: files, folders of files, or - for standard input. Without any: those that --job names.
 
     \b
     With what the Lowtide workshop (an invented one) has on its bench:

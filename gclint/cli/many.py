@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 import time
 from collections.abc import Callable, Iterator, Sequence
@@ -207,9 +208,17 @@ class ManyProgress:
         if not self.live:
             print(f"gclint: {said}", file=sys.stderr, flush=True)
             return
-        said = one_line(f"{said}; {name}")[:79]
+        said = one_line(f"{said}; {name}")[: _columns() - 1]
         print(f"\r{said:<{self.width}}", end="", file=sys.stderr, flush=True)
         self.width = len(said)
+
+
+def _columns() -> int:
+    """Of the terminal; a longer line could not be renewed."""
+    try:
+        return os.get_terminal_size(sys.stderr.fileno()).columns or 80
+    except (OSError, ValueError):
+        return 80
 
 
 def _left(seconds: float) -> str:

@@ -51,6 +51,7 @@ def watch(
     Beside tray.nc then stand (or in --out DIR, in the same folders):
       tray.nc.report.html   the page (--as text: tray.nc.report.txt, the sheet)
       tray.nc.verdict.txt   one line
+
     Files of these names that gclint did not write stay as they are. The verdict says so as soon as its program has
     changed or is gone. Stop it with Ctrl-C.
 

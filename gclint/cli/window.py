@@ -35,7 +35,8 @@ def window(form: str, out: str | None, **given: Any) -> int:
     Examples:
       gclint window --material cured-epoxy --tool "flat 1/8in 2fl down-cut"
       gclint window --material beech --tool "flat 6mm 2fl up-cut" \\
-          --operation side --ae "1.5 mm" --ap "6 mm" --speed 18000 --feed "1500 mm/min"
+          --operation side --ae "1.5 mm" --ap "6 mm" \\
+          --speed 18000 --feed "1500 mm/min"
       gclint window --material birch-plywood --tool 1 --shop shop.toml --dial F
     """
     from gclint.cli.output import deliver, refuse_overwrite

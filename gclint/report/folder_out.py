@@ -93,20 +93,21 @@ class FolderSheet:
                 self.paper.heading(f"{GRADE_WORDS[heading].upper()}, IN MORE THAN ONE PROGRAM ({here})", heading)
             told[cause.rule, cause.grade] += 1
             if told[cause.rule, cause.grade] <= CAUSES_IN_FULL:
-                self._cause(number, cause)
+                self._cause(number, cause, again=told[cause.rule, cause.grade] > 1)
             else:
                 self.paper.blank()
                 line = f"{number:2}  {cause.rule} in another way, in {count(cause.programs, 'program')}: "
                 self.paper.text_block(line + _places(cause))
 
-    def _cause(self, number: int, cause: Cause) -> None:
+    def _cause(self, number: int, cause: Cause, again: bool) -> None:
         paper, finding = self.paper, cause.worst
         paper.blank()
         title = Text(f"{number:2}  ", STYLES[cause.grade])
         title.append(clean(cause.title), STYLES["head"])
         paper.console.print(title)
         paper.field("rule", cause.rule, INDENT)
-        paper.field("in", f"{count(cause.programs, 'program')}: {_places(cause)}", INDENT)
+        way = ", in another way" if again else ""
+        paper.field("in", f"{count(cause.programs, 'program')}{way}: {_places(cause)}", INDENT)
         label = "worst" if cause.factor or cause.programs == 1 else "such as"
         paper.field(label, f"{self.shared.short(cause.worst_path)}, line {finding.worst_line}", INDENT)
         if finding.found is not None:
@@ -202,11 +203,11 @@ def _in_short(checked: Checked) -> tuple[str, str]:
     open_ = Counter(finding.grade for finding in checked.findings if finding.accepted is None)
     words = {"halt": "to put right", "change": "to change", "consider": "to consider"}
     parts = [f"{open_[grade]} {said}" for grade, said in words.items() if open_[grade]]
-    said = ", ".join(parts) or "nothing was found by what could be judged"
+    blind = len({each.rule for each in checked.not_judged})
+    said = ", ".join(parts) or ("nothing found" if blind else "nothing found by what was judged")
     if any(finding.rule == "internal-error" for finding in checked.findings):
         said = f"gclint itself failed on part of it; {said}"
     accepted = sum(finding.accepted is not None for finding in checked.findings)
-    blind = len({each.rule for each in checked.not_judged})
     said += f", {accepted} accepted" if accepted else ""
     said += f"; {count(blind, 'rule')} not judged" if blind else ""
     return next((grade for grade in words if open_[grade]), ""), said

@@ -190,7 +190,7 @@ def test_the_hooks_are_well_defined() -> None:
 
 
 def test_the_container_recipe_copies_what_the_build_needs(tmp_path: Path) -> None:
-    """tests/recipe.py runs its steps; here, that what it copies is whole and starts gclint."""
+    """The gate runs its steps (tests/recipe.py); here, that what it copies is whole and starts gclint."""
     build, last = steps()
     copied(build, tmp_path)
     project = tomllib.loads((tmp_path / "pyproject.toml").read_text())
