@@ -274,6 +274,8 @@ def plunge_feed(worst: Worst) -> Change | None:
     share, usual = worst.number("window.plunge_share"), worst.number("cutting_feed")
     if math.isnan(usual):
         usual = worst.number("window.feed")
+    if (least := worst.number("window.least_feed")) > usual:  # the program crawls: the card's share is of a good feed
+        usual = least
     axes = worst.chain.setup.machine.feed_limit
     allowed = min(v for v in (share * usual, (axes.z if axes else None) or math.inf, math.inf) if not math.isnan(v))
     entries = worst.chain.engagement.entries

@@ -25,7 +25,7 @@ from gclint.judge.facts_path import (
 )
 from gclint.judge.facts_reach import nut_contact, shank_contact
 from gclint.judge.facts_surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
-from gclint.motion.table import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD
+from gclint.motion.table import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.stock.table import ENTRY_KINDS
 
 _FLUTES = "the tool (`[[tool]]` in shop.toml, or --tool) with its flutes, the spindle's speed and a feed"
@@ -279,6 +279,14 @@ def _reads_as_travel(chain: Chain) -> Floats:
     return _share(_over(chain, down * named, np.add), _over(chain, down, np.add))
 
 
+def _level_names_z(chain: Chain) -> Floats:
+    """[entries] of the level moves at feed, the share whose line names a Z all the same; 0 if there are none."""
+    m = chain.motion
+    level = (m.kind != RAPID) & (m.z0 == m.z1) & ((m.flags & CYCLE) == 0)
+    named = level & ((m.flags & Z_WORD) != 0)
+    return np.full(len(chain.engagement.entries), named.sum() / max(int(level.sum()), 1))
+
+
 def _down_feed(chain: Chain) -> Floats:
     """[entries] descent by the time it takes, mm/min: a short fast bit behind a slow plunge counts for little."""
     m, rows, down = chain.motion, chain.entry_moves[0], _down(chain)
@@ -320,6 +328,8 @@ ENTRIES = Table(
         "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
         "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs",
                                   _reads_as_travel),
+        "level_names_z": number("", "of the program's level moves at feed, the share whose line names a Z all the same",
+                                _level_names_z),
         "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed,
                             "a feed in the program"),
         "arc": truth("whether the entry is written as an arc", _is_arc),
