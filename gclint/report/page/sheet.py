@@ -122,7 +122,8 @@ class Words:
             if match and word in self.left:
                 del self.left[word]
                 self.told.append((match.group(0), glossary()[name].means))
-                return self(text[: match.start()]) + self._marked(len(self.told)) + self(text[match.end() :])
+                marked = self._marked(len(self.told))
+                return self(text[: match.start()]) + marked + self(text[match.end() :])
         return escape(text)
 
     def _marked(self, number: int) -> Markup:

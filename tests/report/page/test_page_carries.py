@@ -17,6 +17,7 @@ from gclint.cli.pages import Pages, page_target
 from gclint.folder.outcome import Source
 from gclint.problem import Problem
 from gclint.report.page import kept_text, model
+from gclint.report.page.sheet import Words
 from gclint.report.page_out import contents, page
 from gclint.report.tables import Run
 from tests.bench.make_program import finishing_program
@@ -102,6 +103,13 @@ def test_trade_words_are_explained_as_the_glossary_does(sample_page: Callable[[s
     html = sample_page("tide-ring")
     means = entities.escape(glossary()["ramp"].means, quote=False).replace('"', "&#34;")
     assert html.count(means) == 2  # at the word, and in the list of words
+
+
+def test_a_text_with_several_trade_words_stays_as_it_is() -> None:
+    text = "At this torque and a true speed of 1 rev/min each tooth takes a chip thickness of 1 mm on the ramp."
+    shown = re.sub(r"<[^>]*>", "", re.sub(r'<span role="tooltip".*?</span>', "", str(Words()(text))))
+    assert shown == text
+    assert str(Words()(text)).count('<span role="tooltip"') > 2
 
 
 def test_a_failed_run_and_an_empty_program_still_have_a_page(page_of: Callable[..., str], make_run: object) -> None:

@@ -13,6 +13,7 @@ import pytest
 from gclint.report.page_out import Reader, page
 from gclint.report.tables import Run
 from tests.bench.make_program import finishing_program
+from tests.page_picture import looks
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -206,12 +207,12 @@ def test_a_program_without_cuts_has_a_figure_without_numbers_that_are_none(
 def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     opened: Callable[..., Opened], page_of: Callable[..., str]
 ) -> None:
-    # 40,000 moves are more than software draws before anybody notices, and the browser of this test draws in software
-    html = page_of(finishing_program(40_000), "relief.nc", material="beech", tools=("1: ball 6mm 2fl",))
+    # 6,000 moves are more than software draws before anybody notices, and the browser of this test draws in software
+    html = page_of(finishing_program(6_000), "relief.nc", material="beech", tools=("1: ball 6mm 2fl",))
     window = opened(html)
     page = window.page
     canvas = page.locator("canvas.space")
-    page.wait_for_selector(".space[data-drawn=all]")
+    page.wait_for_selector(".space[data-drawn=all]", timeout=150_000)
     everything = int(canvas.get_attribute("data-cost"))
     line = page.evaluate("window.gclintSpacePoint(20, 4, 0)")
     page.evaluate("""() => {
@@ -228,7 +229,7 @@ def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     page.wait_for_function("window.seen.length")
     assert page.evaluate("document.querySelector('canvas.space').dataset.drawn") == "few"
     page.mouse.up()
-    page.wait_for_selector(".space[data-drawn=all]")
+    page.wait_for_selector(".space[data-drawn=all]", timeout=150_000)
     assert page.evaluate("window.gclintSpacePoint(20, 4, 0)") != line
     few = [cost for drawn, cost in page.evaluate("window.seen") if drawn == "few"]
     assert few
@@ -240,13 +241,20 @@ def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
 def test_the_readme_shows_a_page() -> None:
     root = Path(__file__).resolve().parents[3]
     assert "](.pictures/page.jpg)" in (root / "README.md").read_text(encoding="utf-8")
-    assert (root / ".pictures" / "page.jpg").read_bytes()[:3] == b"\xff\xd8\xff"
+    picture = (root / ".pictures" / "page.jpg").read_bytes()
+    assert picture[:2] == b"\xff\xd8"
+    assert picture[6:70] == looks(), "the page has other looks by now: python tests/page_picture.py"
 
 
 def test_on_paper_it_is_one_clean_document(opened: Callable[..., Opened], sample_page: Callable[[str], str]) -> None:
     window = opened(sample_page("float-plate"), theme="dark")
     page = window.page
+    wide = "Number(document.querySelector('.strip .run svg').getAttribute('width'))"
+    page.evaluate(f"addEventListener('beforeprint', () => {{ window.onPaper = {wide}; }})")
+    screen = page.evaluate(wide)
     pdf = page.pdf(format="A4")
+    assert page.evaluate("window.onPaper") == 660  # as wide as paper asks, not the screen
+    assert page.evaluate(wide) == screen != 660
     assert pdf.startswith(b"%PDF")
     assert pdf.count(b"/Type /Page\n") <= 6
     page.emulate_media(media="print")

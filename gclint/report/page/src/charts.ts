@@ -189,6 +189,7 @@ function pairChart(window: Windowed, model: Model, width: number): HTMLElement {
       Plot.ruleY([0]),
     ],
   }));
+  chart.style.maxWidth = `${width}px`; // no larger than it is drawn for
   const words = (f: number) => `F${figure(f * scale, 4)}`;
   const share = (cut: number) => metres ? `${figure(cut * 0.001)} m` : `${figure(cut * scale / 12)} ft`;
   const said: { feeds: string[]; speed: string; cut: number; text: string }[] = [];

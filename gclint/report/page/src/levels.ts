@@ -13,9 +13,10 @@ export interface Drawn { from: Int32Array; to: Int32Array; colour: Float32Array 
 
 export class Levels {
   private readonly at: Int32Array; // for each point of the coarse path the same one of the fine path
+  private kept: { key: string; mean: (a: number, b: number) => number } | null = null;
   private readonly matters: Float32Array; // for each point of the coarse path: how far off the path would be without it, mm
 
-  constructor(private readonly fine: Path, private readonly coarse: Path, private readonly radius: number) {
+  constructor(private readonly fine: Path, readonly coarse: Path) {
     this.at = same(fine, coarse);
     this.matters = weights(coarse);
   }
@@ -29,14 +30,14 @@ export class Levels {
   }
 
   /** At most so many pieces that stand for all of them. */
-  few(kind: number, tool: number | null, quantity: Quantity, most: number): Drawn {
+  few(kind: number, tool: number | null, quantity: Quantity, most: number, radius: number): Drawn {
     const mean = this.means(quantity);
     let found: [number, number][] = [];
     for (const beside of BESIDE) {
-      found = this.merged(kind, tool, beside * this.radius, mean);
+      found = this.merged(kind, tool, beside * radius, mean);
       if (found.length <= most) break;
     }
-    if (found.length > most) found = this.thinned(found, most);
+    if (found.length > most) found = this.thinned(found, most, radius);
     return {
       from: Int32Array.from(found, ([a]) => this.at[a]), to: Int32Array.from(found, ([, b]) => this.at[b]),
       colour: Float32Array.from(found, ([a, b]) => mean(a, b)),
@@ -44,7 +45,8 @@ export class Levels {
   }
 
   /** The mean along the fine path between two points of the coarse one, so that what is drawn has the colours of the whole picture. */
-  private means(quantity: Quantity): (a: number, b: number) => number {
+  means(quantity: Quantity): (a: number, b: number) => number {
+    if (this.kept?.key === quantity.key) return this.kept.mean;
     const { fine, at } = this, { x, y, z } = fine;
     const long = new Float64Array(fine.n + 1), sum = new Float64Array(fine.n + 1);
     for (let i = 0; i < fine.n; i++) {
@@ -53,7 +55,9 @@ export class Levels {
       long[i + 1] = long[i] + step;
       sum[i + 1] = sum[i] + (told ? step * value : 0);
     }
-    return (a, b) => (sum[at[b]] - sum[at[a]]) / (long[at[b]] - long[at[a]]); // NaN where nothing is known
+    const mean = (a: number, b: number) => (sum[at[b]] - sum[at[a]]) / (long[at[b]] - long[at[a]]); // NaN where nothing is known
+    this.kept = { key: quantity.key, mean };
+    return mean;
   }
 
   private merged(kind: number, tool: number | null, beside: number, mean: (a: number, b: number) => number): [number, number][] {
@@ -70,9 +74,9 @@ export class Levels {
   }
 
   /** Every so many, evenly strewn whatever turn by turn pattern they have; long ones all, where these are few. */
-  private thinned(lines: [number, number][], most: number): [number, number][] {
+  private thinned(lines: [number, number][], most: number, radius: number): [number, number][] {
     const { x, y, z } = this.coarse;
-    const long = lines.map(([a, b]) => Math.hypot(x[b] - x[a], y[b] - y[a], z[b] - z[a]) > this.radius * LONG);
+    const long = lines.map(([a, b]) => Math.hypot(x[b] - x[a], y[b] - y[a], z[b] - z[a]) > radius * LONG);
     const all = long.reduce((sum, one) => sum + Number(one), 0), spare = all <= most / 2 ? all : 0;
     const share = (most - spare) / Math.max(1, lines.length - spare);
     return lines.filter((_, k) => (spare > 0 && long[k]) || (k * GOLDEN) % 1 < share);

@@ -3,13 +3,15 @@ import { chartsOf } from "./charts";
 import { known, quantities, type Quantity, shade } from "./colour";
 import { BREAK, CRASH, CUT, Columns, type Model, type Path, RAPID, UNKNOWN, inflated } from "./data";
 import { figure, make } from "./dom";
+import { Levels } from "./levels";
 import { Listing } from "./listing";
 import { Painter } from "./painter";
 import { planOf, type Plan } from "./plan";
 import { PathScene, type Shown } from "./scene";
-import { isDark, onTheme, startTheme } from "./theme";
+import { isDark, onPaper, onTheme, startTheme } from "./theme";
 
 const PINS = 60;
+const PAPER = 660, PLAN_ON_PAPER = 380; // px: how wide charts and the drawing from above are made for paper, whatever the screen
 
 async function start(): Promise<void> {
   document.documentElement.classList.add("scripted");
@@ -49,6 +51,7 @@ function openForPrint(): void {
 class Sheet {
   private readonly fine: Path;
   private readonly coarse: Path;
+  private readonly levels: Levels;
   private readonly all: Quantity[];
   private quantity: Quantity;
   private shown: Shown = { stock: true, rapids: true, air: true, tool: null };
@@ -69,6 +72,7 @@ class Sheet {
   constructor(private readonly model: Model, private readonly columns: Columns, lines: string[]) {
     this.fine = columns.path(model.paths[0]);
     this.coarse = columns.path(model.paths[1]);
+    this.levels = new Levels(this.fine, this.coarse);
     this.all = quantities(model, this.fine);
     this.quantity = this.all.find((one) => known(one, this.coarse) > 0.3) ?? this.all[this.all.length - 1];
     model.findings.forEach((finding, k) => {
@@ -83,7 +87,11 @@ class Sheet {
     for (const button of document.querySelectorAll<HTMLElement>("[data-show]")) {
       button.addEventListener("click", () => this.toFinding(Number(button.dataset.show), true));
     }
-    onTheme(() => { this.scene?.rebuild(); this.drawPlan(); this.drawLegend(); this.redrawStrips(); });
+    onTheme((colours) => {
+      if (colours) { this.scene?.rebuild(); this.drawLegend(); }
+      this.drawPlan();
+      this.redrawStrips();
+    });
   }
 
   /** One after the other, so that the sheet stays at hand. */
@@ -128,7 +136,7 @@ class Sheet {
   }
 
   private buildScene(canvas: HTMLCanvasElement, painter: Painter): void {
-    const scene = this.scene = new PathScene(canvas, painter, this.model, this.fine, this.coarse, this.columns, this.quantity, this.shown);
+    const scene = this.scene = new PathScene(canvas, painter, this.model, this.fine, this.levels, this.columns, this.quantity, this.shown);
     scene.onDraw = () => this.placePins();
     this.pins.addEventListener("click", (event) => {
       const pin = Number((event.target as HTMLElement).dataset.pin ?? -1);
@@ -229,8 +237,8 @@ class Sheet {
   }
 
   private drawPlan(): void {
-    const width = Math.max(240, Math.min(this.planBox.clientWidth || 380, 620));
-    this.plan = planOf(this.model, this.coarse, this.fine, this.quantity, width, this.shown.tool, true);
+    const width = onPaper() ? PLAN_ON_PAPER : Math.max(240, Math.min(this.planBox.clientWidth || 380, 620));
+    this.plan = planOf(this.model, this.levels, this.fine, this.quantity, width, this.shown.tool, true);
     const plan = this.plan;
     plan.svg.addEventListener("click", (event) => {
       const pin = (event.target as Element).closest<SVGElement>("[data-pin]");
@@ -440,8 +448,8 @@ class Sheet {
 
   private fillStrip(box: HTMLElement): void {
     const strip = this.model.tools[Number(box.dataset.tool)];
-    const width = Math.max(280, Math.min(box.clientWidth || 640, 1100));
-    const plan = planOf(this.model, this.coarse, this.fine, this.quantity, 300, strip.tool, false).svg;
+    const width = onPaper() ? PAPER : Math.max(280, Math.min(box.clientWidth || 640, 1100));
+    const plan = planOf(this.model, this.levels, this.fine, this.quantity, 300, strip.tool, false).svg;
     box.replaceChildren(...chartsOf(strip, this.model, plan, width, (row) => {
       this.toRow(row, true);
       document.getElementById("path")!.scrollIntoView({ behavior: motion(), block: "start" });

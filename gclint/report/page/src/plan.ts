@@ -2,6 +2,7 @@
 import { AIR, BREAK, CRASH, CUT, RAPID, type Model, type Path } from "./data";
 import { shade, type Quantity } from "./colour";
 import { draw, figure } from "./dom";
+import type { Levels } from "./levels";
 import { isDark } from "./theme";
 
 const SHADES = 12;
@@ -13,8 +14,9 @@ export interface Plan {
 }
 
 export function planOf(
-  model: Model, path: Path, full: Path, quantity: Quantity | null, width: number, tool: number | null, numbered: boolean,
+  model: Model, levels: Levels, full: Path, quantity: Quantity, width: number, tool: number | null, numbered: boolean,
 ): Plan {
+  const path = levels.coarse, mean = levels.means(quantity);
   const [x0, x1, y0, y1] = bounds(model, path);
   const scale = Math.min((width - 2 * EDGE) / (x1 - x0), (width * 1.05 - 2 * EDGE) / (y1 - y0));
   const wide = (x1 - x0) * scale + 2 * EDGE, high = (y1 - y0) * scale + 2 * EDGE;
@@ -36,7 +38,7 @@ export function planOf(
   let last = "", end = -1, long = 0;
   for (let i = 0; i < path.n; i++) {
     if (path.kind[i] === BREAK || (tool !== null && path.tool[i] !== tool)) continue;
-    const name = partOf(path, i, quantity);
+    const name = partOf(path, i, mean);
     let list = parts.get(name);
     if (!list) parts.set(name, list = []);
     if (path.kind[i] === CUT) long += Math.hypot(path.x[i + 1] - path.x[i], path.y[i + 1] - path.y[i]) * scale;
@@ -79,12 +81,12 @@ export function planOf(
 }
 
 // "order class step": rapids lie under feeds in the air, these under cuts
-function partOf(path: Path, i: number, quantity: Quantity | null): string {
+function partOf(path: Path, i: number, mean: (a: number, b: number) => number): string {
   const kind = path.kind[i];
   if (kind === RAPID) return "0 rapid";
   if (kind === AIR) return "1 air";
   if (kind === CRASH) return "9 crash";
-  const t = quantity ? quantity.at(path, i) : NaN;
+  const t = mean(i, i + 1);
   return Number.isNaN(t) ? "2 cut" : `3 cut ${String(Math.min(SHADES - 1, Math.floor(t * SHADES))).padStart(2, "0")}`;
 }
 

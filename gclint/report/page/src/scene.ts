@@ -38,7 +38,6 @@ export class PathScene {
   private readonly scene = new Scene();
   private readonly camera = new OrthographicCamera();
   private readonly pace = new Pace();
-  private readonly levels: Levels;
   private readonly controls: OrbitControls;
   private readonly centre: Vector3;
   private readonly radius: number;
@@ -68,7 +67,7 @@ export class PathScene {
 
   constructor(
     readonly canvas: HTMLCanvasElement, private readonly painter: Painter, private readonly model: Model, private readonly path: Path,
-    coarse: Path, columns: Columns, private quantity: Quantity, private shown: Shown,
+    private readonly levels: Levels, columns: Columns, private quantity: Quantity, private shown: Shown,
   ) {
     const [x0, x1, y0, y1] = bounds(model, path);
     const top = model.field?.top ?? 0, down = Math.max(model.field?.thick ?? 0, model.field?.deepest ?? 0, 1);
@@ -76,7 +75,6 @@ export class PathScene {
     this.box = [new Vector3(x0, y0, top - down), new Vector3(x1, y1, top + Math.max(up, 0))];
     this.centre = this.box[0].clone().add(this.box[1]).multiplyScalar(0.5);
     this.radius = Math.max(this.box[0].distanceTo(this.box[1]) / 2, 1);
-    this.levels = new Levels(path, coarse, this.radius);
     this.cut = model.field?.cut && model.field.nx && model.field.ny ? columns.numbers(model.field.cut) : null;
     this.camera.up.set(0, 0, 1);
     this.controls = new OrbitControls(this.camera, canvas);
@@ -421,7 +419,7 @@ export class PathScene {
       left -= may * FOR_STOCK;
     }
     for (const [kind, share] of FOR_KIND.filter(([one]) => this.shows(one))) {
-      const lines = this.levels.few(kind, this.shown.tool, this.quantity, Math.floor((left * share) / (kind === CRASH ? BROAD : HAIR)));
+      const lines = this.levels.few(kind, this.shown.tool, this.quantity, Math.floor((left * share) / (kind === CRASH ? BROAD : HAIR)), this.radius);
       if (!lines.from.length) continue;
       drawn.push(lines);
       group.add(this.lines(kind, lines, kind === CRASH || lines.from.length * BROAD <= left * share));

@@ -1,9 +1,12 @@
 // Light and dark: as the system says, or as the reader chooses on the sheet.
 
-const listeners: (() => void)[] = [];
+const listeners: ((colours: boolean) => void)[] = [];
 const system = matchMedia("(prefers-color-scheme: dark)");
 
 let printing = false;
+
+/** Whether what is drawn now goes to paper. */
+export function onPaper(): boolean { return printing; }
 
 export function isDark(): boolean {
   if (printing) return false;
@@ -11,7 +14,8 @@ export function isDark(): boolean {
   return chosen ? chosen === "dark" : system.matches;
 }
 
-export function onTheme(listener: () => void): void { listeners.push(listener); }
+/** Calls when the colours change, or when what is shown goes to paper or comes from it. */
+export function onTheme(listener: (colours: boolean) => void): void { listeners.push(listener); }
 
 export function colour(name: string): string {
   return getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
@@ -21,7 +25,7 @@ export function startTheme(): void {
   const select = document.getElementById("theme") as HTMLSelectElement | null;
   const set = (theme: string) => {
     if (theme) document.documentElement.dataset.theme = theme; else delete document.documentElement.dataset.theme;
-    for (const listener of listeners) listener();
+    for (const listener of listeners) listener(true);
   };
   let kept = "";
   try { kept = localStorage.getItem("gclint-theme") ?? ""; } catch { /* a page from disk may not be allowed to keep anything */ }
@@ -34,8 +38,8 @@ export function startTheme(): void {
     addEventListener(now ? "beforeprint" : "afterprint", () => {
       const was = isDark();
       printing = now;
-      if (isDark() !== was) for (const listener of listeners) listener();
+      for (const listener of listeners) listener(isDark() !== was);
     });
   }
-  system.addEventListener("change", () => { for (const listener of listeners) listener(); });
+  system.addEventListener("change", () => { for (const listener of listeners) listener(true); });
 }
