@@ -168,7 +168,11 @@ def _note_numbers(made: Plan, all_found: list[re.Match[bytes]], jumps: bool) -> 
     # One search for many: each copies the column to the type of what is looked for.
     lines = np.searchsorted(program.line_start, np.array([found.start(2) for found in all_found], np.int64), "right")
     blocks = np.searchsorted(program.block_line, lines.astype(np.int32)).tolist()
+    behind = np.flatnonzero(program.block_flags & BEHIND_END)  # behind the closing %: read by no controller
+    end = int(behind[0]) if len(behind) else len(program.block_flags) + 1
     for found, block in zip(all_found, blocks):
+        if block >= end:
+            return
         if found[1] in b"Nn":
             if jumps:
                 made.lines.setdefault(int(found[2].replace(b" ", b"").replace(b"\t", b"")), []).append(block)

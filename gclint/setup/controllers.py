@@ -23,6 +23,8 @@ from gclint.shipped import folder
 
 Does = Literal["does", "refuses", "ignores"]
 STATES: tuple[Does, ...] = ("does", "refuses", "ignores")
+# Of each of these one is in force at a time.
+STARTS = (("G17", "G18", "G19"), ("G20", "G21", "G70", "G71"), ("G90", "G91"), ("G93", "G94", "G95"), ("G98", "G99"))
 PRODUCT_FREE = re.compile(r"[a-z0-9][a-z0-9-]*\Z")
 
 
@@ -189,6 +191,9 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
             tenths(code)
         except ValueError:
             raise _wrong(text, path, ("start_state", n), f'"{code}" is no code') from None
+        for group in STARTS:
+            if code in group and any(other in group and other != code for other in card.start_state[:n]):
+                raise _wrong(text, path, ("start_state", n), f'only one of {", ".join(group)} is in force at the start')
         if states.get(code, card.other_codes) == "refuses":
             raise _wrong(text, path, ("start_state", n), f'"{code}" is in force at the start and yet refused')
     if states.get("G20") == "ignores" and "G21" not in card.start_state:
@@ -201,6 +206,8 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
     most, tolerance = float(card.arcs.most or 0.0), float(card.arcs.tolerance)
     if 0 < most < tolerance:
         raise _wrong(text, path, ("arcs", "most"), "arcs are refused over `most`, so it cannot be under `tolerance`")
+    if not 0 <= card.arcs.share < 1:
+        raise _wrong(text, path, ("arcs", "share"), "a share of the radius lies between 0 and 1, such as 0.001")
     if card.characters_per_second is not None and not 0 < card.characters_per_second < math.inf:
         says = "a rate is a number above 0; leave the key out if it is not known"
         raise _wrong(text, path, ("characters_per_second",), says)

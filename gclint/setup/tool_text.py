@@ -12,6 +12,7 @@ from gclint.problem import Problem, nearest
 from gclint.setup.types import HELICES, SHAPES, Tool
 from gclint.setup.units import LENGTH_UNITS, NUMBER, number, quantity
 
+SMALLEST, LARGEST = 0.02, 1000.0  # mm of a tool's diameter; what is beyond is a slip, or none that can be modelled
 _UNIT = "|".join(sorted((re.escape(unit) for unit in LENGTH_UNITS), key=len, reverse=True))
 _NUMBER_COLON = re.compile(r"\s*(\d+)\s*:\s*")
 _LENGTH = re.compile(rf"({NUMBER})\s*({_UNIT})(?![\w/])", re.IGNORECASE)
@@ -75,7 +76,7 @@ def _part(text: str, at: int, found: dict[str, object], source: str) -> int:
         radius = _LENGTH.match(text, end + len(text[end:]) - len(text[end:].lstrip()))
         if radius is None:
             raise _wrong(text, at, 'behind "corner" stands its radius, such as "corner 0.5mm"', source)
-        value = _length(radius, text, radius.start(), source)
+        value = _length(radius, text, radius.start(), source, least=0.001)
         return _keep(found, "corner_radius", value, text, at, radius.end(), source)
     tail = nearest(plain, (*SHAPES, *HELICES, "corner"))
     raise _wrong(text, at, f'"{_cut(word)}" is not a word of a tool{tail}', source)
@@ -114,9 +115,9 @@ def _stock_length(part: str, unit: str, source: str) -> float:
         raise Problem(problem.says, source) from None
 
 
-def _length(match: re.Match[str], text: str, at: int, source: str) -> float:
+def _length(match: re.Match[str], text: str, at: int, source: str, least: float = SMALLEST) -> float:
     value = _value(match[1], text, at, source) * LENGTH_UNITS[match[2].lower()]
-    if not 0.0 < value <= 1000.0:
+    if not least <= value <= LARGEST:
         raise _wrong(text, at, f'"{match[0]}" is no size of a tool', source)
     return value
 

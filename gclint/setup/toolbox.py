@@ -8,6 +8,7 @@ from msgspec.structs import replace
 
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, Shop, ToolTable
+from gclint.setup.tool_text import LARGEST, SMALLEST
 from gclint.setup.types import Assumed, Tool
 
 SHAPES_WITH_ANGLE = ("v", "tapered-ball")
@@ -39,6 +40,8 @@ def declared_tools(declared: Declared, shop: Shop, job: Job) -> dict[int, Tool]:
 
 
 def _check_tool(table: ToolTable, n: int, file: File) -> None:
+    if not SMALLEST <= table.diameter <= LARGEST:
+        raise file.wrong(("tool", n, "diameter"), f"a tool is {SMALLEST:g} to {LARGEST:g} mm wide")
     if table.corner_radius is not None and table.corner_radius > table.diameter / 2 + 1e-6:
         raise file.wrong(("tool", n, "corner_radius"), "the corner radius is larger than half the diameter")
     if table.tip_diameter is not None and table.tip_diameter > table.diameter:

@@ -341,3 +341,9 @@ def test_a_line_of_flow_that_cannot_be_read_is_what_stops() -> None:
     assert faults(m) == ["expression-unreadable"]
     assert m.stopped_at == 4
     assert m.stopped_because == "a line that can be read"
+
+
+def test_a_program_behind_the_closing_percent_cannot_be_called() -> None:
+    m = run("M98 P7\nX5\nM30\n%\nO7\nX1\nM99\n%\n")
+    assert faults(m) == ["flow-unmatched"]
+    assert m.stopped_at == 3

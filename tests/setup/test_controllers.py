@@ -70,6 +70,7 @@ CARD = 'name = "ours"\ntitle = "ours"\nsource = "invented"\narcs = { tolerance =
         ('[[ignores]]\ncodes = ["inch"]\n', 'start_state must name "G21"', 5),
         ('[[ignores]]\ncodes = ["M6"]\n', "is said by the key `tool_change`", 5),
         ('start_state = ["G20"]\n[[refuses]]\ncodes = ["inch"]\n', "and yet refused", 5),
+        ('start_state = ["G90", "G54", "G91"]\n', "only one of G90, G91", 5),
         ("[[does]]\n", "an entry needs codes, words or habits", 5),
         ('axes = ["X", "A"]\n[[refuses]]\nwords = ["A"]\n', "is an axis and yet", 5),
         ('because = { dwel = { standing = "memory", source = "" } }\n', "no such key on a card", 5),
@@ -83,6 +84,17 @@ def test_a_card_that_is_wrong(tmp_path: Path, more: str, says: str, line: int) -
     assert caught.value.path == str(path)
     if "start_state must" not in says:
         assert caught.value.line == line
+
+
+@pytest.mark.parametrize("share", ["nan", "-0.1", "1.0", "inf"])
+def test_a_share_of_the_radius_is_under_one(tmp_path: Path, share: str) -> None:
+    path = tmp_path / "ours.toml"
+    path.write_text(CARD.replace(" }", f", share = {share} }}"))
+    with pytest.raises(Problem, match="share of the radius") as caught:
+        controller_from(path)
+    assert caught.value.line == 4
+    path.write_text(CARD.replace(" }", ", share = 0.99 }"))
+    assert controller_from(path).arc_tolerance_share == pytest.approx(0.99)
 
 
 def test_a_narrow_name_wins_over_its_family(tmp_path: Path) -> None:

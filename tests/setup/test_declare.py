@@ -290,6 +290,7 @@ def test_an_acceptance_without_a_reason_is_a_problem(make: Make, comment: str) -
     ("shop", "job", "file", "line", "says"),
     [
         (SHOP + SHOP, "", "shop.toml", 8, "tool 1 is declared twice"),
+        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "2 m"', "", "shop.toml", 4, "0.02 to 1000 mm wide"),
         (SHOP + 'corner_radius = "4 mm"', "", "shop.toml", 7, "larger than half the diameter"),
         ('[spindle]\nkind = "dial"', "", "shop.toml", 2, "needs its marks"),
         ("[spindle]\nrange = [9000, 8000]", "", "shop.toml", 2, "the first speed must be under the second"),
