@@ -16,6 +16,7 @@ from gclint.motion.table import Motion
 from gclint.program.code import form_of, parse, parse_alike
 from gclint.program.read import read
 from gclint.setup.types import Controller, Limits
+from tests.strategies import STEADY
 
 STATED = "G21 G90 G94 G17 G54 F500\nG0 X0 Y0 Z5\n"
 
@@ -194,6 +195,7 @@ TREES: st.SearchStrategy[tuple[str, float]] = st.deferred(
 )  # fmt: skip
 
 
+@STEADY
 @given(TREES)
 def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> None:
     text, expected = tree
@@ -209,6 +211,7 @@ def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> N
 AROUND = ["X[{}]", "Y1.5X[{}]F[2*#7]", "#12345=[{}]", "#[{}]=EXISTS[#5]", "X#12345Y2Z[{}]", "IF[{}]GOTO20"]
 
 
+@STEADY
 @given(TREES, st.sampled_from(AROUND))
 def test_a_block_parsed_by_its_form_is_the_same(tree: tuple[str, float], around: str) -> None:
     text = around.format(tree[0]).replace(" ", "")

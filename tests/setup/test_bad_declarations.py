@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
 from gclint.setup.toml_file import decode
+from tests.strategies import STEADY
 
 TOOL = '[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 mm"\n'
 
@@ -103,6 +104,7 @@ def test_any_toml_is_read_or_placed(table: dict[str, str], into: type) -> None:
     assert isinstance(outcome, into) or (isinstance(outcome, Problem) and outcome.line is not None)
 
 
+@STEADY
 @given(st.text(max_size=60))
 def test_any_text_is_read_or_refused(text: str) -> None:
     outcome = attempt(text, Job)

@@ -10,6 +10,7 @@ from gclint.motion.interpret import interpret
 from gclint.program.read import read
 from gclint.setup.comments import said_in, tools_in
 from gclint.setup.types import Controller, Tool
+from tests.strategies import STEADY
 
 CUT = "G21 G90 G94 G17 G54\nM3 S10000\nG0 Z5\nG1 Z-1 F300\nG1 X50 F1000\nM30\n"
 
@@ -109,6 +110,7 @@ def test_shapes_that_words_cannot_describe_give_no_tool() -> None:
     assert tools("(T1 12mm dovetail cutter)\n" + CUT.replace("M3", "T1 M6\nM3")) == {}
 
 
+@STEADY
 @given(st.text(max_size=80), st.sampled_from([None, 1.0, 25.4]))
 def test_any_comment_ends(text: str, unit: float | None) -> None:
     said = said_in(text, 1, unit)

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from gclint.setup.toml_place import Path, Places
+from tests.strategies import STEADY
 
 TEXT = '''# a comment = 1
 name = "x # [not] a table"
@@ -57,6 +58,7 @@ def test_what_is_not_there_is_placed_at_what_holds_it() -> None:
     assert Places(TEXT).of(()) is None
 
 
+@STEADY
 @given(st.text(alphabet='[]{}="\'#,.\n ab1\\', max_size=80))
 def test_any_text_ends(text: str) -> None:
     """It is only asked about text tomllib accepts, but must end on any."""

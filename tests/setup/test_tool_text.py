@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from gclint.problem import Problem
 from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.setup.types import SHAPES, Tool
+from tests.strategies import STEADY
 
 
 @pytest.mark.parametrize(
@@ -74,12 +75,14 @@ def good_tool(text: str) -> bool:
 WORDS = ["1:", "flat", "6mm", "corner", "2fl", "60deg", "up-cut", "v", "3", "/", "1/8 in", "x"]
 
 
+@STEADY
 @given(st.text(max_size=50))
 def test_any_text_is_a_tool_or_a_problem(text: str) -> None:
     for each in (text, f"1: flat 6mm {text}"):
         assert good_tool(each)
 
 
+@STEADY
 @given(st.lists(st.sampled_from(WORDS)))
 def test_any_words_are_a_tool_or_a_problem(words: list[str]) -> None:
     assert good_tool(" ".join(words))
@@ -118,6 +121,7 @@ def test_what_is_wrong_with_a_stock(text: str, says: str) -> None:
     assert says in caught.value.says
 
 
+@STEADY
 @given(st.one_of(st.text(max_size=40), st.lists(st.sampled_from(["1", "x", "mm", "at", "-3", "1/0"])).map(" ".join)))
 def test_any_text_is_a_stock_or_a_problem(text: str) -> None:
     try:

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.setup.units import KINDS, quantity
+from tests.strategies import STEADY
 
 
 @pytest.mark.parametrize(
@@ -75,6 +76,7 @@ def test_what_is_wrong_is_said(text: object, kind: str, says: str) -> None:
     assert says in str(caught.value)
 
 
+@STEADY
 @given(st.text(max_size=60), st.sampled_from(sorted(KINDS)), st.booleans())
 def test_any_text_gives_a_finite_number_or_a_problem(text: str, kind: str, bare: bool) -> None:
     try:
@@ -84,6 +86,7 @@ def test_any_text_gives_a_finite_number_or_a_problem(text: str, kind: str, bare:
     assert abs(value) < 1e13
 
 
+@STEADY
 @given(
     st.decimals(min_value=0, max_value=100000, places=3, allow_nan=False),
     st.sampled_from([(kind, unit) for kind, (_, _, units) in KINDS.items() for unit in units]),
