@@ -49,6 +49,7 @@ class Places(Struct, frozen=True, eq=False):
     stress_limit: Column
     power: Column  # W per mm/min of feed
     reached: Column  # mm/min that is not exceeded, else inf
+    held: Column  # mm/min that cannot be kept up on average, else inf
     weight: Column  # mm
     top_speed: Column  # rev/min, of the tool
     sources: dict[str, tuple[str, str]]  # name of a limit -> standing and source
@@ -86,7 +87,7 @@ def window_at(places: Places, law: Law | None, setup: Setup, bounds: Bounds, thi
                             spindle=setup.spindle, share=by.value))  # fmt: skip
     limits += _machine(setup.machine)
     limits += _speeds(p, setup, said("edge"))
-    return Window(tuple(limits), setup.spindle, p.reached, p.weight, thin, thick)
+    return Window(tuple(limits), setup.spindle, p.reached, p.weight, thin, thick, p.held)
 
 
 def _machine(machine: Machine) -> list[Limit]:
@@ -122,11 +123,11 @@ def _finite(values: Column) -> Column:
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")
 def of_pieces(
-    loads: Loads, rows: Column, number: Column, length: Column, set_feed: Column, skims: Column, wall: Column,
+    loads: Loads, rows: Column, number: Column, length: Column, can: tuple[Column, Column], skims: Column, wall: Column,
     setup: Setup, bounds: Bounds,
 ) -> Places:  # fmt: skip
-    """`rows` of Loads, with their tool's number, cut length, set feed; `skims`: no lower chip limit is held there;
-    `wall`: a wall stays beside them."""
+    """`rows` of Loads, with their tool's number, cut length; `can`: the feeds that are reached there and kept up on
+    average, whatever F asks for; `skims`: no lower chip limit is held there; `wall`: a wall stays beside them."""
     fz, h_ex, h_m = (_wide(column[rows]) for column in (loads.fz, loads.h_ex, loads.h_m))
     effort, operation = loads.effort, loads.operation[rows]
     judged = loads.chip_judged[rows] != 0
@@ -166,7 +167,8 @@ def of_pieces(
         stress=np.sqrt(_wide(effort.stress(high=False, rows=rows)) * _wide(effort.stress(high=True, rows=rows))),
         stress_limit=stress,
         power=middle / feed,
-        reached=np.where(feed < set_feed * (1 - 1e-3), feed, np.inf),
+        reached=can[0],
+        held=can[1],
         weight=_wide(length),
         top_speed=top,
         sources=sources,
@@ -245,6 +247,7 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
         stress_limit=_one(made.stress * bounds.stress.value if made else math.nan),
         power=_one(power),
         reached=_one(math.inf),
+        held=_one(math.inf),
         weight=_one(1.0),
         top_speed=_one(tool.top_speed or math.nan),
         sources=_sources(given, edge),

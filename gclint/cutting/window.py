@@ -52,7 +52,8 @@ class Corner(Struct, frozen=True):
 
 
 class Window(Struct, frozen=True, eq=False):
-    """All limits of one cut, or of all places that share a feed; `reached`: mm/min no place can exceed, else inf."""
+    """All limits of one cut, or of all places that share a feed; `reached`: mm/min no place can exceed, else inf;
+    `held`: that no place can keep up on average."""
 
     limits: tuple[Limit, ...]
     spindle: Spindle
@@ -60,6 +61,7 @@ class Window(Struct, frozen=True, eq=False):
     weight: Column  # mm of cut at each place
     thin: float = 0.0  # share of the length
     thick: float = 0.0  # mm
+    held: Column | None = None  # as `reached` where it is not known
 
     def feeds(self, n: Column | float) -> tuple[float, float]:
         """(least, greatest) feed at a speed (or at one speed for each place), mm/min; least > greatest: none does."""
@@ -69,7 +71,7 @@ class Window(Struct, frozen=True, eq=False):
                 low = np.fmax(low, limit.at(n))
             else:
                 high = np.fmin(high, limit.at(n))
-        low = np.where(low > self.reached * (1 + SAME), np.inf, low)
+        low = np.where(low > (self.reached if self.held is None else self.held) * (1 + SAME), np.inf, low)
         high = np.where(high > self.reached, np.inf, high)  # a feed that is never reached does no harm
         return self._least(low), self._greatest(high)
 
@@ -154,8 +156,14 @@ class Window(Struct, frozen=True, eq=False):
         return tuple(one for one in self.choices() if self.turns(one.speed))
 
     def margin(self, n: float, vf: float) -> float:
-        """Smallest distance to a limit where trouble begins, as ln of a factor; the machine's own ends do not count."""
+        """Smallest distance to a limit where trouble begins, as ln of a factor; the machine's own ends do not count,
+        but those of a range of speeds that is only taken do: nobody knows whether this spindle runs there."""
         room = math.inf
+        if self.spindle.kind != "dial":
+            if not self.spindle.low:
+                room = math.log(n / model_number("slowest_spindle"))
+            if not self.spindle.high:
+                room = min(room, math.log(model_number("fastest_spindle") / n))
         for limit, times in self._times(n, vf):
             if not limit.end and 0 < times < math.inf:
                 room = min(room, math.log(times) if limit.least else -math.log(times))
@@ -176,7 +184,7 @@ class Window(Struct, frozen=True, eq=False):
 
     def _middle(self, low: float, high: float) -> float:
         if low <= 0 or math.isinf(high):
-            return low * model_number("open_window") if low > 0 else high / model_number("open_window")
+            return low * model_number("open_window") if low > 0 else high / model_number("no_floor")
         return math.sqrt(low * high)
 
     def same_speed(self, n: float, vf: float, inch: bool = False) -> float | None:

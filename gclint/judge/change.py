@@ -173,9 +173,15 @@ def chip_feed(worst: Worst) -> Change | None:
 
 
 def drill_feed(worst: Worst) -> Change | None:
-    """The greatest feed at which a lip of a drill takes no thicker chip than its window allows."""
-    part = model_number("inside_limit") * worst.high / worst.number("h_ex")
-    to = worst.feed_word(worst.number("set_feed") * part, down=True)
+    """The greatest feed at which a lip of a drill takes no thicker chip than its window allows; of a drill that rubs
+    the least at which it cuts, where the machine can go down so fast."""
+    feed, h, low = (worst.number(name) for name in ("set_feed", "h_ex", "chip_low"))
+    if h < low:
+        axes, to = worst.chain.setup.machine.feed_limit, worst.feed_word(feed * low / h, down=False)
+        if axes is not None and axes.z is not None and to * (25.4 if worst.inch else 1.0) > axes.z:
+            return None
+        return raise_to(worst, to, " or more") if worst.plain_feed() else None
+    to = worst.feed_word(feed * model_number("inside_limit") * worst.high / h, down=True)
     if not to > 0 or not worst.plain_feed():
         return None
     return lower_to(worst, to, " or less")
@@ -414,10 +420,19 @@ def _less_feed(worst: Worst, part: Part) -> Change | None:
 
 def lower_to(worst: Worst, to: float, more: str = "") -> Change:
     """This F instead of the one that governs."""
-    sets, less = worst.set_feeds(to), feed_name(to, worst.inch)
+    return _other_feed(worst, "Lower", to, more)
+
+
+def raise_to(worst: Worst, to: float, more: str = "") -> Change:
+    """This higher F instead of the one that governs."""
+    return _other_feed(worst, "Raise", to, more)
+
+
+def _other_feed(worst: Worst, verb: str, to: float, more: str) -> Change:
+    sets, other = worst.set_feeds(to), feed_name(to, worst.inch)
     if not sets:
-        return Change(f"Lower the feed that the expression on line {worst.feed_line} gives to {less}{more}.")
-    return Change(f"Lower the feed on line {sets[0].line}: {was(sets)}{less}{more}.", tuple(sets))
+        return Change(f"{verb} the feed that the expression on line {worst.feed_line} gives to {other}{more}.")
+    return Change(f"{verb} the feed on line {sets[0].line}: {was(sets)}{other}{more}.", tuple(sets))
 
 
 def start_spindle(worst: Worst) -> Change | None:

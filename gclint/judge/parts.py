@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 import numpy as np
@@ -11,11 +12,14 @@ from gclint.cutting.advice import Part
 from gclint.cutting.mechanics import law_of
 from gclint.cutting.places import Bounds, of_pieces, window_at
 from gclint.cutting.table import OPERATION
+from gclint.judge.chain import Chain, once
 from gclint.judge.facts import View
+from gclint.motion.pace import pace
 from gclint.setup.numbers import model_number
 from gclint.setup.types import Sourced
 
 MOST_PLACES = 4000  # of more, every second or third is looked at
+NO_END = 1e9  # mm/min: an F that holds nothing back
 BALLS = ("ball", "tapered-ball")
 
 
@@ -66,14 +70,30 @@ def _part(row: View, rows: Column, feed: float) -> Part:
     wall = _walls(row, rows)
     law = law_of(chain.setup.material.force) if chain.setup.material else None
     places = of_pieces(
-        loads, rows, number, pieces.length[rows] * step, m.feed[pieces.move[rows]], _skims(row, rows, number), wall,
-        chain.setup, bounds(),
+        loads, rows, number, pieces.length[rows] * step, _can(chain, pieces.move[rows]), _skims(row, rows, number),
+        wall, chain.setup, bounds(),
     )  # fmt: skip
     known = [chain.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in chain.setup.tools]
     short = model_number("short_excess") * min(known, default=0.0)
     window = window_at(places, law, chain.setup, bounds(), model_number("run_in"), short)
     speeds = loads.true_speed[rows].astype(np.float64)
     return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
+
+
+def _can(chain: Chain, moves: Column) -> tuple[Column, Column]:
+    """For moves: (fastest feed, feed on average that counts as thick enough), mm/min, that any F can bring about."""
+    peak, mean = _freed(chain)
+    material = chain.setup.material
+    thick_enough = mean[moves] / (1.0 - (material.thin_by.value if material else 0.0))
+    return peak[moves], np.minimum(peak[moves], thick_enough)
+
+
+@once
+def _freed(chain: Chain) -> tuple[Column, Column]:
+    """[moves] the fastest feed and that on average, were the whole path planned with no F to hold it back."""
+    unbound = pace(replace(chain.motion, feed=np.full(len(chain.motion), NO_END)), chain.setup)
+    peak, mean = (np.where(feed < NO_END, feed, np.inf) for feed in (unbound.peak, unbound.reached))
+    return peak, mean
 
 
 def _walls(row: View, rows: Column) -> Bools:

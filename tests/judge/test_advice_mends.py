@@ -171,6 +171,34 @@ def test_a_slower_mark_is_written_into_the_program(stated: int) -> None:
     assert not rules_of(run(applied(program, fast)))
 
 
+def test_circles_too_small_for_a_higher_feed_get_a_slower_spindle_at_once() -> None:
+    """Circles of 0.5 mm run at most 600 mm/min at 200 mm/s2: sqrt(a r). No F alone makes the chip thick enough."""
+    circles = [
+        word for n in range(6)
+        for word in (f"G0 X{10 + 9 * n} Y20", "G1 Z0.2 F300", "G1 Z-1 F150", f"G2 X{10 + 9 * n} I0.5 J0 F300", "G0 Z5")
+    ]  # fmt: skip
+    program = "\n".join(["G21 G90 G94 G17 G54", "M3 S18000", "G0 Z5", *circles, "M30", ""])
+    axes = ", ".join(f'{axis} = "200 mm/s^2"' for axis in "xyz")
+    shop = B.replace("[machine]", f"[machine]\nacceleration = {{ {axes} }}") + tool(3, 2, 15)
+
+    def run(text: str) -> Checked:
+        return tried(text, material="cast-acrylic", stock="120 x 60 x 10 mm at -10 -10", shop=shop)
+
+    (thin,) = found(run(program), "chip-too-thin", "feed-never-reached")
+    assert {word.word for word in thin.change.set} == {"S", "F"}
+    assert all(word.to < 600 for word in thin.change.set if word.word == "F")
+    assert not found(run(applied(program, thin)), "chip-too-thin", "feed-never-reached", "chip-too-thick")
+
+
+def test_a_drill_that_rubs_gets_a_feed_at_which_it_cuts() -> None:
+    program = "G21 G90 G94 G17 G54\nM3 S5000\nG0 Z3\nG0 X10 Y20\nG1 Z-5 F10\nG0 Z3\nM30\n"
+    options = {"material": "aluminium-6061", "stock": "40 x 40 x 8 mm at 0 0"}
+    (rubs,) = found(tried(program, "1: drill 3mm 2fl", **options), "chip-too-thin")  # type: ignore[arg-type]
+    assert rubs.grade == "consider"
+    mended = tried(applied(program, rubs), "1: drill 3mm 2fl", **options)  # type: ignore[arg-type]
+    assert not found(mended, "chip-too-thin", "chip-too-thick")
+
+
 def test_a_slower_way_down_along_many_moves_holds_to_its_end() -> None:
     down = "\n".join(f"G1 X{20 + 0.5 * n:g} Y40 Z{-0.35 * n:g}" for n in range(1, 11))
     program = f"G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X20 Y40\nG1 Z0 F1500\n{down}\nG1 X100\nG0 Z5\nM30\n"
