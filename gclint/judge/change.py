@@ -14,6 +14,7 @@ from gclint.cutting.advice import Feeds, Part, fastest, nearest_to, other_speed,
 from gclint.cutting.formulas import ramp_length
 from gclint.cutting.window import runnable
 from gclint.judge.chain import Chain
+from gclint.judge.evaluate import TRUE
 from gclint.judge.facts import View
 from gclint.judge.finding import Change, SetWord
 from gclint.judge.parts import parts_of
@@ -97,11 +98,11 @@ class Worst(Struct, frozen=True, eq=False):
         """What the F words of this finding govern, as one part; empty where nothing is known."""
         lines = self.governing or (self.feed_line,)
         moved = np.isin(self.chain.motion.feed_line, lines)
-        return parts_of(self.row, moved, one=True)
+        return parts_of(self.row, moved, one=True, replanned=True)
 
     def parts_of_speed(self) -> tuple[Part, ...]:
         """What the S words of this finding govern, one part for each F."""
-        return parts_of(self.row, self._with_speed(), one=False)
+        return parts_of(self.row, self._with_speed(), one=False, replanned=True)
 
     def _with_speed(self) -> Bools:
         """[moves] that run with an S of this finding; on a dial all that run at its speed."""
@@ -357,7 +358,10 @@ def _spread(feeds: list[float]) -> str:
 
 
 def ramp(worst: Worst) -> Change | None:
-    """How far to travel while going down."""
+    """How far to travel while going down; of a hole as wide as the tool another way to make it."""
+    if worst.row.table.name == "entries" and worst.number("bores") == TRUE:
+        return Change("It is a hole as wide as the tool: drill it, with a drill at a drill's speed and in pecks, or "
+                      "mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
     angle = worst.number("window.ramp_advised")
     if math.isnan(angle):
         angle = worst.number("window.ramp_limit")

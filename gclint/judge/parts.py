@@ -42,10 +42,12 @@ def _limit(rule: str, name: str) -> Sourced:
     return Sourced(value, found.standing, found.source)
 
 
-def parts_of(row: View, moved: Bools, one: bool) -> tuple[Part, ...]:
+def parts_of(row: View, moved: Bools, one: bool, replanned: bool = False) -> tuple[Part, ...]:
     """Milled pieces of the moves in `moved`, as one part, or as one for each set feed.
 
-    `row` is any row of the table of pieces. Empty where nothing is milled there or nothing of it is known.
+    `replanned`: the path is planned once more, to know what feeds higher ones than the present can bring about; else
+    that is known only where the present ones are not reached. `row` is any row of the table of pieces. Empty where
+    nothing is milled there or nothing of it is known.
     """
     chain = row.chain
     pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
@@ -56,11 +58,11 @@ def parts_of(row: View, moved: Bools, one: bool) -> tuple[Part, ...]:
     feeds = m.feed[pieces.move[rows]]
     if one:
         worst = float(np.max(feeds)) if row.length != 1 else float(row.value("set_feed")[0])
-        return (_part(row, rows, worst),)
-    return tuple(_part(row, rows[feeds == feed], float(feed)) for feed in distinct(feeds))
+        return (_part(row, rows, worst, replanned),)
+    return tuple(_part(row, rows[feeds == feed], float(feed), replanned) for feed in distinct(feeds))
 
 
-def _part(row: View, rows: Column, feed: float) -> Part:
+def _part(row: View, rows: Column, feed: float, replanned: bool) -> Part:
     chain = row.chain
     pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
     lines = distinct(loads.governs[rows])
@@ -70,8 +72,8 @@ def _part(row: View, rows: Column, feed: float) -> Part:
     wall = _walls(row, rows)
     law = law_of(chain.setup.material.force) if chain.setup.material else None
     places = of_pieces(
-        loads, rows, number, pieces.length[rows] * step, _can(chain, pieces.move[rows]), _skims(row, rows, number),
-        wall, chain.setup, bounds(),
+        loads, rows, number, pieces.length[rows] * step, _can(chain, rows, replanned), _skims(row, rows, number), wall,
+        chain.setup, bounds(),
     )  # fmt: skip
     known = [chain.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in chain.setup.tools]
     short = model_number("short_excess") * min(known, default=0.0)
@@ -80,12 +82,16 @@ def _part(row: View, rows: Column, feed: float) -> Part:
     return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
 
 
-def _can(chain: Chain, moves: Column) -> tuple[Column, Column]:
-    """For moves: (fastest feed, feed on average that counts as thick enough), mm/min, that any F can bring about."""
-    peak, mean = _freed(chain)
+def _can(chain: Chain, rows: Column, replanned: bool) -> tuple[Column, Column]:
+    """For pieces: (fastest feed, feed on average that counts as thick enough), mm/min, that any F can bring about."""
+    moves = chain.engagement.pieces.move[rows]
+    if not replanned:
+        feed = chain.cutting.loads.feed[rows].astype(np.float64)
+        reached = np.where(feed < chain.motion.feed[moves] * (1 - 1e-3), feed, np.inf)
+        return reached, reached
+    peak, mean = (feeds[moves] for feeds in _freed(chain))
     material = chain.setup.material
-    thick_enough = mean[moves] / (1.0 - (material.thin_by.value if material else 0.0))
-    return peak[moves], np.minimum(peak[moves], thick_enough)
+    return peak, np.minimum(peak, mean / (1.0 - (material.thin_by.value if material else 0.0)))
 
 
 @once

@@ -190,6 +190,17 @@ def test_circles_too_small_for_a_higher_feed_get_a_slower_spindle_at_once() -> N
     assert not found(run(applied(program, thin)), "chip-too-thin", "feed-never-reached", "chip-too-thick")
 
 
+def test_a_hole_as_wide_as_the_tool_is_drilled_not_ramped_into() -> None:
+    program = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z3\nG0 X10 Y20\nG1 Z-3 F60\nG0 Z3\nM30\n"
+    options = {"material": "aluminium-6061", "stock": "40 x 40 x 8 mm at 0 0"}
+    (hole,) = found(tried(program, "1: flat 3mm 1fl", **options), "straight-plunge")  # type: ignore[arg-type]
+    assert "drill it" in hole.change.text
+    assert "ramp" not in hole.change.text
+    slotted = tried(program.replace("F60", "F60\nG1 X30 F200"), "1: flat 3mm 1fl", **options)  # type: ignore[arg-type]
+    (slot,) = found(slotted, "straight-plunge")
+    assert "along a ramp" in slot.change.text
+
+
 def test_a_drill_that_rubs_gets_a_feed_at_which_it_cuts() -> None:
     program = "G21 G90 G94 G17 G54\nM3 S5000\nG0 Z3\nG0 X10 Y20\nG1 Z-5 F10\nG0 Z3\nM30\n"
     options = {"material": "aluminium-6061", "stock": "40 x 40 x 8 mm at 0 0"}
