@@ -47,7 +47,7 @@ class Program:
     def line_text(self, line: int) -> str:
         """Text of a line (from 1) without its line end; bytes that are not UTF-8 are read as Latin-1."""
         raw = self.data[int(self.line_start[line - 1]) : int(self.line_start[line])].rstrip(b"\r\n")
-        return decode(raw)
+        return decode(raw).removeprefix(BYTE_ORDER_MARK)
 
     def place(self, offset: int) -> tuple[int, int]:
         """(line, column), both from 1 and the column in characters, of a byte offset."""
@@ -56,7 +56,10 @@ class Program:
         line = int(np.searchsorted(self.line_start, offset, side="right"))
         line = min(max(line, 1), max(self.lines, 1))
         before = self.data[int(self.line_start[line - 1]) : offset]
-        return line, len(decode(before)) + 1
+        return line, len(decode(before).removeprefix(BYTE_ORDER_MARK)) + 1
+
+
+BYTE_ORDER_MARK = "\ufeff"  # no character of the first line
 
 
 def decode(raw: bytes) -> str:

@@ -51,8 +51,10 @@ def test_byte_order_mark_and_end_of_file_mark() -> None:
 
 
 def test_columns_are_characters() -> None:
-    program = read("(Küste) X\nG1 X1\n".encode(), "test")
-    assert program.place(int(program.faults.start[0])) == (1, 9)
+    for mark in ("", "\ufeff"):
+        program = read(f"{mark}(Küste) X\nG1 X1\n".encode(), "test")
+        assert program.place(int(program.faults.start[0])) == (1, 9)
+        assert program.line_text(1) == "(Küste) X"
 
 
 def test_latin_1_comment() -> None:
