@@ -170,3 +170,22 @@ def test_odd_numbers_are_drawn_all_the_same(here: Path, gclint: Run, more: tuple
     code, out, err = gclint(*EPOXY, *more)
     assert (code, err) == (0, "")
     assert "OPERATING WINDOW" in out
+
+
+def best(gclint: Run, *args: str) -> dict[str, Any]:
+    (pair,) = [pair for pair in document(gclint, "window", *args)["pairs"] if pair["what"] == "best"]
+    return dict(pair)
+
+
+def test_the_best_pair_keeps_off_the_ends_of_a_range_nobody_declared(gclint: Run, here: Path) -> None:
+    """A wood sets no limit of speed: the best pair is not at the 30,000 rev/min that are only taken."""
+    asked = ("--material", "birch-plywood", "--tool", "flat 6mm 2fl up-cut")
+    assert 10000 < best(gclint, *asked)["speed_rpm"] < 20000
+    (here / "shop.toml").write_text('[spindle]\nkind = "commanded"\nrange = [8000, 24000]\n')
+    assert best(gclint, *asked, "--shop", "shop.toml")["speed_rpm"] == 24000  # a declared end is safe to run at
+
+
+def test_where_dust_is_no_fault_the_best_chip_is_half_of_the_thickest(gclint: Run) -> None:
+    """The card of tooling board judges no thin chips; its thickest at 6 mm is 0.28 mm (common practice, no source)."""
+    pair = best(gclint, "--material", "tooling-board", "--tool", "flat 6mm 2fl")
+    assert pair["chip_mm"] == pytest.approx(0.14, rel=0.01)
