@@ -71,7 +71,9 @@ def _straight(base: Base, dice: Random) -> Iterator[tuple[int, float]]:
     for row, move in _entries(base, dice, "ramp", "helix"):
         limit, tool = _limit(base, move), base.tool_of(move)
         solid = min(float(e.solid[row]), float(m.z0[move] - m.z1[move]))
-        if limit is None or tool.shape in ("drill", "drag") or solid < max(0.25, 0.06 * tool.diameter):
+        material = base.tables.setup.material
+        least = 0.06 if material is None or material.brittle else 0.11  # what is not brittle takes small steps
+        if limit is None or tool.shape in ("drill", "drag") or solid < max(0.25, least * tool.diameter):
             continue
         if solid < max(1.1 * limit, 0.55 if tool.shape in ("v", "ball", "tapered-ball") else 0):
             continue
