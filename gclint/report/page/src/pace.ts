@@ -6,12 +6,12 @@ const LONG = 36, SHORT = 20; // ms: pictures that take longer hold less from now
 const SEEN = 4; // pictures after which this is decided
 const HARD_EDGES = 3; // times as quick as smooth ones
 const SLICE = 60; // ms that a slice should take
-const LEAST = 20_000; // faces of a slice: each has a cost of its own
+const FIRST = 16_000, LEAST = 8_000; // faces of the first slice, and of any: each has a cost of its own
 const ALL = 14; // ms: what takes no longer is drawn whole, also while the view moves
 
 export class Pace {
   cost = 0; // of everything
-  slice = LEAST;
+  slice = FIRST;
   private level = 2;
   private budgets: number[] = [];
   private times: number[] = [];

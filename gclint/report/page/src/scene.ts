@@ -80,7 +80,10 @@ export class PathScene {
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableZoom = false; // the wheel scrolls the sheet; see `wheel`
     this.controls.addEventListener("change", () => { this.move(); this.redraw(); });
-    this.controls.addEventListener("start", () => { this.fitted = null; });
+    this.controls.addEventListener("start", () => {
+      this.fitted = null;
+      if (!this.complete) { this.move(); this.redraw(); } // drawing everything waits for the hand
+    });
     canvas.addEventListener("wheel", (event) => this.wheel(event), { passive: false });
     const sun = new DirectionalLight(0xffffff, 1.6);
     sun.position.set(-0.6, -0.35, 1);
