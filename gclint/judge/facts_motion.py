@@ -10,6 +10,7 @@ from gclint.columns import Bools, Column, Floats, distinct, one_of
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
 from gclint.judge.facts_cut import shared
+from gclint.judge.facts_setup import STOCK
 from gclint.judge.facts_stops import ENDING
 from gclint.judge.facts_travel import MOVING
 from gclint.motion.along import points_at
@@ -17,7 +18,6 @@ from gclint.motion.pace import axis_shares
 from gclint.motion.table import COMPENSATED, EVENT, HOME, LINE, MACHINE, PROBE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
 
-_STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
 _CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 
@@ -262,14 +262,14 @@ MOVES = Table(
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
         "outside_by": number("mm", "how far the nearer end lies outside the blank's outline", _outside_by, _CORNER),
-        "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, _STOCK),
-        "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, _STOCK),
-        "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, _STOCK),
+        "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
+        "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, STOCK),
+        "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),
         "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses",
                                  _keep_out_depth),
         "keep_out": text("the keep-out box", _keep_out_name),
         "clearance": number("mm", "height of a level rapid above the declared blank it passes over", _clearance,
-                            _STOCK),
+                            STOCK),
         **ENDING,
         **MOVING,
     },

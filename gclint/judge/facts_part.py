@@ -21,7 +21,7 @@ from gclint.stock.laps import Laps, laps_of
 from gclint.stock.standing import Left, left_standing
 from gclint.stock.walls import Walls, thin_walls
 
-_STOCK = "the stock with its thickness (`[stock] size` in job.toml, or --stock), and where Z zero lies"
+STOCK = "the stock with its thickness (`[stock] size` in job.toml, or --stock), and where Z zero lies"
 
 
 @once
@@ -107,18 +107,18 @@ STANDING = Table(
     "pieces of the blank that are cut free all around when the program has run; what is left of the blank is none",
     {
         **shared(_FREED),
-        "area": number("mm^2", "size as seen from above", _table("area", _standing), _STOCK),
-        "size_x": number("mm", "size in X", _size(0), _STOCK),
-        "size_y": number("mm", "size in Y", _size(1), _STOCK),
-        "height": number("mm", "height", _table("height", _standing), _STOCK),
-        "at_edge": truth("whether it reaches the blank's outline", _flag("at_edge", _standing), _STOCK),
-        "clamped": truth("whether a declared keep-out (a clamp) lies over it", _flag("clamped", _standing), _STOCK),
+        "area": number("mm^2", "size as seen from above", _table("area", _standing), STOCK),
+        "size_x": number("mm", "size in X", _size(0), STOCK),
+        "size_y": number("mm", "size in Y", _size(1), STOCK),
+        "height": number("mm", "height", _table("height", _standing), STOCK),
+        "at_edge": truth("whether it reaches the blank's outline", _flag("at_edge", _standing), STOCK),
+        "clamped": truth("whether a declared keep-out (a clamp) lies over it", _flag("clamped", _standing), STOCK),
         "inside": truth("whether it lies within a wider lap that cuts as deep: the slug of a hole in a part",
-                        _flag("inside", _standing), _STOCK),
-        "lifts": number("", "lifts for bridges (tabs) beside it", _table("lifts", _standing), _STOCK),
+                        _flag("inside", _standing), STOCK),
+        "lifts": number("", "lifts for bridges (tabs) beside it", _table("lifts", _standing), STOCK),
         "lifts_kept": number("", "of them those long enough to leave a bridge, which a later pass cut away",
-                             _table("lifts_kept", _standing), _STOCK),
-        "freed_share": number("", "share of the way around it that the last pass cuts", _freed_share, _STOCK),
+                             _table("lifts_kept", _standing), STOCK),
+        "freed_share": number("", "share of the way around it that the last pass cuts", _freed_share, STOCK),
     },
     lambda c: 1 if _unknown(c) else len(_standing(c)),
     lambda c: c.motion.tool[_FREED(c)],
@@ -132,12 +132,12 @@ BRIDGES = Table(
     "lifts over the blank's underside within a closed lap that cuts through: where a bridge (tab) should stay",
     {
         **shared(_RISES),
-        "lift": number("mm", "length of the lift in X and Y", _table("length", _lifts), _STOCK),
+        "lift": number("mm", "length of the lift in X and Y", _table("length", _lifts), STOCK),
         "bridge": number("mm", "width of what is left there at its narrowest when the program has run, 0 if nothing is",
-                         _table("bridge", _lifts), _STOCK),
-        "bridge_height": number("mm", "height of what is left there", _table("height", _lifts), _STOCK),
+                         _table("bridge", _lifts), STOCK),
+        "bridge_height": number("mm", "height of what is left there", _table("height", _lifts), STOCK),
         "made": number("mm", "width that the lift leaves: its length less the tool's diameter",
-                       _table("made", _lifts), _STOCK),
+                       _table("made", _lifts), STOCK),
     },
     lambda c: 1 if _unknown(c) else len(_lifts(c)),
     lambda c: c.motion.tool[_RISES(c)],
@@ -151,10 +151,10 @@ GROOVES = Table(
     "closed laps between two walls that go down nine tenths of the blank's thickness or more",
     {
         **shared(_FLOORS),
-        "length": number("mm", "length of the lap", _table("length", _grooves), _STOCK),
-        "share": number("", "share of the thickness that the lap goes down", _table("share", _grooves), _STOCK),
-        "left": number("mm", "thickness left under the lap when the program has run", _table("left", _grooves), _STOCK),
-        "own_floor": truth("whether no later cut goes deeper there", _flag("own", _grooves), _STOCK),
+        "length": number("mm", "length of the lap", _table("length", _grooves), STOCK),
+        "share": number("", "share of the thickness that the lap goes down", _table("share", _grooves), STOCK),
+        "left": number("mm", "thickness left under the lap when the program has run", _table("left", _grooves), STOCK),
+        "own_floor": truth("whether no later cut goes deeper there", _flag("own", _grooves), STOCK),
     },
     lambda c: 1 if _unknown(c) else len(_grooves(c)),
     lambda c: c.motion.tool[_FLOORS(c)],
@@ -174,11 +174,11 @@ WALLS = Table(
     "thin walls that stand between two cuts when the program has run",
     {
         **shared(_BESIDE),
-        "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), _STOCK),
+        "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), STOCK),
         "at_most": number("mm", "thickness of the wall and a cell of the stock model: it is no thicker than that",
-                          lambda c: _table("thickness", _walls)(c) + c.engagement.cell, _STOCK),
-        "height": number("mm", "height it stands on both sides, at least", _table("height", _walls), _STOCK),
-        "length": number("mm", "length of the wall", _table("length", _walls), _STOCK),
+                          lambda c: _table("thickness", _walls)(c) + c.engagement.cell, STOCK),
+        "height": number("mm", "height it stands on both sides, at least", _table("height", _walls), STOCK),
+        "length": number("mm", "length of the wall", _table("length", _walls), STOCK),
     },
     lambda c: 1 if _unknown(c) else len(_walls(c)),
     lambda c: c.motion.tool[_BESIDE(c)],

@@ -16,7 +16,7 @@ from gclint.setup.numbers import model_number
 from gclint.setup.types import GRADES, HELICES, SHAPES, Axes, Tool
 
 _MATERIAL = "the material (`material` in job.toml, or --material)"
-_STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
@@ -129,16 +129,16 @@ SETUP: dict[str, Fact] = {
     "stock.declared": truth("whether the blank's size is declared",
                             lambda c: bool(c.setup.stock and c.setup.stock.declared)),
     **{
-        f"stock.size_{axis}": number("mm", f"size of the blank in {axis.upper()} as declared", _blank(place), _STOCK)
+        f"stock.size_{axis}": number("mm", f"size of the blank in {axis.upper()} as declared", _blank(place), STOCK)
         for place, axis in enumerate("xy")
     },
-    "stock.thickness": number("mm", "thickness of the blank, as measured or declared", _thickness, _STOCK),
+    "stock.thickness": number("mm", "thickness of the blank, as measured or declared", _thickness, STOCK),
     "stock.placed": truth("whether the blank's corner is declared",
                           lambda c: bool(c.setup.stock and c.setup.stock.placed)),
     "stock.top": number("mm", "Z of the blank's top in work coordinates", lambda c: c.box.top if c.box else None,
-                        _STOCK),
+                        STOCK),
     "stock.bottom": number("mm", "Z of the blank's underside in work coordinates",
-                           lambda c: c.setup.stock.bottom if c.setup.stock else None, _STOCK),
+                           lambda c: c.setup.stock.bottom if c.setup.stock else None, STOCK),
     "z_zero": text("where Z zero lies", _z_zero, "`z_zero` in job.toml", ("stock-top", "table", "above-table")),
     "hold.by": text("how the part is held", lambda c: c.setup.hold.by, "`[hold] by` in job.toml",
                     ("vacuum", "tape", "screws", "clamps", "tabs", "skin")),

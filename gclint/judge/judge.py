@@ -11,7 +11,7 @@ import numpy as np
 
 from gclint.columns import Column, one_of
 from gclint.cutting.table import Cutting
-from gclint.judge import acceptance, house
+from gclint.judge import acceptance, facts_part, facts_setup, house
 from gclint.judge.chain import Chain
 from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.judge.facts import View, facts_of
@@ -22,9 +22,14 @@ from gclint.motion.table import EVENT, Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import BEHIND_END, FLOW, Program
 from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.stock.assume import NEEDS_STOCK
 from gclint.stock.table import Engagement
 
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
+
+# What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
+Z_ZERO = "where Z zero lies (`z_zero` in job.toml): no cut goes below Z0, so the stock's top may be anywhere"
+THE_BLANK = (NEEDS_STOCK, facts_setup.STOCK, facts_part.STOCK)
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
 UNFOLLOWED = {
@@ -116,7 +121,7 @@ def judge(
     _add_unmodelled(chain, rules, missing)
     ranked = tuple(sorted(findings, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
-    return Judged(ranked, _not_judged(missing), house_rules, acceptance.acceptances(outcomes))
+    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes))
 
 
 def all_packs(setup: Setup) -> tuple[Pack, ...]:
@@ -241,11 +246,14 @@ def _behind_end(chain: Chain) -> int:
     return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
-def _not_judged(missing: dict[tuple[str, str], int]) -> tuple[NotJudged, ...]:
+def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJudged, ...]:
     """One row per rule; what it needs, joined."""
+    blank = chain.setup.stock
+    lacks_zero = blank is not None and blank.size is not None and blank.top is None and chain.setup.z_zero is None
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
-        rules.setdefault(name, {})[need] = count
+        told = Z_ZERO if lacks_zero and need in THE_BLANK else need
+        rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
         NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())
     )

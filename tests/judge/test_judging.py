@@ -299,3 +299,14 @@ def test_what_is_taken_as_given_is_in_the_units_of_the_program() -> None:
     taken = {each.what: each.value for each in tried(inch, "1: flat 1/4in 2fl", material="beech").assumed}
     assert taken["stock in X"].startswith("-0.375 to 5.375 in (")
     assert taken["stock top"] == "Z 0 in (work zero)"
+
+
+def test_a_blank_whose_top_is_not_known_is_not_asked_for_again() -> None:
+    above = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z25\nG0 X0 Y10\nG1 Z2 F300\nG1 X50\nG0 Z25\nM30\n"
+    given = tried(above, SIX, material="cured-epoxy", stock="120 x 80 x 20 mm")
+    needs = {each.rule: each.needs for each in given.not_judged}
+    assert "z_zero" in needs["cuts-table"]
+    assert "z_zero" in needs["straight-plunge"]
+    assert not any("--stock" in text for rule, text in needs.items() if rule != "outside-stock")
+    bare = {each.rule: each.needs for each in tried(above, SIX, material="cured-epoxy").not_judged}
+    assert "--stock" in bare["straight-plunge"]
