@@ -147,6 +147,8 @@ class _Compile:
             if not _WORD_AT_FAULT.fullmatch(letter):
                 says = 'expected a letter of a word, such as "Z", or a whole word, such as "G4"'
                 raise self.wrong(("points_at", place), says)
+        if text.cause == "sort" and text.looks_at != "faults":
+            raise self.wrong(("cause",), '"sort" is of rows of "faults"')
         if text.cause == "found" and text.found is None:
             raise self.wrong(("cause",), '"found" needs the key found: what is found is the cause')
         if text.worst_after and known[text.looks_at].weight is None:

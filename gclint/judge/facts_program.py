@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import partial
 from typing import Any
 
@@ -40,6 +41,20 @@ def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     return texts([said(row, start, end) for row, (start, end) in enumerate(spans)])
 
 
+def _sort(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+    """The kind of each fault; of a text that cannot be read, what is wrong with it."""
+    kinds = [KINDS[kind] for kind in _faults("kind")(chain).tolist()]
+    rows, said = _fault_text(chain)
+    return texts([_unread(said[n]) if kind == "number-unreadable" else kind for kind, n in zip(kinds, rows.tolist())])
+
+
+def _unread(word: str) -> str:
+    """Why a word cannot be read."""
+    if re.search(r"\d\s*,|,\s*\d", word):
+        return "decimal-comma"
+    return "number-unreadable" if re.search(r"\d", word) else "number-left-out"
+
+
 def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     """Of faults that the controller's card made: the family or habit they are about; "" of others."""
     kinds, a = _faults("kind")(chain), _faults("a")(chain)
@@ -67,8 +82,6 @@ def _code(word: str, family: str) -> str:
 @once
 def _decimals(chain: Chain) -> Floats:
     """[faults] the most decimals of places and centre on the line of an arc that does not close; NaN of others."""
-    import re
-
     line, kind = _faults("line")(chain), _faults("kind")(chain)
     most = np.full(len(kind), np.nan)
     for row in np.flatnonzero(kind == CODE["arc-does-not-close"]).tolist():
@@ -94,6 +107,7 @@ FAULTS = Table(
         "line": number("", "line of the program", _faults("line")),
         "kind": text("what is wrong", lambda c: (_faults("kind")(c).astype(np.int32), KINDS), "", KINDS),
         "text": text("the text concerned", _fault_text),
+        "sort": text("its kind; of a number that cannot be read also decimal-comma or number-left-out", _sort),
         "about": text("of code-refused and code-ignored: the family of codes or the habit", _about, "", ABOUT),
         "name": text("the code, letter or habit that the controller refuses or ignores", _named),
         "a": number("", "first number of the fault; its meaning depends on the kind", _faults("a")),

@@ -130,6 +130,8 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
     parts = [view.column("tool"), grades, reason]
     if cause == "found" and rule.found is not None:  # one finding for each text found, wherever it stands
         return _together(parts, [np.array(words(rule.found.code, view))])
+    if cause == "sort":
+        return _numbered([*parts, view.value("sort")[0]])
     if cause == "line" or not len(motion):
         apart = distinct(place)
         each = np.minimum(place, apart[min(MOST_APART, len(apart) - 1)])

@@ -27,9 +27,10 @@ CAUSES = {
     "depth": "the Z word in force, on its line; one finding for each tool",
     "line": "each line for itself; one finding for each line, and one for all that is only to consider",
     "found": "what was found; one finding for each text that was found",
+    "sort": "each sort of fault (of the table faults); one finding for each `sort`, with its worst line",
     "once": "the program as a whole, on the line of the worst row; one finding",
 }
-Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "once"]
+Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort", "once"]
 # How a place is drawn: Z along the way, the bite from above, a cut across the way, the job from above, what was found
 # beside its limits, lines of the program.
 View = Literal["side", "bite", "section", "plan", "measure", "listing"]

@@ -310,3 +310,29 @@ def test_a_blank_whose_top_is_not_known_is_not_asked_for_again() -> None:
     assert not any("--stock" in text for rule, text in needs.items() if rule != "outside-stock")
     bare = {each.rule: each.needs for each in tried(above, SIX, material="cured-epoxy").not_judged}
     assert "--stock" in bare["straight-plunge"]
+
+
+def test_one_way_of_writing_numbers_is_one_cause() -> None:
+    commas = HEAD + "".join(f"G1 X{n},5 F300\n" for n in range(150)) + "G1 X- Y3\nG1 Y2.5.1\nM30\n"
+    unread = found(tried(commas, SIX), "number-unreadable")
+    assert [(f.count, f.line) for f in unread] == [(150, 4), (1, 154), (1, 155)]
+    assert "comma" in unread[0].happens
+    assert "comma" not in unread[1].change.text
+
+
+def test_arcs_that_are_rounded_alike_are_one_cause_with_the_worst_of_them() -> None:
+    arcs = "".join(f"G1 X{20 + n}.00 Y10.00\nG2 X{20 + n}.35 Y10.12 I0.1{9 - n % 2} J0\n" for n in range(5))
+    (one,) = found(tried(HEAD + "G0 X0 Y0\nG1 Z-1 F300\n" + arcs + "G0 Z5\nM30\n", SIX), "arc-does-not-close")
+    assert (one.count, one.line, one.worst_line) == (5, 7, 9)
+
+
+def test_each_unknown_code_is_a_cause_of_its_own() -> None:
+    codes = HEAD + "M157\nM157\nM158\nM30\n"
+    assert [f.count for f in found(tried(codes, SIX), "code-unknown")] == [2, 1]
+
+
+def test_only_faults_come_in_sorts(tmp_path: Path) -> None:
+    text = Path("rules/part.toml").read_text(encoding="utf-8").replace('cause = "depth"', 'cause = "sort"', 1)
+    (tmp_path / "own.toml").write_text(text, encoding="utf-8")
+    with pytest.raises(Problem, match="faults"):
+        load_pack(tmp_path / "own.toml")
