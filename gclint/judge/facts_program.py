@@ -360,6 +360,8 @@ def _unit_switch(chain: Chain) -> tuple[float, str, str]:
     cuts; the unit in which the program ends)."""
     m = chain.motion
     feeds = _feeds(chain)
+    lifts = (m.z1[feeds] > m.z0[feeds]) & (m.x1[feeds] == m.x0[feeds]) & (m.y1[feeds] == m.y0[feeds])
+    feeds = feeds[~lifts]  # a slow lift cuts nothing, in whatever unit
     inch = (m.flags[feeds] & INCH) != 0
     if not len(feeds):
         return np.nan, "", ""
