@@ -52,7 +52,7 @@ def _unread(word: str) -> str:
     """Why a word cannot be read."""
     if re.search(r"\d\s*,|,\s*\d", word):
         return "decimal-comma"
-    return "number-unreadable" if re.search(r"\d", word) else "number-left-out"
+    return "number-left-out" if re.fullmatch(r"[A-Za-z]\s*[-+.]*", word) else "number-unreadable"
 
 
 def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:

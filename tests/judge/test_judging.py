@@ -313,9 +313,9 @@ def test_a_blank_whose_top_is_not_known_is_not_asked_for_again() -> None:
 
 
 def test_one_way_of_writing_numbers_is_one_cause() -> None:
-    commas = HEAD + "".join(f"G1 X{n},5 F300\n" for n in range(150)) + "G1 X- Y3\nG1 Y2.5.1\nM30\n"
+    commas = HEAD + "".join(f"G1 X{n},5 F300\n" for n in range(150)) + "G1 X- Y3\nG1 Y2.5.1\nSHRINK\nM30\n"
     unread = found(tried(commas, SIX), "number-unreadable")
-    assert [(f.count, f.line) for f in unread] == [(150, 4), (1, 154), (1, 155)]
+    assert [(f.count, f.line) for f in unread] == [(150, 4), (1, 154), (2, 155)]
     assert "comma" in unread[0].happens
     assert "comma" not in unread[1].change.text
 
