@@ -5,7 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+import hypothesis
 import pytest
+
+if hypothesis.settings.default.deadline is not None:  # nothing here is timed; with CI set nothing is anyway
+    hypothesis.settings.register_profile("untimed", deadline=None)
+    hypothesis.settings.load_profile("untimed")
 
 
 @pytest.fixture(autouse=True)
