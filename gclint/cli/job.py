@@ -5,7 +5,7 @@ from __future__ import annotations
 import click
 
 
-@click.group(invoke_without_command=True, short_help="Check the file that declares material, blank and hold.")
+@click.group(invoke_without_command=True, short_help="Write or check the file of material, blank and hold.")
 @click.pass_context
 def job(context: click.Context) -> None:
     """The job file: program, material, blank, hold, fixtures and acceptances.
@@ -35,3 +35,15 @@ def check(file: str) -> int:
     from gclint.cli.setup_check import say_setup
 
     return say_setup(options_of(None, (), None, None, file), file, whole_job=True)
+
+
+@job.command(short_help="Write a job file by answering questions.")
+@click.argument("file", metavar="[FILE]", default="job.toml")
+def new(file: str) -> None:
+    """Ask for material, blank and hold one by one, and write FILE (job.toml if none is named).
+
+    Enter leaves a question open. A file that exists stays as it is; broken off, nothing is written.
+    """
+    from gclint.cli.job_new import ask_job
+
+    ask_job(file)

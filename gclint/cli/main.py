@@ -20,8 +20,8 @@ VERBS = {
     "material": "The material cards: every number with its standing.",
     "controller": "The controller cards: what each does with codes, words and habits.",
     "window": "Which speeds and feeds a tool can run in a material, drawn.",
-    "shop": "Check the file that declares machine, spindle and tools.",
-    "job": "Check the file that declares material, blank and hold.",
+    "shop": "Write or check the file that declares machine, spindle and tools.",
+    "job": "Write or check the file that declares material, blank and hold.",
     "trial": "Test cuts in a new material: plan them, grade them, learn from them.",
     "pack": "Load and prove a rule pack by its own examples.",
 }

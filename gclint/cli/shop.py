@@ -5,7 +5,7 @@ from __future__ import annotations
 import click
 
 
-@click.group(invoke_without_command=True, short_help="Check the file that declares machine, spindle and tools.")
+@click.group(invoke_without_command=True, short_help="Write or check the file of machine, spindle and tools.")
 @click.pass_context
 def shop(context: click.Context) -> None:
     """The shop file: machine, spindle, tools, and what this shop's own test cuts have shown.
@@ -37,3 +37,15 @@ def check(file: str) -> int:
     from gclint.cli.setup_check import say_setup
 
     return say_setup(options_of(None, (), None, file, None), file, whole_job=False)
+
+
+@shop.command(short_help="Write a shop file by answering questions.")
+@click.argument("file", metavar="[FILE]", default="shop.toml")
+def new(file: str) -> None:
+    """Ask for machine, spindle and tools one by one, and write FILE (shop.toml if none is named).
+
+    Enter leaves a question open. A file that exists stays as it is; broken off, nothing is written.
+    """
+    from gclint.cli.shop_new import ask_shop
+
+    ask_shop(file)
