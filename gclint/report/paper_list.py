@@ -256,16 +256,21 @@ def _to_do(
     return do
 
 
+def _at(lines: Column, line: int) -> int:
+    """Where a line stands among lines; a number of another type would have numpy copy the whole column first."""
+    return int(np.searchsorted(lines, lines.dtype.type(line)))
+
+
 def comment_beside(program: Program, line: int) -> str:
     """The comment on a line, else the one on the line before it if that holds nothing else; "" if there is none."""
     text = _comment_on(program, line)
-    at = int(np.searchsorted(program.block_line, line - 1))
+    at = _at(program.block_line, line - 1)
     alone = not (at < len(program.block_line) and program.block_line[at] == line - 1)
     return text or (_comment_on(program, line - 1) if alone else "")
 
 
 def _comment_on(program: Program, line: int) -> str:
-    row = int(np.searchsorted(program.comment_line, line))
+    row = _at(program.comment_line, line)
     if row >= len(program.comment_line) or program.comment_line[row] != line:
         return ""
     start, end = int(program.comment_start[row]), int(program.comment_end[row])
