@@ -125,7 +125,7 @@ def check(
         report.add(done)
         checked += 1
         done = accept.left_open(done) if accept else done
-        worst = max(worst, 2 if done.failed else bool(failing(done.checked, done.fail_at)))
+        worst = max(worst, 2 if done.failed else int(bool(failing(done.checked, done.fail_at))))
     if found.passed and not checked and not problems and many.since is None:
         first = found.passed[0]
         raise Problem(f"{first.because} (passed over; nothing else that was named is a milling program)", first.path)

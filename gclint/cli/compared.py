@@ -66,7 +66,7 @@ def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: 
             continue
         if then.checked is None:
             raise Problem(then.says)  # the old shop file cannot be used
-        code = max(code, 2 if now.failed else bool(failing(now.checked, now.fail_at)))
+        code = max(code, 2 if now.failed else int(bool(failing(now.checked, now.fail_at))))
         gone, new = _differ(open_findings(then.checked), open_findings(now.checked))
         if not gone and not new:
             same += 1

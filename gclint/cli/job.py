@@ -4,8 +4,13 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.lazy import Group
 
-@click.group(invoke_without_command=True, short_help="Write or check the file of material, blank and hold.")
+
+@click.group(
+    cls=Group, missing="to do with a job file", invoke_without_command=True,
+    short_help="Write or check the file that declares material, blank and hold.",
+)
 @click.pass_context
 def job(context: click.Context) -> None:
     """The job file: program, material, blank, hold, fixtures and acceptances.

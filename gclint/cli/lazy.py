@@ -1,4 +1,4 @@
-"""A group of verbs whose modules are imported when they are used: `gclint --version` loads none."""
+"""Groups of verbs; the modules of lazy ones are imported when they are used: `gclint --version` loads none."""
 
 from __future__ import annotations
 
@@ -8,12 +8,30 @@ from typing import Any
 import click
 
 
-class LazyGroup(click.Group):
+class Group(click.Group):
+    """Names what there is where a verb is not there; `missing` says where it is not."""
+
+    def __init__(self, *args: Any, missing: str, **rest: Any) -> None:
+        super().__init__(*args, **rest)
+        self.missing = missing
+
+    def resolve_command(
+        self, context: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        known = self.list_commands(context)
+        if args and args[0] not in known and not args[0].startswith("-"):
+            from gclint.problem import nearest
+
+            raise click.UsageError(f'there is no "{args[0]}" {self.missing}{nearest(args[0], known)}')
+        return super().resolve_command(context, args)
+
+
+class LazyGroup(Group):
     """`verbs`: name, what it does. The verb `x` is the command `x` of the module `<prefix>x`."""
 
     def __init__(self, *args: Any, verbs: dict[str, str], prefix: str, heading: str, missing: str, **rest: Any) -> None:
-        super().__init__(*args, **rest)
-        self.verbs, self.prefix, self.heading, self.missing = verbs, prefix, heading, missing
+        super().__init__(*args, missing=missing, **rest)
+        self.verbs, self.prefix, self.heading = verbs, prefix, heading
 
     def list_commands(self, context: click.Context) -> list[str]:
         return list(self.verbs)
@@ -23,15 +41,6 @@ class LazyGroup(click.Group):
             return None
         command: click.Command = getattr(import_module(f"{self.prefix}{name}"), name)
         return command
-
-    def resolve_command(
-        self, context: click.Context, args: list[str]
-    ) -> tuple[str | None, click.Command | None, list[str]]:
-        if args and args[0] not in self.verbs and not args[0].startswith("-"):
-            from gclint.problem import nearest
-
-            raise click.UsageError(f'there is no "{args[0]}" {self.missing}{nearest(args[0], list(self.verbs))}')
-        return super().resolve_command(context, args)
 
     def format_commands(self, context: click.Context, formatter: click.HelpFormatter) -> None:
         with formatter.section(self.heading):

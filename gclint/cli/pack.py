@@ -7,8 +7,13 @@ from pathlib import Path
 
 import click
 
+from gclint.cli.lazy import Group
 
-@click.group(invoke_without_command=True, short_help="Load and prove a rule pack by its own examples.")
+
+@click.group(
+    cls=Group, missing="to do with a pack", invoke_without_command=True,
+    short_help="Load and prove a rule pack by its own examples.",
+)
 @click.pass_context
 def pack(context: click.Context) -> None:
     """Rule packs: files of rules in TOML, the shipped ones and those of your house.

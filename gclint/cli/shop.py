@@ -4,8 +4,13 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.lazy import Group
 
-@click.group(invoke_without_command=True, short_help="Write or check the file of machine, spindle and tools.")
+
+@click.group(
+    cls=Group, missing="to do with a shop file", invoke_without_command=True,
+    short_help="Write or check the file that declares machine, spindle and tools.",
+)
 @click.pass_context
 def shop(context: click.Context) -> None:
     """The shop file: machine, spindle, tools, and what this shop's own test cuts have shown.

@@ -52,6 +52,8 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     elif name == MODEL:
         model_page(paper)
     else:
-        raise Problem(f'there is no rule "{name[:60]}"{nearest(name[:60], [*known, *quantities(), MODEL])}')
+        near = nearest(name[:60], [*known, *quantities(), MODEL])
+        tail = near if near.startswith("; nearest") else ""
+        raise Problem(f'there is no rule or quantity "{name[:60]}"{tail}; `gclint why` lists them all')
     deliver(paper.text, None)
     return 0

@@ -11,6 +11,7 @@ import click
 
 if TYPE_CHECKING:
     from gclint.cutting.places import Cut
+    from gclint.report.words import Lengths
     from gclint.setup.types import Setup, Tool
 
 
@@ -61,6 +62,7 @@ def _asked(
     from gclint.judge.parts import bounds
     from gclint.problem import Problem
     from gclint.report.window_out import Asked
+    from gclint.report.words import Lengths
 
     setup = _setup(material, tool_text, shop, job)
     if setup.material is None:
@@ -71,7 +73,7 @@ def _asked(
     if tool.shape not in ("flat", "ball", "bull-nose", "facing"):
         raise Problem(f'a "{tool.shape}" tool is not judged by a milling window: its feeds go by other rules')
     inch = unit == "in" if unit else re.search(r"\d\s*(in|inch|inches|\")(?!\w)", tool_text or "") is not None
-    cut, said = _cut(setup, tool, operation, width, depth)
+    cut, said = _cut(setup, tool, operation, width, depth, Lengths(inch))
     true = _speed(setup, dial, speed)
     wanted = None if feed is None else _value(feed, "feed", "--feed", 25.4 if inch else 1.0)
     return Asked(cut, tool, setup, bounds(), true, wanted, inch, said)
@@ -117,7 +119,7 @@ def _tool(setup: Setup, text: str | None) -> Tool:
 
 
 def _cut(
-    setup: Setup, tool: Tool, operation: str | None, width: str | None, depth: str | None
+    setup: Setup, tool: Tool, operation: str | None, width: str | None, depth: str | None, lengths: Lengths
 ) -> tuple[Cut, tuple[str, ...]]:
     from msgspec.structs import replace
 
@@ -131,9 +133,9 @@ def _cut(
         if value is not None and not value > 0:
             raise Problem("the cut must be larger than nothing", name)
     if ae is not None and ae > tool.diameter * (1 + 1e-9):
-        raise Problem(f"a tool of {tool.diameter:g} mm cuts no wider than that", "--ae")
+        raise Problem(f"a tool of {lengths.length(tool.diameter)} cuts no wider than that", "--ae")
     if ap is not None and tool.flute_length is not None and ap > tool.flute_length:
-        raise Problem(f"the flutes are {tool.flute_length:g} mm long, a cut cannot be deeper", "--ap")
+        raise Problem(f"the flutes are {lengths.length(tool.flute_length)} long, a cut cannot be deeper", "--ap")
     if operation is None:
         narrow = ae is not None and ae < model_number("slot_share") * tool.diameter
         skim = ae is not None and ae < model_number("finish_share") * tool.diameter
@@ -141,9 +143,9 @@ def _cut(
     usual = usual_cut(tool, operation, setup)
     said = []
     if ae is None and operation != "slot":
-        said.append(f"the cut is {usual.ae:.4g} mm wide (--ae is not said)")
+        said.append(f"the cut is {lengths.length(usual.ae)} wide (--ae is not given)")
     if ap is None:
-        said.append(f"the cut is {usual.ap:.4g} mm deep (--ap is not said)")
+        said.append(f"the cut is {lengths.length(usual.ap)} deep (--ap is not given)")
     made = replace(usual, ae=usual.ae if ae is None else ae, ap=usual.ap if ap is None else ap)
     return made, tuple(said)
 

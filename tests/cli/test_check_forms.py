@@ -24,7 +24,9 @@ def test_the_exit_code_is_that_of_the_other_forms(
     assert (code, err) == (expected, "")
     assert code == gclint("check", program.name, *DECLARED, *more)[0]
     if form == "sarif":
-        assert json.loads(out)["runs"][0]["invocations"][0]["exitCode"] == expected
+        said = json.loads(out)["runs"][0]["invocations"][0]["exitCode"]
+        assert said == expected
+        assert type(said) is int
     else:
         assert Xml.fromstring(out).get("failures") == str(expected)
 

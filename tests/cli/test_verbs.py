@@ -340,3 +340,20 @@ def test_show_says_of_each_pair_whether_it_is_inside(gclint: Gclint, program: Pa
     (pair,) = document["pairs"]
     assert (pair["inside"], pair["broken"]) == (False, ["thinnest chip"])
     assert pair["feeds_mm_min"][0] > 400
+
+
+@pytest.mark.parametrize(
+    ("args", "says"),
+    [
+        (("shop", "nwe"), 'gclint: there is no "nwe" to do with a shop file; '),
+        (("job", "chek"), 'gclint: there is no "chek" to do with a job file; nearest: "check"'),
+        (("pack", "fact"), 'gclint: there is no "fact" to do with a pack; nearest: "facts"'),
+        (("why", "xyzzy"), 'gclint: there is no rule or quantity "xyzzy"; `gclint why` lists them all'),
+    ],
+)
+def test_what_is_not_there_is_told_with_what_there_is(
+    args: tuple[str, ...], says: str, here: Path, gclint: Gclint, sentence: Callable[[str], str]
+) -> None:
+    code, out, err = gclint(*args)
+    assert (code, out) == (2, "")
+    assert sentence(err).startswith(says)

@@ -189,3 +189,11 @@ def test_where_dust_is_no_fault_the_best_chip_is_half_of_the_thickest(gclint: Ru
     """The card of tooling board judges no thin chips; its thickest at 6 mm is 0.28 mm (common practice, no source)."""
     pair = best(gclint, "--material", "tooling-board", "--tool", "flat 6mm 2fl")
     assert pair["chip_mm"] == pytest.approx(0.14, rel=0.01)
+
+
+def test_what_is_taken_for_the_cut_is_told_in_the_units_of_the_answer(gclint: Run) -> None:
+    said = "the cut is {} deep (--ap is not given)"
+    _, out, _ = gclint("window", "--material", "cured-epoxy", "--tool", "flat 1/8in 2fl down-cut")
+    assert said.format("0.0937 in") in out
+    _, out, _ = gclint("window", "--material", "cured-epoxy", "--tool", "flat 6mm 2fl down-cut")
+    assert said.format("4.5 mm") in out
