@@ -56,6 +56,7 @@ def trace(
     data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None
 ) -> Tables:
     """Every table from reading to loads, not judged."""
+    from gclint.beside import both
     from gclint.cutting.load import load
     from gclint.motion.compensate import compensate
     from gclint.motion.interpret import interpret
@@ -77,10 +78,8 @@ def trace(
     motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
     setup = resolve(declared, program, motion)
     motion = compensate(motion, setup, program)
-    told("timing")
-    timing = pace(motion, setup)
     told("cutting the stock")
-    engagement = engage(motion, setup)
+    engagement, timing = both(lambda: engage(motion, setup), lambda: pace(motion, setup), len(motion))
     told("working out the chips")
     cutting = load(motion, timing, engagement, setup)
     return Tables(program, motion, setup, timing, engagement, cutting)

@@ -126,6 +126,7 @@ FAULTS = Table(
 # tools: one row per tool that moves at feed
 
 
+@once
 def _used(chain: Chain) -> list[int]:
     return [int(n) for n in distinct(chain.motion.tool[_feeds(chain)])]
 
@@ -196,8 +197,10 @@ def _by_hand(chain: Chain) -> int:
 
 
 def _ends(chain: Chain, pick: Any) -> Floats:
-    m = chain.motion
-    return np.array([pick(values[chain.placed]) if chain.placed.any() else np.nan for values in (m.x1, m.y1, m.z1)])
+    m, placed = chain.motion, chain.placed
+    if not placed.any():
+        return np.full(3, np.nan)
+    return np.array([pick(values if placed.all() else values[placed]) for values in (m.x1, m.y1, m.z1)])
 
 
 def _travel(chain: Chain) -> Floats:
@@ -360,8 +363,12 @@ def _unit_switch(chain: Chain) -> tuple[float, str, str]:
     cuts; the unit in which the program ends)."""
     m = chain.motion
     feeds = _feeds(chain)
+    inch = (m.flags[feeds] & INCH) != 0
+    if inch.all() or not inch.any():
+        feeds = feeds[:1]  # they are all alike
     lifts = (m.z1[feeds] > m.z0[feeds]) & (m.x1[feeds] == m.x0[feeds]) & (m.y1[feeds] == m.y0[feeds])
-    feeds = feeds[~lifts]  # a slow lift cuts nothing, in whatever unit
+    if len(feeds) > 1:
+        feeds = feeds[~lifts]  # a slow lift cuts nothing, in whatever unit
     inch = (m.flags[feeds] & INCH) != 0
     if not len(feeds):
         return np.nan, "", ""

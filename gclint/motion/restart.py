@@ -15,6 +15,7 @@ MODES = (
     (20, 21), (90, 91), (17, 18, 19), (93, 94, 95), (54, 55, 56, 57, 58, 59, 59.1, 59.2, 59.3), (61, 61.1, 64),
     (90.1, 91.1), (98, 99),
 )  # fmt: skip
+NOT_RUN = DELETED | BROKEN | BEHIND_END
 OFFSET_SETTERS = (10, 52, 92, 92.1, 92.2, 92.3)
 NOT_TELLING = "the program has loops, calls or parameters, so a line does not tell how far it has come"
 
@@ -137,47 +138,61 @@ class _Words:
     """The words of blocks that are executed, in the order of the program; found by line."""
 
     def __init__(self, program: Program) -> None:
-        count = np.diff(program.block_word)
-        used = np.repeat((program.block_flags & (DELETED | BROKEN | BEHIND_END)) == 0, count)
-        rows = np.flatnonzero(used)
-        self.letter = program.word_letter[rows]
-        self.value = program.word_value[rows]
-        self.line = np.repeat(program.block_line, count)[rows]
-        self.known: dict[tuple[str, tuple[float, ...] | None], Longs] = {}
+        self.program = program
+        self.letters: dict[str, Longs] = {}
+        self.known: dict[tuple[str, tuple[float, ...] | None], tuple[Column, Column]] = {}
 
     def latest(self, letter: str, values: tuple[float, ...] | None, line: int) -> float | None:
         """Of these words the last one before `line`; None if there is none."""
-        rows = self._rows(letter, values)
-        at = int(np.searchsorted(self.line[rows], line, side="left")) - 1
-        return float(self.value[rows[at]]) if at >= 0 else None
+        said, lines = self._said(letter, values)
+        at = int(np.searchsorted(lines, line, side="left")) - 1
+        return float(said[at]) if at >= 0 else None
 
     def on_line(self, letter: str, values: tuple[float, ...], line: int) -> bool:
-        lines = self.line[self._rows(letter, values)]
-        at = int(np.searchsorted(lines, line, side="left"))
-        return at < len(lines) and int(lines[at]) == line
+        p = self.program
+        first, end = np.searchsorted(p.block_line, (line, line + 1))
+        words = slice(int(p.block_word[first]), int(p.block_word[end]))
+        said = p.word_value[words][p.word_letter[words] == ord(letter)]
+        return first < end and not int(p.block_flags[first]) & NOT_RUN and bool(_any_of(said, values).any())
 
     def in_force_at(self, value: float, group: tuple[float, ...], lines: Column) -> Bools:
         """For each line whether `value` is the latest word of its group, words on the line itself counted."""
-        rows = self._rows("G", group)
-        if not len(rows):
+        said, own = self._said("G", group)
+        if not len(own):
             return np.zeros(len(lines), dtype=bool)
-        at = np.searchsorted(self.line[rows], lines, side="right") - 1
-        return np.asarray((at >= 0) & (np.abs(self.value[rows[np.maximum(at, 0)]] - value) < 1e-3))
+        at = np.searchsorted(own, lines, side="right") - 1
+        return np.asarray((at >= 0) & (np.abs(said[np.maximum(at, 0)] - value) < 1e-3))
 
     def first(self, values: tuple[float, ...]) -> int:
         """Line of the first of these G words, 0 if there is none."""
-        rows = self._rows("G", values)
-        return int(self.line[rows[0]]) if len(rows) else 0
+        _, lines = self._said("G", values)
+        return int(lines[0]) if len(lines) else 0
 
-    def _rows(self, letter: str, values: tuple[float, ...] | None) -> Longs:
+    def _said(self, letter: str, values: tuple[float, ...] | None) -> tuple[Column, Column]:
+        """(values, lines) of these words."""
         key = (letter, values)
         if key not in self.known:
-            own = np.flatnonzero((self.letter == ord(letter)) & np.isfinite(self.value))
-            if values is not None:
-                said = self.value[own]
-                own = own[np.any([np.abs(said - value) < 1e-3 for value in values], axis=0)] if len(own) else own
-            self.known[key] = own
+            p = self.program
+            rows = self._of(letter)
+            said = p.word_value[rows]
+            rows = rows[np.isfinite(said) if values is None else _any_of(said, values)]
+            block = np.searchsorted(p.block_word, rows, side="right") - 1
+            runs = (p.block_flags[block] & NOT_RUN) == 0
+            self.known[key] = p.word_value[rows[runs]], p.block_line[block[runs]]
         return self.known[key]
+
+    def _of(self, letter: str) -> Longs:
+        if letter not in self.letters:
+            self.letters[letter] = np.flatnonzero(self.program.word_letter == ord(letter))
+        return self.letters[letter]
+
+
+def _any_of(said: Column, values: tuple[float, ...]) -> Bools:
+    """Which of the words are one of these codes; one that could not be read is none."""
+    found = np.zeros(len(said), dtype=bool)
+    for value in values:
+        found |= np.abs(said - value) < 1e-3
+    return found
 
 
 def _plain(value: float) -> str:

@@ -24,8 +24,11 @@ def accepts_in(program: Program) -> tuple[Accept, ...]:
     import numpy as np
 
     accepts: dict[int, Accept] = {}
+    if not len(program.comment_start):
+        return ()
+    first, last = int(program.comment_start[0]), int(program.comment_end[-1])
     for word in (b"gclint", b"GCLINT"):  # some posts write every comment in capitals
-        at = program.data.find(word)
+        at = program.data.find(word, first, last)
         while at >= 0:
             row = int(np.searchsorted(program.comment_start, at, side="right")) - 1
             if row >= 0 and row not in accepts and at < program.comment_end[row]:
@@ -33,7 +36,7 @@ def accepts_in(program: Program) -> tuple[Accept, ...]:
                 match = _ACCEPT.fullmatch(decode(program.data[start : int(program.comment_end[row])]))
                 if match:
                     accepts[row] = _accept(program, match[1], start)
-            at = program.data.find(word, at + 1)
+            at = program.data.find(word, at + 1, last)
     return tuple(accepts[row] for row in sorted(accepts))
 
 
