@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from typing import get_args
+
 import click
 
 from gclint.cli.guided import Lines, as_text, ask, of, one_of, refuse_existing, write_new
 from gclint.problem import Problem
-from gclint.setup.declared import Depth, Job, Length, Position, from_text
+from gclint.setup.declared import Depth, HeldBy, Job, Length, Position, from_text
 
 FIRST = "One job: its program, material, blank and hold. `gclint job check` says what more can stand here."
-HOLDS = ("vacuum", "tape", "screws", "clamps", "tabs", "skin")
 BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 18 mm at -10 -10"'
 
 
@@ -44,8 +45,9 @@ def ask_job(file: str) -> None:
     blank = ask(BLANK, _blank) or {}
     measured = ask("Its thickness as you measured it, such as 17.4 mm", of(Length))
     lines.table("[stock]", **blank, measured_thickness=measured)
+    holds = get_args(HeldBy)
     lines.table(
-        "[hold]", by=ask(f"What holds it ({', '.join(HOLDS)})", one_of(*HOLDS)),
+        "[hold]", by=ask(f"What holds it ({', '.join(holds)})", one_of(*holds)),
         spoilboard=ask("How deep may be cut into the board below it, such as 0.5 mm", of(Depth)),
     )
     write_new(lines, target, Job)

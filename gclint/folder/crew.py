@@ -26,6 +26,7 @@ from gclint.folder.outcome import Outcome, Task
 
 Handle = Callable[[Task], bytes]  # gives an encoded Outcome
 FEW_COLLECTIONS = 50_000  # as the command line sets it
+LARGE = 1 << 20  # bytes of a program after which a worker gives memory back; after a smaller one the next uses it
 GRACE = 10.0  # s past its time at which a worker ends itself, should nobody be there to end it
 
 
@@ -153,8 +154,9 @@ def _work(pipe: Connection, handle: Handle, inherited: list[Connection]) -> None
         if hasattr(signal, "setitimer"):
             signal.setitimer(signal.ITIMER_REAL, job.seconds + GRACE)
         answer = handle(job.task)
-        memory.give_back()
         try:
             pipe.send_bytes(answer)
         except OSError:
             os._exit(0)
+        if job.size >= LARGE:
+            memory.give_back()

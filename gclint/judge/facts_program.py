@@ -364,12 +364,9 @@ def _unit_switch(chain: Chain) -> tuple[float, str, str]:
     m = chain.motion
     feeds = _feeds(chain)
     inch = (m.flags[feeds] & INCH) != 0
-    if inch.all() or not inch.any():
-        feeds = feeds[:1]  # they are all alike
-    lifts = (m.z1[feeds] > m.z0[feeds]) & (m.x1[feeds] == m.x0[feeds]) & (m.y1[feeds] == m.y0[feeds])
-    if len(feeds) > 1:
-        feeds = feeds[~lifts]  # a slow lift cuts nothing, in whatever unit
-    inch = (m.flags[feeds] & INCH) != 0
+    if inch.any() and not inch.all():  # a slow lift cuts nothing, in whatever unit
+        lifts = (m.z1[feeds] > m.z0[feeds]) & (m.x1[feeds] == m.x0[feeds]) & (m.y1[feeds] == m.y0[feeds])
+        feeds, inch = feeds[~lifts], inch[~lifts]
     if not len(feeds):
         return np.nan, "", ""
     words = np.flatnonzero(m.event_kind == EVENT["units"])

@@ -17,6 +17,7 @@ Helix = Literal["up-cut", "down-cut", "compression", "straight"]
 Grade = Literal["halt", "change", "consider"]
 Standing = Literal["measured", "published", "practice", "memory"]
 End = Literal["fz_low", "fz_high", "edge_low", "edge_high"]
+HeldBy = Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"]
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
 
 
@@ -266,7 +267,7 @@ class StockTable(Table, frozen=True):
 
 
 class HoldTable(Table, frozen=True):
-    by: Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"] | None = None
+    by: HeldBy | None = None
     spoilboard: Depth | None = None
 
 
