@@ -40,7 +40,7 @@ UNFOLLOWED = {
     ),
     "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
     "frame-turned": (
-        "moves in a turned, scaled, mirrored or polar frame (G16, G51, G68)",
+        "moves in a turned, scaled, mirrored or polar frame (G16, G51, G68) that is not followed",
         "a program whose coordinates are worked out by the exporter",
     ),
     "compensation-unresolved": (
