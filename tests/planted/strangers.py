@@ -135,7 +135,8 @@ def _lines(base: Base, want: object) -> list[int]:
     """Lines of moves chosen by a mask, each a line that makes one move."""
     m = base.tables.motion
     rows = np.flatnonzero(np.asarray(want))
-    return [int(m.line[row]) for row in rows if base.once(int(row))]
+    sheet = base.sheet()
+    return [line for row in rows if base.once(int(row)) and sheet.has(line := int(m.line[row]))]
 
 
 def _feeds(base: Base, *letters: str, cutting: bool = True) -> list[int]:
