@@ -109,14 +109,19 @@ def _typical(chain: Chain) -> Floats:
 
 
 def _axis(chain: Chain, letter: str) -> tuple[Floats, Floats, Floats, Floats]:
-    """[moves] the word as a place in mm (NaN: none, or it is no absolute place), where the axis was and goes next."""
+    """[moves] the word as a place in mm (NaN: none, or it is no absolute place), where the axis was, and where it goes
+    when it next moves."""
     m = chain.motion
     start, end = (m.x0, m.x1) if letter == "X" else (m.y0, m.y1)
     word, _ = _words(chain, letter)
     value = word * _unit(chain)
     absolute = np.isfinite(value) & (np.abs(value - end) < 1e-4)
     value = np.where(absolute, value, np.nan)
-    after = np.concatenate((end[1:], [np.nan]))
+    # a word that is not named again stays in force: the next place is that of the next move which leaves it
+    stays = np.concatenate((np.abs(np.diff(end)) < 1e-9, [False]))
+    last = np.where(stays, len(end), np.arange(len(end)))
+    last = np.minimum.accumulate(last[::-1])[::-1] if len(last) else last
+    after = np.concatenate((end, [np.nan]))[np.minimum(last + 1, len(end))]
     return value, start, after, end
 
 
@@ -124,7 +129,7 @@ def _others_of(chain: Chain, letter: str) -> Iterator[tuple[int, float, float, f
     """Candidates of one axis: (move, value, lowest and highest of all other values, how many others)."""
     value, _, _, _ = _axis(chain, letter)
     rows = np.flatnonzero(np.isfinite(value))
-    if len(rows) < int(model_number("habit_least")):
+    if len(rows) < int(model_number("habit_least_places")):
         return
     order = rows[np.argsort(value[rows], kind="stable")]
     v = value[order]
@@ -182,7 +187,8 @@ def _diameter(chain: Chain, move: int) -> float:
 def _spikes(chain: Chain, letter: str) -> Iterator[Oddity]:
     """Out a long way and straight back among short moves at feed, where another point or sign makes it short."""
     m = chain.motion
-    value, start, after, _ = _axis(chain, letter)
+    value, start, _, end = _axis(chain, letter)
+    after = np.concatenate((end[1:], [np.nan]))
     typical = _typical(chain)
     with np.errstate(invalid="ignore"):
         out, back = value - start, after - value
@@ -194,7 +200,7 @@ def _spikes(chain: Chain, letter: str) -> Iterator[Oddity]:
         return
     for move in rows.tolist():
         v = float(value[move])
-        near = 3 * float(typical[move])
+        near = 1.5 * float(typical[move])
         low, high = sorted((float(start[move]), float(after[move])))
         for kind, a in _alternatives(v):
             if low - near <= a <= high + near and _nearer(a, v, float(start[move]), float(after[move])):
@@ -205,8 +211,9 @@ def _spikes(chain: Chain, letter: str) -> Iterator[Oddity]:
 def _swapped(chain: Chain) -> Iterator[Oddity]:
     """X and Y changed over: each would fit the place before and after in the other's stead."""
     m = chain.motion
-    x, x_from, x_to, _ = _axis(chain, "X")
-    y, y_from, y_to, _ = _axis(chain, "Y")
+    x, x_from, _, x_end = _axis(chain, "X")
+    y, y_from, _, y_end = _axis(chain, "Y")
+    x_to, y_to = np.concatenate((x_end[1:], [np.nan])), np.concatenate((y_end[1:], [np.nan]))
     typical = _typical(chain)
     with np.errstate(invalid="ignore"):
         now = np.hypot(x - x_from, y - y_from) + np.hypot(x - x_to, y - y_to)
