@@ -308,7 +308,8 @@ def check_together(packs: tuple[Pack, ...]) -> None:
     for pack in packs:
         for number, rule in enumerate(pack.rules):
             if rule.name in owner:
-                said = f'the rule "{rule.name}" also stands in {owner[rule.name].file_of(rule.name)}; give it a name of its own'
+                there = owner[rule.name].file_of(rule.name)
+                said = f'the rule "{rule.name}" also stands in {there}; give it a name of its own'
                 raise _in_file(pack, ("rule", number, "name"), said)
             owner[rule.name], looks_at[rule.name] = pack, rule.text.looks_at
     for pack in packs:
