@@ -356,7 +356,7 @@ def _steps(chain: Chain) -> Iterator[Oddity]:
     level = (m.kind != RAPID) & (np.abs(m.z1 - m.z0) < 1e-6) & (m.z1 < 0) & (m.length > 0)
     across = np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-6
     rows = np.flatnonzero(level & (across | (m.kind >= ARC_CW)) & ~_many(chain))
-    if len(rows) < int(model_number("habit_least")):
+    if not len(rows):
         return
     begins = np.concatenate(([True], np.diff(m.tool[rows]) != 0))
     for part in np.split(rows, np.flatnonzero(begins)[1:]):
@@ -394,8 +394,8 @@ def _column(name: str, kind: type) -> Build:
 
 
 def _coded(name: str, words: tuple[str, ...]) -> Build:
-    def build(chain: Chain) -> Column:
-        return np.array([words.index(getattr(one, name)) for one in oddities(chain)], dtype=np.int64)
+    def build(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+        return np.array([words.index(getattr(one, name)) for one in oddities(chain)], dtype=np.int32), words
 
     return build
 
@@ -418,5 +418,6 @@ ODDITIES = Table(
         "count": number("", "how many of its like say otherwise", _column("count", float)),
     },
     length=lambda chain: len(oddities(chain)),
+    tool=lambda chain: chain.motion.tool[_column("move", int)(chain)],
     move=_column("move", np.int64),
 )

@@ -158,7 +158,7 @@ def _without(base: Base, line: int) -> Fault:
     return Fault(sheet, (max(1, sheet.now(line)),))
 
 
-COORDINATE = "coordinate-odd outside-stock outside-travel units-suspect cuts-fixture arc-does-not-close"
+COORDINATE = "coordinate-suspect outside-stock outside-travel units-suspect cuts-fixture arc-does-not-close"
 
 
 @kind(COORDINATE)
@@ -184,7 +184,7 @@ def point_moved_in_a_coordinate(base: Base, dice: random.Random) -> Iterator[Fau
                 break
 
 
-@kind("coordinate-odd cuts-table z-odd depth-step-odd too-deep full-width-too-deep straight-plunge tool-breaks")
+@kind("coordinate-suspect cuts-table coordinate-suspect depth-step-suspect too-deep full-width-too-deep straight-plunge tool-breaks")
 def point_moved_in_a_depth(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "Z")):
@@ -193,28 +193,28 @@ def point_moved_in_a_depth(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield _changed(base, line, "Z", value * 10)
 
 
-@kind("feed-odd chip-too-thin feed-unit-suspect")
+@kind("feed-suspect chip-too-thin feed-unit-suspect")
 def point_moved_left_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "F")):
         yield _changed(base, line, "F", (sheet.word(line, "F") or 0) / 10)
 
 
-@kind("feed-odd chip-too-thick plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
+@kind("feed-suspect chip-too-thick plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
 def zero_too_many_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "F")):
         yield _changed(base, line, "F", (sheet.word(line, "F") or 0) * 10)
 
 
-@kind("speed-over-spindle speed-not-on-dial edge-too-fast rim-too-fast speed-odd")
+@kind("speed-over-spindle speed-not-on-dial edge-too-fast rim-too-fast speed-suspect")
 def zero_too_many_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
         yield _changed(base, line, "S", (sheet.word(line, "S") or 0) * 10)
 
 
-@kind("speed-odd edge-too-slow chip-too-thick speed-over-spindle speed-under-spindle")
+@kind("speed-suspect edge-too-slow chip-too-thick speed-over-spindle speed-under-spindle")
 def zero_lost_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
@@ -263,7 +263,7 @@ def m5_in_the_middle(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield Fault(sheet, (sheet.now(line) + 1,))
 
 
-@kind("coordinate-odd cuts-only-air never-cuts z-zero-suspect z-odd not-cut-through")
+@kind("coordinate-suspect cuts-only-air never-cuts z-zero-suspect coordinate-suspect not-cut-through")
 def sign_of_a_depth_lost(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "Z")):
@@ -355,7 +355,7 @@ def g91_for_g90(base: Base, dice: random.Random) -> Iterator[Fault]:
         yield Fault(sheet, ())
 
 
-@kind("not-followed distance-mode-suspect outside-stock outside-travel cuts-table coordinate-odd")
+@kind("not-followed distance-mode-suspect outside-stock outside-travel cuts-table coordinate-suspect")
 def g91_left_on(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     high = (m.z1 > 0) & (m.kind == 0) & (np.arange(len(m)) > 5) & (np.arange(len(m)) < len(m) * 0.8)
@@ -413,7 +413,7 @@ def g18_for_g17(base: Base, dice: random.Random) -> Iterator[Fault]:
         yield Fault(sheet, ())
 
 
-@kind("plunge-too-fast feed-odd straight-plunge feed-over-machine")
+@kind("plunge-too-fast feed-suspect straight-plunge feed-over-machine")
 def plunge_at_the_cutting_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     fast = float(np.nanmax(np.where((m.kind != 0) & (base.removed > 0.1), m.feed, np.nan)))
@@ -539,7 +539,7 @@ def ramp_made_a_plunge(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield Fault(sheet, (sheet.now(line), sheet.now(line) + 1))
 
 
-@kind("depth-step-odd too-deep full-width-too-deep tool-breaks straight-plunge plunge-too-fast coordinate-odd z-odd")
+@kind("depth-step-suspect too-deep full-width-too-deep tool-breaks straight-plunge plunge-too-fast coordinate-suspect coordinate-suspect")
 def depth_doubled(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "Z")):
@@ -604,7 +604,7 @@ def zero_on_the_table(base: Base, dice: random.Random) -> Iterator[Fault]:
     yield Fault(base.sheet(), (), **base.with_job(z_zero="table"))
 
 
-@kind("coordinate-odd outside-stock")
+@kind("coordinate-suspect outside-stock")
 def x_and_y_swapped(base: Base, dice: random.Random) -> Iterator[Fault]:
     for line in _draw(dice, _feeds(base, "X", "Y")):
         sheet = base.sheet()

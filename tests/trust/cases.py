@@ -155,7 +155,7 @@ CASES = (
          (Must("outside-stock", "change", (7,)),), **BEECH),
     Case("a hole that goes up",
          HEAD7 + "G0 X20 Y20|G0 Z2|G1 Z-10 F150|G0 Z2|G0 X40|G1 Z10 F150|G0 Z2|G80|G0 Z20" + END,
-         (Must("cuts-only-air never-cuts coordinate-odd", "consider", (12,)),), **DRILL),
+         (Must("cuts-only-air never-cuts coordinate-suspect", "consider", (12,)),), **DRILL),
     Case("an arc turned round",
          HEAD + "G0 X30 Y20|G0 Z2|G1 Z0 F400|G1 X60 Z-3 F1200|G1 X30|G1 X80|G2 X90 Y30 I0 J10|G1 Y50|G3 X80 Y60 R10|"
          "G1 X30|G3 X20 Y50 R10|G1 Y30|G3 X30 Y20 R10|G0 Z20" + END,
