@@ -11,7 +11,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Ints, distinct, one_of
 from gclint.cutting.table import Cutting, ToolWindows
-from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
+from gclint.motion.table import COMPENSATED, EVENT, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Z_WORD, Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import Program
 from gclint.setup.types import DialMark, Setup, Stock, Tool
@@ -64,13 +64,16 @@ class Chain:
 
     @cached_property
     def cuts(self) -> Bools:
-        """[moves] moves at feed that remove material; of tools that could not be modelled, all moves at feed."""
-        feeds: Bools = self.motion.kind != RAPID
+        """[moves] moves at feed that remove material; of tools and places that are not known, all moves at feed."""
+        m = self.motion
+        feeds: Bools = m.kind != RAPID
         if self.engagement.box is None:
             return feeds
+        apart = m.flags & (OTHER_FRAME | COMPENSATED | PROBE) != 0
+        lost = feeds & (m.flags & PROBE == 0) & (apart | ~(np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)))
         if all(number in self.setup.tools for number in self.tools):
-            return feeds & self.in_contact
-        return feeds & (self.in_contact | ~one_of(self.motion.tool, list(self.setup.tools)))
+            return feeds & (self.in_contact | lost)
+        return feeds & (self.in_contact | lost | ~one_of(m.tool, list(self.setup.tools)))
 
     @cached_property
     def placed(self) -> Bools:

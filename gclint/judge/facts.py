@@ -69,6 +69,7 @@ def tables() -> dict[str, Table]:
         facts_contours,
         facts_cut,
         facts_dwell,
+        facts_followed,
         facts_habits,
         facts_motion,
         facts_part,
@@ -80,7 +81,7 @@ def tables() -> dict[str, Table]:
     made = (
         *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
         *facts_contours.TABLES, *facts_stops.TABLES, *facts_part.TABLES,
-        facts_habits.ODDITIES,
+        facts_habits.ODDITIES, facts_followed.UNFOLLOWED,
     )
     return {table.name: table for table in made}
 

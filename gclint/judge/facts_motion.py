@@ -487,9 +487,10 @@ def _lengths(chain: Chain) -> tuple[Column, Floats]:
     for row, event in enumerate(changes.tolist()):
         place = int(np.searchsorted(cutting, m.event_move[event]))
         until = int(cutting[place]) if place < len(cutting) else len(m)
+        behind = int(changes[row + 1]) if row + 1 < len(changes) else len(m.event_kind)  # the next change ends it
         last = int(np.searchsorted(m.event_move[words], until, side="right"))
         own = words[:last]
-        own = own[own > event]
+        own = own[(own > event) & (own < behind)]
         count[row] = len(own)
         if len(own):
             height[row] = m.event_value[own[-1]]
@@ -497,10 +498,27 @@ def _lengths(chain: Chain) -> tuple[Column, Floats]:
 
 
 def _length_of_another(chain: Chain) -> Bools:
-    """Whether H names another tool that the program also changes to, and H and T agree at some other change."""
+    """Whether H names another tool that the program changes to or that is declared.
+
+    Not where H and T differ by the same number at every change: then that is how the shop keeps its table.
+    """
     height, called = _lengths(chain)[1], _called(chain)
-    others = np.isin(height, called[np.isfinite(called)])
-    return np.asarray(others & (height != called) & bool((height == called).any()))
+    tools = [*called[np.isfinite(called)].tolist(), *chain.setup.tools]
+    return np.asarray(np.isin(height, tools) & _length_differs(chain))
+
+
+def _length_differs(chain: Chain) -> Bools:
+    """Whether H is another number than T, and not by the same number at every change of two or more."""
+    height, called = _lengths(chain)[1], _called(chain)
+    apart = height - called
+    known = apart[np.isfinite(apart)]
+    habit = len(known) > 1 and bool((known == known[0]).all())
+    return np.asarray(np.isfinite(apart) & (apart != 0) & (not habit))
+
+
+def _lengths_agree(chain: Chain) -> bool:
+    """Whether H and T are one number at some change."""
+    return bool((_lengths(chain)[1] == _called(chain)).any())
 
 
 _CHANGE_FACTS: dict[str, Fact] = {
@@ -525,8 +543,10 @@ _CHANGE_FACTS: dict[str, Fact] = {
     "length_elsewhere": truth("whether a length (G43) is set behind any change of the program",
                               lambda c: bool((_lengths(c)[0] > 0).any())),
     "length_number": number("", "H of that length; unknown where the word has none", lambda c: _lengths(c)[1]),
-    "length_of_another": truth("whether H names another tool of the program, though elsewhere H and T agree",
-                               _length_of_another),
+    "length_of_another": truth("whether H names another tool of the program or of the shop", _length_of_another),
+    "length_differs": truth("whether H is another number than T, and not by the same number at every change",
+                            _length_differs),
+    "lengths_agree": truth("whether H and T are one number at some change", _lengths_agree),
 }
 
 CHANGES = Table(
