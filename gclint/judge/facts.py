@@ -71,6 +71,7 @@ def tables() -> dict[str, Table]:
         facts_dwell,
         facts_followed,
         facts_habits,
+        facts_modes,
         facts_motion,
         facts_part,
         facts_program,
@@ -81,7 +82,7 @@ def tables() -> dict[str, Table]:
     made = (
         *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
         *facts_contours.TABLES, *facts_stops.TABLES, *facts_part.TABLES,
-        facts_habits.ODDITIES, facts_followed.UNFOLLOWED,
+        facts_habits.ODDITIES, facts_followed.UNFOLLOWED, *facts_modes.TABLES,
     )
     return {table.name: table for table in made}
 
