@@ -76,6 +76,7 @@ def tables() -> dict[str, Table]:
         facts_part,
         facts_program,
         facts_stops,
+        facts_subprograms,
         facts_words,
     )
 
@@ -83,6 +84,7 @@ def tables() -> dict[str, Table]:
         *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
         *facts_contours.TABLES, *facts_stops.TABLES, *facts_part.TABLES,
         facts_habits.ODDITIES, facts_followed.UNFOLLOWED, *facts_modes.TABLES,
+        facts_subprograms.SUBPROGRAMS,
     )
     return {table.name: table for table in made}
 

@@ -23,6 +23,7 @@ _OF_FAULT = {
     "comment-leftover": "text", "expression-unreadable": "text", "value-out-of-range": "text", "word-missing": "text",
     "no-motion-mode": "text", "code-refused": "refused", "code-unknown": "refused", "cycle-refused": "refused",
     "arc-does-not-close": "arc", "arc-radius-impossible": "arc", "arc-without-plane": "arc", "arc-centre-suspect": "arc",
+    "arc-plane-suspect": "arc",
     "position-unknown": "incremental", "frame-turned": "frame", "flow-unmatched": "text",
 }  # fmt: skip
 

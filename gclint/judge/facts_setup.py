@@ -111,6 +111,8 @@ SETUP: dict[str, Fact] = {
                                     ("stops", "stops-spindle", "refuses", "ignores")),
     "controller.title": text("the controller card in words", lambda c: c.setup.controller.title),
     "controller.dwell_unit": text("what P of a dwell counts", lambda c: c.setup.controller.dwell_unit, "", ("s", "ms")),
+    "controller.no_point": text("what a number without a decimal point counts", lambda c: c.setup.controller.no_point, "",
+                                ("as-written", "resolution")),
     "controller.over_feed": text("what the controller does with a feed over an axis' limit",
                                  lambda c: c.setup.controller.over_feed, "", ("clamps", "loses-steps", "not-known")),
     "controller.line_length": number("", "longest line in characters, 0 if there is no limit",

@@ -225,25 +225,9 @@ def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, st
         count = int((kinds == words.index(kind)).sum())
         if count:
             missing[what, needs] = count
-    behind = _behind_end(chain)
-    if behind:
-        missing[f"the blocks behind the end on line {behind}", "a file of its own for each program"] = 1
     if chain.motion.stopped_at:
         where = f"everything from line {chain.motion.stopped_at} on"
         missing[where, chain.motion.stopped_because or "a program that can be followed to its end"] = 1
-
-
-def _behind_end(chain: Chain) -> int:
-    """Line at which the program ends while further blocks with moves follow, 0 if none do (subprograms may)."""
-    p, m = chain.program, chain.motion
-    ends = m.event_line[m.event_kind == EVENT["end"]]
-    framed = p.block_line[(p.block_flags & BEHIND_END) != 0]
-    if not m.ended or np.any(p.block_flags & FLOW):
-        return 0
-    last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
-    behind = int(np.searchsorted(p.block_line, last, side="right"))
-    letters = p.word_letter[int(p.block_word[behind]) :] if behind < len(p.block_line) else p.word_letter[:0]
-    return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
 def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJudged, ...]:

@@ -1543,6 +1543,8 @@ class Interpreter:
         elif not self.present & centre_bits:
             if self.present & (1 << (I_ + w)):
                 self.used |= 1 << (I_ + w)
+                if self.plane_that_closes(end):
+                    return self.refuse("arc-plane-suspect", self.word[I_ + w], self.plane_that_closes(end))
                 return self.refuse("arc-without-plane", self.word[I_ + w])
             return self.refuse("word-missing", -1, code)
         if self.present & (1 << (I_ + w)) and self.val[I_ + w] == 0:
@@ -1576,6 +1578,9 @@ class Interpreter:
             if off > self.arc_tolerance * slack and (
                 off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most * slack)
             ):
+                if self.plane_that_closes(end):
+                    self.used |= (1 << I_) | (1 << J) | (1 << K)
+                    return self.refuse("arc-plane-suspect", -1, self.plane_that_closes(end))
                 return self.refuse(
                     "arc-centre-suspect" if self.closes_otherwise(u, v, eu, ev) else "arc-does-not-close", -1, r0, r1
                 )
@@ -1612,6 +1617,29 @@ class Interpreter:
             self.cv[n] = cv
             self.sweep[n] = (sweep if counter_clockwise else -sweep) * 180 / PI
             self.length[n] = flat
+        return 0
+
+    @cython.cfunc
+    def plane_that_closes(self, end: cython.double[3]) -> cython.int:
+        """Another plane (17, 18, 19) whose centre words these are, and in which the arc closes; 0 if there is none."""
+        plane: cython.int
+        u: cython.int
+        v: cython.int
+        r0: cython.double
+        off: cython.double
+        most: cython.double = self.arc_tolerance if self.scale == 1.0 else self.arc_tolerance * self.arc_inch
+        named: cython.int = self.present & ((1 << I_) | (1 << J) | (1 << K))
+        for plane in range(17, 20):
+            if plane == self.plane:
+                continue
+            u = (plane - 17) * 2 % 3
+            v = (u + 1) % 3
+            if not named or named & ~((1 << (I_ + u)) | (1 << (I_ + v))):
+                continue
+            r0 = hypot(self.pos[u] - self.centre(u, self.pos[u]), self.pos[v] - self.centre(v, self.pos[v]))
+            off = fabs(hypot(end[u] - self.centre(u, self.pos[u]), end[v] - self.centre(v, self.pos[v])) - r0)
+            if r0 > most and (off <= most or off <= self.arc_share * r0):
+                return plane
         return 0
 
     @cython.cfunc
