@@ -204,7 +204,7 @@ def _spikes(chain: Chain, letter: str) -> Iterator[Oddity]:
         low, high = sorted((float(start[move]), float(after[move])))
         for kind, a in _alternatives(v):
             if low - near <= a <= high + near and _nearer(a, v, float(start[move]), float(after[move])):
-                yield Oddity("coordinate", kind, letter, int(m.line[move]), move, v, a, int(len(m)))
+                yield Oddity("coordinate", kind, letter, int(m.line[move]), move, v, a, len(m))
                 break
 
 

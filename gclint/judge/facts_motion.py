@@ -9,17 +9,17 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, distinct, one_of
 from gclint.judge.chain import Chain, once
 from gclint.judge.facts import Fact, Table, number, text, texts, truth
+from gclint.judge.facts_beside import BESIDE
 from gclint.judge.facts_cut import shared
 from gclint.judge.facts_setup import STOCK
 from gclint.judge.facts_stops import ENDING
 from gclint.judge.facts_travel import MOVING
 from gclint.motion.along import points_at
 from gclint.motion.pace import axis_shares
-from gclint.motion.table import COMPENSATED, EVENT, HOME, LINE, MACHINE, PROBE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.motion.table import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.setup.types import DialMark, KeepOut
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
-_CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 
 
 def _rows(chain: Chain) -> Column:
@@ -66,43 +66,10 @@ def _dives_in(chain: Chain) -> Floats:
 # place: no declaration would help, and what can be said of them is said elsewhere.
 
 
-def _outside_by(chain: Chain) -> Any:
-    """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank.
-
-    0 as well where the place of the move beside the blank is not known: in another work offset than the blank's, under
-    a compensation that cannot be followed, while probing.
-    """
-    box, m = chain.setup.stock, chain.motion
-    if box is None or not box.placed or box.x is None or box.y is None:
-        return None
-    ends = []
-    for x, y in ((m.x0, m.y0), (m.x1, m.y1)):
-        dx = np.maximum(np.maximum(box.x[0] - x, x - box.x[1]), 0.0)
-        dy = np.maximum(np.maximum(box.y[0] - y, y - box.y[1]), 0.0)
-        ends.append(np.hypot(dx, dy))
-    known = chain.placed & ((m.flags & (COMPENSATED | PROBE)) == 0)
-    if chain.setup.work_offset is not None:
-        known &= (m.offset == 0) | (m.offset == round(10 * float(chain.setup.work_offset[1:])))
-    return np.where(known, np.nan_to_num(np.minimum(*ends)), 0.0)
-
-
 def _below_top(chain: Chain) -> Any:
     """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
     top = chain.box.top if chain.box else None
     return None if top is None else np.fmax(top - np.maximum(chain.motion.z0, chain.motion.z1), -np.inf)
-
-
-def _run_removes(chain: Chain) -> Any:
-    """Whether the run of feed moves below the top that this move belongs to removes anything."""
-    below = _below_top(chain)
-    if below is None:
-        return None
-    m = chain.motion
-    inside = (m.kind != RAPID) & (below > 0)
-    run = np.cumsum(np.concatenate(([True], inside[1:] != inside[:-1]))) if len(m) else np.empty(0, dtype=int)
-    removes = np.zeros(int(run[-1]) + 1 if len(run) else 1, dtype=bool)
-    removes[run[chain.in_contact]] = True
-    return removes[run] if len(run) else np.empty(0, dtype=bool)
 
 
 def _below_bottom(chain: Chain) -> Any:
@@ -261,9 +228,8 @@ MOVES = Table(
                            "below the top of the blank", _dives_in),
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
-        "outside_by": number("mm", "how far the nearer end lies outside the blank's outline", _outside_by, _CORNER),
         "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
-        "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, STOCK),
+        **BESIDE,
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),
         "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses",
                                  _keep_out_depth),

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column, one_of
+from gclint.columns import Column
 from gclint.cutting.table import Cutting
 from gclint.judge import acceptance, facts_part, facts_setup, house
 from gclint.judge.chain import Chain
@@ -18,9 +18,9 @@ from gclint.judge.facts import View, facts_of
 from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
 from gclint.judge.grouping import findings_of
 from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import EVENT, Motion
+from gclint.motion.table import Motion
 from gclint.motion.timing import Timing
-from gclint.program.table import BEHIND_END, FLOW, Program
+from gclint.program.table import Program
 from gclint.setup.types import GRADES, STANDINGS, Setup
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.stock.table import Engagement

@@ -1090,7 +1090,7 @@ class Interpreter:
             if fabs(self.factor[k]) >= THOUSANDTHS:
                 self.factor[k] /= 1000
             self.fixed[k] = self.fixed_point(k)
-            if isnan(self.fixed[k]) and self.factor[k] != 1.0 or self.factor[k] == 0.0:
+            if (isnan(self.fixed[k]) and self.factor[k] != 1.0) or self.factor[k] == 0.0:
                 return False
             if isnan(self.fixed[k]):
                 self.fixed[k] = 0.0
@@ -1128,12 +1128,12 @@ class Interpreter:
         at = cython.declare(cython.double[3])
         to = cython.declare(cython.double[3])
         flat: cython.bint
-        if self.turned & POLAR and (way or self.plane != 17) or self.turned & ROTATED and self.plane != 17:
+        if (self.turned & POLAR and (way or self.plane != 17)) or (self.turned & ROTATED and self.plane != 17):
             self.lose_frame()
             return axes
         flat = fabs(self.factor[0]) == fabs(self.factor[1])
         flat = flat and (self.plane == 17 or fabs(self.factor[0]) == fabs(self.factor[2]))
-        if self.turned & SCALED and (self.motion >= 730 and self.motion != 800 or self.motion >= 20 and not flat):
+        if self.turned & SCALED and ((self.motion >= 730 and self.motion != 800) or (self.motion >= 20 and not flat)):
             self.lose_frame()  # a cycle's own heights, or an arc that becomes an ellipse
             return axes
         for k in range(3):
@@ -1174,7 +1174,7 @@ class Interpreter:
             to[k] = self.val[I_ + k] * self.scale if self.present & (1 << (I_ + k)) else 0.0
         self.frame(to, not self.arc_absolute)
         for k in range(2 if self.plane == 17 else 3):
-            if self.turned & ROTATED and k < 2 or self.present & (1 << (I_ + k)):
+            if (self.turned & ROTATED and k < 2) or self.present & (1 << (I_ + k)):
                 self.val[I_ + k] = to[k] / self.scale
                 self.present |= 1 << (I_ + k)
         return 0
