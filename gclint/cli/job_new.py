@@ -16,7 +16,7 @@ BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 1
 
 def ask_job(file: str) -> None:
     """Asks, and writes the file. Raises Problem where it exists or the answers end."""
-    from gclint.setup import card
+    from gclint.cards import material as card
 
     target = refuse_existing(file)
     click.echo("Enter leaves a question open: less can then be judged, and every report says what.")

@@ -13,12 +13,12 @@ import numpy as np
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
-from gclint.judge.chain import Chain
-from gclint.judge.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.facts.chain import Chain
 from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem, nearest
-from gclint.setup.numbers import model_number
-from gclint.setup.types import GRADES, Accept, Setup
+from gclint.tables.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.tables.setup import GRADES, Accept, Setup
 
 if TYPE_CHECKING:
     from gclint.judge.judge import Hits

@@ -10,20 +10,23 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Column, one_of
-from gclint.cutting.table import Cutting
-from gclint.judge import acceptance, facts_part, facts_setup, house
-from gclint.judge.chain import Chain
-from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
-from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.facts import part as facts_part
+from gclint.facts import setup as facts_setup
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View, facts_of
+from gclint.judge import acceptance
 from gclint.judge.grouping import findings_of
-from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import EVENT, Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import BEHIND_END, FLOW, Program
-from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
+from gclint.packs import house
+from gclint.packs.pack import Pack, Rule, check_together, load_pack
 from gclint.stock.assume import NEEDS_STOCK
-from gclint.stock.table import Engagement
+from gclint.tables.cutting import Cutting
+from gclint.tables.engagement import Engagement
+from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.tables.motion import EVENT, Motion
+from gclint.tables.program import BEHIND_END, FLOW, Program
+from gclint.tables.setup import GRADES, STANDINGS, Setup
+from gclint.tables.timing import Timing
 
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
@@ -135,7 +138,7 @@ def pack_rules(house: Iterable[str]) -> tuple[str, ...]:
 
 
 def _packs(house: Iterable[str]) -> tuple[Pack, ...]:
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.packs.shipped_packs import shipped_packs
 
     own = tuple(load_pack(Path(path)) for path in house)
     packs = (*shipped_packs(), *own)

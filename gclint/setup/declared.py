@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta, Struct
 
-from gclint.setup.units import quantity
+from gclint.toml.units import quantity
 
 Shape = Literal[
     "flat", "ball", "bull-nose", "v", "tapered-ball", "drill", "facing", "burr", "drag", "form", "t-slot", "thread-mill"

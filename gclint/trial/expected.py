@@ -60,6 +60,6 @@ class Expected(Table, frozen=True):
 
 @cache
 def expected() -> Expected:
-    from gclint.setup.toml_file import load
+    from gclint.toml.file import load
 
     return load(folder() / "trial" / "learn.toml", Expected, "list of what is expected of test cuts")

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from gclint.judge.finding import Checked, Finding
+from gclint.tables.finding import Checked, Finding
 from tests.judge.test_scenarios import MACHINE_A, MACHINE_B
 from tests.judge.try_judge import found, tried
 

@@ -12,9 +12,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.controller import names
 from gclint.check import trace
 from gclint.problem import Problem
-from gclint.setup.controllers import names
 from gclint.setup.declare import Options
 from gclint.trial.groove import path_of
 from gclint.trial.make import numbers_of
