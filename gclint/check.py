@@ -147,7 +147,7 @@ def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
 
 
 def _cautions(material: object) -> tuple[str, ...]:
-    from gclint.cards.material import Material
+    from gclint.tables.material import Material
 
     if not isinstance(material, Material):
         return ()

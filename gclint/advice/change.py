@@ -452,6 +452,7 @@ def start_spindle(worst: Worst) -> Change | None:
     return Change(f"Start the spindle before line {line}: add a line {said}, and a wait until it turns at full speed.")
 
 
+# By the name a rule asks for it; gclint/packs/advice_names.py says on which table each is worked out.
 ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "chip-feed": chip_feed,
     "slower-edge": slower_edge,
@@ -465,5 +466,3 @@ ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "less-power": less_load("power"),
     "start-spindle": start_spindle,
 }
-# The table whose facts it needs: pieces, unless said here.
-ADVICE_ON = {"plunge-feed": "entries", "ramp": "entries", "start-spindle": "passes"}

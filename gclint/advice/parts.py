@@ -16,7 +16,7 @@ from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
 from gclint.motion.pace import pace
 from gclint.tables.cutting import OPERATION
-from gclint.tables.setup import Sourced
+from gclint.tables.material import Sourced
 
 MOST_PLACES = 4000  # of more, every second or third is looked at
 NO_END = 1e9  # mm/min: an F that holds nothing back

@@ -17,9 +17,9 @@ from msgspec import Struct
 
 from gclint.cards.codes import FAMILIES, HABITS, LETTERS, codes_of, tenths
 from gclint.problem import Problem, nearest
-from gclint.setup.declared import Depth, Length, Standing
 from gclint.shipped import folder
 from gclint.tables.setup import Controller, Said
+from gclint.toml.quantity import Depth, Length, Standing
 
 Does = Literal["does", "refuses", "ignores"]
 STATES: tuple[Does, ...] = ("does", "refuses", "ignores")

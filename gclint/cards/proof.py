@@ -12,7 +12,8 @@ from pathlib import Path
 
 from msgspec import Struct
 
-from gclint.cards.material import Card, ChipRow
+from gclint.cards.material import Card
+from gclint.tables.material import ChipRow
 
 Key = tuple[str | int, ...]
 

@@ -15,7 +15,7 @@ from typing import TypeVar
 import click
 
 from gclint.problem import Problem, nearest
-from gclint.setup.declared import Quantity, from_text
+from gclint.toml.quantity import Quantity, from_text
 
 Read = TypeVar("Read")
 LONGEST = 200  # characters of an answer

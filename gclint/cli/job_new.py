@@ -8,7 +8,8 @@ import click
 
 from gclint.cli.guided import Lines, as_text, ask, of, one_of, refuse_existing, write_new
 from gclint.problem import Problem
-from gclint.setup.declared import Depth, HeldBy, Job, Length, Position, from_text
+from gclint.setup.declared import HeldBy, Job
+from gclint.toml.quantity import Depth, Length, Position, from_text
 
 FIRST = "One job: its program, material, blank and hold. `gclint job check` says what more can stand here."
 BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 18 mm at -10 -10"'

@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 import click
 
 if TYPE_CHECKING:
-    from gclint.cards.material import Material
     from gclint.report.text.paper import Paper
+    from gclint.tables.material import Material
 
 
 @click.command(short_help="The material cards: every number with its standing.")

@@ -52,7 +52,8 @@ def check(file: str) -> int:
     from gclint.cli.output import deliver
     from gclint.digest.words import count
     from gclint.packs.house import scope_words
-    from gclint.packs.pack import GROUP_FILE, check_together, load_pack
+    from gclint.packs.load import check_together, load_pack
+    from gclint.packs.pack import GROUP_FILE
     from gclint.packs.shipped_packs import load_group, shipped_packs
     from gclint.prove import unproved
     from gclint.report.text.paper import paper_for

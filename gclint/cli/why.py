@@ -25,7 +25,7 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     """
     from gclint.cli.output import deliver
     from gclint.knowledge.quantities import quantities
-    from gclint.packs.pack import load_pack
+    from gclint.packs.load import load_pack
     from gclint.packs.shipped_packs import shipped_packs
     from gclint.problem import Problem, nearest
     from gclint.report.answers.rule_out import (
@@ -46,7 +46,7 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
         rule_list(packs, paper)
     elif name in known:
         from gclint.packs.house import told
-        from gclint.packs.pack import check_together
+        from gclint.packs.load import check_together
         from gclint.teach.why_out import examples
 
         check_together(packs)

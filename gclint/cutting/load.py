@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.cards.material import Material
 from gclint.columns import Bools, Column, Floats, Floats32, distinct, one_of
 from gclint.cutting import formulas
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
@@ -14,6 +13,7 @@ from gclint.cutting.windows import floors_for, windows_for
 from gclint.knowledge.numbers import model_number
 from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.tables.engagement import SIDE, TIP, Engagement, Pieces
+from gclint.tables.material import Material
 from gclint.tables.motion import COMPENSATED, RAPID
 from gclint.tables.setup import Assumed, Setup, Tool
 

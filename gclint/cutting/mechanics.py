@@ -14,10 +14,10 @@ from __future__ import annotations
 import numpy as np
 from msgspec import Struct
 
-from gclint.cards.material import Force
 from gclint.columns import Column
 from gclint.cutting.formulas import PI
 from gclint.knowledge.numbers import model_number
+from gclint.tables.material import Force
 from gclint.tables.setup import Tool
 
 Values = Column | float

@@ -15,7 +15,8 @@ from gclint.cutting.window import Window
 from gclint.cutting.windows import Floor, floors_for, windows_for
 from gclint.knowledge.numbers import model_number
 from gclint.tables.cutting import OPERATION, Loads
-from gclint.tables.setup import Machine, Setup, Sourced, Tool
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Machine, Setup, Tool
 from gclint.tables.setup import Window as Given
 
 DECLARED = ("declared", "the declarations of shop and job")

@@ -6,7 +6,6 @@ import math
 
 import numpy as np
 
-from gclint.cards.material import Material
 from gclint.columns import Column, Floats, Longs, distinct, one_of
 from gclint.digest import summary
 from gclint.digest.tool_facts import described, dial_marks
@@ -14,6 +13,7 @@ from gclint.digest.words import Lengths
 from gclint.motion.restart import RestartLine, restart_lines, restart_moves
 from gclint.run import Tables
 from gclint.tables.finding import Extent, ToolRow
+from gclint.tables.material import Material
 from gclint.tables.motion import EVENT, RAPID, Motion
 from gclint.tables.program import Program, decode
 from gclint.tables.setup import Setup, Stock, Tool

@@ -8,7 +8,7 @@ import numpy as np
 
 from gclint.columns import Bools, one_of
 from gclint.facts.chain import Chain, once
-from gclint.facts.registry import Build, Table, number, text
+from gclint.facts.fact import Build, Table, number, text
 from gclint.tables.motion import EVENT, RAPID, Motion
 
 LEFT_ON = ("no", "tool-change", "end", "travel")

@@ -9,6 +9,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, one_of
 from gclint.cutting import mechanics
 from gclint.facts.chain import ON, Chain, once
+from gclint.facts.fact import Build, Fact, Table, number, text, truth
 from gclint.facts.path import (
     angle_before,
     angle_peak,
@@ -22,7 +23,6 @@ from gclint.facts.path import (
     turn,
 )
 from gclint.facts.reach import nut_contact, shank_contact
-from gclint.facts.registry import Build, Fact, Table, number, text, truth
 from gclint.facts.surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.tables.cutting import OPERATIONS
 from gclint.tables.engagement import ENTRY_KINDS

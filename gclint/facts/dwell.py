@@ -7,7 +7,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, one_of
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.cut import shared
-from gclint.facts.registry import Table, number, truth
+from gclint.facts.fact import Table, number, truth
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import EVENT, RAPID
 

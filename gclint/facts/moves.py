@@ -9,7 +9,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, distinct, one_of
 from gclint.facts.chain import Chain, once
 from gclint.facts.cut import shared
-from gclint.facts.registry import Fact, Table, number, text, texts, truth
+from gclint.facts.fact import Fact, Table, number, text, texts, truth
 from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING

@@ -14,7 +14,7 @@ import numpy as np
 from gclint.columns import Column, Floats, Longs, numbered
 from gclint.facts.chain import Chain, once
 from gclint.facts.cut import shared
-from gclint.facts.registry import Build, Table, number, truth
+from gclint.facts.fact import Build, Table, number, truth
 from gclint.knowledge.numbers import model_number
 from gclint.stock.laps import Laps, laps_of
 from gclint.stock.standing import Left, left_standing

@@ -12,7 +12,7 @@ from gclint.cards.codes import HABITS, WORD
 from gclint.cards.codes import KINDS as ABOUT
 from gclint.columns import Column, Floats, distinct, one_of
 from gclint.facts.chain import ON, Chain, once
-from gclint.facts.registry import Build, Table, number, text, texts, truth
+from gclint.facts.fact import Build, Table, number, text, texts, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import EVENT, HOME, INCH, MACHINE, RAPID, X_WORD, Y_WORD
 from gclint.tables.program import decode

@@ -1,8 +1,4 @@
-"""The tables rules look at and the facts in them: what `gclint pack facts` lists and what names in expressions mean.
-
-A fact is a column: its kind, the unit it is kept in, what it means, and which declaration would give it where it is
-unknown. Columns are built only when an expression reads them.
-"""
+"""The tables rules look at: what `gclint pack facts` lists and what names in expressions mean."""
 
 from __future__ import annotations
 
@@ -14,49 +10,12 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, numbered
+from gclint.facts import contours, cut, dwell, moves, part, program, stops, words
 from gclint.facts.chain import Chain
+from gclint.facts.fact import Build, Fact, Table, truth
+from gclint.facts.setup import SETUP, tool_facts
 from gclint.language.evaluate import FALSE, TRUE, UNKNOWN
 from gclint.language.expression import NUMBER, TEXT, TRUTH, Name
-
-Build = Callable[[Chain], Any]
-
-
-class Fact(Struct, frozen=True):
-    """`build` gives an array of one value per row, or one value for all rows; None, NaN and code -1 are unknown."""
-
-    kind: str
-    unit: str
-    meaning: str
-    build: Build
-    needs: str = ""  # the declaration that would give it
-    words: tuple[str, ...] = ()
-    beside: str = ""  # "previous" or "next": the fact behind the point, of that row of the same tool
-
-
-def number(unit: str, meaning: str, build: Build, needs: str = "") -> Fact:
-    return Fact(NUMBER, unit, meaning, build, needs)
-
-
-def truth(meaning: str, build: Build, needs: str = "") -> Fact:
-    return Fact(TRUTH, "", meaning, build, needs)
-
-
-def text(meaning: str, build: Build, needs: str = "", words: tuple[str, ...] = ()) -> Fact:
-    return Fact(TEXT, "", meaning, build, needs, words)
-
-
-class Table(Struct, frozen=True):
-    """A kind of thing rules look at. `place` gives the rows' moves, -1 where a row belongs to no move."""
-
-    name: str
-    meaning: str
-    facts: Mapping[str, Fact]
-    length: Build
-    tool: Build | None = None  # program tool number of each row
-    move: Build | None = None  # row of Motion each row belongs to
-    weight: Build | None = None  # cut length of each row, for share and total
-    neighbours: bool = False  # whether its rows follow on each other as the tool works
-
 
 BESIDE = {"previous": "the row before", "next": "the row behind"}
 _AT_END = {"previous": "first_of_tool", "next": "last_of_tool"}
@@ -65,18 +24,9 @@ _AT_END = {"previous": "first_of_tool", "next": "last_of_tool"}
 @cache
 def tables() -> dict[str, Table]:
     """Every table by name."""
-    from gclint.facts import contours as facts_contours
-    from gclint.facts import cut as facts_cut
-    from gclint.facts import dwell as facts_dwell
-    from gclint.facts import moves as facts_motion
-    from gclint.facts import part as facts_part
-    from gclint.facts import program as facts_program
-    from gclint.facts import stops as facts_stops
-    from gclint.facts import words as facts_words
-
     made = (
-        *facts_cut.TABLES, *facts_motion.TABLES, *facts_program.TABLES, facts_dwell.DWELLS, *facts_words.TABLES,
-        *facts_contours.TABLES, *facts_stops.TABLES, *facts_part.TABLES,
+        *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
+        *contours.TABLES, *stops.TABLES, *part.TABLES,
     )
     return {table.name: table for table in made}
 
@@ -84,8 +34,6 @@ def tables() -> dict[str, Table]:
 @cache
 def facts_of(table: str) -> dict[str, Fact]:
     """Every fact rules on this table can use: its own, its neighbours', its tool's and the setup's."""
-    from gclint.facts.setup import SETUP, tool_facts
-
     own = tables()[table]
     return {**own.facts, **neighbour_facts(own), **(tool_facts(own.tool) if own.tool else {}), **SETUP}
 
@@ -240,10 +188,3 @@ def as_value(fact: Fact, given: Any) -> Any:
         return np.float64(np.nan)
     array = np.asarray(given)
     return array if array.dtype.kind == "f" else array.astype(np.float64)
-
-
-def texts(values: list[str | None]) -> tuple[Column, tuple[str, ...]]:
-    """A text column from one value per row."""
-    words = tuple(dict.fromkeys(value for value in values if value is not None))
-    place = {word: code for code, word in enumerate(words)}
-    return np.array([-1 if value is None else place[value] for value in values], dtype=np.int32), words

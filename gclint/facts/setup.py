@@ -11,7 +11,7 @@ import numpy as np
 from gclint.columns import Column, numbered
 from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, least_chip, tool_material
 from gclint.facts.chain import Chain
-from gclint.facts.registry import Build, Fact, number, text, texts, truth
+from gclint.facts.fact import Build, Fact, number, text, texts, truth
 from gclint.knowledge.numbers import model_number
 from gclint.tables.setup import GRADES, HELICES, SHAPES, Axes, Tool
 

@@ -8,7 +8,7 @@ from gclint.columns import Bools, Column, Floats, Ints
 from gclint.facts.chain import Chain, once
 from gclint.facts.cut import shared
 from gclint.facts.dwell import cuts_to_end, depth_at_end
-from gclint.facts.registry import Table, number, text, truth
+from gclint.facts.fact import Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 
 # stops: program stops and tool changes at which the machine waits for a person, and the spindle's stop

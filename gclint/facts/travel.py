@@ -6,8 +6,8 @@ import numpy as np
 
 from gclint.columns import Floats
 from gclint.facts.chain import Chain, once
+from gclint.facts.fact import Fact, number, text
 from gclint.facts.finished import surface
-from gclint.facts.registry import Fact, number, text
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import HOME, MACHINE, RAPID
 

@@ -6,7 +6,7 @@ import numpy as np
 
 from gclint.columns import Column, Floats, one_of
 from gclint.facts.chain import Chain, once
-from gclint.facts.registry import Table, number, text, texts, truth
+from gclint.facts.fact import Table, number, text, texts, truth
 from gclint.tables.motion import EVENT
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED
 

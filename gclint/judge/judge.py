@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -16,9 +16,11 @@ from gclint.facts.chain import Chain
 from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
 from gclint.judge.grouping import findings_of
+from gclint.judge.hits import Hits
 from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.packs import house
-from gclint.packs.pack import Pack, Rule, check_together, load_pack
+from gclint.packs.load import check_together, load_pack
+from gclint.packs.pack import Pack, Rule
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.cutting import Cutting
 from gclint.tables.engagement import Engagement
@@ -62,20 +64,6 @@ class Judged:
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
-
-
-@dataclass
-class Hits:
-    """Rows of its table that one rule found, before they are grouped."""
-
-    rule: Rule
-    view: View  # of the chosen rows
-    accepted: Column = field(
-        default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index of the acceptance in the setup, -1 = not accepted
-
-    def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
 
 
 def judge(

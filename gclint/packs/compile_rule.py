@@ -21,6 +21,7 @@ from gclint.language.expression import (
     template,
 )
 from gclint.language.units import UNITS
+from gclint.packs.advice_names import ADVICE_ON
 from gclint.packs.pack import (
     CORE,
     MAY_BE_ASSUMED,
@@ -34,8 +35,8 @@ from gclint.packs.pack import (
     RegradeText,
     Rule,
     RuleText,
-    placed,
 )
+from gclint.packs.placed import placed
 from gclint.problem import Problem, nearest
 
 MOST_RULES = 300  # of one pack
@@ -136,7 +137,6 @@ class _Compile:
 
     def plain_keys(self) -> None:
         """What can be wrong with the keys that hold no expression."""
-        from gclint.advice.change import ADVICE, ADVICE_ON
         from gclint.facts.registry import tables
 
         text, known = self.text, tables()
@@ -148,10 +148,10 @@ class _Compile:
         for key in ("title", "why", "source", "owner"):
             if not getattr(text, key).strip():
                 raise self.wrong((key,), "a few words are needed here")
-        if text.advice and text.advice not in ADVICE:
-            raise self.wrong(("advice",), f'there is no advice "{text.advice}"{nearest(text.advice, tuple(ADVICE))}')
-        if text.advice and text.looks_at != ADVICE_ON.get(text.advice, "pieces"):
-            says = f'"{text.advice}" is worked out for rows of "{ADVICE_ON.get(text.advice, "pieces")}"'
+        if text.advice and text.advice not in ADVICE_ON:
+            raise self.wrong(("advice",), f'there is no advice "{text.advice}"{nearest(text.advice, tuple(ADVICE_ON))}')
+        if text.advice and text.looks_at != ADVICE_ON[text.advice]:
+            says = f'"{text.advice}" is worked out for rows of "{ADVICE_ON[text.advice]}"'
             raise self.wrong(("advice",), says)
         for place, letter in enumerate(text.points_at):
             if not _WORD_AT_FAULT.fullmatch(letter):

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import msgspec
 
-from gclint.packs.pack import GROUP_FILE, Pack, Shipped, as_json, check_together, compile_group
+from gclint.packs.load import check_together, compile_group
+from gclint.packs.pack import GROUP_FILE, Pack, Shipped, as_json
 
 FORM = "1"  # of the compiled expressions; a new form makes older files stale
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from gclint.cards.material import Material, material, names
+from gclint.cards.material import material, names
 from gclint.problem import Problem
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, OperationWindow, Shop, WindowTable
+from gclint.tables.material import Material
 from gclint.tables.setup import Tool, Window
 
 EDGE = "edge"  # the place of edge speed among the operations

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from gclint import disk
 from gclint.cards.controller import controller, controller_from
-from gclint.cards.material import Material, material
+from gclint.cards.material import material
 from gclint.knowledge.numbers import usual_limits
 from gclint.problem import Problem, nearest
 from gclint.setup.acceptances import accepts_in, accepts_of_job
@@ -28,6 +28,7 @@ from gclint.setup.declared import (
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
 from gclint.setup.used import used_files
+from gclint.tables.material import Material
 from gclint.tables.setup import (
     GRADES,
     Assumed,

@@ -14,7 +14,8 @@ import msgspec
 
 from gclint.cards.controller import ControllerCard
 from gclint.cards.material import Card
-from gclint.setup.declared import Job, Quantity, Shop
+from gclint.setup.declared import Job, Shop
+from gclint.toml.quantity import Quantity
 from gclint.toml.units import KINDS, NUMBER
 
 FILES = {

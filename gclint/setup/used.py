@@ -5,9 +5,9 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from gclint.cards.material import Material
 from gclint.setup.declare import Declared
 from gclint.shipped import folder
+from gclint.tables.material import Material
 from gclint.tables.setup import UsedFile
 
 

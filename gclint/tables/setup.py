@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from msgspec import Struct, field
 
 if TYPE_CHECKING:
-    from gclint.cards.material import Material
+    from gclint.tables.material import Material
 
 SHAPES = (
     "flat", "ball", "bull-nose", "v", "tapered-ball", "drill",
@@ -213,14 +213,6 @@ class UsedFile(Struct, frozen=True):
     what: str  # "job file", "rule pack"
     path: str
     fingerprint: str
-
-
-class Sourced(Struct, frozen=True):
-    """A number we judge by, with where it comes from."""
-
-    value: float
-    standing: str
-    source: str
 
 
 class Window(Struct, frozen=True):

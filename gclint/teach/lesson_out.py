@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from gclint.cards.material import Material
 from gclint.digest.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.facts.chain import Chain
@@ -15,6 +14,7 @@ from gclint.packs.shipped_packs import shipped_packs
 from gclint.report.text.paper import STYLES, Paper
 from gclint.run import Run
 from gclint.tables.finding import Finding
+from gclint.tables.material import Material
 from gclint.teach.drawings import drawings, scale_of
 from gclint.teach.listing import listing, named_lines
 from gclint.teach.place import Place, worst_place

@@ -11,7 +11,7 @@ import msgspec
 
 from gclint import disk
 from gclint.problem import Problem, nearest
-from gclint.setup.declared import from_text
+from gclint.toml.quantity import from_text
 
 T = TypeVar("T")
 LARGEST_FILE = 1_000_000  # bytes; a declaration of a whole shop is a few thousand

@@ -7,13 +7,14 @@ from pathlib import Path
 from msgspec import Struct
 
 from gclint import disk
-from gclint.cards.material import Material
 from gclint.problem import Problem, nearest
 from gclint.setup.declare import Declared, Options, declare
-from gclint.setup.declared import Length, Shop, ToolTable
+from gclint.setup.declared import Shop, ToolTable
 from gclint.setup.tool_text import tool_from_text
+from gclint.tables.material import Material
 from gclint.tables.setup import Setup, Tool
 from gclint.toml.file import load
+from gclint.toml.quantity import Length
 
 MILLS = ("flat", "ball", "bull-nose")
 SHOP_FILE = "shop.toml"

@@ -6,8 +6,9 @@ from functools import cache
 
 import msgspec
 
-from gclint.setup.declared import Standing, Table
+from gclint.setup.declared import Table
 from gclint.shipped import folder
+from gclint.toml.quantity import Standing
 
 
 class Normal(Table, frozen=True):

@@ -16,7 +16,8 @@ from gclint.cutting.advice import Part, marks_that_do, nearest_to, other_speed, 
 from gclint.cutting.limits import Level, Limit, Ray, Speed
 from gclint.cutting.places import Bounds, Cut, usual_cut, window_of
 from gclint.cutting.window import Window, aim, runnable
-from gclint.tables.setup import Axes, Controller, DialMark, Hold, Machine, Setup, Sourced, Spindle, Tool
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Axes, Controller, DialMark, Hold, Machine, Setup, Spindle, Tool
 from gclint.tables.setup import Window as Given
 
 INVENTED = ("practice", "invented")

@@ -14,8 +14,8 @@ from gclint.disk import NONE, ask_again, listening
 
 PACKAGE = Path(gclint.__file__).parent
 ROOMS = (
-    "toml", "knowledge", "cards", "tables", "program", "setup", "motion", "stock", "cutting", "language", "facts", "packs",
-    "advice", "judge",
+    "toml", "knowledge", "cards", "tables", "program", "setup", "motion", "stock", "cutting", "language", "facts",
+    "packs", "advice", "judge",
 )
 ASKING = {
     "is_file", "is_dir", "exists", "stat", "lstat", "open", "read_bytes", "iterdir", "glob", "rglob", "samefile",

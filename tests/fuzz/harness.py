@@ -32,7 +32,7 @@ with atheris.instrument_imports(include=["gclint"]):
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
     from gclint.motion.second_reader import read_again
-    from gclint.packs.pack import compile_pack
+    from gclint.packs.load import compile_pack
     from gclint.problem import Problem
     from gclint.program.read import read
     from gclint.prove import unproved

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from gclint.judge import judge as judging
-from gclint.packs.pack import load_pack
+from gclint.packs.load import load_pack
 from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
 from gclint.shipped import folder

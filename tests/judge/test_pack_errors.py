@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from gclint.packs.pack import check_together, compile_pack, load_pack
+from gclint.packs.load import check_together, compile_pack, load_pack
 from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
 

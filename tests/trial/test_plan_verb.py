@@ -424,7 +424,7 @@ def test_numbers_are_told_in_runs() -> None:
 def _plan() -> Plan:
     import datetime
 
-    from gclint.setup.declared import Length, Position
+    from gclint.toml.quantity import Length, Position
 
     three = (Length(1), Length(1), Length(1))
     return Plan("x", datetime.date(2026, 11, 25), "hdpe", "x.nc", three, (Position(0), Position(0)), three[:2])

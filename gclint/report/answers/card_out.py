@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from gclint.cards.material import Material, describe, material, names
+from gclint.cards.material import describe, material, names
 from gclint.cards.proof import Doubt
 from gclint.digest.words import STANDING_WORDS, behind, count
 from gclint.report.text.paper import Paper
+from gclint.tables.material import Material
 
 
 def card_list(paper: Paper) -> None:

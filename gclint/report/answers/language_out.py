@@ -9,8 +9,9 @@ from typing import Any
 import msgspec.inspect as inspect
 from msgspec import Struct
 
-from gclint.advice.change import ADVICE, ADVICE_ON
-from gclint.facts.registry import BESIDE, Fact, Table, neighbour_facts, tables
+from gclint.advice.change import ADVICE
+from gclint.facts.fact import Fact, Table
+from gclint.facts.registry import BESIDE, neighbour_facts, tables
 from gclint.facts.setup import SETUP, tool_facts
 from gclint.language.expression import (
     DEEPEST,
@@ -24,6 +25,7 @@ from gclint.language.expression import (
     TRUTH,
 )
 from gclint.language.units import UNITS, dimension_name
+from gclint.packs.advice_names import ADVICE_ON
 from gclint.packs.compile_rule import MOST_RULES, MOST_STEPS_OF_PACK
 from gclint.packs.pack import (
     CAUSES,
@@ -397,7 +399,7 @@ in `job.toml`)."""
 
 
 def _advice() -> str:
-    rows = [(f"`{name}`", ADVICE_ON.get(name, "pieces"), _first_sentence(made)) for name, made in ADVICE.items()]
+    rows = [(f"`{name}`", ADVICE_ON[name], _first_sentence(made)) for name, made in ADVICE.items()]
     return f"""## Advice
 
 {_table(("advice", "for the table", "works out"), rows)}"""

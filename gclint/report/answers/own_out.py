@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from gclint.cards.material import Material
 from gclint.cutting.windows import windows_for
 from gclint.digest.words import behind, count, figure
 from gclint.report.text.paper import Paper
 from gclint.setup.declared import MeasuredTable, Shop, ToolTable, WindowTable
 from gclint.setup.own_windows import ranges
+from gclint.tables.material import Material
 from gclint.tables.setup import Tool, Window
 
 ENDS = ("low", "high")

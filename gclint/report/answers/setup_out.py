@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from gclint.cards.material import Material
 from gclint.digest.tool_facts import described
 from gclint.digest.words import count, figure
 from gclint.report.text.paper import Paper
 from gclint.setup.declared import AcceptTable
+from gclint.tables.material import Material
 from gclint.tables.setup import Axes, Setup
 
 ACCEPTS_NAMED = 20
