@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from shapely import LineString, affinity
 
-from gclint.motion.table import OTHER_FRAME, RIGHT, Motion
+from gclint.tables.motion import OTHER_FRAME, RIGHT, Motion
 from tests.motion.run import STATED, ends, faults, run
 
 

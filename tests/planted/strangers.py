@@ -1,3 +1,4 @@
+# ruff: noqa: E501
 """Plants single faults in programs that nobody here wrote, and counts what is found and what is named by its cause.
 
     python -m tests.planted --corpus FOLDER [--each N] [--seed N] [KIND...]
@@ -18,9 +19,9 @@ from pathlib import Path
 import numpy as np
 
 from gclint.check import trace
-from gclint.judge.finding import Finding
 from gclint.problem import Problem
 from gclint.setup.declare import Options
+from gclint.tables.finding import Finding
 from tests.planted.base import Base, Declared, judged
 from tests.planted.sheet import Sheet
 

@@ -1,3 +1,4 @@
+# ruff: noqa: E501  (one case is one line where it fits)
 """Small programs that a machinist would stop, or would let run, each with what must and what must not be said.
 
 Lines of a program are separated by `|`. The programs and declarations are invented for the Lowtide workshop; that a
