@@ -28,6 +28,7 @@ from gclint.report.sheet_words import (
     where_words,
 )
 from gclint.report.tables import Run
+from gclint.report.terminal import in_short
 from gclint.report.words import GRADE_WORDS, count
 
 if TYPE_CHECKING:
@@ -47,6 +48,7 @@ def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
     paper.field("outcome", outcome_words(run))
+    in_short(run, paper)
     _findings(run, paper)
     _house(checked, paper)
     _acceptances(checked, paper)

@@ -16,6 +16,7 @@ from gclint.cutting.limits import Limit, Speed
 from gclint.cutting.places import Bounds, Cut, Places, of_cut, window_at
 from gclint.cutting.ways_out import Way, any_pair, ways_out
 from gclint.cutting.window import Corner, Window
+from gclint.report.cautions import cautions, in_short, of_material
 from gclint.report.paper import Paper
 from gclint.report.tool_facts import described
 from gclint.report.words import Lengths, behind, figure
@@ -85,6 +86,7 @@ class WindowOut(msgspec.Struct, frozen=True):
     ways_out: tuple[Way, ...]
     assumed: tuple[str, ...]
     unknown: tuple[tuple[str, str], ...]
+    cautions: tuple[str, ...]
 
 
 class Asked(msgspec.Struct, frozen=True):
@@ -132,6 +134,7 @@ def answer(asked: Asked) -> Answer:
         ways_out(asked.cut, asked.tool, setup, asked.bounds),
         (*asked.assumed, *_assumed(asked)),
         _unknown(asked, window),
+        cautions(of_material(setup.material)),
     )
     return Answer(asked, window, out, slowest, fastest, most)
 
@@ -288,6 +291,7 @@ def sheet(made: Answer, paper: Paper) -> None:
         paper.bullet(said)
     for limit, needs in out.unknown:
         paper.bullet(f"{limit} is left out: {needs}")
+    paper.cautions(in_short(of_material(card)))
 
 
 def _down(value: float) -> float:

@@ -9,7 +9,7 @@ from typing import Any
 from markupsafe import Markup, escape
 
 from gclint.judge.finding import Checked, Finding
-from gclint.report.cautions import cautions
+from gclint.report.cautions import cautions, in_short
 from gclint.report.gauge import gauge_of
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.paper_words import on_paper
@@ -92,6 +92,7 @@ def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
         "house": house_words(checked),
         "on_paper": on_paper(checked),
         "cautions": cautions(run.material_cautions),
+        "in_short_cautions": in_short(run.material_cautions),
         "words": words.used(),
         "fingerprint": checked.fingerprint,
     }  # fmt: skip
