@@ -7,7 +7,7 @@ import msgspec
 from gclint.judge.on_paper import PaperList
 from gclint.setup.types import UsedFile
 
-SCHEMA_VERSION = "1.2"
+SCHEMA_VERSION = "1.3"
 
 
 class Found(msgspec.Struct, frozen=True):

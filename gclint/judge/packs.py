@@ -17,7 +17,7 @@ from gclint.judge.language import Expression
 from gclint.problem import Problem, nearest
 
 Grade = Literal["halt", "change", "consider"]
-Standing = Literal["measured", "published", "practice", "memory"]
+Standing = Literal["measured", "published", "derived", "practice", "memory"]
 # What is at fault, and so where a finding stands and what makes one finding of many places.
 CAUSES = {
     "move": "the move, on its line; one finding for each value of F in force",

@@ -24,13 +24,13 @@ USUAL = (
     "Fire: rubbing and packed chips smoulder, also later in the extraction. Never leave a cut unattended; keep an "
     "extinguisher near.",
     "Workholding: see that the blank and every loose part are held, and that no clamp or screw lies in the path.",
-    "Manuals: what the machine's and the tool's own manuals say comes before this report; never turn a tool faster than "
-    "its top speed.",
+    "Manuals: what the machine's and the tool's own manuals say comes before this report; never turn a tool faster "
+    "than its top speed.",
     "The law of the place, the rules of your workshop and its trained supervision come before this report.",
 )
 SHORT = (
-    "No promise: gclint sees neither machine nor clamps nor bit nor zero. Law, manuals, the tool's top speed, workshop rules "
-    "and supervision come first.",
+    "No promise: gclint cannot see the machine, the clamps, the bit or where zero is. Law, manuals, the tool's top "
+    "speed, workshop rules and supervision come first.",
     "Protect eyes, ears, lungs. Spindle off, wait until it stands still, before a hand goes near the tool.",
 )
 

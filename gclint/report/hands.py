@@ -29,7 +29,7 @@ def before_the_collet(spindle: Spindle) -> str:
 
 
 def go_on(spindle: Spindle, at_the_collet: bool, program_starts: bool | None) -> str:
-    """Return the last step; `program_starts`: whether it starts the spindle before it cuts again, None: it cuts no more."""
+    """Return the last step; `program_starts`: whether it starts the spindle before its next cut, None: it has none."""
     if program_starts is None:
         return HANDS_CLEAR
     if by_hand(spindle):

@@ -440,7 +440,8 @@ def _tools_in(
         return []
     if _by_itself(setup.controller) and (m.event_kind == EVENT["change"]).any():
         named = ", ".join(str(tool.tool) for tool in tools if tool.tool is not None)
-        return [f"in the changer, each with its length measured: tool{'s' if ',' in named else ''} {named}"] if named else []
+        which = f"tool{'s' if ',' in named else ''} {named}"
+        return [f"in the changer, each with its length measured: {which}"] if named else []
     number = int(m.tool[0]) if len(m.tool) else -1
     rows, goes_in, _ = stops[0] if stops else (np.zeros(0, dtype=np.int64), None, -1)
     says = ""

@@ -139,6 +139,7 @@ class Card(Row, frozen=True):
     melts: bool = False
     burns: bool = False
     dust: bool | str = False
+    tape_holds: bool = True
     aliases: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     edge: tuple[EdgeRow, ...] = ()
@@ -163,6 +164,7 @@ class Material(Struct, frozen=True):
     melts: bool
     burns: bool
     dust: bool | str
+    tape_holds: bool  # False: double-sided tape does not stick to it well enough to hold it
     cautions: tuple[str, ...]
     thin_words: str  # what will be seen where the chip is too thin, too thick, the edge too fast
     thick_words: str
@@ -291,6 +293,7 @@ def _material(card: Card, path: str) -> Material:
         melts=card.melts,
         burns=card.burns,
         dust=card.dust,
+        tape_holds=card.tape_holds,
         cautions=card.cautions,
         thin_words=card.seen.thin,
         thick_words=card.seen.thick,

@@ -15,7 +15,7 @@ Shape = Literal[
 ]
 Helix = Literal["up-cut", "down-cut", "compression", "straight"]
 Grade = Literal["halt", "change", "consider"]
-Standing = Literal["measured", "published", "practice", "memory"]
+Standing = Literal["measured", "published", "derived", "practice", "memory"]
 End = Literal["fz_low", "fz_high", "edge_low", "edge_high"]
 HeldBy = Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"]
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]

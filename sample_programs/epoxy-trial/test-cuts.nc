@@ -6,12 +6,12 @@ G54
 G40 G49 G80
 (before the start: spindle off, wait until it stands still)
 (router unplugged, put in tool 1, eighth down-cut, set Z zero)
-(on the blank's top, dial B)
+(on the blank's top, dial 2)
 (hands clear, plugged in, spindle on, then press start)
 T1
 G0 Z25.0
 M3 S12500
-(cut 1: F1500 dial B ramp Z-1.2)
+(cut 1: F1500 dial 2 ramp Z-1.2)
 G0 X6.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -28,7 +28,7 @@ G0 Z25.0
 (MSG, look at cut 1)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 2: F900 dial B ramp Z-1.2)
+(cut 2: F900 dial 2 ramp Z-1.2)
 G0 X59.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -42,11 +42,11 @@ G2 X101.1 Y10.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
 (MSG, spindle off, wait until it stands still)
-(MSG, look at cut 2, set the dial to C)
+(MSG, look at cut 2, set the dial to 3)
 (MSG, hands clear, spindle on, then press start)
 M0
 M3 S16000
-(cut 3: F1620 dial C ramp Z-1.2)
+(cut 3: F1620 dial 3 ramp Z-1.2)
 G0 X112.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -63,7 +63,7 @@ G0 Z25.0
 (MSG, look at cut 3)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 4: F2500 dial C ramp Z-1.2)
+(cut 4: F2500 dial 3 ramp Z-1.2)
 G0 X165.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -80,7 +80,7 @@ G0 Z25.0
 (MSG, look at cut 4)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 5: F1620 dial C ramp Z-1.2)
+(cut 5: F1620 dial 3 ramp Z-1.2)
 G0 X6.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -94,11 +94,11 @@ G2 X48.1 Y21.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
 (MSG, spindle off, wait until it stands still)
-(MSG, look at cut 5, set the dial to A)
+(MSG, look at cut 5, set the dial to 1)
 (MSG, hands clear, spindle on, then press start)
 M0
 M3 S9500
-(cut 6: F690 dial A ramp Z-1.2)
+(cut 6: F690 dial 1 ramp Z-1.2)
 G0 X59.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -115,7 +115,7 @@ G0 Z25.0
 (MSG, look at cut 6)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 7: F1160 dial A ramp Z-1.2)
+(cut 7: F1160 dial 1 ramp Z-1.2)
 G0 X112.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -132,7 +132,7 @@ G0 Z25.0
 (MSG, look at cut 7)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 8: F1160 dial A ramp Z-1.2)
+(cut 8: F1160 dial 1 ramp Z-1.2)
 G0 X165.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -149,7 +149,7 @@ G0 Z25.0
 (MSG, look at cut 8)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 9: F410 dial A straight down Z-1.2)
+(cut 9: F410 dial 1 straight down Z-1.2)
 G0 X6.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -164,7 +164,7 @@ G0 Z25.0
 (MSG, look at cut 9)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 10: F1940 dial A straight down Z-1.2)
+(cut 10: F1940 dial 1 straight down Z-1.2)
 G0 X59.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -179,7 +179,7 @@ G0 Z25.0
 (MSG, look at cut 10)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 11: F690 dial A straight down Z-1.2)
+(cut 11: F690 dial 1 straight down Z-1.2)
 G0 X112.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -194,7 +194,7 @@ G0 Z25.0
 (MSG, look at cut 11)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 12: F1940 dial A ramp Z-1.2)
+(cut 12: F1940 dial 1 ramp Z-1.2)
 G0 X165.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -211,7 +211,7 @@ G0 Z25.0
 (MSG, look at cut 12)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 13: F1160 dial A straight down Z-1.2)
+(cut 13: F1160 dial 1 straight down Z-1.2)
 G0 X6.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -226,7 +226,7 @@ G0 Z25.0
 (MSG, look at cut 13)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 14: F410 dial A ramp Z-1.2)
+(cut 14: F410 dial 1 ramp Z-1.2)
 G0 X59.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -243,7 +243,7 @@ G0 Z25.0
 (MSG, look at cut 14)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 15: F1160 dial A straight down Z-1.2)
+(cut 15: F1160 dial 1 straight down Z-1.2)
 G0 X112.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -255,11 +255,11 @@ G2 X154.1 Y42.1 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
 (MSG, spindle off, wait until it stands still)
-(MSG, look at cut 15, set the dial to B)
+(MSG, look at cut 15, set the dial to 2)
 (MSG, hands clear, spindle on, then press start)
 M0
 M3 S12500
-(cut 16: F540 dial B straight down Z-1.2)
+(cut 16: F540 dial 2 straight down Z-1.2)
 G0 X165.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -274,7 +274,7 @@ G0 Z25.0
 (MSG, look at cut 16)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 17: F540 dial B ramp Z-1.2)
+(cut 17: F540 dial 2 ramp Z-1.2)
 G0 X6.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -291,7 +291,7 @@ G0 Z25.0
 (MSG, look at cut 17)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 18: F2500 dial B ramp Z-1.2)
+(cut 18: F2500 dial 2 ramp Z-1.2)
 G0 X59.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -308,7 +308,7 @@ G0 Z25.0
 (MSG, look at cut 18)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 19: F900 dial B straight down Z-1.2)
+(cut 19: F900 dial 2 straight down Z-1.2)
 G0 X112.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -323,7 +323,7 @@ G0 Z25.0
 (MSG, look at cut 19)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 20: F1500 dial B straight down Z-1.2)
+(cut 20: F1500 dial 2 straight down Z-1.2)
 G0 X165.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -338,7 +338,7 @@ G0 Z25.0
 (MSG, look at cut 20)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 21: F2500 dial B straight down Z-1.2)
+(cut 21: F2500 dial 2 straight down Z-1.2)
 G0 X6.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -350,11 +350,11 @@ G2 X48.1 Y63.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
 (MSG, spindle off, wait until it stands still)
-(MSG, look at cut 21, set the dial to C)
+(MSG, look at cut 21, set the dial to 3)
 (MSG, hands clear, spindle on, then press start)
 M0
 M3 S16000
-(cut 22: F690 dial C straight down Z-1.2)
+(cut 22: F690 dial 3 straight down Z-1.2)
 G0 X59.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -369,7 +369,7 @@ G0 Z25.0
 (MSG, look at cut 22)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 23: F1620 dial C straight down Z-1.2)
+(cut 23: F1620 dial 3 straight down Z-1.2)
 G0 X112.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -384,7 +384,7 @@ G0 Z25.0
 (MSG, look at cut 23)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 24: F1060 dial C straight down Z-1.2)
+(cut 24: F1060 dial 3 straight down Z-1.2)
 G0 X165.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -399,7 +399,7 @@ G0 Z25.0
 (MSG, look at cut 24)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 25: F2500 dial C straight down Z-1.2)
+(cut 25: F2500 dial 3 straight down Z-1.2)
 G0 X6.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -414,7 +414,7 @@ G0 Z25.0
 (MSG, look at cut 25)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 26: F1060 dial C ramp Z-1.2)
+(cut 26: F1060 dial 3 ramp Z-1.2)
 G0 X59.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -431,7 +431,7 @@ G0 Z25.0
 (MSG, look at cut 26)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 27: F690 dial C ramp Z-1.2)
+(cut 27: F690 dial 3 ramp Z-1.2)
 G0 X112.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -448,7 +448,7 @@ G0 Z25.0
 (MSG, look at cut 27)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 28: F1620 dial C straight down Z-1.2)
+(cut 28: F1620 dial 3 straight down Z-1.2)
 G0 X165.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -460,11 +460,11 @@ G2 X207.1 Y73.6 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
 (MSG, spindle off, wait until it stands still)
-(MSG, look at cut 28, set the dial to D)
+(MSG, look at cut 28, set the dial to 4)
 (MSG, hands clear, spindle on, then press start)
 M0
 M3 S19500
-(cut 29: F1740 dial D ramp Z-1.2)
+(cut 29: F1740 dial 4 ramp Z-1.2)
 G0 X6.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -481,7 +481,7 @@ G0 Z25.0
 (MSG, look at cut 29)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 30: F2500 dial D straight down Z-1.2)
+(cut 30: F2500 dial 4 straight down Z-1.2)
 G0 X59.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -496,7 +496,7 @@ G0 Z25.0
 (MSG, look at cut 30)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 31: F1210 dial D ramp Z-1.2)
+(cut 31: F1210 dial 4 ramp Z-1.2)
 G0 X112.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -513,7 +513,7 @@ G0 Z25.0
 (MSG, look at cut 31)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 32: F2500 dial D ramp Z-1.2)
+(cut 32: F2500 dial 4 ramp Z-1.2)
 G0 X165.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -530,7 +530,7 @@ G0 Z25.0
 (MSG, look at cut 32)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 33: F840 dial D straight down Z-1.2)
+(cut 33: F840 dial 4 straight down Z-1.2)
 G0 X6.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -545,7 +545,7 @@ G0 Z25.0
 (MSG, look at cut 33)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 34: F1740 dial D straight down Z-1.2)
+(cut 34: F1740 dial 4 straight down Z-1.2)
 G0 X59.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -560,7 +560,7 @@ G0 Z25.0
 (MSG, look at cut 34)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 35: F1210 dial D straight down Z-1.2)
+(cut 35: F1210 dial 4 straight down Z-1.2)
 G0 X112.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -575,7 +575,7 @@ G0 Z25.0
 (MSG, look at cut 35)
 (MSG, hands clear, spindle on, then press start)
 M0
-(cut 36: F840 dial D ramp Z-1.2)
+(cut 36: F840 dial 4 ramp Z-1.2)
 G0 X165.6 Y90.6
 G0 Z5.0
 G0 Z1.0
