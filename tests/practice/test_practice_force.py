@@ -21,7 +21,7 @@ def test_specific_force(kc11: float, exponent: float, h: float, kc: float) -> No
 
 
 def test_power_of_a_face_mill() -> None:
-    """An example of the trade, no source; reckoned: vc 80, D 250, z 12, vf 280, ap 2, ae 80, kc 1800: 1.68 kW at 0.8."""
+    """An example without a source; reckoned: vc 80, D 250, z 12, vf 280, ap 2, ae 80, kc 1800: 1.68 kW at 0.8."""
     n = f.speed_for(80.0, 250.0)
     assert n == pytest.approx(101.86, abs=0.01)
     assert f.feed_per_tooth(280.0, n, 12) == pytest.approx(0.229, abs=0.001)

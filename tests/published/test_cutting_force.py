@@ -38,8 +38,9 @@ def test_particleboard(kc: float, power: float) -> None:
 
 
 def test_textbook_slot_mill(tmp_path: Path) -> None:
-    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., 2013, p. 189: a slot 30 wide and 4 deep, 300 long (321 of
-    travel), z 8, fz 0.1, 120 mm/min, 1000 N/mm2: 2.68 min, 150 rev/min, 14.13 m/min, 1019 N, 0.24 kW; motor 0.27 kW at 0.9.
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 189: a slot 30 wide and 4 deep, 300 long (321 of
+    travel), z 8, fz 0.1, 120 mm/min, 1000 N/mm2: 2.68 min, 150 rev/min, 14.13 m/min, 1019 N, 0.24 kW; motor 0.27 kW
+    at 0.9.
 
     By the formulas, and by the whole chain from a program to the loads.
     """

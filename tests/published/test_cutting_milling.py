@@ -22,7 +22,7 @@ def test_speed_without_the_rounded_factor() -> None:
 
 
 def test_textbook_slot_mill() -> None:
-    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., 2013, p. 189: D 30, z 8, fz 0.1, 120 mm/min; book 14.13 m/min."""
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 189: D 30, z 8, fz 0.1, 120 mm/min; book 14.13 m/min."""
     n = 120 / (8 * 0.1)
     assert f.cutting_speed(30.0, n) == pytest.approx(14.137, abs=0.001)
     assert f.feed_per_tooth(120.0, n, 8) == pytest.approx(0.1)
@@ -30,7 +30,7 @@ def test_textbook_slot_mill() -> None:
 
 @pytest.mark.parametrize(("share", "angle"), [(0.1, 36.870), (0.25, 60.0), (0.5, 90.0), (1.0, 180.0)])
 def test_engagement_angle(share: float, angle: float) -> None:
-    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., 2013, p. 174: cos(phi) = 1 - 2 ae / D."""
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 174: cos(phi) = 1 - 2 ae / D."""
     assert float(f.engagement_angle(share * 6.0, 6.0)) == pytest.approx(angle, abs=0.001)
 
 
@@ -38,7 +38,7 @@ def test_engagement_angle(share: float, angle: float) -> None:
     ("share", "largest", "mean"), [(0.1, 0.6, 0.3108), (0.25, 0.8660, 0.4775), (0.5, 1.0, 0.6366), (1.0, 1.0, 0.6366)]
 )
 def test_chip_thickness(share: float, largest: float, mean: float) -> None:
-    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., 2013, p. 174: exact forms of hex and hm, in shares of fz."""
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 174: exact forms of hex and hm, in shares of fz."""
     assert float(f.chip_thickness_largest(1.0, share * 6.0, 6.0)) == pytest.approx(largest, abs=1e-4)
     assert float(f.chip_thickness_mean(1.0, share * 6.0, 6.0)) == pytest.approx(mean, abs=1e-4)
 

@@ -210,7 +210,7 @@ def test_the_dial_is_set_at_a_stop_and_seldom(here: Path, gclint: Gclint) -> Non
 
 def test_every_stop_begins_with_the_spindle_off(here: Path, gclint: Gclint) -> None:
     """A hand-started router goes on turning in the pause: nobody but the person switches it off."""
-    code, out, _err = gclint("trial", "plan", "first", *FEW)
+    _code, out, _err = gclint("trial", "plan", "first", *FEW)
     lines = blocks(here / "first")
     said = messages(lines)
     assert said
