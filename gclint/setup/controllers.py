@@ -157,7 +157,7 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
 
 def _because(card: ControllerCard) -> dict[str, tuple[str, str]]:
     """Return the standing and source of single keys; an arc rule that the card leaves out is gclint's own."""
-    said = {key: (each.standing, each.source) for key, each in card.because.items()}
+    said: dict[str, tuple[str, str]] = {key: (each.standing, each.source) for key, each in card.because.items()}
     if card.arcs.tolerance is None:
         said["arcs"] = ("practice", "not known of this controller: gclint reckons from the resolution, no source")
     return said

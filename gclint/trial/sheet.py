@@ -59,9 +59,13 @@ def _flutes(count: int | None) -> str:
 def _rows(cuts: list[Cut], setup: Setup) -> list[dict[str, Any]]:
     """The cuts in their order, each with what hands do before it, a box for each."""
     rows = []
+    changer = setup.controller.tool_change == "does" and setup.controller.name != "any" and not setup.spindle.dial
     for before, cut in zip([None, *cuts], cuts):
         steps: list[str] = []
         tool, dial = before is None or before.tool != cut.tool, cut.dial is not None
+        if tool and changer:
+            rows.append(_row(cut) | {"steps": [f"The machine puts tool {cut.tool} in by itself: hands away."]})
+            continue
         if tool:
             steps += [before_the_collet(setup.spindle), f"Tool {cut.tool} in, Z zero set with it."]
         if dial and (tool or before is None or before.dial != cut.dial):

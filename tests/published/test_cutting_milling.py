@@ -22,7 +22,7 @@ def test_speed_without_the_rounded_factor() -> None:
 
 
 def test_textbook_slot_mill() -> None:
-    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 189: D 30, z 8, fz 0.1, 120 mm/min; book 14.13 m/min."""
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 189: D 30, z 8, fz 0.1, 120 mm/min; 14.13 m/min."""
     n = 120 / (8 * 0.1)
     assert f.cutting_speed(30.0, n) == pytest.approx(14.137, abs=0.001)
     assert f.feed_per_tooth(120.0, n, 8) == pytest.approx(0.1)
