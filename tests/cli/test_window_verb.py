@@ -197,3 +197,13 @@ def test_what_is_taken_for_the_cut_is_told_in_the_units_of_the_answer(gclint: Ru
     assert said.format("0.0937 in") in out
     _, out, _ = gclint("window", "--material", "cured-epoxy", "--tool", "flat 6mm 2fl down-cut")
     assert said.format("4.5 mm") in out
+
+
+def test_the_answer_carries_the_cautions(gclint: Run) -> None:
+    asked = ("window", "--material", "glass-filled-laminate", "--tool", "flat 3.175mm 2fl up-cut")
+    text = " ".join(gclint(*asked)[1].split())
+    assert "No promise" in text
+    assert "Glass dust: wear a respirator" in text
+    made = json.loads(gclint(*asked, "--as", "json")[1])
+    assert any("hearing" in caution.lower() for caution in made["cautions"])
+    assert any(caution.startswith("Glass-filled laminate: ") for caution in made["cautions"])
