@@ -96,6 +96,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.digest import summary
     from gclint.judge.judge import all_packs, judge
     from gclint.packs.wording import in_inches
+    from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
 
@@ -134,8 +135,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)
     house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
-    cautions = _cautions(tables.setup.material)
-    return Run(checked, tables, tables.setup.fail_at, failed, titles, cautions, house)
+    return Run(checked, tables, tables.setup.fail_at, failed, titles, of_material(tables.setup.material), house)
 
 
 def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
@@ -144,15 +144,6 @@ def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     return rows, extent, paper_list(tables, rows, extent)
-
-
-def _cautions(material: object) -> tuple[str, ...]:
-    from gclint.tables.material import Material
-
-    if not isinstance(material, Material):
-        return ()
-    name = material.named
-    return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:

@@ -157,6 +157,7 @@ SETUP: dict[str, Fact] = {
                             _card("up_cut_frays_top"), _MATERIAL),
     "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
     "material.burns": truth("whether the material scorches or burns", _card("burns"), _MATERIAL),
+    "material.tape_holds": truth("whether tape holds the material, by its card", _card("tape_holds"), _MATERIAL),
     "material.climb_walls": truth("whether the card asks for climb cuts along the walls that stay",
                                   _card("climb_walls"), _MATERIAL),
     "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",

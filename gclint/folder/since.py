@@ -93,9 +93,9 @@ def _top(name: str) -> str:
     try:
         done = _git(folder, "rev-parse", "--show-toplevel")
     except FileNotFoundError:
-        raise Problem("--changed-since needs the git command, which is not here") from None
+        raise Problem("--differs-from needs the git command, which is not here") from None
     if done.returncode:
-        raise Problem(f"--changed-since needs a folder that git keeps: {_said(done)}", name)
+        raise Problem(f"--differs-from needs a folder that git keeps: {_said(done)}", name)
     return os.path.realpath(os.fsdecode(done.stdout.rstrip(b"\n")))
 
 
@@ -122,7 +122,7 @@ def _commit(top: str, revision: str) -> str:
     if known.returncode and revision == "HEAD":
         known = _git(top, "hash-object", "-t", "tree", "--stdin")
     if known.returncode or not revision:
-        raise Problem(f'git knows no revision "{revision[:80]}" in {top}', "--changed-since")
+        raise Problem(f'git knows no revision "{revision[:80]}" in {top}', "--differs-from")
     return os.fsdecode(known.stdout.strip())
 
 
@@ -137,7 +137,7 @@ def _git(folder: str, *arguments: str) -> subprocess.CompletedProcess[bytes]:
     except subprocess.TimeoutExpired:
         raise Problem(f"git did not answer within {PATIENCE:.0f} s", folder) from None
     except ValueError:  # a NUL in the revision
-        raise Problem("this is no name of a revision", "--changed-since") from None
+        raise Problem("this is no name of a revision", "--differs-from") from None
 
 
 def _said(done: subprocess.CompletedProcess[bytes]) -> str:

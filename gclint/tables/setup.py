@@ -19,7 +19,7 @@ SHAPES = (
 )
 HELICES = ("up-cut", "down-cut", "compression", "straight")
 GRADES = ("halt", "change", "consider")  # worst first
-STANDINGS = ("measured", "published", "practice", "memory")
+STANDINGS = ("measured", "published", "derived", "practice", "memory")
 
 
 class Assumed(Struct, frozen=True):
@@ -123,6 +123,7 @@ class Controller(Struct, frozen=True):
     dwell_unit: str = "s"  # or "ms"
     feed_unit: str = "mm/min"  # or "mm/s"
     over_feed: str = "not-known"  # a feed over an axis' limit: "clamps" (slows down), "loses-steps", "not-known"
+    arc_known: bool = False  # the card says when it refuses an arc; else these limits follow from `resolution`
     arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
     arc_tolerance_inch: float | None = None  # mm, the same where the program speaks inches (with `arc_tolerance_most`)
     arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both

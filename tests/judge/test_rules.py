@@ -34,7 +34,7 @@ NAMES = {
     "cuts-fixture", "rapid-not-straight", "end-move-low", "home-unknown", "nut-hits-stock", "v-too-deep",
     "helix-too-tight", "speed-over-spindle", "z-counted-downward", "spindle-turns-backward", "tool-not-as-declared",
     "tool-length-not-set", "program-stop-in-material", "reads-too-slowly", "odd-lap-feed",
-    "not-cut-through", "part-comes-loose", "offcut-comes-loose", "tab-too-short", "wall-too-thin",
+    "not-cut-through", "held-by-tape", "part-comes-loose", "offcut-comes-loose", "tab-too-short", "wall-too-thin",
     "compensation-left-on", "compensation-refused", "contour-too-tight", "entry-too-short",
     "units-switched", "tool-order-changed",
     "internal-error", "acceptance-stale", "acceptance-unknown",
