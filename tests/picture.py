@@ -55,7 +55,7 @@ def draw() -> str:
 
 def draw_path() -> bytes:
     """The SVG of another sample's path, as `gclint show --picture` makes it."""
-    from gclint.report.picture.picture.picture.picture import picture
+    from gclint.report.picture.picture import picture
 
     from gclint.check import run
     from gclint.setup.declare import Options
