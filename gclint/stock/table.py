@@ -11,7 +11,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from gclint.columns import Bytes, Floats32, Ints
+from gclint.setup.assumption import Assumption
 from gclint.setup.types import Assumed, Stock
+from gclint.stock.field import Field
 
 # touch bits
 TIP, SIDE, SHANK = 1, 2, 4
@@ -103,3 +105,11 @@ class Engagement:
     cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched
     assumed: tuple[Assumed, ...]
     not_judged: tuple[tuple[str, str, int], ...]  # (what, or the one rule; which declaration would judge it; moves)
+    start: Field | None = None  # what earlier programs left of the blank; None where none has cut it
+    field: Field | None = None  # what this one leaves; None where nothing was modelled
+    doubts: tuple[Assumption, ...] = ()  # what was assumed of the blank that may as well be otherwise
+
+    @property
+    def under(self) -> Floats32 | None:
+        """[ny, nx] depth cut from the underside, mm; None where nothing was."""
+        return self.start.under.cut if self.start is not None and self.start.under is not None else None
