@@ -14,7 +14,7 @@ from gclint.cutting.table import Cutting, ToolWindows
 from gclint.motion.table import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import Program
-from gclint.setup.types import DialMark, Setup, Stock, Tool
+from gclint.setup.types import Controller, DialMark, Setup, Stock, Tool
 from gclint.stock.table import Engagement
 
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
@@ -124,11 +124,7 @@ class Chain:
     @cached_property
     def stop_events(self) -> Column:
         """Rows of the events at which the machine waits for a person on this controller."""
-        m, controller = self.motion, self.setup.controller
-        kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
-        if controller.tool_change in ("stops", "does"):
-            kinds.append(EVENT["change"])
-        return np.flatnonzero(one_of(m.event_kind, kinds))
+        return stop_events(self.motion, self.setup.controller)
 
     @cached_property
     def spindle_stops(self) -> tuple[int, ...]:
@@ -188,6 +184,14 @@ class Chain:
             length = np.cumsum(pieces.length[order])
             usual[tool] = float(feeds[order[int(np.searchsorted(length, 0.8 * length[-1]))]])
         return usual
+
+
+def stop_events(motion: Motion, controller: Controller) -> Column:
+    """Rows of the events at which the machine waits for a person on this controller."""
+    kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
+    if controller.tool_change in ("stops", "does"):
+        kinds.append(EVENT["change"])
+    return np.flatnonzero(one_of(motion.event_kind, kinds))
 
 
 def _summed(values: Column) -> Column:

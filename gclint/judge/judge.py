@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column, one_of
+from gclint.columns import Bools, Column, one_of
 from gclint.cutting.table import Cutting
 from gclint.judge import acceptance, facts_part, facts_setup, house
 from gclint.judge.chain import Chain
@@ -17,11 +17,14 @@ from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.judge.facts import View, facts_of
 from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
 from gclint.judge.grouping import findings_of
+from gclint.judge.hanging import entry_of, take_out
 from gclint.judge.packs import Pack, Rule, check_together, load_pack
+from gclint.judge.set_up_stops import other_set_up
 from gclint.motion.table import EVENT, Motion
 from gclint.motion.timing import Timing
 from gclint.program.table import BEHIND_END, FLOW, Program
-from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.setup.assumption import Assumption
+from gclint.setup.types import GRADES, STANDINGS, Assumed, Setup
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.stock.table import Engagement
 
@@ -59,6 +62,7 @@ class Judged:
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
+    assumed: tuple[Assumed, ...] = ()  # what findings hang on
 
 
 @dataclass
@@ -72,7 +76,12 @@ class Hits:
     )  # index of the acceptance in the setup, -1 = not accepted
 
     def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+        if not len(self.accepted):
+            self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+
+    def keep(self, rows: Bools) -> Hits:
+        """Those for which `rows` is true."""
+        return Hits(self.rule, self.view.choose(np.flatnonzero(rows)), self.accepted[rows])
 
 
 def judge(
@@ -112,16 +121,32 @@ def judge(
             hits.append(found)
     _leave_out(hits)
     outcomes = acceptance.apply(hits, chain)
+    hanging = take_out(hits, _assumptions(chain), chain)
     for found in hits:
         try:
             findings += findings_of(found.rule, found.view, found.accepted, chain)
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
+    by_name = {rule.name: rule for pack in _entry_packs(chosen, hanging) for rule in pack.rules}
+    findings += [entry_of(assumption, mine, by_name, chain) for assumption, mine in hanging]
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(chain, rules, missing)
     ranked = tuple(sorted(findings, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
-    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes))
+    assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
+    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes), assumed)
+
+
+def _assumptions(chain: Chain) -> tuple[Assumption, ...]:
+    """What may as well be otherwise, the farthest reaching first."""
+    stop = other_set_up(chain)
+    return (*(() if stop is None else (stop,)), *chain.engagement.doubts)
+
+
+def _entry_packs(chosen: tuple[Pack, ...], hanging: list[Any]) -> tuple[Pack, ...]:
+    """Packs among which the rules of entries are: where only some packs are judged by, also those that ship."""
+    names = {rule.name for pack in chosen for rule in pack.rules}
+    return chosen if all(each.entry in names for each, _ in hanging) else _packs(())
 
 
 def all_packs(setup: Setup) -> tuple[Pack, ...]:

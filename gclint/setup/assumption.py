@@ -26,4 +26,5 @@ class Assumption:
     because: str
     rows: Mapping[str, Bools] = field(default_factory=dict)  # table of facts -> which of its rows hang on it
     line: int = 0  # where it begins to matter; 0: where the first of what hangs on it stands
+    always: bool = False  # told even where nothing hangs on it
     spares: tuple[str, ...] = ()  # subjects of rules that hold whatever is true of it

@@ -13,6 +13,7 @@ from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
 from gclint.setup.named import declaration, program, really_toml
+from gclint.setup.order import steps_of
 from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.setup.types import Assumed, Tool
@@ -59,6 +60,8 @@ class Declared(Struct, frozen=True):
     packs: tuple[str, ...] = ()
     assumed: tuple[Assumed, ...] = ()
     program_path: str | None = None
+    earlier: tuple[str, ...] = ()  # names of the programs that cut the blank before this one
+    turned: bool = False  # the blank is turned over right before it
     windows: tuple[Shop, File] | None = None  # whose [windows] are used, where it is not the shop
 
 
@@ -85,8 +88,11 @@ def declare(options: Options, program_path: str | None) -> Declared:
         files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
+    if job is not None and job_file is not None and (job.after or job.flip or len(programs) > 1):
+        steps_of(job, job_file, program_path)
     packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))
-    if searched and job_file and program_path and programs and not _among(program_path, programs):
+    before = () if job is None or job_file is None else tuple(str(Path(job_file.path).parent / n) for n in job.after)
+    if searched and job_file and program_path and programs and not _among(program_path, (*programs, *before)):
         because = f"it names {programs[0]}, and is used for this program all the same"
         assumed.append(Assumed("job", job_file.path, because))
     return Declared(

@@ -127,6 +127,8 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         accepts=(*accepts_of_job(declared), *accepts_in(program)),
         fail_at=_fail_at(declared, job),
         time_limit=None if job.time_limit is None else float(job.time_limit),
+        earlier=declared.earlier,
+        turned=declared.turned,
         assumed=tuple(assumed),
         sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
         used=used_files(declared, card, own_controller(declared)),

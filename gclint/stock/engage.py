@@ -12,7 +12,7 @@ from gclint.columns import Bools, Floats, Ints, distinct
 from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.setup.types import Assumed, Setup, Stock
-from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
+from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
 from gclint.stock.entries import entries_of
 from gclint.stock.edge import edge_of
 from gclint.stock.field import Field
@@ -210,8 +210,10 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
 def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     motion, chosen, notes, box, wanted = ready.motion, ready.chosen, ready.notes, ready.box, ready.wanted
     assert box is not None and wanted is not None
-    if start is not None:
+    assumed = ready.assumed
+    if start is not None and start.box != box:
         box = start.box
+        assumed = tuple(wider(each, box) for each in assumed)
     grid = grid_over(box, wanted) if start is None else start.grid
     begins = None if start is None else start.field
     resolution = setup.controller.resolution
@@ -237,7 +239,7 @@ def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     field = None if start is None else Field(grid.cell, made.side, None if begins is None else begins.under)
     doubt = edge_of(motion, chosen.tool, chosen.radius, box, pieces, entries, passes)
     return Engagement(
-        box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.side.cut, ready.assumed, tuple(notes),
+        box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.side.cut, assumed, tuple(notes),
         begins, field, () if doubt is None else (doubt,),
     )  # fmt: skip
 

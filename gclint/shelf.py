@@ -1,0 +1,66 @@
+"""Where the stock between the programs of a job is laid, so that no program is cut again for the one behind it."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from gclint import disk
+
+if TYPE_CHECKING:
+    from gclint.earlier import Known
+    from gclint.stock.field import Field
+
+MOST_KNOWN = 256  # programs of which is remembered what the sweep needs to know first
+SMALL = 5_000_000  # cells; a larger field is not held beside the one under way
+
+Read = Callable[[str], "bytes | None"]
+Write = Callable[[str, bytes], None]
+
+
+class Shelf:
+    """One field in memory, the one laid down last; and, where there is a cache on disk, every one that is not too large.
+
+    A field is asked for by the name of all that made it (`gclint.earlier`), so that none is ever out of date.
+    """
+
+    def __init__(self, read: Read | None = None, write: Write | None = None) -> None:
+        self.read, self.write = read, write
+        self.last: tuple[str, Field] | None = None
+        self.known: OrderedDict[str, tuple[Known, dict[disk.Question, str]]] = OrderedDict()
+
+    def take(self, name: str, shape: tuple[int, int]) -> Field | None:
+        """The field of that name; None where it is not here."""
+        if self.last is not None and self.last[0] == name and self.last[1].shape == shape:
+            return self.last[1]
+        if self.read is None:
+            return None
+        from gclint.stock.field import Field
+
+        data = self.read(name)
+        return None if data is None else Field.unpack(data, shape)
+
+    def lay(self, name: str, field: Field) -> None:
+        """Keep a field; one that is there already is not written again."""
+        self.last = (name, field) if field.shape[0] * field.shape[1] <= SMALL else None
+        if self.write is not None and self.read is not None and self.read(name) is None:
+            packed = field.pack()
+            if packed is not None:
+                self.write(name, packed)
+
+    def remember(self, name: str, known: Known, asked: dict[disk.Question, str]) -> None:
+        """Keep what was found out about a program, with what was asked of the disk for it."""
+        self.known[name] = known, dict(asked)
+        while len(self.known) > MOST_KNOWN:
+            self.known.popitem(last=False)
+
+    def recall(self, name: str) -> Known | None:
+        """It, where the disk still gives the same answers."""
+        if name not in self.known:
+            return None
+        known, asked = self.known[name]
+        with disk.overhearing() as now:
+            for question in asked:
+                now[question] = disk.ask_again(question)
+            return known if all(now[question] == answer for question, answer in asked.items()) else None
