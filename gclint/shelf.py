@@ -13,27 +13,29 @@ if TYPE_CHECKING:
     from gclint.stock.field import Field
 
 MOST_KNOWN = 256  # programs of which is remembered what the sweep needs to know first
-SMALL = 5_000_000  # cells; a larger field is not held beside the one under way
+MOST_HELD = 160 << 20  # bytes of fields that are held in memory
 
 Read = Callable[[str], "bytes | None"]
 Write = Callable[[str, bytes], None]
 
 
 class Shelf:
-    """One field in memory, the one laid down last; and, where there is a cache on disk, every one that is not too large.
+    """The fields laid down last in memory; and, where there is a cache on disk, every one that is not too large.
 
     A field is asked for by the name of all that made it (`gclint.earlier`), so that none is ever out of date.
     """
 
     def __init__(self, read: Read | None = None, write: Write | None = None) -> None:
         self.read, self.write = read, write
-        self.last: tuple[str, Field] | None = None
+        self.held: OrderedDict[str, Field] = OrderedDict()
         self.known: OrderedDict[str, tuple[Known, dict[disk.Question, str]]] = OrderedDict()
 
     def take(self, name: str, shape: tuple[int, int]) -> Field | None:
         """The field of that name; None where it is not here."""
-        if self.last is not None and self.last[0] == name and self.last[1].shape == shape:
-            return self.last[1]
+        held = self.held.get(name)
+        if held is not None and held.shape == shape:
+            self.held.move_to_end(name)
+            return held
         if self.read is None:
             return None
         from gclint.stock.field import Field
@@ -43,7 +45,9 @@ class Shelf:
 
     def lay(self, name: str, field: Field) -> None:
         """Keep a field; one that is there already is not written again."""
-        self.last = (name, field) if field.shape[0] * field.shape[1] <= SMALL else None
+        self.held[name] = field
+        while self.held and sum(each.bytes for each in self.held.values()) > MOST_HELD:
+            self.held.popitem(last=False)
         if self.write is not None and self.read is not None and self.read(name) is None:
             packed = field.pack()
             if packed is not None:

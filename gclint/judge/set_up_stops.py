@@ -82,7 +82,7 @@ def comments_at(program: Program, line: int) -> str:
 def _comments_on(program: Program, line: int) -> list[str]:
     column = program.comment_line
     first = int(np.searchsorted(column, column.dtype.type(max(line, 0))))
-    found = []
+    found: list[str] = []
     while first < len(column) and column[first] == line and len(found) < 4:
         start, end = int(program.comment_start[first]), int(program.comment_end[first])
         found.append(decode(program.data[start : min(end, start + LONGEST)]))

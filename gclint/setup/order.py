@@ -39,7 +39,7 @@ def steps_of(job: Job, file: File, program_path: str | None) -> tuple[Step, ...]
 
     Where the job names no program, the one that is checked comes behind those of `after`.
     """
-    named = [(("after", n), name) for n, name in enumerate(job.after)]
+    named: list[tuple[Key, str]] = [(("after", n), name) for n, name in enumerate(job.after)]
     if isinstance(job.program, str):
         named.append((("program",), job.program))
     elif job.program is not None:
@@ -109,10 +109,10 @@ def order_of(declared: Declared) -> Order | None:
 
 
 def _refuse_unknown_blank(declared: Declared, job: Job, file: File, n: int) -> None:
-    size, corner = (job.stock.size, job.stock.corner) if job.stock is not None else (None, None)
+    known: tuple[object, object] = (job.stock.size, job.stock.corner) if job.stock is not None else (None, None)
     if declared.stock is not None:
-        size, corner = declared.stock
-    missing = [key for key, value in (("size", size), ("corner", corner)) if value is None]
+        known = declared.stock
+    missing = [key for key, value in zip(("size", "corner"), known) if value is None]
     if missing:
         says = f"a blank can be turned over only where it is known: give [stock] {' and '.join(missing)} as well"
         raise file.wrong(("flip", n, "axis"), says)

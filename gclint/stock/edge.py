@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Bools, Floats, Ints, Longs
+from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.motion.along import points_at
 from gclint.motion.table import RAPID, Motion
 from gclint.setup.assumption import Assumption
@@ -81,7 +81,7 @@ class _Reach:
         run = np.where(at < len(rows), number[np.minimum(at, len(rows) - 1)], -1)
         return _Reach(motion, run, limits, radius / 2, inward)
 
-    def hangs(self, move: Ints, share: Floats) -> Bools:
+    def hangs(self, move: Ints, share: Floats | Floats32) -> Bools:
         """Whether the tool, after a share of each of these moves, stands beyond the cuts at length, and its run of feed
         moves (of a rapid: the next) leads into them."""
         x, y, _ = points_at(self.motion, move, np.asarray(share, np.float64))

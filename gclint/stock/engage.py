@@ -209,7 +209,8 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
 
 def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     motion, chosen, notes, box, wanted = ready.motion, ready.chosen, ready.notes, ready.box, ready.wanted
-    assert box is not None and wanted is not None
+    assert box is not None
+    assert wanted is not None
     assumed = ready.assumed
     if start is not None and start.box != box:
         box = start.box

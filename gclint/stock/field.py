@@ -1,4 +1,4 @@
-"""The stock as a height field that outlives a program: a top and an underside, turned over, made wider, told by name."""
+"""The stock as a height field that outlives a program: a top and an underside, turned over, made wider, packed."""
 
 from __future__ import annotations
 
@@ -54,6 +54,11 @@ class Field:
     def shape(self) -> tuple[int, int]:
         return self.top.cut.shape[0], self.top.cut.shape[1]
 
+    @property
+    def bytes(self) -> int:
+        """What it takes in memory."""
+        return self.top.cut.nbytes * (3 if self.under is None else 6)
+
     def turned(self, axis: Literal["x", "y"]) -> Field:
         """Turned over about an axis along X or Y: what was the underside is seen from above."""
         shape = self.shape
@@ -65,7 +70,7 @@ class Field:
         elsewhere, None where nothing was."""
         if self.under is None or not self.under.cut.any():
             return None
-        floor = np.maximum(np.float32(thick) - self.under.cut, np.float32(0))
+        floor: Floats32 = np.maximum(np.float32(thick) - self.under.cut, np.float32(0))
         floor[self.under.cut <= 0] = np.inf
         return floor
 
