@@ -80,9 +80,8 @@ class Earlier:
         )
 
 
-WHOLE = Assumed(
-    "the blank", "whole: nothing has been cut before", "no earlier program is declared (`program` or `after` in job.toml)"
-)
+NONE_EARLIER = "no earlier program is declared (`program` or `after` in job.toml)"
+WHOLE = Assumed("the blank", "whole: nothing has been cut before", NONE_EARLIER)
 
 
 def earlier_of(
@@ -106,6 +105,8 @@ def earlier_of(
 def _told(declared: Declared, order: Order) -> tuple[Assumed, ...]:
     names = [step.name for step in order.steps[: order.at]]
     turns = [step for step in order.steps[: order.at + 1] if step.flip is not None]
+    if not names and not turns:
+        return (Assumed("the blank", WHOLE.value, "job.toml names this program first"),)
     left = f"as left by {', '.join(names)}" if names else "whole"
     for step in turns:
         assert step.flip is not None
@@ -226,7 +227,8 @@ class _Walk:
             field = field.turned(flip.axis)
         if grid is not None and field.shape != grid.shape:
             before = next(each for each in reversed(grids[:place]) if each is not None)
-            left, front = (round((a - b) / grid.cell) for a, b in ((before.x_low, grid.x_low), (before.y_low, grid.y_low)))
+            left = round((before.x_low - grid.x_low) / grid.cell)
+            front = round((before.y_low - grid.y_low) / grid.cell)
             field = replace(field, top=field.top.wider(left, front, grid.shape))
         return field
 

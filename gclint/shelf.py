@@ -46,7 +46,7 @@ class Shelf:
     def lay(self, name: str, field: Field) -> None:
         """Keep a field; one that is there already is not written again."""
         self.held[name] = field
-        while self.held and sum(each.bytes for each in self.held.values()) > MOST_HELD:
+        while self.held and sum(each.size for each in self.held.values()) > MOST_HELD:
             self.held.popitem(last=False)
         if self.write is not None and self.read is not None and self.read(name) is None:
             packed = field.pack()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from pathlib import Path
 
 from msgspec import Struct
@@ -15,7 +16,7 @@ from gclint.setup.order import steps_of
 
 
 class Place(Struct, frozen=True):
-    """Where a program stands: in which chain, behind how many others, and their bytes, which may have to be cut first."""
+    """Where a program stands: in which chain, behind how many others; their bytes, which may have to be cut first."""
 
     chain: str
     at: int
@@ -56,8 +57,6 @@ def _places(name: str, options: Options) -> dict[str, Place]:
     chain = f"{os.path.realpath(file.path)} {options!r}"
     for at, step in enumerate(steps):
         places[os.path.realpath(step.path)] = Place(chain, at, before)
-        try:
+        with suppress(OSError, ValueError):
             before += Path(step.path).stat().st_size
-        except (OSError, ValueError):
-            pass
     return places if len(places) > 1 else {}

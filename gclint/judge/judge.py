@@ -128,7 +128,9 @@ def judge(
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
     by_name = {rule.name: rule for pack in _entry_packs(chosen, hanging) for rule in pack.rules}
-    findings += [entry_of(assumption, mine, by_name, chain) for assumption, mine in hanging]
+    entries = [entry_of(assumption, mine, by_name, chain) for assumption, mine in hanging]
+    entries, outcomes = acceptance.cover_entries(entries, outcomes)
+    findings += entries
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(chain, rules, missing)
     ranked = tuple(sorted(findings, key=_rank))

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 
 class Step(Struct, frozen=True):
-    """One program of the order: where it lies, where the job names it, whether and how the blank is turned before it."""
+    """One program of the order: where it lies, where the job names it, how the blank is turned before it."""
 
     path: str
     name: str
@@ -96,7 +96,7 @@ def order_of(declared: Declared) -> Order | None:
     steps = steps_of(job, file, path)
     here = disk.real(Path(path))
     at = next((n for n, step in enumerate(steps) if disk.real(Path(step.path)) == here), None)
-    if at is None:
+    if at is None or (len(steps) == 1 and steps[0].flip is None):
         return None
     order = Order(steps, at)
     turned = next((step for step in order.steps[: at + 1] if step.flip is not None), None)

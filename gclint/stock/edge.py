@@ -76,9 +76,12 @@ class _Reach:
             limits[side] = _reach(path, side, model_number("lead") * wide)
             inner = np.minimum(path.start[side], path.end[side]) <= limits[side]
             inward[side] = np.bincount(path.run, weights=inner, minlength=inward.shape[1]) > 0
-        # the run that a move belongs to, or that begins next behind it
-        at = np.searchsorted(rows, np.arange(len(motion)))
-        run = np.where(at < len(rows), number[np.minimum(at, len(rows) - 1)], -1)
+        # the run that a move belongs to, or that begins behind it before the tool is lifted out
+        moves = np.arange(len(motion))
+        at = np.searchsorted(rows, moves)
+        following = rows[np.minimum(at, len(rows) - 1)]
+        lifts = np.concatenate(([0], np.cumsum(~(np.minimum(motion.z0, motion.z1) < top))))
+        run = np.where((at < len(rows)) & (lifts[following] == lifts[moves]), number[np.minimum(at, len(rows) - 1)], -1)
         return _Reach(motion, run, limits, radius / 2, inward)
 
     def hangs(self, move: Ints, share: Floats | Floats32) -> Bools:

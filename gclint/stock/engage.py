@@ -13,8 +13,8 @@ from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
-from gclint.stock.entries import entries_of
 from gclint.stock.edge import edge_of
+from gclint.stock.entries import entries_of
 from gclint.stock.field import Field
 from gclint.stock.grid import Grid, cell_wanted, grid_over
 from gclint.stock.passes import passes_of
@@ -111,7 +111,8 @@ class Ready:
         most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
         path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
         thick = math.inf if self.box is None or self.box.bottom is None else grid.top - self.box.bottom
-        return sweep(motion, chosen.tool, chosen.tools, path, grid, setup.controller.resolution, most_work, field, thick)
+        resolution = setup.controller.resolution
+        return sweep(motion, chosen.tool, chosen.tools, path, grid, resolution, most_work, field, thick)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -55,7 +55,7 @@ class Field:
         return self.top.cut.shape[0], self.top.cut.shape[1]
 
     @property
-    def bytes(self) -> int:
+    def size(self) -> int:
         """What it takes in memory."""
         return self.top.cut.nbytes * (3 if self.under is None else 6)
 
@@ -67,11 +67,18 @@ class Field:
 
     def floor(self, thick: float) -> Floats32 | None:
         """[ny, nx] depth below the top, mm, at which the material ends because it was cut from below; infinite
-        elsewhere, None where nothing was."""
-        if self.under is None or not self.under.cut.any():
+        elsewhere, None where nothing was.
+
+        A cell through which a wall of the underside runs counts as cut: a rim of half a cell is left out, lest a tool
+        that meets the same outline from above finds slivers there.
+        """
+        if self.under is None:
             return None
-        floor: Floats32 = np.maximum(np.float32(thick) - self.under.cut, np.float32(0))
-        floor[self.under.cut <= 0] = np.inf
+        deep = np.where(self.under.share > 0, np.maximum(self.under.cut, self.under.other), self.under.cut)
+        if not deep.any():
+            return None
+        floor: Floats32 = np.maximum(np.float32(thick) - deep, np.float32(0))
+        floor[deep <= 0] = np.inf
         return floor
 
     def pack(self) -> bytes | None:

@@ -19,7 +19,7 @@ def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
     box = engagement.box
     if box is None or box.x is None or box.y is None or box.top is None:
         return None
-    cut = _fewer(engagement.cut)
+    cut = _fewer(engagement.surface)
     thick = box.top - box.bottom if box.bottom is not None else None
     deepest = float(cut.max()) if cut.size else 0.0
     told: dict[str, Any] = {
@@ -33,9 +33,13 @@ def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
     return told
 
 
-def _fewer(cut: Floats32) -> Floats32:
-    """Every so many cells the deepest of them, so that no groove is lost."""
-    step = max(1, -(-max(cut.shape) // MOST_CELLS))
+def fewer(cut: Floats32 | None, most: int = MOST_CELLS) -> Floats32 | None:
+    """At most so many cells along a side: the deepest of those that become one, so that no groove is lost."""
+    return None if cut is None else _fewer(cut, most)
+
+
+def _fewer(cut: Floats32, most: int = MOST_CELLS) -> Floats32:
+    step = max(1, -(-max(cut.shape) // most))
     if step == 1:
         return cut
     rows, cols = np.arange(0, cut.shape[0], step), np.arange(0, cut.shape[1], step)
