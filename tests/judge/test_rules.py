@@ -38,6 +38,7 @@ NAMES = {
     "compensation-left-on", "compensation-refused", "contour-too-tight", "entry-too-short",
     "units-switched", "tool-order-changed",
     "internal-error", "acceptance-stale", "acceptance-unknown",
+    "blank-not-declared", "earlier-cuts-unknown", "another-set-up",
 }  # fmt: skip
 
 
