@@ -1,4 +1,4 @@
-"""Stock that carries over: from one program to the next, over a flip, against dexels that share no code with the sweep."""
+"""Stock that carries over, from one program to the next and over a flip, against dexels: no code of the sweep."""
 
 from __future__ import annotations
 
@@ -32,8 +32,7 @@ def written(folder: Path, job: str, **programs: str) -> Path:
 
 
 def traced(path: Path, shelf: Shelf | None = None, **options: str) -> Tables:
-    tables = trace(path.read_bytes(), path.name, Options(tools=TOOLS, **options), str(path), shelf=shelf)
-    return tables
+    return trace(path.read_bytes(), path.name, Options(tools=TOOLS, **options), str(path), shelf=shelf)
 
 
 def checked(path: Path, **options: str) -> Checked:
@@ -91,7 +90,8 @@ def volumes(tables: Tables) -> list[float]:
 @pytest.mark.parametrize("seed", range(4))
 def test_a_second_side_meets_what_the_first_left(tmp_path: Path, axis: str, seed: int) -> None:
     front, back = slots(seed), slots(seed + 100)
-    job = f'program = ["front.nc", "back.nc"]\nz_zero = "stock-top"\n{BLANK}[[flip]]\nbefore = "back.nc"\naxis = "{axis}"\n'
+    flip = f'[[flip]]\nbefore = "back.nc"\naxis = "{axis}"\n'
+    job = f'program = ["front.nc", "back.nc"]\nz_zero = "stock-top"\n{BLANK}{flip}'
     home = written(tmp_path, job, front=program(front), back=program(back))
     model = Dexels()
     alone = [model.cut(slot) for slot in front]
@@ -139,8 +139,10 @@ def test_an_undeclared_blank_grows_with_the_programs(tmp_path: Path) -> None:
     b = program([(10, 10, 30, 10, 5), (70, 50, 90, 60, 2)])
     home = written(tmp_path, 'program = ["a.nc", "b.nc"]\nz_zero = "stock-top"\n', a=a, b=b)
     found = traced(home / "b.nc").engagement
-    assert found.box is not None and found.box.x is not None
-    assert found.box.x[0] == pytest.approx(1) and found.box.x[1] == pytest.approx(99)
+    assert found.box is not None
+    assert found.box.x is not None
+    assert found.box.x[0] == pytest.approx(1)
+    assert found.box.x[1] == pytest.approx(99)
     assert volumes(traced(home / "b.nc"))[0] == pytest.approx((20 * 6 + np.pi * 9) * 2, rel=0.02)
 
 
@@ -191,14 +193,23 @@ keep_out = [ { name = "stop", from = ["-9 mm", "-9 mm", "0 mm"], to = ["-5 mm", 
     hold = '[hold]\nby = "clamps"\n'
     home = written(tmp_path, start + BLANK + hold + flip, front=ROUGH, back=ROUGH.replace("Z", "Z1"), last=ROUGH)
     front, last = traced(home / "front.nc").setup, traced(home / "last.nc").setup
-    assert front.stock is not None and front.stock.x == (0, WIDE) and front.stock.top == 0
-    assert front.hold.by == "clamps" and not front.keep_out and not front.turned
-    assert last.stock is not None and last.stock.x == (5, 5 + WIDE) and last.stock.top == THICK
-    assert last.hold.by == "tape" and [box.name for box in last.keep_out] == ["stop"] and not last.turned
+    assert front.stock is not None
+    assert front.stock.x == (0, WIDE)
+    assert front.stock.top == 0
+    assert front.hold.by == "clamps"
+    assert not front.keep_out
+    assert not front.turned
+    assert last.stock is not None
+    assert last.stock.x == (5, 5 + WIDE)
+    assert last.stock.top == THICK
+    assert last.hold.by == "tape"
+    assert [box.name for box in last.keep_out] == ["stop"]
+    assert not last.turned
     assert traced(home / "back.nc").setup.turned
 
 
 PROGRAMS = 'program = ["rough.nc", "finish.nc", "back.nc"]\n'
+KEEP_OUT = 'keep_out = [ { from = ["1 mm", "0 mm", "0 mm"], to = ["0 mm", "1 mm", "1 mm"] } ]\n'
 FLIP = '[[flip]]\nbefore = "back.nc"\naxis = "x"\n'
 
 
@@ -214,8 +225,7 @@ FLIP = '[[flip]]\nbefore = "back.nc"\naxis = "x"\n'
         (PROGRAMS + BLANK + FLIP.replace('"x"', '"z"'), 7, 8, "none of its values"),
         (PROGRAMS + FLIP, 4, 8, "give [stock] size and corner"),
         ('after = ["note.nc"]\nprogram = "back.nc"\n' + BLANK, 1, 10, "is no program that can be read"),
-        (PROGRAMS + BLANK + FLIP + 'keep_out = [ { from = ["1 mm", "0 mm", "0 mm"], to = ["0 mm", "1 mm", "1 mm"] } ]\n',
-         8, 54, "does not lie above"),
+        (PROGRAMS + BLANK + FLIP + KEEP_OUT, 8, 54, "does not lie above"),
     ],
 )  # fmt: skip
 def test_an_order_that_cannot_be_is_told_with_its_place(
@@ -230,7 +240,8 @@ def test_an_order_that_cannot_be_is_told_with_its_place(
 
 def test_the_shelf_saves_the_sweep_and_never_changes_what_is_found(tmp_path: Path) -> None:
     names = ["a", "b", "c", "d"]
-    job = f'program = [{", ".join(f"{chr(34)}{n}.nc{chr(34)}" for n in names)}]\n{BLANK}[[flip]]\nbefore = "c.nc"\naxis = "x"\n'
+    listed = ", ".join(f'"{name}.nc"' for name in names)
+    job = f'program = [{listed}]\n{BLANK}[[flip]]\nbefore = "c.nc"\naxis = "x"\n'
     home = written(tmp_path, job, **{name: program(slots(n)) for n, name in enumerate(names)})
     laid: dict[str, bytes] = {}
     shelf = Shelf(laid.get, laid.__setitem__)

@@ -55,6 +55,33 @@ def edge_of(
     )
 
 
+def cleared_before(motion: Motion, reach: Floats, box: Stock, pieces: Pieces, entries: Entries,
+                   passes: Passes) -> Assumption | None:  # fmt: skip
+    """All that is cut, where no blank is declared and the first cut at feed begins deeper than one pass could reach.
+
+    reach [moves]: of the tool, mm.
+    """
+    feeds = np.flatnonzero(motion.kind[pieces.move] != RAPID)
+    if box.declared or not len(feeds):
+        return None
+    first = feeds[:1]
+    move = pieces.move[first]
+    _, _, z = points_at(motion, move, pieces.start[first].astype(np.float64))
+    depth = (box.top or 0.0) - float(z[0])
+    if not depth > float(reach[move[0]]):
+        return None
+    return Assumption(
+        entry="earlier-cuts-unknown",
+        what="what was cut before",
+        value="nothing",
+        alternatives=("what lies above its first cut",),
+        because=f"no stock is declared, and the first cut begins {depth:.1f} mm down",
+        rows={"pieces": np.ones(len(pieces), bool), "entries": np.ones(len(entries), bool),
+              "passes": np.ones(len(passes), bool)},
+        spares=(*SPARES, "time", "heat"),
+    )  # fmt: skip
+
+
 class _Reach:
     """How far the cuts at length reach on each side, and which runs of feed come from beyond into them."""
 

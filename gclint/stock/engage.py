@@ -11,9 +11,10 @@ import numpy as np
 from gclint.columns import Bools, Floats, Ints, distinct
 from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
+from gclint.setup.numbers import model_number
 from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
-from gclint.stock.edge import edge_of
+from gclint.stock.edge import cleared_before, edge_of
 from gclint.stock.entries import entries_of
 from gclint.stock.field import Field
 from gclint.stock.grid import Grid, cell_wanted, grid_over
@@ -88,6 +89,15 @@ class _Chosen:
     radius: Floats
     lowest: Floats
     assumed: tuple[Assumed, ...]
+
+    @property
+    def reach(self) -> Floats:
+        """[moves] how deep one pass can go: the length of the flutes, else so many diameters; inf where left out."""
+        each = [
+            made.flute_length if math.isfinite(made.flute_length) else 2 * made.radius * model_number("one_pass")
+            for made in self.tools
+        ]
+        return np.array([*each, math.inf])[self.tool]
 
     @property
     def swept(self) -> Bools:
@@ -239,10 +249,11 @@ def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
     # of a program alone nobody asks for what it leaves, and two thirds of it can go
     field = None if start is None else Field(grid.cell, made.side, None if begins is None else begins.under)
-    doubt = edge_of(motion, chosen.tool, chosen.radius, box, pieces, entries, passes)
+    edge = edge_of(motion, chosen.tool, chosen.radius, box, pieces, entries, passes)
+    cleared = cleared_before(motion, chosen.reach, box, pieces, entries, passes)
     return Engagement(
         box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.side.cut, assumed, tuple(notes),
-        begins, field, () if doubt is None else (doubt,),
+        begins, field, tuple(each for each in (cleared, edge) if each is not None),
     )  # fmt: skip
 
 

@@ -30,6 +30,10 @@ def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
         if thick is not None:
             cut = np.minimum(cut, thick)
         told |= {"nx": cut.shape[1], "ny": cut.shape[0], "cut": columns.add(cut.ravel(), 1000.0, delta=True)}
+        start = fewer(engagement.surface_at_start)
+        if start is not None and start.shape == cut.shape:
+            start = start if thick is None else np.minimum(start, thick)
+            told["start"] = columns.add(start.ravel(), 1000.0, delta=True)
     return told
 
 
