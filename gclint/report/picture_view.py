@@ -98,7 +98,8 @@ class View:
         under = fewer(found.under, MOST_SEEN)
         if under is not None and under.any() and min(under.shape) > 1:
             x, y = (np.linspace(a, b, n) for a, b, n in ((*ends[:2], under.shape[1]), (*ends[2:], under.shape[0])))
-            self.axes.contour(x, y, under > GONE, [0.5], colors=["0.4"], linewidths=0.6, linestyles="dashed", zorder=1.3)
+            style: dict[str, Any] = {"colors": ["0.4"], "linewidths": 0.6, "linestyles": "dashed"}
+            self.axes.contour(x, y, under > GONE, [0.5], zorder=1.3, **style)
 
     def _keep_outs(self) -> None:
         for each in self.tables.setup.keep_out:
