@@ -3,6 +3,9 @@
 What the program cuts along at length lies in the blank. Beyond that, its path may start or end in the air: an approach
 from the side, the overrun of a facing pass, the open end of a slot. So the blank's edge may lie anywhere between the
 outline of what is cut at length and one tool diameter outside all cuts; the field is swept with the latter.
+
+A rapid that comes down there is likelier beside the blank than in it: nobody means to crash. A descent at feed, as into
+the end of a slot, is meant to cut: it hangs on the edge only where the whole tool stands outside.
 """
 
 from __future__ import annotations
@@ -31,13 +34,19 @@ def edge_of(
     """
     if box.placed or not len(pieces):
         return None
-    reach = _Reach.of(motion, tool, radius, box.top or 0.0)
-    if reach is None:
+    top = box.top or 0.0
+    rapids = _Reach.of(motion, tool, radius, top, model_number("lead"), 0.25)
+    feeds = _Reach.of(motion, tool, radius, top, 1.0, 1.25)
+    if rapids is None or feeds is None:
         return None
-    hangs = reach.hangs(pieces.move, pieces.start) | reach.hangs(pieces.move, pieces.end)
+
+    def beyond(move: Ints, share: Floats | Floats32, fast: _Reach = rapids, slow: _Reach = feeds) -> Bools:
+        return np.where(motion.kind[move] == RAPID, fast.hangs(move, share), slow.hangs(move, share))
+
+    hangs = beyond(pieces.move, pieces.start) | beyond(pieces.move, pieces.end)
     first, last = entries.first_move, entries.last_move
     ones = np.ones(len(entries), np.float64)
-    entered = reach.hangs(first, 0 * ones) | reach.hangs(first, ones) | reach.hangs(last, ones)
+    entered = beyond(first, 0 * ones) | beyond(first, ones) | beyond(last, ones)
     whole = np.zeros(len(passes), bool)
     if len(passes):
         ends = np.concatenate(([0], np.cumsum(~hangs)))
@@ -89,7 +98,8 @@ class _Reach:
         self.motion, self.run, self.limits, self.room, self.inward = motion, run, limits, room, inward
 
     @staticmethod
-    def of(motion: Motion, tool: Ints, radius: Floats, top: float) -> _Reach | None:
+    def of(motion: Motion, tool: Ints, radius: Floats, top: float, lead: float, room: float) -> _Reach | None:
+        """lead: diameters of unbroken cut that lie in the blank; room: diameters beyond them that do not hang yet."""
         feeds = (tool >= 0) & (motion.kind != RAPID) & (np.fmin(motion.z0, motion.z1) < top)
         rows = np.flatnonzero(feeds)
         if not len(rows):
@@ -100,7 +110,7 @@ class _Reach:
         limits, inward = np.full(4, np.nan), np.zeros((4, int(number[-1]) + 1), bool)
         wide = 2 * float(radius[rows].max())
         for side in range(4):
-            limits[side] = _reach(path, side, model_number("lead") * wide)
+            limits[side] = _reach(path, side, lead * wide)
             inner = np.minimum(path.start[side], path.end[side]) <= limits[side]
             inward[side] = np.bincount(path.run, weights=inner, minlength=inward.shape[1]) > 0
         # the run that a move belongs to, or that begins behind it before the tool is lifted out
@@ -109,7 +119,7 @@ class _Reach:
         following = rows[np.minimum(at, len(rows) - 1)]
         lifts = np.concatenate(([0], np.cumsum(~(np.minimum(motion.z0, motion.z1) < top))))
         run = np.where((at < len(rows)) & (lifts[following] == lifts[moves]), number[np.minimum(at, len(rows) - 1)], -1)
-        return _Reach(motion, run, limits, radius / 2, inward)
+        return _Reach(motion, run, limits, room * 2 * radius, inward)
 
     def hangs(self, move: Ints, share: Floats | Floats32) -> Bools:
         """Whether the tool, after a share of each of these moves, stands beyond the cuts at length, and its run of feed
