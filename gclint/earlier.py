@@ -13,35 +13,22 @@ import numpy as np
 
 from gclint import disk
 from gclint.problem import Problem, reason
-from gclint.setup.assumption import Assumption
 from gclint.setup.order import Order, declared_at
-from gclint.setup.types import Assumed, Setup, Stock, UsedFile
+from gclint.shelf import Known, Shelf
+from gclint.tables.assumption import Assumption
+from gclint.tables.setup import Assumed, Setup, Stock, UsedFile
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.program.table import Program
     from gclint.setup.declare import Declared
-    from gclint.shelf import Shelf
     from gclint.stock.engage import Ready, Start
-    from gclint.stock.field import Field
     from gclint.stock.grid import Grid
-    from gclint.stock.table import Engagement
+    from gclint.tables.engagement import Engagement
+    from gclint.tables.field import Field
+    from gclint.tables.motion import Motion
+    from gclint.tables.program import Program
 
 FINER = 0.8  # a program that wants cells smaller than this share of those there are has the earlier ones cut again
 HELD = 1_000_000  # moves of earlier programs that are held from finding out about them to their sweep
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Known:
-    """What must be known of a program before any field is swept."""
-
-    name: str
-    digest: str  # of all that its sweep depends on, but the field and its cells
-    content: str  # digest of its bytes
-    box: Stock | None
-    wanted: float | None  # cell, mm; None where it cuts nothing
-    unclear: str  # why it is not known in full what it cuts; "" where it is
-    moves: int
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -233,7 +220,7 @@ class _Walk:
         return field
 
     def _cut(self, place: int, known: Known, grid: Grid | None, field: Field | None) -> Field | None:
-        from gclint.stock.field import Field
+        from gclint.tables.field import Field
 
         if grid is None or known.wanted is None:
             return field

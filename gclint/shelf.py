@@ -4,19 +4,33 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from gclint import disk
 
 if TYPE_CHECKING:
-    from gclint.earlier import Known
-    from gclint.stock.field import Field
+    from gclint.tables.field import Field
+    from gclint.tables.setup import Stock
 
 MOST_KNOWN = 256  # programs of which is remembered what the sweep needs to know first
 MOST_HELD = 160 << 20  # bytes of fields that are held in memory
 
 Read = Callable[[str], "bytes | None"]
 Write = Callable[[str, bytes], None]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Known:
+    """What must be known of a program before any field is swept."""
+
+    name: str
+    digest: str  # of all that its sweep depends on, but the field and its cells
+    content: str  # digest of its bytes
+    box: Stock | None
+    wanted: float | None  # cell, mm; None where it cuts nothing
+    unclear: str  # why it is not known in full what it cuts; "" where it is
+    moves: int
 
 
 class Shelf:
@@ -38,7 +52,7 @@ class Shelf:
             return held
         if self.read is None:
             return None
-        from gclint.stock.field import Field
+        from gclint.tables.field import Field
 
         data = self.read(name)
         return None if data is None else Field.unpack(data, shape)

@@ -9,11 +9,11 @@ import numpy as np
 import pytest
 
 from gclint.check import check, trace
-from gclint.judge.finding import Checked
 from gclint.problem import Problem
-from gclint.report.tables import Tables
+from gclint.run import Tables
 from gclint.setup.declare import Options
 from gclint.shelf import Shelf
+from gclint.tables.finding import Checked
 
 HEAD = "G21 G90 G94 G17 G40 G49 G80 G54\nT1 M6\nS16000 M3\nG0 Z5\n"
 END = "G0 Z20\nM5\nM30\n"

@@ -22,7 +22,7 @@ from gclint.folder.kept import Kept
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
 from gclint.problem import Problem
-from gclint.report.tables import Run
+from gclint.run import Run
 from gclint.shelf import Shelf
 
 AHEAD = 256  # programs that may be answered before the one whose turn it is

@@ -3,20 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING
 
 import numpy as np
 
+from gclint.advice.places import column_of
 from gclint.columns import Bools, Column, distinct
-from gclint.judge.chain import Chain
-from gclint.judge.finding import Change, Finding, Found
+from gclint.facts.chain import Chain
 from gclint.judge.grouping import MOST_LINES, line_of, places_of, tool_number
-from gclint.judge.packs import Rule
-from gclint.judge.places import column_of
-from gclint.setup.assumption import Assumption
-
-if TYPE_CHECKING:
-    from gclint.judge.judge import Hits
+from gclint.judge.hits import Hits
+from gclint.packs.pack import Rule
+from gclint.tables.assumption import Assumption
+from gclint.tables.finding import Change, Finding, Found
 
 MOST_NAMED = 8  # rules, and lines of a rule, that are named
 

@@ -8,13 +8,13 @@ from functools import cache
 import numpy as np
 from msgspec import Struct
 
-from gclint.judge.chain import Chain, once, stop_events
-from gclint.motion.table import RAPID, Motion
-from gclint.program.table import Program, decode
-from gclint.setup.assumption import Assumption
-from gclint.setup.toml_file import load
-from gclint.setup.types import Setup
+from gclint.facts.chain import Chain, once, stop_events
 from gclint.shipped import folder
+from gclint.tables.assumption import Assumption
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.program import Program, decode
+from gclint.tables.setup import Setup
+from gclint.toml.file import load
 
 NEAR = 3  # lines of nothing but comments before or behind a stop that belong to it
 LONGEST = 400  # bytes of a comment that are read

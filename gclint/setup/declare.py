@@ -12,11 +12,10 @@ from msgspec import Struct
 from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.named import declaration, program, really_toml
-from gclint.setup.order import steps_of
-from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
-from gclint.setup.types import Assumed, Tool
+from gclint.tables.setup import Assumed, Tool
+from gclint.toml.file import Key, decode, problem_at, read_text
+from gclint.toml.named import declaration, program, really_toml
 
 
 class Options(Struct, frozen=True):
@@ -88,8 +87,6 @@ def declare(options: Options, program_path: str | None) -> Declared:
         files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
-    if job is not None and job_file is not None and (job.after or job.flip or len(programs) > 1):
-        steps_of(job, job_file, program_path)
     packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))
     before = () if job is None or job_file is None else tuple(str(Path(job_file.path).parent / n) for n in job.after)
     if searched and job_file and program_path and programs and not _among(program_path, (*programs, *before)):

@@ -3,19 +3,16 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint import disk
 from gclint.problem import Problem, nearest
+from gclint.setup.declare import Declared, File
 from gclint.setup.declared import FlipTable, HoldTable, Job, StockTable
-from gclint.setup.named import program as placed_program
-from gclint.setup.toml_file import Key
-
-if TYPE_CHECKING:
-    from gclint.setup.declare import Declared, File
+from gclint.toml.file import Key
+from gclint.toml.named import program as placed_program
 
 
 class Step(Struct, frozen=True):

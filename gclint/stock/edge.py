@@ -13,12 +13,12 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
+from gclint.knowledge.numbers import model_number
 from gclint.motion.along import points_at
-from gclint.motion.table import RAPID, Motion
-from gclint.setup.assumption import Assumption
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Stock
-from gclint.stock.table import Entries, Passes, Pieces
+from gclint.tables.assumption import Assumption
+from gclint.tables.engagement import Entries, Passes, Pieces
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import Stock
 
 PARTS = 16  # of an arc, along which it is followed as chords
 SPARES = ("spindle", "state")  # holds wherever the blank ends

@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
+from gclint.cards.material import describe, material, material_from, names
 from gclint.problem import Problem
-from gclint.setup.card import describe, material, material_from, names
-from gclint.setup.types import STANDINGS
 from gclint.shipped import folder
+from gclint.tables.setup import STANDINGS
 
 AT_LEAST = {
     "aluminium-6061", "beech", "birch-plywood", "brass", "cast-acrylic", "cured-epoxy", "extruded-acrylic",

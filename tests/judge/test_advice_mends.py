@@ -8,7 +8,9 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from gclint.judge.finding import Checked, Finding
+from gclint.advice.change import ADVICE
+from gclint.packs.advice_names import ADVICE_ON
+from gclint.tables.finding import Checked, Finding
 from tests.judge.test_scenarios import MACHINE_A, MACHINE_B
 from tests.judge.try_judge import found, tried
 
@@ -17,6 +19,10 @@ RULES = (
     "feed-never-reached", "feed-over-machine", "speed-over-spindle",
 )  # fmt: skip
 B = MACHINE_B.replace('controller = "stops-at-tool-change.toml"\n', "")
+
+
+def test_every_advice_that_a_rule_can_name_is_worked_out() -> None:
+    assert set(ADVICE) == set(ADVICE_ON)
 
 
 def tool(diameter: float, flutes: int, stickout: float) -> str:

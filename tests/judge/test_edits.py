@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.edits import edited, edits_of, words_on
-from gclint.judge.finding import Change, SetWord
+from gclint.advice.edits import edited, edits_of, words_on
+from gclint.tables.finding import Change, SetWord
 
 
 def change(*sets: tuple[int, str, float | None, float]) -> Change:

@@ -6,8 +6,8 @@ import random
 
 import pytest
 
-from gclint.judge.finding import Checked, Finding
 from gclint.judge.set_up_stops import speaks_of_set_up
+from gclint.tables.finding import Checked, Finding
 from tests.judge.try_judge import tried
 
 HEAD = "G21 G90 G94 G17 G40 G49 G80 G54\nT1 M6\nS16000 M3\nG4 P4\nG0 Z20\nG43 H1 Z20\n"

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from gclint.judge.finding import Checked, HouseRule, Regraded
-from gclint.report.sheet_words import graded_words, house_words
+from gclint.digest.sheet_words import graded_words, house_words
+from gclint.tables.finding import Checked, HouseRule, Regraded
 from tests.judge.try_judge import found, tried
 
 HEAD = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\n"

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from gclint.judge.compile_packs import shipped_packs, sources
-from gclint.judge.packs import Pack, Rule
+from gclint.packs.pack import Pack, Rule
+from gclint.packs.shipped_packs import shipped_packs, sources
 from gclint.shipped import folder
 from tests.mutate_rules import Samples, mutants, survivors
 

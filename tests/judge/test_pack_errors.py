@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.packs import check_together, compile_pack, load_pack
+from gclint.packs.load import check_together, compile_pack, load_pack
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
 
 HOUSE = """

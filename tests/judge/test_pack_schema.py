@@ -8,7 +8,7 @@ from pathlib import Path
 import jsonschema
 import pytest
 
-from gclint.judge.schema import FILES
+from gclint.packs.schema import FILES
 from gclint.setup.schema import schema_of, text_of
 
 ROOT = Path(__file__).parents[2]
@@ -18,8 +18,8 @@ HOUSE = (ROOT / "sample_programs" / "lowtide-house.toml").read_text(encoding="ut
 
 
 def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
-    shipped = (ROOT / "gclint" / "judge" / FILE).read_text(encoding="utf-8")
-    assert shipped == text_of(FILES[FILE], FILE), "run  python -m gclint.judge.schema"
+    shipped = (ROOT / "gclint" / "packs" / FILE).read_text(encoding="utf-8")
+    assert shipped == text_of(FILES[FILE], FILE), "run  python -m gclint.packs.schema"
     jsonschema.Draft202012Validator.check_schema(SCHEMA.schema)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.language import (
+from gclint.language.expression import (
     MOST_STEPS,
     NUMBER,
     TEXT,
@@ -17,7 +17,7 @@ from gclint.judge.language import (
     literals,
     quantity,
 )
-from gclint.judge.units import UNITS
+from gclint.language.units import UNITS
 
 NAMES = {
     "solid": Name(NUMBER, "mm"),

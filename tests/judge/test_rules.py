@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import compile_shipped, fingerprint, shipped_packs, sources
-from gclint.judge.packs import CORE, Pack, Rule, Shipped
+from gclint.packs.pack import CORE, Pack, Rule, Shipped
+from gclint.packs.shipped_packs import compile_shipped, fingerprint, shipped_packs, sources
 from gclint.prove import unproved
 from gclint.shipped import folder
 
@@ -115,7 +115,7 @@ def test_a_check_by_compiled_rules_does_not_import_the_parser(tmp_path: Path) ->
     script = (
         "import sys; sys.modules['lark'] = None\n"
         "import msgspec\n"
-        "from gclint.judge.packs import Shipped\n"
+        "from gclint.packs.pack import Shipped\n"
         "import gclint.judge.judge\n"
         f"packs = msgspec.json.decode(open({str(tmp_path / 'rules.json')!r}, 'rb').read(), type=Shipped).packs\n"
         "print(sum(len(pack.rules) for pack in packs))\n"

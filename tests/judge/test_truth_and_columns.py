@@ -11,8 +11,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, numbers, truth, words
-from gclint.judge.language import NUMBER, TEXT, TRUTH, Name, compile_expression
+from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, numbers, truth, words
+from gclint.language.expression import NUMBER, TEXT, TRUTH, Name, compile_expression
 
 NAMES = {
     "a": Name(TRUTH), "b": Name(TRUTH), "c": Name(TRUTH),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.wording import amount, in_inches, one_unit
+from gclint.packs.wording import amount, in_inches, one_unit
 
 
 @pytest.mark.parametrize(

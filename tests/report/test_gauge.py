@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.report.gauge import WIDTH, gauge
+from gclint.report.text.gauge import WIDTH, gauge
 
 
 @pytest.mark.parametrize("value", [0.0, 0.01, 0.034])

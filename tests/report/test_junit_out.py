@@ -7,10 +7,10 @@ from xml.etree import ElementTree as Xml
 
 from msgspec.structs import replace
 
-from gclint.judge.finding import Change
 from gclint.problem import Problem
-from gclint.report.junit_out import Junit
-from gclint.report.tables import Run
+from gclint.report.machine.junit_out import Junit
+from gclint.run import Run
+from gclint.tables.finding import Change
 
 TITLES = {"chip-too-thin": "the chip is too thin", "cuts-table": "the table is cut", "long-tool": "the tool is long"}
 

@@ -9,13 +9,13 @@ from pathlib import Path
 import pytest
 
 from gclint.check import check
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.facts import facts_of, names_of, neighbour_facts, tables
-from gclint.judge.language import FUNCTIONS, TRUTH, compile_expression
-from gclint.judge.packs import check_together, compile_pack, load_pack
-from gclint.judge.units import UNITS
+from gclint.facts.registry import facts_of, names_of, neighbour_facts, tables
+from gclint.language.expression import FUNCTIONS, TRUTH, compile_expression
+from gclint.language.units import UNITS
+from gclint.packs.load import check_together, compile_pack, load_pack
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.prove import unproved
-from gclint.report.language_out import EXAMPLE, EXPRESSIONS, page
+from gclint.report.answers.language_out import EXAMPLE, EXPRESSIONS, page
 from gclint.setup.declare import Options
 
 ROOT = Path(__file__).parents[2]

@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.finding import Checked
-from gclint.judge.on_paper import PaperList
-from gclint.setup.card import material, names
+from gclint.cards.material import material, names
+from gclint.tables.finding import Checked
+from gclint.tables.setup_sheet import PaperList
 from tests.judge.try_judge import tried
 
 SHOP = """

@@ -9,13 +9,13 @@ from pathlib import Path
 import pytest
 
 from gclint.check import run
-from gclint.judge.on_paper import Sides
-from gclint.report.instructor_out import instructor_sheet
-from gclint.report.operator_out import operator_sheet, sketch
-from gclint.report.paper import Paper
-from gclint.report.tables import Run
-from gclint.report.words import Lengths
+from gclint.digest.words import Lengths
+from gclint.report.text.instructor_out import instructor_sheet
+from gclint.report.text.operator_out import operator_sheet, sketch
+from gclint.report.text.paper import Paper
+from gclint.run import Run
 from gclint.setup.declare import Options
+from gclint.tables.setup_sheet import Sides
 from tests.report.test_paper_list import JOB, SHOP, TWO
 
 HOUSE = """

@@ -12,7 +12,7 @@ import pytest
 from gclint.check import run
 from gclint.problem import Problem
 from gclint.program.read import read
-from gclint.report.sarif_out import FINGERPRINT, Sarif
+from gclint.report.machine.sarif_out import FINGERPRINT, Sarif
 from gclint.setup.declare import Options
 
 PROGRAM = """G21 G90 G94 G17 G54

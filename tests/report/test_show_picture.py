@@ -14,11 +14,11 @@ import pytest
 from gclint.check import run
 from gclint.cli.main import run as gclint
 from gclint.problem import Problem
-from gclint.report.picture import picture
-from gclint.report.picture_form import form_of
-from gclint.report.picture_scene import scene_of
-from gclint.report.picture_style import beside, mark_text, round_length, stretch, widened
-from gclint.report.tables import Run
+from gclint.report.picture.picture import picture
+from gclint.report.picture.picture_form import form_of
+from gclint.report.picture.picture_scene import scene_of
+from gclint.report.picture.picture_style import beside, mark_text, round_length, stretch, widened
+from gclint.run import Run
 from gclint.setup.declare import Options
 
 PROGRAM = """G21 G90 G94 G17 G54

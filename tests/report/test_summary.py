@@ -7,10 +7,10 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from gclint.digest import summary
 from gclint.faults import CODE, Faults
-from gclint.motion.table import HOME, INCH, MACHINE
-from gclint.report import summary
-from gclint.report.tables import Tables
+from gclint.run import Tables
+from gclint.tables.motion import HOME, INCH, MACHINE
 
 
 def test_a_row_per_tool_in_the_order_of_use(tables: Tables) -> None:

@@ -10,15 +10,15 @@ from typing import Any
 import msgspec
 import pytest
 
-from gclint.judge.finding import Change, Found, Limits, SetWord
-from gclint.report.cautions import cautions
-from gclint.report.paper import Paper, paper_for
-from gclint.report.sheet_words import verdict
-from gclint.report.show_out import feed_words, load_words
-from gclint.report.tables import Run, Tables
-from gclint.report.terminal import ALIKE_NAMED, IN_FULL, closing, sheet
-from gclint.report.tool_facts import tool_facts
-from gclint.report.words import Lengths
+from gclint.digest.sheet_words import verdict
+from gclint.digest.tool_facts import tool_facts
+from gclint.digest.words import Lengths
+from gclint.report.text.cautions import cautions
+from gclint.report.text.paper import Paper, paper_for
+from gclint.report.text.show_out import feed_words, load_words
+from gclint.report.text.terminal import ALIKE_NAMED, IN_FULL, closing, sheet
+from gclint.run import Run, Tables
+from gclint.tables.finding import Change, Found, Limits, SetWord
 
 
 def written(run: Run, paper: Paper | None = None) -> str:

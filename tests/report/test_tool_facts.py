@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from gclint.report.tables import Tables
-from gclint.report.tool_facts import tool_facts
+from gclint.digest.tool_facts import tool_facts
+from gclint.run import Tables
 
 
 def test_entries_levels_and_window(tables: Tables) -> None:

@@ -8,7 +8,7 @@ from urllib.parse import unquote_to_bytes, urlsplit
 
 import pytest
 
-from gclint.report.uri import uri_of
+from gclint.report.machine.uri import uri_of
 
 
 @pytest.mark.parametrize("name", ["a.nc", "a b#1?é%41.nc", "sub/q&'x.nc", os.fsdecode(b"bad\xff.nc"), "c:d.nc"])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.report.words import Glossary, Lengths, duration, figure, plain_number, span
+from gclint.digest.words import Glossary, Lengths, duration, figure, plain_number, span
 
 
 @pytest.mark.parametrize(

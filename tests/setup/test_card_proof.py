@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from gclint.setup.card import names
-from gclint.setup.card_proof import prove
+from gclint.cards.material import names
+from gclint.cards.proof import prove
 from gclint.shipped import folder
 
 CARDS = folder() / "materials"

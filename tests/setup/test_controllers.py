@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from gclint.cards.controller import controller, controller_from, names
 from gclint.problem import Problem
-from gclint.setup.controllers import controller, controller_from, names
 
 
 @pytest.mark.parametrize("name", names())

@@ -117,7 +117,7 @@ def test_a_folder_in_place_of_a_declaration(job: Callable[..., Path]) -> None:
 
 @pytest.mark.parametrize("name", ["../x.toml", "/tmp/x.toml", "x.sh", "a/b.toml", ""])
 def test_an_example_of_a_pack_writes_no_file_elsewhere(name: str, tmp_path: Path) -> None:
-    from gclint.judge.packs import Example
+    from gclint.packs.pack import Example
 
     with pytest.raises(Problem, match=r"plain name ends in \.toml"):
         findings(Example(says="x", program="G0 X1\n", files={name: "x"}), (), "x")

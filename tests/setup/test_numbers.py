@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from gclint.check import run
+from gclint.knowledge.numbers import model_number, numbers
 from gclint.setup.declare import Options
-from gclint.setup.numbers import model_number, numbers
-from gclint.setup.types import STANDINGS
+from gclint.tables.setup import STANDINGS
 
 
 def test_every_number_says_what_it_means_and_where_it_comes_from() -> None:

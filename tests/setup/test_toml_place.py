@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from gclint.setup.toml_place import Path, Places
+from gclint.toml.place import Path, Places
 from tests.strategies import STEADY
 
 TEXT = '''# a comment = 1

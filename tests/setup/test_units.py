@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
-from gclint.setup.units import KINDS, quantity
+from gclint.toml.units import KINDS, quantity
 from tests.strategies import STEADY
 
 
