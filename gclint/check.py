@@ -77,7 +77,7 @@ def trace(
     from gclint.run import Tables
     from gclint.setup.declare import declare
     from gclint.setup.order import declared_at, order_of
-    from gclint.setup.resolve import controller_of, limits_of, resolve
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.stock.engage import engage
 
     declared = declare(options, path)
@@ -90,8 +90,9 @@ def trace(
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
-    motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
-    setup = resolve(declared, program, motion)
+    setup = shop_setup(declared)
+    motion = interpret(program, setup.controller, limits_of(declared), folder_of(path))
+    setup = with_program(setup, declared, program, motion)
     motion = compensate(motion, setup, program)
     told("cutting the stock")
     earlier = Earlier(assumed=(WHOLE,)) if order is None else earlier_of(declared, order, motion, setup, shelf)

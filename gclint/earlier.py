@@ -165,7 +165,7 @@ class _Walk:
         from gclint.motion.compensate import compensate
         from gclint.motion.interpret import interpret
         from gclint.program.read import read
-        from gclint.setup.resolve import controller_of, limits_of, resolve
+        from gclint.setup.resolve import limits_of, shop_setup, with_program
         from gclint.stock.engage import prepare
 
         step = self.order.steps[place]
@@ -174,8 +174,9 @@ class _Walk:
             program = read(self._bytes(place) if data is None else data, step.path)
         except Problem as problem:
             raise self._wrong(place, f"is no program that can be read: {problem.says}") from None
-        motion = interpret(program, controller_of(here), limits_of(here), Path(step.path).parent)
-        setup = resolve(here, program, motion)
+        setup = shop_setup(here)
+        motion = interpret(program, setup.controller, limits_of(here), Path(step.path).parent)
+        setup = with_program(setup, here, program, motion)
         motion = compensate(motion, setup, program)
         return prepare(motion, setup), setup, program
 

@@ -16,7 +16,7 @@ from gclint.report.text.paper import Paper
 from gclint.run import Run
 from gclint.setup.declare import Options
 from gclint.tables.setup_sheet import Sides
-from tests.report.test_paper_list import JOB, SHOP, TWO
+from tests.digest.test_paper_list import JOB, SHOP, TWO
 
 HOUSE = """
 pack = "lowtide"

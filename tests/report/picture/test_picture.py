@@ -8,7 +8,7 @@ import re
 from pathlib import Path
 from typing import Any
 
-PICTURE = Path(__file__).parents[2] / ".pictures" / "check.svg"
+PICTURE = Path(__file__).parents[3] / ".pictures" / "check.svg"
 PATH_PICTURE = PICTURE.with_name("path.svg")
 
 
@@ -19,7 +19,7 @@ def text_of(svg: str) -> list[str]:
 
 
 def drawing() -> Any:
-    spec = importlib.util.spec_from_file_location("picture", Path(__file__).parents[1] / "picture.py")
+    spec = importlib.util.spec_from_file_location("picture", Path(__file__).parents[2] / "picture.py")
     assert spec is not None
     assert spec.loader is not None
     picture = importlib.util.module_from_spec(spec)

@@ -18,7 +18,7 @@ from gclint.prove import unproved
 from gclint.report.answers.language_out import EXAMPLE, EXPRESSIONS, page
 from gclint.setup.declare import Options
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 PAGE = page()
 BLOCKS = re.findall(r"```toml\n(.*?)```", PAGE, re.DOTALL)
 SAMPLE = ROOT / "sample_programs" / "lowtide-house.toml"
