@@ -79,7 +79,7 @@ def _idle(chain: Chain, a: int, b: int, top: float, like: list[tuple[float, floa
         return None
     # at or above the top: a hole or cut that goes the wrong way, where its like go down
     single = b == a and abs(float(m.x1[a] - m.x0[a])) + abs(float(m.y1[a] - m.y0[a])) < 1e-6
-    enough = len(like) >= 1 and (single and down <= 1e-6 or across > model_number("idle_diameters") * diameter)
+    enough = len(like) >= 1 and ((single and down <= 1e-6) or across > model_number("idle_diameters") * diameter)
     if enough and _over_blank(chain, rows) and (single or down > 1e-6):
         return Idle(line, a, last, across, "above", len(like))
     return None
