@@ -8,12 +8,12 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Floats, Ints, distinct
+from gclint.columns import Bools, Floats, Ints, distinct, one_of
 from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
-from gclint.stock.entries import entries_of
+from gclint.stock.entries import entries_of, tips_of
 from gclint.stock.grid import cell_wanted, grid_over
 from gclint.stock.passes import passes_of
 from gclint.stock.profile import Profile, profile
@@ -189,7 +189,11 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
         move=made.move, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
     )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
-    entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
+    pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
+    entries = entries_of(
+        motion, pieces, tips_of(motion, pieces, solid, chosen.tool, chosen.tools), passes, pass_of, box, made.before,
+        resolution, chosen.radius, pointed,
+    )  # fmt: skip
     return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.cut, assumed, tuple(notes))
 
 

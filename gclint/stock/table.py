@@ -56,17 +56,22 @@ class Entries:
     """Each place where the tip starts down into solid, or starts to cut after open space."""
 
     kind: Bytes  # index into ENTRY_KINDS
-    first_move: Ints  # rows of Motion
+    first_move: Ints  # rows of Motion: the first in solid, and the last
     last_move: Ints
     pass_: Ints  # row of Passes it opens or lies in; -1 if none
-    solid: Floats32  # depth of solid gone through (uncut material met on the way down)
+    # depth of solid gone through under at least half of the disc; where less than a quarter of the way has so much
+    # under it, under at least a tenth: less than that is a graze and does not count
+    solid: Floats32
     descent: Floats32  # whole descent of those moves, air included
     travel: Floats32  # X-Y travel while in solid
-    slope: Floats32  # degrees below level while in solid: 90 = straight down
-    under: Floats32  # largest share of the disc on uncut material
+    slope: Floats32  # degrees below level of the steepest stretch of about half a diameter: 90 = straight down
+    steep_move: Ints  # row of Motion at which that stretch begins
+    steep_drop: Floats32  # its drop
+    steep_travel: Floats32  # and its X-Y travel
+    under: Floats32  # share of the disc on solid over the depth `solid`: at least half, or less than half
     centre: Bytes  # 1 where the middle of the tip met uncut material
     feed: Floats32  # highest set feed in solid, mm/min (NaN if none)
-    z_feed: Floats32  # highest downward share of it, mm/min
+    z_feed: Floats32  # highest downward share of it, bits of next to no depth apart, mm/min
     depth: Floats32  # tip's depth below the stock's top at the end of the entry
     radius: Floats32  # of the helix; NaN if not a helix
     from_outside: Bytes  # 1 where the descent was made outside the stock's outline
