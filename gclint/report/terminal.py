@@ -31,7 +31,7 @@ from gclint.report.sheet_words import (
     where_words,
     window_words,
 )
-from gclint.report.show_out import feed_words, load_words, speed_words
+from gclint.report.show_out import depth_words, feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, count, duration
@@ -172,10 +172,8 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}").removeprefix("chip "), INDENT)
     for label, words in load_words(facts, lengths):
         paper.field(label, gloss(words), INDENT)
-    if row.ap_max_mm is not None and row.ae_max_mm is not None:
-        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
-        deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)
-        paper.field("depth", f"at most {deep} deep at once, {wide} wide{deepest}", INDENT)
+    if depth := depth_words(facts, lengths):
+        paper.field("depth", depth, INDENT)
 
 
 def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:

@@ -42,7 +42,7 @@ from gclint.report.sheet_words import (
     where_words,
     window_words,
 )
-from gclint.report.show_out import feed_words, load_words, speed_words
+from gclint.report.show_out import depth_words, feed_words, load_words, speed_words
 from gclint.report.tables import Run
 from gclint.report.tool_facts import ToolFacts, tool_facts
 from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
@@ -366,11 +366,8 @@ def _tool_rows(
         most = f" (most {facts.chip_operation} cuts)" if facts.chip_usual_mm else ""
         rows.append(("chip", [f"{lengths.lengths(*usual)}{most}{known}"]))
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
-    if row.ap_max_mm is not None and row.ae_max_mm is not None:
-        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
-        rows.append(("depth", [
-            f"at most {lengths.length(row.ap_max_mm)} deep at once, {lengths.length(row.ae_max_mm)} wide{deepest}"
-        ]))  # fmt: skip
+    if depth := depth_words(facts, lengths):
+        rows.append(("depth", [depth]))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]

@@ -1,0 +1,129 @@
+"""How the teeth bite by where on the rim the contact lies: shares of the feed per tooth, for each piece of path.
+
+Many pieces share one profile of contact (see gclint.stock.contact), so everything is worked out once for each profile
+that a tool has, and handed to its pieces.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats32, Longs
+from gclint.cutting import formulas
+from gclint.cutting.edge import sine_at
+from gclint.setup.types import Tool
+from gclint.stock import contact as profile
+from gclint.stock.contact import BEST, MIDDLE, Contact
+from gclint.stock.table import Engagement
+
+SECTOR = float(MIDDLE[1] - MIDDLE[0])  # degrees
+ROUND = round(360.0 / SECTOR)  # sectors of a whole turn
+SHAPED = ("ball", "bull-nose", "v", "tapered-ball")
+MOST = 1 << 16  # profiles looked at together
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Bites:
+    """[pieces] of a feed per tooth of 1; 0 where the rim meets nothing."""
+
+    largest: Floats32  # h_ex
+    mean: Floats32  # h_m, but for the edge angle at the top of the cut
+    cosine: Floats32  # of the angle between the travel and the nearest point of the rim in contact
+
+
+def bites_of(engagement: Engagement, row: Column, tools: list[Tool | None]) -> Bites:
+    """`row`: each piece's tool as an index into `tools`."""
+    contact, n = engagement.contact, len(engagement.pieces)
+    made = Bites(*(np.zeros(n, np.float32) for _ in range(3)))
+    for number, tool in enumerate(tools):
+        mine = np.flatnonzero(row == number) if len(tools) > 1 else slice(None)
+        rows, of_piece = once_each(engagement.pieces.profile[mine])
+        if tool is None or not len(rows):
+            continue
+        cosine = profile.largest_cosine(contact, rows)
+        largest = cosine
+        if tool.shape in SHAPED:
+            largest = _in_parts(rows, lambda part, tool=tool: profile.largest_chip(
+                contact, part, lambda depth: sine_at(tool, depth)))  # type: ignore[misc]  # fmt: skip
+        arc, width = profile.arc(contact, rows), profile.width(contact, rows)
+        mean = formulas.chip_thickness_mean_of_arc(1.0, width, contact.reach[rows], arc)
+        made.largest[mine], made.mean[mine] = largest[of_piece], mean[of_piece]
+        made.cosine[mine] = cosine[of_piece]
+    return made
+
+
+def once_each(profiles: Column) -> tuple[Longs, Longs]:
+    """(each profile once, row among these for each piece); neighbours that are equal share one."""
+    if not len(profiles):
+        return np.zeros(0, np.int64), np.zeros(0, np.int64)
+    new: Bools = np.concatenate(([True], profiles[1:] != profiles[:-1]))
+    return profiles[new].astype(np.int64), np.cumsum(new) - 1
+
+
+def _in_parts(rows: Longs, of: Callable[[Longs], Column]) -> Floats32:
+    """Columns of 24 sectors are wide: never all of them at once."""
+    made = np.zeros(len(rows), np.float32)
+    for start in range(0, len(rows), MOST):
+        made[start : start + MOST] = of(rows[start : start + MOST])
+    return made
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Pulls:
+    """[profiles] forces across the tool's axis of all teeth together, for kc = 1 N/mm2 and a feed per tooth of 1 mm."""
+
+    mean: Floats32  # N, over a turn
+    low: Floats32  # at the worst position of the teeth, the edges as steep as they may be
+    high: Floats32  # the same, as shallow as they may be
+
+
+def pulls_of(contact: Contact, rows: Longs, teeth: int, lags: tuple[Floats32, Floats32]) -> Pulls:
+    """The teeth are put at every position of a turn, and what acts on those in the cut is added as vectors.
+
+    lags [profiles]: degrees over which one edge is spread around the tool at the depth of the contact, (steep, shallow).
+    A helical edge acts at once on all that lies within its lag, a part of its height on each.
+    """
+    made = Pulls(*(np.zeros(len(rows), np.float32) for _ in range(3)))
+    for start in range(0, len(rows), MOST):
+        part = slice(start, min(start + MOST, len(rows)))
+        depth = profile.depths(contact, rows[part])
+        chips = depth * np.cos(np.radians(MIDDLE))
+        made.mean[part] = teeth / (2 * np.pi) * np.radians(SECTOR) * np.hypot(*_sum_of(chips))
+        # one straight edge at its thickest chip, which lies at the border of a sector
+        sharp = depth * np.minimum(BEST, profile.largest_cosine(contact, rows[part])[:, None])
+        for lag, peak in zip(lags, (made.low, made.high), strict=True):
+            spread = np.clip(np.round(lag[part] / SECTOR), 1, ROUND).astype(np.int64)
+            for sectors, of_spread in _by_value(spread):
+                of = (sharp if sectors == 1 else chips)[of_spread]
+                peak[part][of_spread] = _worst(of, teeth, sectors)
+    return made
+
+
+def _by_value(values: Longs) -> Iterator[tuple[int, Longs]]:
+    for value in np.unique(values).tolist():
+        yield int(value), np.flatnonzero(values == value)
+
+
+def _sum_of(chips: Column) -> tuple[Column, Column]:
+    """[n] (along, across the travel) of forces in all sectors together: each acts across the radius there."""
+    angle = np.radians(MIDDLE)
+    return chips @ np.sin(angle), chips @ np.cos(angle)
+
+
+def _worst(chips: Column, teeth: int, spread: int) -> Column:
+    """[n] the largest sum of vectors over all positions of the teeth, each spread over so many sectors; [n, 24] in."""
+    n, sectors = chips.shape
+    angle = np.radians(MIDDLE)
+    turned = np.zeros((2, n, ROUND + spread))  # a whole turn, and what an edge reaches beyond it
+    turned[0, :, :sectors], turned[1, :, :sectors] = chips * np.sin(angle), chips * np.cos(angle)
+    one = turned[:, :, :ROUND].copy()
+    for tooth in range(1, teeth):
+        turned[:, :, :ROUND] += np.roll(one, round(tooth * ROUND / teeth), axis=2)
+    turned[:, :, ROUND:] = turned[:, :, :spread]
+    sums = np.cumsum(turned, axis=2)
+    before = np.concatenate((np.zeros((2, n, 1)), sums[:, :, : ROUND - 1]), axis=2)
+    edges = (sums[:, :, spread - 1 : ROUND + spread - 1] - before) / spread
+    return np.asarray(np.hypot(edges[0], edges[1]).max(axis=1))
