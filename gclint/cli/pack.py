@@ -41,23 +41,33 @@ def pack(context: click.Context) -> None:
 @pack.command(short_help="Load, type-check and prove a pack.")
 @click.argument("file", metavar="PACK")
 def check(file: str) -> int:
-    """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed."""
+    """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed.
+
+    PACK is a file. Of the rules that ship it is a folder (rules/entries), or the file of one rule in it.
+    """
     from gclint.cli.output import deliver
     from gclint.judge.compile_packs import shipped_packs
     from gclint.judge.house import scope_words
-    from gclint.judge.packs import check_together, load_pack
+    from gclint.judge.packs import GROUP_FILE, check_together, load_group, load_pack
     from gclint.prove import unproved
     from gclint.report.paper import paper_for
     from gclint.report.words import count
 
-    loaded = load_pack(Path(file))
-    known = [pack for pack in shipped_packs() if pack.name != loaded.name or not _same(pack.path, file)]
+    path = Path(file)
+    group = path if path.is_dir() else path.parent
+    if path.exists() and (group / GROUP_FILE).is_file():  # rules as they ship: a folder, or one file of it
+        loaded = load_group(group)
+        known = [pack for pack in shipped_packs() if pack.name != loaded.name]
+        only = None if path.is_dir() or path.name == GROUP_FILE else path.stem
+    else:
+        loaded, known, only = load_pack(path), list(shipped_packs()), None
+    proved = [rule for rule in loaded.rules if only in (None, rule.name)]
     check_together((*known, loaded))
     paper = paper_for(sys.stdout)
-    paper.ends(f"PACK {loaded.name}", count(len(loaded.rules), "rule"))
+    paper.ends(f"PACK {loaded.name}", count(len(proved), "rule"))
     paper.text_block(loaded.about)
     failed = 0
-    for rule in loaded.rules:
+    for rule in proved:
         wrong = unproved(loaded, rule)
         failed += bool(wrong)
         found, left = len(rule.text.must_find), len(rule.text.must_leave)
@@ -68,7 +78,7 @@ def check(file: str) -> int:
         paper.bullet(f"{entry.rule}: {entry.grade} from now on, because {entry.because}")
     for scope in loaded.narrows:
         paper.bullet(f"{scope.rule}: counts {scope_words(scope)}, because {scope.because}")
-    if loaded.rules:
+    if proved:
         paper.text_block(f"{count(failed, 'rule')} not proved." if failed else "Every rule does what its examples say.")
     deliver(paper.text, None)
     return int(failed > 0)
@@ -103,8 +113,3 @@ def facts(table: str | None, form: str, out: str | None) -> int:
         paper.blank()
     deliver(paper.text, out)
     return 0
-
-
-def _same(shipped: str, file: str) -> bool:
-    """Whether the pack to prove is one of those that ship (or a copy that is being worked on)."""
-    return Path(shipped).name == Path(file).name
