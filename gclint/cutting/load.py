@@ -195,6 +195,7 @@ def _chip_windows(
         for name, window in windows[int(number)].chip.items():
             low[n, OPERATION[name]] = 0.0 if window.low is None else window.low
             high[n, OPERATION[name]] = np.inf if window.high is None else window.high
+        high[n, OPERATION["rapid"]] = high[n, OPERATION["side"]]  # a rapid that cuts takes a chip like any other
     return low[row, operation], high[row, operation]
 
 

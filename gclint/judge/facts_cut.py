@@ -111,10 +111,10 @@ def _chip_at(chain: Chain, feed: Floats) -> Floats:
 
 
 def _deepest(chain: Chain) -> Column:
-    """[pieces] mm; of pieces that cut with the tip alone what they go down in solid."""
+    """[pieces] mm; of pieces that go straight down what they go down in solid."""
     engagement, pieces = chain.engagement, chain.engagement.pieces
     rim = contact.deepest(engagement.contact, pieces.profile)
-    return np.where(rim > 0, rim, pieces.ap)
+    return np.where(rim > 0, rim, np.where(pieces.drop > 0, np.minimum(pieces.ap, pieces.drop), pieces.ap))
 
 
 def _path_radius(chain: Chain) -> Floats:
