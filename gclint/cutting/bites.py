@@ -16,11 +16,11 @@ from gclint.cutting import formulas
 from gclint.cutting.edge import sine_at
 from gclint.setup.types import Tool
 from gclint.stock import contact as profile
-from gclint.stock.contact import BEST, MIDDLE, Contact
+from gclint.stock.contact import MIDDLE, MM, SECTOR, Contact
 from gclint.stock.table import Engagement
 
-SECTOR = float(MIDDLE[1] - MIDDLE[0])  # degrees
 ROUND = round(360.0 / SECTOR)  # sectors of a whole turn
+SHARPEST = np.cos(np.radians(np.maximum(np.abs(MIDDLE) - SECTOR / 2, 0.0)))  # largest cosine within a sector
 SHAPED = ("ball", "bull-nose", "v", "tapered-ball")
 MOST = 1 << 16  # profiles looked at together
 
@@ -49,7 +49,7 @@ def bites_of(engagement: Engagement, row: Column, tools: list[Tool | None]) -> B
             largest = _in_parts(rows, lambda part, tool=tool: profile.largest_chip(
                 contact, part, lambda depth: sine_at(tool, depth)))  # type: ignore[misc]  # fmt: skip
         arc, width = profile.arc(contact, rows), profile.width(contact, rows)
-        mean = formulas.chip_thickness_mean_of_arc(1.0, width, contact.reach[rows], arc)
+        mean = formulas.chip_thickness_mean_of_arc(1.0, width, contact.reach[rows] * MM, arc)
         made.largest[mine], made.mean[mine] = largest[of_piece], mean[of_piece]
         made.cosine[mine] = cosine[of_piece]
     return made
@@ -89,17 +89,32 @@ def pulls_of(contact: Contact, rows: Longs, teeth: int, lags: tuple[Floats32, Fl
     made = Pulls(*(np.zeros(len(rows), np.float32) for _ in range(3)))
     for start in range(0, len(rows), MOST):
         part = slice(start, min(start + MOST, len(rows)))
-        depth = profile.depths(contact, rows[part])
-        chips = depth * np.cos(np.radians(MIDDLE))
+        depth, (middle, met) = profile.depths(contact, rows[part]), _in_sectors(contact, rows[part])
+        chips = depth * met * np.cos(np.radians(middle))
         made.mean[part] = teeth / (2 * np.pi) * np.radians(SECTOR) * np.hypot(*_sum_of(chips))
         # one straight edge at its thickest chip, which lies at the border of a sector
-        sharp = depth * np.minimum(BEST, profile.largest_cosine(contact, rows[part])[:, None])
+        nearest = np.minimum(SHARPEST, profile.largest_cosine(contact, rows[part])[:, None])
+        one = (depth * nearest * (met > 0)).max(axis=1, initial=0.0)
         for lag, peak in zip(lags, (made.low, made.high), strict=True):
-            spread = np.clip(np.round(lag[part] / SECTOR), 1, ROUND).astype(np.int64)
-            for sectors, of_spread in _by_value(spread):
-                of = (sharp if sectors == 1 else chips)[of_spread]
-                peak[part][of_spread] = _worst(of, teeth, sectors)
+            spread = np.clip(np.nan_to_num(lag[part] / SECTOR), 1.0, ROUND - 1.0)
+            peak[part] = one / spread
+            for sectors, of_spread in _by_value(spread.astype(np.int64)):
+                worst = _worst(chips[of_spread], teeth, sectors, spread[of_spread] - sectors)
+                peak[part][of_spread] = np.maximum(peak[part][of_spread], worst)
     return made
+
+
+def _in_sectors(contact: Contact, rows: Longs) -> tuple[Column, Column]:
+    """[n, 24] (middle of what is in contact in each sector, degrees; the share of the sector that is)."""
+    middle, met = np.broadcast_to(MIDDLE, (len(rows), len(MIDDLE))).copy(), np.zeros((len(rows), len(MIDDLE)))
+    first, last = profile.runs(contact, rows)
+    for run in range(first.shape[1]):
+        low = np.maximum(MIDDLE - SECTOR / 2, np.nan_to_num(first[:, run, None], nan=np.inf))
+        high = np.minimum(MIDDLE + SECTOR / 2, np.nan_to_num(last[:, run, None], nan=-np.inf))
+        here = high > low
+        middle[here] = ((low + high) / 2)[here]
+        met += np.where(here, high - low, 0.0) / SECTOR
+    return middle, np.minimum(met, 1.0)
 
 
 def _by_value(values: Longs) -> Iterator[tuple[int, Longs]]:
@@ -113,8 +128,11 @@ def _sum_of(chips: Column) -> tuple[Column, Column]:
     return chips @ np.sin(angle), chips @ np.cos(angle)
 
 
-def _worst(chips: Column, teeth: int, spread: int) -> Column:
-    """[n] the largest sum of vectors over all positions of the teeth, each spread over so many sectors; [n, 24] in."""
+def _worst(chips: Column, teeth: int, spread: int, more: Column) -> Column:
+    """[n] the largest sum of vectors over all positions of the teeth; [n, 24] in.
+
+    Each edge is spread over so many sectors and a part `more` [n] of another.
+    """
     n, sectors = chips.shape
     angle = np.radians(MIDDLE)
     turned = np.zeros((2, n, ROUND + spread))  # a whole turn, and what an edge reaches beyond it
@@ -125,5 +143,10 @@ def _worst(chips: Column, teeth: int, spread: int) -> Column:
     turned[:, :, ROUND:] = turned[:, :, :spread]
     sums = np.cumsum(turned, axis=2)
     before = np.concatenate((np.zeros((2, n, 1)), sums[:, :, : ROUND - 1]), axis=2)
-    edges = (sums[:, :, spread - 1 : ROUND + spread - 1] - before) / spread
-    return np.asarray(np.hypot(edges[0], edges[1]).max(axis=1))
+    whole = sums[:, :, spread - 1 : ROUND + spread - 1] - before
+    behind = np.concatenate((turned[:, :, ROUND - 1 : ROUND], turned[:, :, : ROUND - 1]), axis=2)
+    best = np.zeros(n)
+    for beside in (behind, turned[:, :, spread : spread + ROUND]):  # the part lies at either end of the edge
+        edges = (whole + beside * more[:, None]) / (spread + more[:, None])
+        best = np.maximum(best, np.hypot(edges[0], edges[1]).max(axis=1))
+    return best

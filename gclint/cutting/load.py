@@ -23,7 +23,8 @@ if TYPE_CHECKING:
     from gclint.motion.table import Motion
     from gclint.motion.timing import Timing
 
-SHAPED = ("ball", "bull-nose", "v", "tapered-ball")
+ROUNDED = ("ball", "bull-nose", "tapered-ball")
+SHAPED = (*ROUNDED, "v")
 CHIP_RULES = ("chip-too-thin", "chip-too-thick")
 NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mill")
 
@@ -58,7 +59,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     operation = _operations(pieces, motion, rapid, row, tools, diameter, cutting)
     axial = (operation == OPERATION["plunge"]) | (operation == OPERATION["drill"])
     bites = bites_of(engagement, row, tools)
-    h_ex, h_m = _chips(bites, pieces, fz, sin_kr, axial)
+    h_ex, h_m = _chips(bites, pieces, fz, sin_kr, axial, _of_shape(tools, ROUNDED)[row])
     thick = _runs_out(h_ex, ~axial, row, tools)
     edge_speed = formulas.cutting_speed(cutting, speed).astype(np.float32)
     chip_low, chip_high = _chip_windows(numbers, tools, windows, row, operation, material)
@@ -124,9 +125,13 @@ def _per_tool(tools: list[Tool | None], of: object) -> Floats32:
     return np.array([np.nan if value is None else value for value in values], np.float32)
 
 
-def _chips(bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: Bools) -> tuple[Floats32, Floats32]:
+def _of_shape(tools: list[Tool | None], shapes: tuple[str, ...]) -> Bools:
+    return np.array([tool is not None and tool.shape in shapes for tool in tools], bool)
+
+
+def _chips(bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: Bools, rounded: Bools) -> tuple[Floats32, Floats32]:
     """(h_ex, h_m), mm. Of a feed that goes down, its level part bites at the rim and its downward part under the tip and
-    on the slope of the edge; straight down it is all under the tip."""
+    on the slope of the edge; straight down it is all under the tip. rounded: the edge bends from the tip upward."""
     h_ex, h_m = fz * bites.largest, fz * bites.mean * sin_kr
     down = np.flatnonzero((pieces.drop > 0) & (bites.largest > 0))
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -135,8 +140,9 @@ def _chips(bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: 
     across, top = level * bites.cosine[down], sin_kr[down]
     flat = np.sqrt(1.0 - top * top)
     at_top = level * bites.largest[down] + sink * flat
-    within = (across * flat <= sink * top) & (pieces.under[down] > 0)
-    h_ex[down] = fz[down] * np.where(within, np.hypot(across, sink), np.maximum(at_top, sink * (pieces.under[down] > 0)))
+    tip = pieces.under[down] > 0
+    within = rounded[down] & tip & (across * flat <= sink * top)
+    h_ex[down] = fz[down] * np.where(within, np.hypot(across, sink), np.maximum(at_top, sink * tip))
     h_m[down] *= level
     h_ex[axial] = h_m[axial] = fz[axial]
     return h_ex.astype(np.float32), h_m.astype(np.float32)
@@ -172,7 +178,7 @@ def _operations(
     down = pieces.drop > 0.001
     operation[down & ((pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")))] = OPERATION["ramp"]
     operation[down & (pieces.travel <= model_number("straight_share") * pieces.drop)] = OPERATION["plunge"]
-    drills = np.array([tool is not None and tool.shape == "drill" for tool in tools], bool)
+    drills = _of_shape(tools, ("drill",))
     operation[drills[row] | (motion.cycle[pieces.move] > 0)] = OPERATION["drill"]
     operation[rapid] = OPERATION["rapid"]
     return operation

@@ -191,7 +191,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
     entries = entries_of(
-        motion, pieces, tips_of(motion, pieces, solid, chosen.tool, chosen.tools), passes, pass_of, box, made.before,
+        motion, pieces, tips_of(pieces, made.contact), passes, pass_of, box, made.before,
         resolution, chosen.radius, pointed,
     )  # fmt: skip
     return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.cut, assumed, tuple(notes))

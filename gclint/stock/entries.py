@@ -14,8 +14,9 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, Floats32, Ints, Longs
 from gclint.motion.table import ARC_CW, RAPID, Motion
 from gclint.setup.types import Stock
+from gclint.stock import contact
 from gclint.stock.assume import outline
-from gclint.stock.profile import FLAT, Profile
+from gclint.stock.contact import Contact
 from gclint.stock.table import ENTRY, Entries, Passes, Pieces
 
 SURFACE = 0.1  # mm; ramps through less, or beside the middle of the tip, follow a surface and are no entries
@@ -40,16 +41,15 @@ class Tips:
     tenth: Floats32
 
 
-def tips_of(motion: Motion, pieces: Pieces, solid: Floats32, tool: Ints, tools: list[Profile]) -> Tips:
-    """solid [pieces]: depth gone through under the middle, mm. tool [moves]: row of `tools`."""
-    under, of_piece = pieces.under.copy(), tool[pieces.move]
-    for number, profile in enumerate(tools):
-        if profile.shape == FLAT:
-            continue
-        mine = np.flatnonzero((of_piece == number) & (pieces.drop > 0))
-        footprint = np.maximum(profile.radii_at(pieces.ap[mine]), 1e-6)
-        under[mine] = np.minimum(1.0, under[mine] * (profile.radius / footprint) ** 2)
-    return Tips(under, np.where(under >= HALF, solid, np.float32(0)), np.where(under >= GRAZE, solid, np.float32(0)))
+def tips_of(pieces: Pieces, of: Contact) -> Tips:
+    """From the profiles of contact; all 0 where a piece does not go down."""
+    down = np.flatnonzero(pieces.drop > 0)
+    made = Tips(*(np.zeros(len(pieces), np.float32) for _ in range(3)))
+    rows, drop = pieces.profile[down], pieces.drop[down]
+    made.under[down] = contact.under(of, rows)
+    made.half[down] = contact.under_depth(of, rows, drop, HALF)
+    made.tenth[down] = contact.under_depth(of, rows, drop, GRAZE)
+    return made
 
 
 def entries_of(
