@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from gclint.cli.lazy import Group
+
+if TYPE_CHECKING:
+    from gclint.judge.packs import Pack
 
 
 @click.group(
@@ -46,9 +50,9 @@ def check(file: str) -> int:
     PACK is a file. Of the rules that ship it is a folder (rules/entries), or the file of one rule in it.
     """
     from gclint.cli.output import deliver
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.judge.compile_packs import load_group, shipped_packs
     from gclint.judge.house import scope_words
-    from gclint.judge.packs import GROUP_FILE, check_together, load_group, load_pack
+    from gclint.judge.packs import GROUP_FILE, check_together, load_pack
     from gclint.prove import unproved
     from gclint.report.paper import paper_for
     from gclint.report.words import count
@@ -57,7 +61,7 @@ def check(file: str) -> int:
     group = path if path.is_dir() else path.parent
     if path.exists() and (group / GROUP_FILE).is_file():  # rules as they ship: a folder, or one file of it
         loaded = load_group(group)
-        known = [pack for pack in shipped_packs() if pack.name != loaded.name]
+        known = [_without(pack, loaded) for pack in shipped_packs()]
         only = None if path.is_dir() or path.name == GROUP_FILE else path.stem
     else:
         loaded, known, only = load_pack(path), list(shipped_packs()), None
@@ -113,3 +117,13 @@ def facts(table: str | None, form: str, out: str | None) -> int:
         paper.blank()
     deliver(paper.text, out)
     return 0
+
+
+def _without(pack: Pack, worked_on: Pack) -> Pack:
+    """A shipped pack without the rules of a folder that is being worked on (itself, or a copy of some of its files)."""
+    if pack.name != worked_on.name:
+        return pack
+    from msgspec.structs import replace
+
+    names = {rule.name for rule in worked_on.rules}
+    return replace(pack, rules=tuple(rule for rule in pack.rules if rule.name not in names))

@@ -23,6 +23,14 @@ def sources(folder: Path) -> dict[str, str]:
     }
 
 
+def load_group(folder: Path) -> Pack:
+    """Read, check and compile a pack whose rules are files beside a `group.toml`. Raises Problem."""
+    from gclint.setup.toml_file import read_text  # a check by compiled rules does not need it
+
+    named = sorted(path for path in folder.iterdir() if path.suffix == ".toml")
+    return compile_group({path.name: read_text(path, "rule") for path in named}, folder.as_posix())
+
+
 def fingerprint(texts: dict[str, str]) -> str:
     """SHA-256 of the packs as they are written and of the code that says what their expressions mean."""
     said = hashlib.sha256(FORM.encode())

@@ -279,14 +279,6 @@ def compile_pack(source: str, path: str, house: bool = False) -> Pack:
     return Pack(written.pack, written.about, path, rules, written.regrade, written.narrow, house)
 
 
-def load_group(folder: Path) -> Pack:
-    """Read, check and compile a pack whose rules are files beside a `group.toml`. Raises Problem."""
-    from gclint.setup.toml_file import read_text
-
-    named = sorted(path for path in folder.iterdir() if path.suffix == ".toml")
-    return compile_group({path.name: read_text(path, "rule") for path in named}, folder.as_posix())
-
-
 def compile_group(texts: dict[str, str], folder: str) -> Pack:
     """The checked form of a pack in a folder; `texts` are its files, by name. Raises Problem."""
     from gclint.judge.compile_rule import compile_rule_file
@@ -308,7 +300,8 @@ def check_together(packs: tuple[Pack, ...]) -> None:
     for pack in packs:
         for number, rule in enumerate(pack.rules):
             if rule.name in owner:
-                said = f'the rule "{rule.name}" also stands in {owner[rule.name].file_of(rule.name)}; give it a name of its own'
+                there = owner[rule.name].file_of(rule.name)
+                said = f'the rule "{rule.name}" also stands in {there}; give it a name of its own'
                 raise _in_file(pack, ("rule", number, "name"), said)
             owner[rule.name], looks_at[rule.name] = pack, rule.text.looks_at
     for pack in packs:
