@@ -117,6 +117,13 @@ def _deepest(chain: Chain) -> Column:
     return np.where(rim > 0, rim, np.where(pieces.drop > 0, np.minimum(pieces.ap, pieces.drop), pieces.ap))
 
 
+def _sunk(chain: Chain) -> Floats:
+    """[pieces] how deep the whole move goes down in material, mm, at the deepest place under the tip."""
+    engagement, pieces = chain.engagement, chain.engagement.pieces
+    most = contact.under_most(engagement.contact, pieces.profile, pieces.drop)
+    return np.bincount(pieces.move, most, len(chain.motion))[pieces.move] if len(pieces) else np.zeros(0)
+
+
 def _path_radius(chain: Chain) -> Floats:
     """[pieces] mm; NaN on straight moves."""
     m, move = chain.motion, _piece_move(chain)
@@ -173,6 +180,7 @@ PIECES = Table(
         **shared(_piece_move),
         "length": number("mm", "length along the path", _piece("length")),
         "travel": number("mm", "travel in X and Y", _piece("travel")),
+        "sunk": number("mm", "how deep the whole move of the piece goes down in material under the tip", _sunk),
         "drop": number("mm", "how far the tip goes down, negative where it rises", _piece("drop")),
         "removed": number("mm^3", "volume removed", _piece("removed")),
         "ap": number("mm", "axial depth of cut", _piece("ap")),

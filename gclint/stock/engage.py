@@ -16,7 +16,7 @@ from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
 from gclint.stock.entries import entries_of, tips_of
 from gclint.stock.grid import cell_wanted, grid_over
 from gclint.stock.passes import passes_of
-from gclint.stock.profile import Profile, profile
+from gclint.stock.profile import FLAT, Profile, profile
 from gclint.stock.sweeps import sweep
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
@@ -190,8 +190,9 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
+    flat = np.array([tool.shape == FLAT for tool in chosen.tools], bool)[chosen.tool[pieces.move]]
     entries = entries_of(
-        motion, pieces, tips_of(pieces, made.contact), passes, pass_of, box, made.before,
+        motion, pieces, tips_of(pieces, made.contact, flat, solid), passes, pass_of, box, made.before,
         resolution, chosen.radius, pointed,
     )  # fmt: skip
     return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.cut, assumed, tuple(notes))

@@ -19,6 +19,7 @@ from gclint.stock.assume import outline
 from gclint.stock.contact import Contact
 from gclint.stock.table import ENTRY, Entries, Passes, Pieces
 
+CONTACT = 0.01  # mm; what is nearer to the top of the blank is at it
 SURFACE = 0.1  # mm; ramps through less, or beside the middle of the tip, follow a surface and are no entries
 FOLLOWS = 0.5  # a ramp whose material was thinner than this share of it follows a surface
 GRAZE = 0.1  # share of the disc; less of it on solid is a graze, and no part of an entry
@@ -41,14 +42,19 @@ class Tips:
     tenth: Floats32
 
 
-def tips_of(pieces: Pieces, of: Contact) -> Tips:
-    """From the profiles of contact; all 0 where a piece does not go down."""
+def tips_of(pieces: Pieces, of: Contact, flat: Bools, solid: Floats32) -> Tips:
+    """From the profiles of contact; all 0 where a piece does not go down.
+
+    flat [pieces]: whether the tool has a flat end. Of a point or a ball less comes off at its rim than in its middle:
+    there the depth of solid is that under its middle, `solid` mm, where enough of the footprint meets material.
+    """
     down = np.flatnonzero(pieces.drop > 0)
     made = Tips(*(np.zeros(len(pieces), np.float32) for _ in range(3)))
     rows, drop = pieces.profile[down], pieces.drop[down]
     made.under[down] = contact.under(of, rows)
-    made.half[down] = contact.under_depth(of, rows, drop, HALF)
-    made.tenth[down] = contact.under_depth(of, rows, drop, GRAZE)
+    for depth, share in ((made.half, HALF), (made.tenth, GRAZE)):
+        shaped = np.where(made.under[down] >= share, solid[down], 0)
+        depth[down] = np.where(flat[down], contact.under_depth(of, rows, drop, share), shaped)
     return made
 
 
@@ -181,7 +187,7 @@ def _descents(
     straight = kind == ENTRY["straight"]
     centre = np.maximum.reduceat(pieces.centre[rows], begin)
     keep = np.where(straight, solid > 0.01, (solid > SURFACE) & (centre > 0) & (thick > FOLLOWS * solid))
-    keep &= ~pointed[first] | _from_air(pieces, passes, pass_of, rows[begin], run_of_move)
+    keep &= ~pointed[first] | _from_air(motion, pieces, passes, pass_of, rows[begin], run_of_move, top)
 
     fall = np.concatenate(([0.0], np.cumsum(np.where(down & (fall_of_move < LONG), fall_of_move, 0.0))))
     # pecks go down again through their own hole: only the way from the first start to the lowest end is the descent
@@ -231,12 +237,15 @@ def _firsts(section: Longs) -> Longs:
     return np.flatnonzero(_begins(section))
 
 
-def _from_air(pieces: Pieces, passes: Passes, pass_of: Ints, rows: Longs, run_of_move: Longs) -> Bools:
-    """Whether the pass of each piece begins within the same run of descending moves: it was in no material before."""
-    own = pass_of[rows]
+def _from_air(
+    motion: Motion, pieces: Pieces, passes: Passes, pass_of: Ints, rows: Longs, run_of_move: Longs, top: float
+) -> Bools:
+    """Whether the run of descending moves of each piece begins above the blank, and its pass with it."""
+    own, run = pass_of[rows], run_of_move[pieces.move[rows]]
     first = passes.first_piece[np.maximum(own, 0)] if len(passes) else rows
-    from_air: Bools = (own < 0) | (run_of_move[pieces.move[first]] == run_of_move[pieces.move[rows]])
-    return from_air
+    begins = np.flatnonzero(_begins(run_of_move))[run - 1]
+    from_air: Bools = (own < 0) | (run_of_move[pieces.move[first]] == run)
+    return from_air & (motion.z0[begins] >= top - CONTACT)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

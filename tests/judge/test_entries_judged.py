@@ -125,8 +125,8 @@ def test_from_45_degrees_on_it_is_a_plunge_whatever_follows(x: float, rule: str)
 
 @pytest.mark.parametrize(("beside", "grade"), [(0.05, None), (0.15, None), (2.0, "consider"), (5.0, "change")])
 def test_a_plunge_beside_a_slot_counts_by_the_share_of_the_disc(beside: float, grade: str | None) -> None:
-    slot = "G1 X60 Z-5 F600|G1 X20|G1 X60 Z-10|G1 X20|G1 X60|G0 Z5"
-    checked = judged(f"{slot}|G0 X40 Y{20 + beside}|G1 Z-10 F1200|G1 X50")
+    slot = "G1 X60 Z-5 F600|G1 X20|G1 X60|G0 Z5"
+    checked = judged(f"{slot}|G0 X40 Y{20 + beside}|G1 Z-5 F1200|G1 X50")
     assert [finding.grade for finding in found(checked, "plunge-too-fast")] == ([grade] if grade else [])
 
 
@@ -164,7 +164,7 @@ def test_a_thin_floor_and_a_thin_wall_are_no_deep_slot(aside: float) -> None:
 
 
 def test_a_deep_slot_is_told_with_its_depth() -> None:
-    checked = judged("G1 Z0 F400|G1 X60 Z-10 F600|G1 X20", stock="120 x 80 x 18 mm at 0 0")
+    checked = judged("G1 Z-10 F200|G1 X60 F600", stock="120 x 80 x 18 mm at 0 0")
     finding = one(checked, "full-width-too-deep")
     assert finding.found is not None
     assert finding.found.value == pytest.approx(10.0, abs=0.1)

@@ -218,5 +218,5 @@ def test_the_share_of_the_disc_decides_what_is_solid(beside: float) -> None:
 def test_only_the_way_in_of_a_v_is_an_entry() -> None:
     tool = Tool(1, "v", 6.0, angle=60.0)
     path = Path((20, 30, 5)).line(z=-1).line(x=40).line(x=40.5, y=30.5, z=-2.5).line(40, 30, -1).line(y=50)
-    assert kinds(run(path, tool)) == ["straight"]
-    assert len(run(path, flat()).entries) == 2
+    assert [kind for kind in kinds(run(path, tool)) if kind != "open"] == ["straight"]
+    assert [kind for kind in kinds(run(path)) if kind != "open"] == ["straight", "straight"]
