@@ -13,6 +13,7 @@ from gclint.faults import CODE
 from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
+from gclint.stock.contact import empty as no_contact
 from gclint.stock.entries import entries_of, tips_of
 from gclint.stock.grid import cell_wanted, grid_over
 from gclint.stock.passes import passes_of
@@ -186,7 +187,7 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     columns = made.columns
     solid = columns.pop("solid")
     pieces = Pieces(
-        move=made.move, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
+        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
     )
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
@@ -195,7 +196,9 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
         motion, pieces, tips_of(pieces, made.contact, flat, solid), passes, pass_of, box, made.before,
         resolution, chosen.radius, pointed,
     )  # fmt: skip
-    return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.cut, assumed, tuple(notes))
+    return Engagement(
+        box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.cut, assumed, tuple(notes)
+    )
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:
@@ -207,6 +210,6 @@ def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[As
         return {name: kinds[kind] for name, kind in table.__annotations__.items()}
 
     return Engagement(
-        box, 0.0, 0.0, Pieces(**empty(Pieces)), Entries(**empty(Entries)), Passes(**empty(Passes)),
+        box, 0.0, 0.0, Pieces(**empty(Pieces)), no_contact(0), Entries(**empty(Entries)), Passes(**empty(Passes)),
         np.zeros((0, 0), np.float32), assumed, tuple(notes),
     )  # fmt: skip

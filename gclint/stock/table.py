@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from gclint.columns import Bytes, Floats32, Ints
 from gclint.setup.types import Assumed, Stock
+from gclint.stock.contact import Contact
 
 # touch bits
 TIP, SIDE, SHANK = 1, 2, 4
@@ -32,20 +33,21 @@ class Pieces:
     travel: Floats32  # in X and Y
     drop: Floats32  # downward, positive; negative where the tool rises
     removed: Floats32  # volume
-    ap: Floats32  # axial depth of cut: top of the material met (no slivers of a wall) above the lowest point that cuts
-    # radial width of cut, 0..D; of tools that are not flat the stepover from an equal cut beside which they take this
-    # section, at most the diameter that is in the cut (a slot)
+    # Depth and width of one statement: of all that is so deep all over its width, the largest section. A wall skim over
+    # a thin floor is deep and narrow or shallow and wide, whichever takes off more, never deep and wide.
+    ap: Floats32  # axial depth of cut; of tools that are not flat the top of the material above the lowest contact
+    # radial width of that contact, 0..D; of tools that are not flat the stepover from an equal cut beside which they
+    # take this section, at most the diameter that is in the cut (a slot)
     ae: Floats32
-    angle: (
-        Floats32  # engagement angle, 0..180 in level motion; of tools that are not flat arccos(1 - ae / radius there)
-    )
+    angle: Floats32  # engagement angle of that contact, 0..180; of other tools arccos(1 - ae / radius there)
     climb: Floats32  # share of the cut that is climb milling with a clockwise spindle, 0..1
-    under: Floats32  # share of the tool's disc (at full diameter) on uncut material as it goes down; 0 when it does not
+    under: Floats32  # share of the tool's footprint that met material as it went down; 0 when it does not
     centre: Bytes  # 1 where material lies under the middle 0.3 D (radius) of the tip as it goes down
     touch: Bytes  # TIP, SIDE, SHANK bits
     shank: Floats32  # height of wall met by the shank above the flutes; 0 if none
     depth: Floats32  # of the tip's lowest point below the stock's top
     open_start: Bytes  # 1 where the tip, at the start of the piece, stood in space already cut or outside the stock
+    profile: Ints  # row of Engagement.contact; neighbours that are alike share one
 
     def __len__(self) -> int:
         return len(self.move)
@@ -103,6 +105,7 @@ class Engagement:
     cell: float  # mm; 0 where nothing was modelled
     cell_wanted: float  # mm; smaller than `cell` where the memory cap made the cell grow
     pieces: Pieces
+    contact: Contact  # the profiles of the pieces
     entries: Entries
     passes: Passes
     cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched
