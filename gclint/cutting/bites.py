@@ -6,6 +6,7 @@ that a tool has, and handed to its pieces.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
@@ -120,6 +121,17 @@ def _in_sectors(contact: Contact, rows: Longs) -> tuple[Column, Column]:
 def _by_value(values: Longs) -> Iterator[tuple[int, Longs]]:
     for value in np.unique(values).tolist():
         yield int(value), np.flatnonzero(values == value)
+
+
+def side_contact(ae: float, ap: float, radius: float) -> Contact:
+    """The profile of one cut that is only described: `ae` mm of the rim's side, `ap` mm deep all over."""
+    made = profile.empty(1)
+    made.depth[:], made.edges[:], made.above[:], made.disc[:] = 0, profile.NONE, profile.NO_BAND, 0
+    made.reach[0] = round(radius / MM)
+    first = math.degrees(math.asin(min(max(1.0 - ae / radius, -1.0), 1.0)))
+    made.edges[0, :2] = round(first * 100), 9000
+    made.depth[0, MIDDLE + SECTOR / 2 > first] = round(ap / MM)
+    return made
 
 
 def _sum_of(chips: Column) -> tuple[Column, Column]:

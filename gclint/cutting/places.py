@@ -9,6 +9,7 @@ from msgspec import Struct
 
 from gclint.columns import Column, distinct, one_of
 from gclint.cutting import formulas, mechanics
+from gclint.cutting.bites import pulls_of, side_contact
 from gclint.cutting.edge import diameter_at, sine_at
 from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
 from gclint.cutting.mechanics import Law, feed_for_load, law_of
@@ -238,7 +239,7 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
     floor = next((floor for floor in floors if cut.operation in floor.operations), None)
     share = material.finish_share.value if material and cut.operation == "finish" else 1.0
     reasoned = material is not None and any(row.slow_because for row in material.edge)
-    bend, stress, power = _loads(cut, tool, setup, fz, h_m, ae, D, sin_kr)
+    bend, stress, power = _loads(cut, tool, setup, fz, (h_ex, h_m), ae, D)
     made = mechanics.tool_material(tool.made_of)
     return Places(
         flutes=_one(z),
@@ -274,10 +275,11 @@ def _one(value: float) -> Column:
     return np.array([value], dtype=np.float64)
 
 
-def _loads(cut: Cut, tool: Tool, setup: Setup, fz: float, h_m: float, ae: float, D: float,
-           sin_kr: float) -> tuple[float, float, float]:  # fmt: skip
+def _loads(
+    cut: Cut, tool: Tool, setup: Setup, fz: float, h: tuple[float, float], ae: float, D: float
+) -> tuple[float, float, float]:
     """Middle of (bending mm, stress N/mm2, power W per mm/min) at `fz`; NaN where a fact is missing."""
-    law = law_of(setup.material.force) if setup.material else None
+    law, (h_ex, h_m) = law_of(setup.material.force) if setup.material else None, h
     if law is None or tool.flutes is None:
         return math.nan, math.nan, math.nan
     low_kc, high_kc = law.kc(h_m)
@@ -285,9 +287,11 @@ def _loads(cut: Cut, tool: Tool, setup: Setup, fz: float, h_m: float, ae: float,
     beam = mechanics.beam_of(tool, setup.machine.stiffness)
     if beam is None:
         return math.nan, math.nan, power
-    steep, shallow = mechanics.edge_angles(tool)
-    lags = mechanics.edge_lag(cut.ap, D, steep), mechanics.edge_lag(cut.ap, D, shallow)
-    phi = formulas.engagement_angle(ae, D)
-    mean, low, high = mechanics.force_range(law, fz, cut.ap, phi, float(tool.flutes), lags, sin_kr)
+    lags = tuple(np.atleast_1d(mechanics.edge_lag(cut.ap, D, angle)) for angle in mechanics.edge_angles(tool))
+    pulls = pulls_of(side_contact(ae, cut.ap, D / 2), np.zeros(1, np.int64), tool.flutes, (lags[0], lags[1]))
+    thick = float(formulas.chip_thickness_with_runout(h_ex, tool.runout or 0.0, tool.flutes))
+    usual, most = (fz * float(law.fall(h_ex)), fz * thick / h_ex * float(law.fall(thick)))
+    mean = law.low * usual * float(pulls.mean[0])
+    low, high = law.low * most * float(pulls.low[0]), law.high * most * float(pulls.high[0])
     bend, stress = beam.bend_per_newton(cut.ap / 2), beam.stress_per_newton(cut.ap / 2)
     return math.sqrt(mean * high) * float(bend), math.sqrt(low * high) * float(stress), power
