@@ -133,7 +133,8 @@ def _chips(bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: 
     """(h_ex, h_m), mm. Of a feed that goes down, its level part bites at the rim and its downward part under the tip and
     on the slope of the edge; straight down it is all under the tip. rounded: the edge bends from the tip upward."""
     h_ex, h_m = fz * bites.largest, fz * bites.mean * sin_kr
-    down = np.flatnonzero((pieces.drop > 0) & (bites.largest > 0))
+    h_ex[bites.largest <= 0] = np.nan  # the rim meets nothing that can be told apart
+    down = np.flatnonzero((pieces.drop > 0) & ((bites.largest > 0) | (pieces.under > 0)))
     with np.errstate(divide="ignore", invalid="ignore"):
         level, sink = (column[down] / pieces.length[down] for column in (pieces.travel, pieces.drop))
     # h = A sin(kr) + B cos(kr) from the tip (kr = 0) to the top of the cut; at most all of the feed, where tan(kr) = A/B
@@ -176,7 +177,8 @@ def _operations(
     operation = np.where(finish, OPERATION["finish"], OPERATION["side"]).astype(np.uint8)
     operation[slot] = OPERATION["slot"]
     down = pieces.drop > 0.001
-    operation[down & ((pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")))] = OPERATION["ramp"]
+    entering = (pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")) | (pieces.drop > pieces.travel)
+    operation[down & entering] = OPERATION["ramp"]
     operation[down & (pieces.travel <= model_number("straight_share") * pieces.drop)] = OPERATION["plunge"]
     drills = _of_shape(tools, ("drill",))
     operation[drills[row] | (motion.cycle[pieces.move] > 0)] = OPERATION["drill"]

@@ -124,6 +124,16 @@ def _sunk(chain: Chain) -> Floats:
     return np.bincount(pieces.move, most, len(chain.motion))[pieces.move] if len(pieces) else np.zeros(0)
 
 
+def _move_width(chain: Chain) -> Floats:
+    """[pieces] the largest width of cut along the whole move, mm."""
+    pieces = chain.engagement.pieces
+    if not len(pieces):
+        return np.zeros(0)
+    begins = np.flatnonzero(np.concatenate(([True], pieces.move[1:] != pieces.move[:-1])))
+    widest = np.maximum.reduceat(pieces.ae, begins)
+    return np.repeat(widest, np.diff(np.concatenate((begins, [len(pieces)])))).astype(np.float64)
+
+
 def _path_radius(chain: Chain) -> Floats:
     """[pieces] mm; NaN on straight moves."""
     m, move = chain.motion, _piece_move(chain)
@@ -186,6 +196,7 @@ PIECES = Table(
         "ap": number("mm", "axial depth of cut", _piece("ap")),
         "ap_deepest": number("mm", "depth that the deepest tenth of the arc of contact reaches at least", _deepest),
         "ae": number("mm", "radial width of cut", _piece("ae")),
+        "move_width": number("mm", "largest radial width of cut along the whole move of the piece", _move_width),
         "angle": number("deg", "engagement angle", _piece("angle")),
         "climb": number("", "share of the cut that is climb milling", _piece("climb")),
         "under": number("", "share of the tool's disc on uncut material as it goes down", _piece("under")),
