@@ -129,7 +129,7 @@ class Rim:
         n: cython.int = 0
         inner: cython.double = 0
         for b in range(2, self.bins):
-            if min(self.cover[0][b - 1], self.cover[0][b + 1]) * self.scale > TRACE and self.cover[0][b] * self.scale > TRACE:
+            if self.cover[0][b] * self.scale > BEGUN - 0.05:
                 inner += self.cover[0][b]
                 n += 1
         if n > 3 and BEGUN < inner * self.scale / n < WHOLE:

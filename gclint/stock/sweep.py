@@ -98,8 +98,8 @@ class Sweeper:
     shape: cython.int
     flute_length: cython.double
     shank_radius: cython.double
-    # [slope][place across the path]: radius of the tool that cuts deepest there; see _leaned
-    cutting_radius: cython.float[201][65]
+    # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
+    cutting_radius: cython.float[13065]
     slope_known: cython.uchar[201]
     at_slope: cython.int
     # the moves: columns of `moves` rows
@@ -625,7 +625,7 @@ class Sweeper:
                     hi = r
                 else:
                     lo = r
-            self.cutting_radius[k][i] = hi
+            self.cutting_radius[65 * k + i] = hi
 
     @cython.cfunc
     @cython.nogil
@@ -758,7 +758,7 @@ class Sweeper:
     def _fill_other(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
         """Any other profile: the radius that cuts is looked up for the path's slope (see _leaned)."""
         depth: cython.p_float = cython.address(self.row_depth[0])
-        table: cython.p_float = cython.address(self.cutting_radius[self.at_slope][0])
+        table: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
         per: cython.double = 64 / self.radius
         i: cython.int
         k: cython.int
