@@ -187,11 +187,14 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     columns = made.columns
     solid = columns.pop("solid")
     pieces = Pieces(
-        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
-    )
+        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2],
+        **columns,
+    )  # fmt: skip
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
-    return Engagement(box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.cut, assumed, tuple(notes))
+    return Engagement(
+        box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.cut, assumed, tuple(notes)
+    )
 
 
 def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:

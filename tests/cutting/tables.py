@@ -12,7 +12,9 @@ from gclint.faults import Faults
 from gclint.motion.table import LINE, Motion
 from gclint.motion.timing import Timing
 from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Tool
+from gclint.stock.contact import joined
 from gclint.stock.table import SIDE, TIP, Engagement, Entries, Passes, Pieces
+from tests.stock.build import contact_of
 
 DTYPES = {
     "Floats": np.float64,
@@ -58,12 +60,19 @@ def engagement(rows: int = 1, **columns: Any) -> Engagement:
     """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide."""
     made = {"move": np.arange(rows), "end": 1.0, "length": 5.0, "travel": 5.0, "ap": 2.0, "ae": 1.0, "angle": 60.0}
     made |= {"touch": TIP | SIDE, "depth": 2.0}
+    made |= {"profile": np.arange(rows)} | columns
+    ae, angle, ap = (np.broadcast_to(np.asarray(made[name], float), rows) for name in ("ae", "angle", "ap"))
+    # one run of contact up to the rim on the left; as wide as the tool that has this width at this angle
+    ae, angle, ap = np.nan_to_num(ae), np.nan_to_num(angle), np.nan_to_num(ap)
+    reach = ae / np.maximum(1 - np.cos(np.radians(angle)), 1e-6)
+    profiles = joined([contact_of([[(90 - a, 90, d)]], min(r, 100)) for a, d, r in zip(angle, ap, reach, strict=True)])
     whole = empty(Passes, 1, last_piece=rows - 1, tool=1, length=5.0 * rows)
     return Engagement(
         box=None,
         cell=0.1,
         cell_wanted=0.1,
-        pieces=Pieces(**empty(Pieces, rows, **(made | columns))),
+        pieces=Pieces(**empty(Pieces, rows, **made)),
+        contact=profiles,
         entries=Entries(**empty(Entries, 0)),
         passes=Passes(**whole),
         cut=np.zeros((1, 1), np.float32),
