@@ -33,7 +33,7 @@ class Contact:
     """The profiles, in 16-bit numbers; neighbouring pieces that are alike share a row."""
 
     depth: Bits  # [rows, SECTORS] in steps of MM
-    edges: Column  # int16 [rows, BANDS * 4] hundredths of a degree: first and last of two runs; NONE where there is none
+    edges: Column  # int16 [rows, BANDS * 4] hundredths of a degree: first and last of two runs, NONE where none
     above: Bits  # [rows, 2] bands 1 and 2 are contact deeper than this, in steps of MM; NO_BAND where there is none
     reach: Bits  # [rows] the tool's radius at the top of the contact, in steps of MM
     # [rows, 5] of the disc under the tip at the end of a piece that goes down, in steps of SHARE: the share that met
@@ -67,9 +67,13 @@ def joined(tables: list[Contact]) -> Contact:
     return Contact(*(np.concatenate([getattr(each, name) for each in tables]) for name in Contact.__slots__))
 
 
+def _answer(values: Column) -> Floats32:
+    return np.asarray(values, np.float32)
+
+
 def depths(contact: Contact, rows: Column) -> Floats32:
     """[rows, SECTORS] mm that the rim takes off in each sector."""
-    return contact.depth[rows] * MM
+    return _answer(contact.depth[rows] * MM)
 
 
 def runs(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> tuple[Floats32, Floats32]:
@@ -87,7 +91,7 @@ def runs(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> tuple[
 def _edges(contact: Contact, rows: Column, band: int) -> tuple[Floats32, Floats32]:
     edges = contact.edges[rows, band * 4 : band * 4 + 4]
     degrees = np.where(edges == NONE, np.float32(np.nan), edges * np.float32(0.01))
-    return degrees[:, 0::2], degrees[:, 1::2]
+    return _answer(degrees[:, 0::2]), _answer(degrees[:, 1::2])
 
 
 def _runs(contact: Contact, rows: Column, limit: Floats32, first: Floats32, last: Floats32) -> None:
@@ -112,10 +116,16 @@ def _runs(contact: Contact, rows: Column, limit: Floats32, first: Floats32, last
     first[:], last[:] = low, high
 
 
+def _between(low: Floats32, high: Floats32) -> Column:
+    found: Column = (low <= MIDDLE) & (high >= MIDDLE)
+    return found
+
+
 def _one_depth(depth: Floats32) -> Column:
     """Whether the sectors in contact are of one depth, to 2 %."""
     least = np.where(depth > 0, depth, np.float32(np.inf)).min(axis=1, initial=np.inf)
-    return least >= np.float32(0.98) * depth.max(axis=1, initial=0.0)
+    found: Column = least >= np.float32(0.98) * depth.max(axis=1, initial=0.0)
+    return found
 
 
 def _narrowed(
@@ -126,7 +136,7 @@ def _narrowed(
     steps = [_edges(contact, rows, band) for band in (1, 2)]
     made_low, made_high = np.full_like(low, np.nan), np.full_like(high, np.nan)
     for run in (0, 1):
-        inner = (MIDDLE >= low[:, run, None]) & (MIDDLE <= high[:, run, None])
+        inner = _between(low[:, run, None], high[:, run, None])
         deep = inner & (depth > limit[:, None])
         some = deep.any(axis=1)
         for mine, ends, sides, sign in ((made_low, low, 0, 1), (made_high, high, 1, -1)):
@@ -157,8 +167,8 @@ def _narrowed(
         # a run too narrow to hold a sector's middle is one step
         narrow = ~inner.any(axis=1) & np.isfinite(low[:, run])
         of = np.clip(((low[:, run] + high[:, run]) / 2 + 90) / SECTOR, 0, SECTORS - 1)
-        of = np.where(np.isfinite(of), of, 0).astype(int)
-        narrow &= np.take_along_axis(depth, of[:, None], 1)[:, 0] > limit
+        sector = np.where(np.isfinite(of), of, 0).astype(np.int64)
+        narrow &= np.take_along_axis(depth, sector[:, None], 1)[:, 0] > limit
         made_low[narrow, run], made_high[narrow, run] = low[narrow, run], high[narrow, run]
     return made_low, made_high
 
@@ -167,30 +177,30 @@ def _is_step(depth: Floats32, first: Column, sign: int, value: Floats32) -> Colu
     """Whether the profile goes on level inside: the edge of what is level is a step, of what rises it is none."""
     behind = np.clip(first + sign, 0, SECTORS - 1)
     after = np.take_along_axis(depth, behind[:, None], 1)[:, 0]
-    level: Column = (after <= np.float32(1.1) * value)
+    level: Column = after <= np.float32(1.1) * value
     return level
 
 
 def _spans(contact: Contact, rows: Column, deeper: float | Column) -> Floats32:
     first, last = runs(contact, rows, deeper)
-    return np.nan_to_num(last - first, nan=0.0)
+    return _answer(np.nan_to_num(last - first, nan=0.0))
 
 
 def arc(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """Degrees of contact deeper than that, all runs together."""
-    return _spans(contact, rows, deeper).sum(axis=1, dtype=np.float32)
+    return _answer(_spans(contact, rows, deeper).sum(axis=1))
 
 
 def widest_run(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """Degrees of the wider run of contact deeper than that."""
-    return _spans(contact, rows, deeper).max(axis=1, initial=0.0)
+    return _answer(_spans(contact, rows, deeper).max(axis=1, initial=0.0))
 
 
 def width(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """mm across the travel over which contact is deeper than that."""
     first, last = runs(contact, rows, deeper)
     across = np.sin(np.radians(last)) - np.sin(np.radians(first))
-    return np.nan_to_num(across, nan=0.0).sum(axis=1, dtype=np.float32) * (contact.reach[rows] * MM)
+    return _answer(np.nan_to_num(across, nan=0.0).sum(axis=1) * (contact.reach[rows] * MM))
 
 
 def deepest(contact: Contact, rows: Column, share: float = 0.1) -> Floats32:
@@ -216,11 +226,11 @@ def deepest(contact: Contact, rows: Column, share: float = 0.1) -> Floats32:
 
 
 def largest_cosine(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
-    """Largest cosine of the angle between travel and a place in contact: 1 for anything dead ahead, 0 for no contact."""
+    """Largest cosine of the angle between travel and a place in contact: 1 for what is dead ahead, 0 for no contact."""
     first, last = runs(contact, rows, deeper)
     nearest = np.where((first <= 0) & (last >= 0), 0, np.minimum(np.abs(first), np.abs(last)))
     cosine = np.where(np.isnan(nearest), 0, np.cos(np.radians(nearest)))
-    return cosine.max(axis=1, initial=0.0).astype(np.float32)
+    return _answer(cosine.max(axis=1, initial=0.0))
 
 
 def largest_chip(contact: Contact, rows: Column, sine: Callable[[Floats32], Floats32]) -> Floats32:
@@ -239,17 +249,17 @@ def largest_chip(contact: Contact, rows: Column, sine: Callable[[Floats32], Floa
         met = (begin < end) & (depth > 0)
         chip = np.where(met, np.cos(np.radians(nearest)) * edge, 0)
         best = np.maximum(best, chip.max(axis=1, initial=0.0))
-    return best.astype(np.float32)
+    return _answer(best)
 
 
 def under(contact: Contact, rows: Column) -> Floats32:
     """Share of the disc at the piece's end that met material which this piece took off; 0 where it does not go down."""
-    return contact.disc[rows, 0] * SHARE
+    return _answer(contact.disc[rows, 0] * SHARE)
 
 
 def under_depth(contact: Contact, rows: Column, drop: Column, share: float) -> Floats32:
     """mm taken off under at least `share` of the disc; 0 where less met material. drop: of each piece, mm."""
-    return _over_disc(contact, rows, share) * np.maximum(np.asarray(drop, np.float32), 0)
+    return _answer(_over_disc(contact, rows, share) * np.maximum(np.asarray(drop, np.float32), 0))
 
 
 def _over_disc(contact: Contact, rows: Column, share: float) -> Floats32:
@@ -267,17 +277,17 @@ def _over_disc(contact: Contact, rows: Column, share: float) -> Floats32:
             part = (share - places[:, k]) / (places[:, k + 1] - places[:, k])
         found = np.where(here, values[:, k] + part * (values[:, k + 1] - values[:, k]), found)
     found[share > met] = 0
-    return found.astype(np.float32)
+    return _answer(found)
 
 
 def under_median(contact: Contact, rows: Column, drop: Column) -> Floats32:
     """mm: median of what came off where the disc met material."""
-    return contact.disc[rows, 1] * SHARE * np.maximum(np.asarray(drop, np.float32), 0)
+    return _answer(contact.disc[rows, 1] * SHARE * np.maximum(np.asarray(drop, np.float32), 0))
 
 
 def under_most(contact: Contact, rows: Column, drop: Column) -> Floats32:
     """mm: the most that came off under the disc."""
-    return contact.disc[rows, 4] * SHARE * np.maximum(np.asarray(drop, np.float32), 0)
+    return _answer(contact.disc[rows, 4] * SHARE * np.maximum(np.asarray(drop, np.float32), 0))
 
 
 def under_share(contact: Contact, rows: Column, drop: Column, deeper: float | Column) -> Floats32:
@@ -295,4 +305,4 @@ def under_share(contact: Contact, rows: Column, drop: Column, deeper: float | Co
             part = np.clip((values[:, k] - limit) / (values[:, k] - values[:, k + 1]), 0, 1)
         part = np.where(values[:, k] > values[:, k + 1], part, 1)
         found = np.where(values[:, k] > limit, known[:, k] + part * (known[:, k + 1] - known[:, k]), found)
-    return found.astype(np.float32)
+    return _answer(found)

@@ -187,8 +187,9 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
     columns = made.columns
     solid = columns.pop("solid")
     pieces = Pieces(
-        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
-    )
+        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2],
+        **columns,
+    )  # fmt: skip
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
     pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
     flat = np.array([tool.shape == FLAT for tool in chosen.tools], bool)[chosen.tool[pieces.move]]

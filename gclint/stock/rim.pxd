@@ -1,8 +1,4 @@
-cdef enum:
-    SECTORS = 24
-    BANDS = 3
-    MOST_BINS = 60
-    LEVELS = 16
+# Sizes as in rim.py: 24 sectors, 3 bands, at most 60 bins (64 with what is shared out beyond the rim).
 
 cdef class Rim:
     cdef unsigned short[:, ::1] depth
@@ -51,6 +47,7 @@ cdef class Rim:
     cdef void _pair(self, int bands) noexcept nogil
     cdef void _fill(self, double first, double high_first, double last, double high_last) noexcept nogil
     cdef double _reaches(self, double area, const float* under_area, const float* under_high) noexcept nogil
+    cdef int _share(self, double share) noexcept nogil
     cdef Py_ssize_t write(
         self, double reach, double disc_area, double share, const float* under_area, const float* under_high,
     ) noexcept nogil

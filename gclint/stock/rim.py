@@ -17,6 +17,10 @@ if not cython.compiled:
 
 from cython.cimports.libc.math import asin, sin
 
+SECTORS = cython.declare(cython.int, 24)
+BANDS = cython.declare(cython.int, 3)
+MOST_BINS = cython.declare(cython.int, 60)
+LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip; as in sweep.py
 SECTOR = cython.declare(cython.double, 7.5)  # degrees
 DEGREES = cython.declare(cython.double, 57.29577951308232)
 PER_MM = cython.declare(cython.double, 400.0)  # 16-bit depths: 2.5 micrometres, up to 163 mm
@@ -129,7 +133,7 @@ class Rim:
         n: cython.int = 0
         inner: cython.double = 0
         for b in range(2, self.bins):
-            if min(self.cover[0][b - 1], self.cover[0][b + 1]) * self.scale > TRACE and self.cover[0][b] * self.scale > TRACE:
+            if self.cover[0][b] * self.scale > BEGUN - 0.05:
                 inner += self.cover[0][b]
                 n += 1
         if n > 3 and BEGUN < inner * self.scale / n < WHOLE:
@@ -158,7 +162,7 @@ class Rim:
                 moment = moment * self.wide / width - self.half
                 width *= self.wide
                 first, last = moment - 0.5 * width, moment + 0.5 * width
-                # what ends within half a bin of the rim ends at it, and what is as wide as the tool but for noise is a slot
+                # as wide as the tool but for noise is a slot, and what ends within half a bin of the rim ends at it
                 if width > 2 * self.half - SLOT * self.wide:
                     first, last = -self.half, self.half
                 elif self.half - last < self.half + first:
@@ -168,7 +172,10 @@ class Rim:
                     first, last = -self.half, width - self.half
                 self._keep(band, max(first, -self.half), min(last, self.half))
             width = moment = 0
-        return
+        if self.parts[band] == 2 and self.first[band][1] <= self.last[band][0]:  # so wide that they are one
+            self.first[band][0] = min(self.first[band][0], self.first[band][1])
+            self.last[band][0] = max(self.last[band][0], self.last[band][1])
+            self.parts[band] = 1
 
     def _limits(self):
         """Puts the bands' limits where the heights of the bins have their largest steps; returns how many bands."""
@@ -331,7 +338,6 @@ class Rim:
         most: the same of the highest.
         """
         b: cython.int
-        k: cython.int
         band: cython.int
         c: cython.double
         angle: cython.double
@@ -395,6 +401,7 @@ class Rim:
         k: cython.int
         angle: cython.double
         x: cython.float
+        slope: cython.double = (high_last - high_first) / (last - first) if abs(last - first) > 1e-9 else 0.0
         if last < first:
             first, last, high_first, high_last = last, first, high_last, high_first
         k = cython.cast(cython.int, max(0.0, (first + 90) / SECTOR + 0.5 - 1e-9))
@@ -402,7 +409,7 @@ class Rim:
             angle = -90 + SECTOR * (k + 0.5)
             if angle > last + 1e-9:
                 break
-            x = high_first if last - first < 1e-9 else high_first + (high_last - high_first) * (angle - first) / (last - first)
+            x = high_first + slope * (angle - first)
             if x > self.depths[k]:
                 self.depths[k] = x
             k += 1
@@ -410,18 +417,21 @@ class Rim:
     def _reaches(self, area, under_area, under_high):
         """Share of the drop that came off under at least so much of the disc (in cells); 0 if less met material."""
         k: cython.int
-        sum: cython.double = 0
+        found: cython.double = 0
         for k in range(LEVELS - 1, -1, -1):
-            sum += under_area[k]
-            if sum >= area and under_area[k] > 0:
+            found += under_area[k]
+            if found >= area and under_area[k] > 0:
                 return under_high[k] / under_area[k]
         return 0.0
+
+    def _share(self, share):
+        return cython.cast(cython.int, min(1.0, share) * PER_SHARE + 0.5)
 
     def write(self, reach, disc_area, share, under_area, under_high):
         """Writes the profile as a row, or finds it equal to the last one; returns its row.
 
         disc_area: of the disc, in cells; 0 where the tool does not go down. share: of it that met material. under_area,
-        under_high [LEVELS]: that material's area and the sum of the heights taken off, by the height's share of the drop.
+        under_high [LEVELS]: that material's area and the sum of the heights taken off, by their share of the drop.
         """
         at: cython.Py_ssize_t = self.used
         i: cython.int
@@ -429,6 +439,7 @@ class Rim:
         band: cython.int
         area: cython.double = 0
         most: cython.double = 0
+        tenth: cython.double
         new = cython.declare(cython.int[44])
         equal: cython.bint = at > 0
         if at >= self.depth.shape[0]:
@@ -454,11 +465,11 @@ class Rim:
                 area += under_area[i]
                 if under_area[i] > 0.01 * disc_area:
                     most = under_high[i] / under_area[i]
-            new[39] = cython.cast(cython.int, min(1.0, share) * PER_SHARE + 0.5)
-            new[40] = cython.cast(cython.int, min(1.0, self._reaches(0.5 * area, under_area, under_high)) * PER_SHARE + 0.5)
-            new[41] = cython.cast(cython.int, min(1.0, self._reaches(0.5 * disc_area, under_area, under_high)) * PER_SHARE + 0.5)
-            new[42] = cython.cast(cython.int, min(1.0, self._reaches(0.1 * disc_area, under_area, under_high)) * PER_SHARE + 0.5)
-            new[43] = max(new[42], cython.cast(cython.int, min(1.0, most) * PER_SHARE + 0.5))
+            tenth = self._reaches(0.1 * disc_area, under_area, under_high)
+            new[39] = self._share(share)
+            new[40] = self._share(self._reaches(0.5 * area, under_area, under_high))
+            new[41] = self._share(self._reaches(0.5 * disc_area, under_area, under_high))
+            new[42], new[43] = self._share(tenth), self._share(max(tenth, most))
         for i in range(SECTORS):
             equal = equal and self.depth[at - 1, i] == new[i]
             self.depth[at, i] = new[i]

@@ -16,7 +16,7 @@ import cython
 if not cython.compiled:
     raise ImportError("gclint.stock.sweep runs only as a compiled kernel")
 
-from cython.cimports.gclint.stock.rim import LEVELS, Rim
+from cython.cimports.gclint.stock.rim import Rim
 from cython.cimports.libc.math import (
     NAN,
     acos,
@@ -50,6 +50,7 @@ SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chor
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
 MOST_MET = cython.declare(cython.int, 8192)  # parts of cells noted for one piece; of more, a share
+LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
 MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
 PI = cython.declare(cython.double, 3.141592653589793)
@@ -98,8 +99,8 @@ class Sweeper:
     shape: cython.int
     flute_length: cython.double
     shank_radius: cython.double
-    # [slope][place across the path]: radius of the tool that cuts deepest there; see _leaned
-    cutting_radius: cython.float[201][65]
+    # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
+    cutting_radius: cython.float[13065]
     slope_known: cython.uchar[201]
     at_slope: cython.int
     # the moves: columns of `moves` rows
@@ -188,8 +189,8 @@ class Sweeper:
     met_v: cython.float[8192]
     met_h: cython.float[8192]
     met_area: cython.float[8192]
-    # A cell is as long as an eighth of a piece, so that which piece it falls to would be seen in the width: it lies from
-    # where the rim meets it one cell onward, and what of it lies beyond the piece's end is carried to the next piece.
+    # A cell is an eighth of a piece long, so which piece it falls to would be seen in the width. It lies from where the
+    # rim meets it one cell onward, and what of it lies beyond the piece's end is carried to the next piece.
     ahead: cython.double  # mm to the piece's end from the segment's start
     to_go: cython.double
     carried_ux: cython.double
@@ -625,7 +626,7 @@ class Sweeper:
                     hi = r
                 else:
                     lo = r
-            self.cutting_radius[k][i] = hi
+            self.cutting_radius[65 * k + i] = hi
 
     @cython.cfunc
     @cython.nogil
@@ -758,7 +759,7 @@ class Sweeper:
     def _fill_other(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
         """Any other profile: the radius that cuts is looked up for the path's slope (see _leaned)."""
         depth: cython.p_float = cython.address(self.row_depth[0])
-        table: cython.p_float = cython.address(self.cutting_radius[self.at_slope][0])
+        table: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
         per: cython.double = 64 / self.radius
         i: cython.int
         k: cython.int
@@ -1597,7 +1598,7 @@ class Sweeper:
                 if done > 0:
                     mv += done
                     continue
-            if self.kind[mv] >= 2 and isfinite(self.cu[mv]) and isfinite(self.cv[mv]) and isfinite(self.swept_angle[mv]):
+            if self.kind[mv] >= 2 and isfinite(self.cu[mv] + self.cv[mv] + self.swept_angle[mv]):
                 if not self._arc_move(mv):
                     return mv
             elif not self._line_move(mv):
@@ -1930,14 +1931,16 @@ class Sweeper:
         if shank > 0:
             touch += 4
         self.out[0, at], self.out[1, at], self.out[2, at], self.out[3, at] = s0, s1, length, travel
-        self.out[4, at], self.out[5, at], self.out[6, at], self.out[7, at] = drop, self.removed * c2, ap, self.profiles.ae
-        self.out[8, at], self.out[9, at], self.out[10, at], self.out[11, at] = self.profiles.angle, self.profiles.climb, under, shank
+        self.out[4, at], self.out[5, at], self.out[6, at] = drop, self.removed * c2, ap
+        self.out[7, at], self.out[8, at], self.out[9, at] = self.profiles.ae, self.profiles.angle, self.profiles.climb
+        self.out[10, at], self.out[11, at], self.out[12, at] = under, shank, depth
         # solid gone through under the middle of the tip; where the middle hangs over a hole, under the rest of it
-        self.out[12, at] = depth
         self.out[13, at] = min(drop, ap) if floor_t >= t else min(drop, min(ap, t - max(floor_t, 0.0)))
         self.out_bits[0, at], self.out_bits[1, at], self.out_bits[2, at] = touch, centre, opened
         self.out_move[at] = cython.cast(cython.int, move)
-        self.out_profile[at] = cython.cast(cython.int, self.profiles.write(reach, disc, under, self.under_area, self.under_high))
+        self.out_profile[at] = cython.cast(
+            cython.int, self.profiles.write(reach, disc, under, self.under_area, self.under_high)
+        )
         self.made = at + 1
         self.touched = move
         return True
@@ -1974,7 +1977,9 @@ class Sweeper:
         self.profiles.ap = most - foot
         if swept < 1e-6 or most <= 0:
             return reach
-        self.profiles.gather(self.met_v, self.met_h, self.met_area, self.met, 0, max(reach, 0.5 * self.cell), self.cell, swept)
+        self.profiles.gather(
+            self.met_v, self.met_h, self.met_area, self.met, 0, max(reach, 0.5 * self.cell), self.cell, swept
+        )
         for b in range(1, self.profiles.bins + 1):
             if self.profiles.cover[0][b] > 0:
                 self.profiles.local[b] = self._radius_at(self.profiles.high[0][b] / self.profiles.cover[0][b])
@@ -1982,7 +1987,9 @@ class Sweeper:
         r = self._radius_at(self.profiles.ap)
         self.profiles.climb = min(1.0, max(0.0, self.right / self.removed))
         # where both sides cut alike the material is level, and the mean depth along the piece gives the section
-        high = self.profiles.ap - 0.5 * fabs(drop) if fabs(self.profiles.climb - 0.5) < 0.15 and self.profiles.ap > fabs(drop) else self.profiles.ap
+        high = self.profiles.ap
+        if fabs(self.profiles.climb - 0.5) < 0.15 and high > fabs(drop):
+            high -= 0.5 * fabs(drop)
         self.profiles.ae = min(2 * r, self._stepover(self.removed * self.cell * self.cell / swept, high))
         self.profiles.angle = 57.29577951308232 * acos(max(-1.0, 1 - self.profiles.ae / r)) if r > 0 else 0.0
         return reach

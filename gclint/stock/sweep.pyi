@@ -16,5 +16,6 @@ class Sweeper:
         x0s: Floats, y0s: Floats, z0s: Floats, x1s: Floats, y1s: Floats, z1s: Floats,
         cus: Floats, cvs: Floats, sweeps: Floats,
         tool: Ints, tools: Floats, resolution: float, most_work: float,
-        out: Floats32, out_move: Ints, out_profile: Ints, out_bits: Bytes, skipped: Bytes, before: Floats32, profiles: Rim,
+        out: Floats32, out_move: Ints, out_profile: Ints, out_bits: Bytes,
+        skipped: Bytes, before: Floats32, profiles: Rim,
     ) -> tuple[int, int]: ...  # fmt: skip

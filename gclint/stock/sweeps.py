@@ -34,7 +34,7 @@ class Swept:
     skipped: Bytes  # [moves]
     before: Floats32
     next_move: int
-    whole: tuple[Floats32, Ints, Ints, Bytes]  # table, move, profile, bits with the room behind, which means nothing
+    whole: tuple[Any, ...]  # table, move, profile, bits with the room behind, which means nothing
 
     @property
     def columns(self) -> dict[str, Floats32]:
@@ -104,7 +104,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
     sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED)
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
     room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
-    parts: list[tuple[Floats32, Ints, Ints, Bytes]] = []
+    parts: list[tuple[Any, ...]] = []
     contacts: list[Contact] = []
     at = rows = count = 0
     while at < moves:

@@ -15,6 +15,7 @@ from gclint.motion.timing import Timing
 from gclint.program.table import Program
 from gclint.report.tables import Run, Tables
 from gclint.setup.types import Controller, DialMark, Hold, Machine, Setup, Spindle, Tool, Window
+from gclint.stock.contact import empty as no_contact
 from gclint.stock.table import Engagement, Entries, Passes, Pieces
 
 TEXT = b"""G21 G90 G17 G94
@@ -65,7 +66,8 @@ def tables() -> Tables:
         length=np.array([73.416, 1], np.float32), ap=np.array([2, 1], np.float32), ae=np.array([3, 3], np.float32),
         lowest=np.array([-2, -1], np.float32), removed=np.array([446, 8], np.float32),
     )
-    engagement = Engagement(None, 0.1, 0.1, pieces, entries, passes, np.zeros((1, 1), np.float32), (), ())
+    cut = np.zeros((1, 1), np.float32)
+    engagement = Engagement(None, 0.1, 0.1, pieces, no_contact(1), entries, passes, cut, (), ())
     loads = empty(
         Loads,
         operation=np.array([4, 0, 1, 4], np.uint8), fz=np.array([NAN, 0.0075, 0.0075, NAN]),
