@@ -15,10 +15,10 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats32, Longs
 from gclint.cutting import formulas
 from gclint.cutting.edge import sine_at
-from gclint.setup.types import Tool
 from gclint.stock import contact as profile
 from gclint.stock.contact import MIDDLE, MM, SECTOR, Contact
-from gclint.stock.table import Engagement
+from gclint.tables.engagement import Engagement
+from gclint.tables.setup import Tool
 
 ROUND = round(360.0 / SECTOR)  # sectors of a whole turn
 SHARPEST = np.cos(np.radians(np.maximum(np.abs(MIDDLE) - SECTOR / 2, 0.0)))  # largest cosine within a sector

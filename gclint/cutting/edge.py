@@ -6,7 +6,7 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.cutting import formulas
-from gclint.setup.types import Tool
+from gclint.tables.setup import Tool
 
 
 def diameter_at(tool: Tool, ap: Column | float) -> Column:

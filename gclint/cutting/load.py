@@ -11,17 +11,17 @@ from gclint.cutting import formulas
 from gclint.cutting.bites import Bites, bites_of
 from gclint.cutting.edge import diameter_at, sine_at
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
-from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floors_for, windows_for
-from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.card import Material
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Assumed, Setup, Tool
-from gclint.stock.table import SIDE, TIP, Engagement, Pieces
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
+from gclint.tables.engagement import SIDE, TIP, Engagement, Pieces
+from gclint.tables.material import Material
+from gclint.tables.motion import COMPENSATED, RAPID
+from gclint.tables.setup import Assumed, Setup, Tool
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.motion.timing import Timing
+    from gclint.tables.motion import Motion
+    from gclint.tables.timing import Timing
 
 ROUNDED = ("ball", "bull-nose", "tapered-ball")
 SHAPED = (*ROUNDED, "v")
@@ -30,7 +30,7 @@ NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mil
 
 
 def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -> Cutting:
-    """One row per row of `engagement.pieces`; see gclint.cutting.table for units and for what NaN means."""
+    """One row per row of `engagement.pieces`; see gclint.tables.cutting for units and for what NaN means."""
     pieces = engagement.pieces
     material = setup.material
     true_speed, marks, assumed = _true_speed(motion, setup)

@@ -12,12 +12,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Floats32, Ints, Longs
-from gclint.motion.table import ARC_CW, RAPID, Motion
-from gclint.setup.types import Stock
 from gclint.stock import contact
 from gclint.stock.assume import outline
 from gclint.stock.contact import Contact
-from gclint.stock.table import ENTRY, Entries, Passes, Pieces
+from gclint.tables.engagement import ENTRY, Entries, Passes, Pieces
+from gclint.tables.motion import ARC_CW, RAPID, Motion
+from gclint.tables.setup import Stock
 
 CONTACT = 0.01  # mm; what is nearer to the top of the blank is at it
 SURFACE = 0.1  # mm; ramps through less, or beside the middle of the tip, follow a surface and are no entries

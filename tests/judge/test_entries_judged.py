@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from gclint.check import trace
-from gclint.judge.finding import Checked, Finding
-from gclint.report.tool_facts import EntryFacts, tool_facts
+from gclint.digest.tool_facts import EntryFacts, tool_facts
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked, Finding
 from tests.judge.try_judge import found, names, tried
 
 PLY = "birch-plywood"

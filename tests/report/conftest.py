@@ -7,16 +7,16 @@ from typing import Any
 import numpy as np
 import pytest
 
-from gclint.cutting.table import Cutting, Effort, Loads, ToolWindows
 from gclint.faults import Faults
-from gclint.judge.finding import AssumedOut, Change, Checked, Finding, Found, Limits, NotJudged, SetWord
-from gclint.motion.table import Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import Program
-from gclint.report.tables import Run, Tables
-from gclint.setup.types import Controller, DialMark, Hold, Machine, Setup, Spindle, Tool, Window
+from gclint.run import Run, Tables
 from gclint.stock.contact import empty as no_contact
-from gclint.stock.table import Engagement, Entries, Passes, Pieces
+from gclint.tables.cutting import Cutting, Effort, Loads, ToolWindows
+from gclint.tables.engagement import Engagement, Entries, Passes, Pieces
+from gclint.tables.finding import AssumedOut, Change, Checked, Finding, Found, Limits, NotJudged, SetWord
+from gclint.tables.motion import Motion
+from gclint.tables.program import Program
+from gclint.tables.setup import Controller, DialMark, Hold, Machine, Setup, Spindle, Tool, Window
+from gclint.tables.timing import Timing
 
 TEXT = b"""G21 G90 G17 G94
 T1 M6
@@ -139,7 +139,7 @@ def make_finding() -> Any:
 @pytest.fixture
 def make_run(tables: Tables) -> Any:
     def make(*findings: Finding, path: str = "tide-dial.nc", units: str = "mm") -> Run:
-        from gclint.report import summary
+        from gclint.digest import summary
 
         checked = Checked(
             path=path, lines=12, findings=findings,
