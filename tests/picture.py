@@ -55,9 +55,8 @@ def draw() -> str:
 
 def draw_path() -> bytes:
     """The SVG of another sample's path, as `gclint show --picture` makes it."""
-    from gclint.report.picture.picture.picture import picture
-
     from gclint.check import run
+    from gclint.report.picture.picture import picture
     from gclint.setup.declare import Options
 
     with contextlib.chdir(DRAWN.parent):

@@ -57,7 +57,7 @@ def show(
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes, shown_as
-    from gclint.report.picture.picture.picture_form import form_of
+    from gclint.report.picture.picture_form import form_of
 
     refuse_overwrite(out, (path_of(program), shop, job))
     if picture:
@@ -91,8 +91,8 @@ def draw(data: bytes, program: str, options: Options, target: str, progress: Pro
     from gclint.check import run
     from gclint.cli.output import deliver
     from gclint.folder.source import path_of, shown_as
-    from gclint.report.picture.picture.picture import picture
-    from gclint.report.picture.picture.picture_form import form_of
+    from gclint.report.picture.picture import picture
+    from gclint.report.picture.picture_form import form_of
 
     done = run(data, shown_as(program), options, path_of(program), progress)
     if done.tables is None:

@@ -46,7 +46,7 @@ def learn(
     """
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.digest.words import Lengths
-    from gclint.report.picture.picture.picture_form import form_of
+    from gclint.report.picture.picture_form import form_of
     from gclint.report.text.paper import paper_for
     from gclint.trial.learn import learn as taught
     from gclint.trial.learn_out import sheet

@@ -16,7 +16,8 @@ from gclint.columns import Bools, Column, Floats32, Longs
 from gclint.cutting import formulas
 from gclint.cutting.edge import sine_at
 from gclint.stock import contact as profile
-from gclint.stock.contact import MIDDLE, MM, SECTOR, Contact
+from gclint.stock.contact import MIDDLE, MM, SECTOR
+from gclint.tables.contact import Contact
 from gclint.tables.engagement import Engagement
 from gclint.tables.setup import Tool
 
@@ -84,7 +85,7 @@ class Pulls:
 def pulls_of(contact: Contact, rows: Longs, teeth: int, lags: tuple[Floats32, Floats32]) -> Pulls:
     """The teeth are put at every position of a turn, and what acts on those in the cut is added as vectors.
 
-    lags [profiles]: degrees over which one edge is spread around the tool at the depth of the contact, (steep, shallow).
+    lags [profiles]: degrees over which one edge is spread around the tool at the depth of the contact: steep, shallow.
     A helical edge acts at once on all that lies within its lag, a part of its height on each.
     """
     made = Pulls(*(np.zeros(len(rows), np.float32) for _ in range(3)))
@@ -130,7 +131,7 @@ def side_contact(ae: float, ap: float, radius: float) -> Contact:
     made.reach[0] = round(radius / MM)
     first = math.degrees(math.asin(min(max(1.0 - ae / radius, -1.0), 1.0)))
     made.edges[0, :2] = round(first * 100), 9000
-    made.depth[0, MIDDLE + SECTOR / 2 > first] = round(ap / MM)
+    made.depth[0, first < MIDDLE + SECTOR / 2] = round(ap / MM)
     return made
 
 

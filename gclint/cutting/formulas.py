@@ -63,7 +63,7 @@ def chip_thickness_mean(
 def chip_thickness_mean_of_arc(
     fz: Column | float, ae: Column | float, R: Column | float, phi: Column | float, sin_kr: Column | float = 1.0
 ) -> Column:
-    """hm = fz sin(kr) ae / (R phi): the exact mean over any arc (or arcs) phi, degrees, that is ae wide across the feed.
+    """hm = fz sin(kr) ae / (R phi): the exact mean over any arc (or arcs) phi, degrees, ae wide across the feed.
 
     The volume that a tooth takes off, fz ae for each mm of depth, over the length of its way in the material, R phi.
     For a side cut it is `chip_thickness_mean`. 0 where there is no arc.
@@ -76,9 +76,9 @@ def chip_thickness_mean_of_arc(
 def chip_thickness_with_runout(h: Column | float, runout: float, z: int) -> Column:
     """Thickest chip of a tool of z teeth whose tip runs out by `runout` (total indicator reading), mm.
 
-    A tooth stands out against the one k places before it by at most runout sin(pi k / z), and that one left k h: with two
-    teeth h + runout, never over 2 h, where one tooth does all the work. One tooth cuts h. Geometry of a circle whose
-    centre is half the runout off the axis.
+    A tooth stands out against the one k places before it by at most runout sin(pi k / z), and that one left k h: with
+    two teeth h + runout, never over 2 h, where one tooth does all the work. One tooth cuts h. Geometry of a circle
+    whose centre is half the runout off the axis.
     """
     k = np.arange(1, max(z, 1) + 1)
     out = runout * np.sin(PI * k / max(z, 1))

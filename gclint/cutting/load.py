@@ -129,15 +129,20 @@ def _of_shape(tools: list[Tool | None], shapes: tuple[str, ...]) -> Bools:
     return np.array([tool is not None and tool.shape in shapes for tool in tools], bool)
 
 
-def _chips(bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: Bools, rounded: Bools) -> tuple[Floats32, Floats32]:
-    """(h_ex, h_m), mm. Of a feed that goes down, its level part bites at the rim and its downward part under the tip and
-    on the slope of the edge; straight down it is all under the tip. rounded: the edge bends from the tip upward."""
+def _chips(
+    bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: Bools, rounded: Bools
+) -> tuple[Floats32, Floats32]:
+    """(h_ex, h_m), mm.
+
+    Of a feed that goes down, its level part bites at the rim and its downward part under the tip and on the slope of
+    the edge; straight down it is all under the tip. rounded: the edge bends from the tip upward.
+    """
     h_ex, h_m = fz * bites.largest, fz * bites.mean * sin_kr
     h_ex[bites.largest <= 0] = np.nan  # the rim meets nothing that can be told apart
     down = np.flatnonzero((pieces.drop > 0) & ((bites.largest > 0) | (pieces.under > 0)))
     with np.errstate(divide="ignore", invalid="ignore"):
         level, sink = (column[down] / pieces.length[down] for column in (pieces.travel, pieces.drop))
-    # h = A sin(kr) + B cos(kr) from the tip (kr = 0) to the top of the cut; at most all of the feed, where tan(kr) = A/B
+    # h = A sin(kr) + B cos(kr) from the tip (kr = 0) to the top of the cut; most, all of the feed, where tan(kr) = A/B
     across, top = level * bites.cosine[down], sin_kr[down]
     flat = np.sqrt(1.0 - top * top)
     at_top = level * bites.largest[down] + sink * flat

@@ -9,6 +9,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, one_of
 from gclint.cutting import mechanics
 from gclint.facts.chain import ON, Chain, once
+from gclint.facts.fact import Build, Fact, Table, number, text, truth
 from gclint.facts.path import (
     angle_before,
     angle_peak,
@@ -22,7 +23,6 @@ from gclint.facts.path import (
     turn,
 )
 from gclint.facts.reach import nut_contact, shank_contact
-from gclint.facts.registry import Build, Fact, Table, number, text, truth
 from gclint.facts.surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
 from gclint.stock import contact
 from gclint.tables.cutting import OPERATIONS
@@ -121,7 +121,10 @@ def _sunk(chain: Chain) -> Floats:
     """[pieces] how deep the whole move goes down in material, mm, at the deepest place under the tip."""
     engagement, pieces = chain.engagement, chain.engagement.pieces
     most = contact.under_most(engagement.contact, pieces.profile, pieces.drop)
-    return np.bincount(pieces.move, most, len(chain.motion))[pieces.move] if len(pieces) else np.zeros(0)
+    if not len(pieces):
+        return np.zeros(0)
+    sums: Floats = np.bincount(pieces.move, most, len(chain.motion)).astype(np.float64)
+    return sums[pieces.move]
 
 
 def _move_width(chain: Chain) -> Floats:
@@ -337,7 +340,7 @@ ENTRIES = Table(
                         "is hardly any, under at least a tenth of it", _entry("solid")),
         "descent": number("mm", "whole descent, air included", _entry("descent")),
         "travel": number("mm", "X-Y travel while in solid", _entry("travel")),
-        "slope": number("deg", "slope below level of its steepest stretch of about half a diameter; 90 is straight down",
+        "slope": number("deg", "slope of its steepest stretch of about half a diameter; 90 is straight down",
                         _entry("slope")),
         "steep_drop": number("mm", "how far that stretch goes down", _entry("steep_drop")),
         "steep_travel": number("mm", "how far it travels in X and Y meanwhile", _entry("steep_travel")),

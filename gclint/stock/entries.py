@@ -14,7 +14,7 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, Floats32, Ints, Longs
 from gclint.stock import contact
 from gclint.stock.assume import outline
-from gclint.stock.contact import Contact
+from gclint.tables.contact import Contact
 from gclint.tables.engagement import ENTRY, Entries, Passes, Pieces
 from gclint.tables.motion import ARC_CW, RAPID, Motion
 from gclint.tables.setup import Stock
@@ -143,9 +143,8 @@ def _descents(
     tail &= (far <= radius[move[firsts]]) & (deep <= np.concatenate(([0.0], deep[:-1])))
     kept = ~tail[section]
     if not kept.all():
-        rows, move, run, tool, steep, drop, travel, gone_through = (
-            values[kept] for values in (rows, move, run, tool, steep, drop, travel, gone_through)
-        )
+        rows, move, run, tool, steep = rows[kept], move[kept], run[kept], tool[kept], steep[kept]
+        drop, travel, gone_through = drop[kept], travel[kept], gone_through[kept]
         section = _sections(run, steep)
 
     # no travel in X and Y from the piece before to the end of this one, and no rapid that cuts: a peck, the same hole
@@ -196,7 +195,8 @@ def _descents(
     feed = motion.feed[move]
     sink = feed * drop / np.maximum(pieces.length[rows], 1e-12)
     of_move = np.cumsum(_begins(move)) - 1
-    counts = np.bincount(of_move, gone_through)[of_move] >= np.minimum(SURFACE, 0.1 * np.repeat(tenth, stop - begin + 1))
+    least = np.minimum(SURFACE, 0.1 * np.repeat(tenth, stop - begin + 1))
+    counts = np.bincount(of_move, gone_through)[of_move] >= least
     sink = np.where(counts, sink, np.nan)
     # what its tip grazed on the way belongs to the entry too
     entered = np.zeros(int(run_of_move[-1]) + 1, bool)

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from gclint.columns import Bytes, Floats32, Ints
-from gclint.stock.contact import Contact
+from gclint.tables.contact import Contact
 from gclint.tables.setup import Assumed, Stock
 
 # touch bits

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from gclint import __version__
 from gclint.digest.words import Lengths
-from gclint.report.picture.picture.picture_save import saved
+from gclint.report.picture.picture_save import saved
 from gclint.report.text.paper import Paper
 from gclint.trial.compare import Better, Comparison
 from gclint.trial.expected import expected

@@ -69,7 +69,7 @@ def contact(ae: Any, ap: Any, radius: Any = 3.0, around: float = 90.0) -> Contac
         last = around
         first = math.degrees(math.asin(max(-1.0, math.sin(math.radians(last)) - wide / r)))
         made.edges[row, :2] = round(first * 100), round(last * 100)
-        met = (MIDDLE + SECTOR / 2 > first) & (MIDDLE - SECTOR / 2 < last)
+        met = (first < MIDDLE + SECTOR / 2) & (last > MIDDLE - SECTOR / 2)
         made.depth[row, met] = round(min(max(deep / float(MM), 1), 60000))
     return made
 

@@ -76,7 +76,7 @@ def test_the_section_that_is_cut_counts_not_the_box_around_it() -> None:
 @pytest.mark.parametrize("ae", [0.3, 1.0, 3.0, 4.5, 6.0])
 @pytest.mark.parametrize("flutes", [1, 2, 4])
 def test_force_of_a_side_cut_is_that_of_its_closed_form(ae: float, flutes: int) -> None:
-    """Geometry: h = fz sin(phi) along the arc of a side cut; a straight edge at its thickest, and the mean of a turn."""
+    """Geometry: h = fz sin(phi) along the arc of a side cut; a straight edge at its thickest, the mean of a turn."""
     made = effort(replace(TOOL, helix="straight", flutes=flutes), ae=ae, ap=2.0)
     card = material("beech").force
     assert card is not None

@@ -172,7 +172,9 @@ def test_a_deep_slot_is_told_with_its_depth() -> None:
 
 def test_a_rising_way_out_is_no_deeper_than_what_stands() -> None:
     laps = "|".join(
-        f"G0 X20|G1 Z-{k * 3.1:g} F800|G1 X35 Z-{(k + 1) * 3.1:g}|G1 X20|G1 X60 F1200|G2 X68 Z{8 - (k + 1) * 3.1:g} I0 K8|G0 Z2"
+        f"G0 X20|G1 Z-{k * 3.1:g} F800|"
+        f"G1 X35 Z-{(k + 1) * 3.1:g}|G1 X20|G1 X60 F1200|G2 X68 Z{8 - (k + 1) * 3.1:g} I0 K8|"
+        "G0 Z2"
         for k in range(3)
     )
     text = (HEAD + f"G0 Z2|G18|{laps}|G17|G0 Z20|M5|M30").replace("|", "\n").encode()

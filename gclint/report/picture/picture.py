@@ -16,9 +16,9 @@ from gclint.digest import summary
 from gclint.digest.path import RAPID_CUT
 from gclint.digest.sheet_words import LINES_NAMED, UNIT_WORDS, sentence, title_words, where_words
 from gclint.digest.words import GRADE_WORDS, Lengths, count, figure
-from gclint.report.picture.picture.picture_save import saved
-from gclint.report.picture.picture.picture_scene import Scene, scene_of
-from gclint.report.picture.picture.picture_style import (
+from gclint.report.picture.picture_save import saved
+from gclint.report.picture.picture_scene import Scene, scene_of
+from gclint.report.picture.picture_style import (
     CUTTING,
     IN_AIR,
     LEVELS,
@@ -33,7 +33,7 @@ from gclint.report.picture.picture.picture_style import (
     stretch,
     widened,
 )
-from gclint.report.picture.picture.picture_view import View
+from gclint.report.picture.picture_view import View
 from gclint.run import Run, Tables
 from gclint.tables.finding import Finding
 

@@ -7,7 +7,7 @@ import logging
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
-from gclint.report.picture.picture.picture_style import printable
+from gclint.report.picture.picture_style import printable
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure

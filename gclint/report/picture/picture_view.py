@@ -10,8 +10,8 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, Longs
 from gclint.digest.path import CUT, FEED_AIR, RAPID_AIR, RAPID_CUT
 from gclint.digest.words import Lengths, figure
-from gclint.report.picture.picture.picture_scene import Place, Scene
-from gclint.report.picture.picture.picture_style import (
+from gclint.report.picture.picture_scene import Place, Scene
+from gclint.report.picture.picture_style import (
     BLANK,
     CUTTING,
     DASHED,

@@ -157,7 +157,7 @@ def depth_words(facts: ToolFacts, lengths: Lengths) -> str:
     (deep, narrow), (shallow, wide) = facts.deepest_cut_mm, facts.widest_cut_mm
     there = tip = ""
     if narrow < ONE_CUT * wide:
-        there, tip = (f" ({lengths.length(value)} {name} there)" for value, name in ((narrow, "wide"), (shallow, "deep")))
+        there, tip = f" ({lengths.length(narrow)} wide there)", f" ({lengths.length(shallow)} deep there)"
     deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
     return f"at most {lengths.length(deep)} deep at once{there}, {lengths.length(wide)} wide{tip}{deepest}"
 

@@ -10,14 +10,14 @@ from pathlib import Path
 from xml.etree import ElementTree as Xml
 
 import pytest
-from gclint.report.picture.picture.picture import picture
-from gclint.report.picture.picture.picture_form import form_of
-from gclint.report.picture.picture.picture_scene import scene_of
-from gclint.report.picture.picture.picture_style import beside, mark_text, round_length, stretch, widened
 
 from gclint.check import run
 from gclint.cli.main import run as gclint
 from gclint.problem import Problem
+from gclint.report.picture.picture import picture
+from gclint.report.picture.picture_form import form_of
+from gclint.report.picture.picture_scene import scene_of
+from gclint.report.picture.picture_style import beside, mark_text, round_length, stretch, widened
 from gclint.run import Run
 from gclint.setup.declare import Options
 
