@@ -65,7 +65,7 @@ def trace(
     from gclint.program.read import read
     from gclint.run import Tables
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, limits_of, resolve
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.stock.engage import engage
 
     declared = declare(options, path)
@@ -75,8 +75,9 @@ def trace(
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
-    motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
-    setup = resolve(declared, program, motion)
+    setup = shop_setup(declared)
+    motion = interpret(program, setup.controller, limits_of(declared), folder_of(path))
+    setup = with_program(setup, declared, program, motion)
     motion = compensate(motion, setup, program)
     told("cutting the stock")
     engagement, timing = both(lambda: engage(motion, setup), lambda: pace(motion, setup), len(motion))

@@ -81,11 +81,6 @@ def torque(power: Values, n: Values) -> Column:
         return np.asarray(60.0 * np.asarray(power) / (2.0 * PI * np.asarray(n)))
 
 
-def teeth_engaged(phi: Values, z: Values) -> Column:
-    """ze = z phi / 360: teeth in the cut on average at the engagement angle phi."""
-    return np.asarray(np.asarray(z) * phi / 360.0)
-
-
 def edge_lag(ap: Values, D: Values, helix: Values) -> Column:
     """2 ap tan(helix) / D as degrees: how far one helical edge lies spread around the tool over the depth ap."""
     return np.degrees(np.asarray(2.0 * np.asarray(ap) * np.tan(np.radians(helix)) / D))

@@ -268,8 +268,6 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["tool.bending_known"] = truth("whether material and tool tell enough to reckon how the tool bends",
                                        _gather_truth(tool_of, _bending_known))  # fmt: skip
     made["tool.number"] = number("", "the program's number of the tool; -1 if it names none", lambda c: tool_of(c))
-    made["tool.known"] = truth("whether the tool is declared or assumed",
-                               _gather_truth(tool_of, lambda c, n: n in c.setup.tools))  # fmt: skip
     made["tool.shape"] = text("shape of the tool", _gather_text(tool_of, _of_tool("shape")), tool, SHAPES)
     made["tool.helix"] = text("helix of the tool", _gather_text(tool_of, _of_tool("helix")),
                               "`helix` of the tool in shop.toml", HELICES)  # fmt: skip

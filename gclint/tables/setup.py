@@ -1,7 +1,8 @@
 """The setup one program is judged by: everything declared or assumed, resolved to mm, rev/min, N, W, degrees.
 
-Built by `gclint.setup.resolve` from option over job over shop over shipped card over comment. Nothing here is guessed
-silently: what was not declared is None, or stands in `assumed` with the reason.
+Built by `gclint.setup.resolve` from option over job over shop over shipped card over comment: first from what is
+declared, then with what the program adds. Nothing here is guessed silently: what was not declared is None, or stands
+in `assumed` with the reason.
 """
 
 from __future__ import annotations
