@@ -72,7 +72,8 @@ def tables() -> Tables:
         Loads,
         operation=np.array([4, 0, 1, 4], np.uint8), fz=np.array([NAN, 0.0075, 0.0075, NAN]),
         h_ex=np.array([NAN, 0.0075, 0.0065, NAN]), h_thick=np.array([NAN, 0.0075, 0.0065, NAN]),
-        chip_low=np.array([NAN, 0.042, 0.042, NAN]), chip_high=np.array([NAN, 0.1, 0.1, NAN]), chip_judged=np.array([0, 1, 1, 0], np.uint8),
+        chip_low=np.array([NAN, 0.042, 0.042, NAN]), chip_high=np.array([NAN, 0.1, 0.1, NAN]),
+        chip_judged=np.array([0, 1, 1, 0], np.uint8),
         edge_speed=np.array([264.0, 264, 264, NAN]), true_speed=np.array([26500.0, 26500, 26500, NAN]),
         effort=empty(
             Effort,
