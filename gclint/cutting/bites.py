@@ -144,22 +144,32 @@ def _sum_of(chips: Column) -> tuple[Column, Column]:
 def _worst(chips: Column, teeth: int, spread: int, more: Column) -> Column:
     """[n] the largest sum of vectors over all positions of the teeth; [n, 24] in.
 
-    Each edge is spread over so many sectors and a part `more` [n] of another.
+    Each edge is spread over so many sectors and a part `more` [n] of another. Where the teeth divide the turn evenly,
+    the sums repeat from tooth to tooth, and one pitch is enough.
     """
     n, sectors = chips.shape
-    angle = np.radians(MIDDLE)
-    turned = np.zeros((2, n, ROUND + spread))  # a whole turn, and what an edge reaches beyond it
-    turned[0, :, :sectors], turned[1, :, :sectors] = chips * np.sin(angle), chips * np.cos(angle)
-    one = turned[:, :, :ROUND].copy()
-    for tooth in range(1, teeth):
-        turned[:, :, :ROUND] += np.roll(one, round(tooth * ROUND / teeth), axis=2)
-    turned[:, :, ROUND:] = turned[:, :, :spread]
-    sums = np.cumsum(turned, axis=2)
-    before = np.concatenate((np.zeros((2, n, 1)), sums[:, :, : ROUND - 1]), axis=2)
-    whole = sums[:, :, spread - 1 : ROUND + spread - 1] - before
-    behind = np.concatenate((turned[:, :, ROUND - 1 : ROUND], turned[:, :, : ROUND - 1]), axis=2)
-    best = np.zeros(n)
-    for beside in (behind, turned[:, :, spread : spread + ROUND]):  # the part lies at either end of the edge
-        edges = (whole + beside * more[:, None]) / (spread + more[:, None])
-        best = np.maximum(best, np.hypot(edges[0], edges[1]).max(axis=1))
+    angle, more = np.radians(MIDDLE), more.astype(np.float32)[:, None]
+    pitch = ROUND // teeth if ROUND % teeth == 0 else ROUND
+    best = np.zeros(n, np.float32)
+    made = []
+    for part in (np.sin(angle), np.cos(angle)):
+        turned = np.zeros((n, pitch), np.float32)  # what all teeth meet, by the position of the first
+        bitten = (chips * part).astype(np.float32)
+        if pitch < ROUND:
+            for first in range(0, sectors, pitch):
+                turned[:, : min(pitch, sectors - first)] += bitten[:, first : first + pitch]
+        else:
+            whole = np.zeros((n, ROUND), np.float32)
+            whole[:, :sectors] = bitten
+            for tooth in range(teeth):
+                turned += np.roll(whole, round(tooth * ROUND / teeth), axis=1)
+        laps = -(-(pitch + spread + 1) // pitch)
+        again = np.tile(turned, laps)[:, : pitch + spread]  # and what an edge reaches beyond
+        sums = np.cumsum(again, axis=1)
+        held = sums[:, spread - 1 : spread - 1 + pitch].copy()
+        held[:, 1:] -= sums[:, : pitch - 1]
+        made.append((held, np.roll(turned, 1, axis=1), again[:, spread : spread + pitch]))
+    for beside in (1, 2):  # the part of a sector lies at either end of the edge
+        edges = [(held[0] + held[beside] * more) / (spread + more) for held in made]
+        best = np.maximum(best, np.sqrt((edges[0] ** 2 + edges[1] ** 2).max(axis=1)))
     return best

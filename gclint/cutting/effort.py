@@ -68,7 +68,7 @@ def _forces(
         rows, of_piece = once_each(profile_of[mine])
         if not len(rows):
             continue
-        deep, across = profile.deepest(contact, rows), 2 * profile.MM * contact.reach[rows]
+        deep, across = profile.MM * contact.depth[rows].max(axis=1, initial=0), 2 * profile.MM * contact.reach[rows]
         lags = tuple(mechanics.edge_lag(deep, across, angle) for angle in mechanics.edge_angles(tool))
         pulls = pulls_of(contact, rows, tool.flutes, (lags[0], lags[1]))
         usual, thick = (fz[mine] * law.fall(h[0][mine]), fz[mine] * h[1][mine] / h[0][mine] * law.fall(h[1][mine]))
