@@ -176,6 +176,14 @@ class View(Struct, frozen=True, eq=False):
         column: Column = self.built[key]
         return column
 
+    def deeper(self, what: str, limit: Column) -> Column:
+        from gclint.stock import contact
+
+        engagement = self.chain.engagement
+        ask = contact.arc if what == "arc_deeper" else contact.width
+        answer = ask(engagement.contact, self.pick(engagement.pieces.profile), np.nan_to_num(limit))
+        return np.where(np.isnan(limit), np.nan, answer)
+
     def breaks(self) -> Column:
         move, tool = self.column("move"), self.column("tool")
         return np.concatenate(([True], (np.diff(move) > 1) | (np.diff(tool) != 0)))[: self.length]
