@@ -33,7 +33,7 @@ from gclint.tables.program import Program
 from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
 
-WHOLE = ("program", "rapid_descents", "unfollowed")  # tables of one row, about the program as a whole
+WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
