@@ -44,6 +44,8 @@ def lost(chain: Chain) -> Bools:
     m = chain.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
     apart = (m.flags & (OTHER_FRAME | COMPENSATED)) != 0
+    top = chain.box.top if chain.box is not None and chain.box.top is not None else 0.0
+    placed |= ~(m.z1 < max(top, 0.0)) & np.isfinite(m.z1)  # above the work nothing is cut, wherever it is
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 

@@ -154,7 +154,10 @@ def _alternatives(value: float) -> Iterator[tuple[str, float]]:
 def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
     _, start, after, _ = _axis(chain, letter)
     far = model_number("habit_outside")
+    cuts = np.flatnonzero(chain.motion.kind != RAPID)
     for move, v, low, high, count in _others_of(chain, letter):
+        if not len(cuts) or not cuts[0] < move < cuts[-1]:
+            continue  # the way from and to a parking place
         span = high - low
         gap = max(v - high, low - v)
         least = max(2 * _diameter(chain, move), 8.0)
