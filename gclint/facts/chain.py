@@ -14,7 +14,7 @@ from gclint.tables.cutting import Cutting, ToolWindows
 from gclint.tables.engagement import Engagement
 from gclint.tables.motion import COMPENSATED, EVENT, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Z_WORD, Motion
 from gclint.tables.program import Program
-from gclint.tables.setup import DialMark, Setup, Stock, Tool
+from gclint.tables.setup import Controller, DialMark, Setup, Stock, Tool
 from gclint.tables.timing import Timing
 
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
@@ -127,11 +127,7 @@ class Chain:
     @cached_property
     def stop_events(self) -> Column:
         """Rows of the events at which the machine waits for a person on this controller."""
-        m, controller = self.motion, self.setup.controller
-        kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
-        if controller.tool_change in ("stops", "does"):
-            kinds.append(EVENT["change"])
-        return np.flatnonzero(one_of(m.event_kind, kinds))
+        return stop_events(self.motion, self.setup.controller)
 
     @cached_property
     def spindle_stops(self) -> tuple[int, ...]:
@@ -191,6 +187,14 @@ class Chain:
             length = np.cumsum(pieces.length[order])
             usual[tool] = float(feeds[order[int(np.searchsorted(length, 0.8 * length[-1]))]])
         return usual
+
+
+def stop_events(motion: Motion, controller: Controller) -> Column:
+    """Rows of the events at which the machine waits for a person on this controller."""
+    kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
+    if controller.tool_change in ("stops", "does"):
+        kinds.append(EVENT["change"])
+    return np.flatnonzero(one_of(motion.event_kind, kinds))
 
 
 def _summed(values: Column) -> Column:

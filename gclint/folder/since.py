@@ -12,6 +12,7 @@ from gclint.folder.outcome import Source
 from gclint.folder.source import STANDARD_INPUT, read_bytes
 from gclint.problem import Problem
 from gclint.setup.declare import Options, declare
+from gclint.setup.order import order_of
 
 PATIENCE = 120.0  # s that git may take
 LONGEST_SAID = 200  # characters of what git says
@@ -56,7 +57,7 @@ def _concerned(
     folder = Path(source.name).parent
     if declarations and folder not in used:
         used[folder] = _declared_in(declarations, source.name, options)
-    if used.get(folder, False):
+    if used.get(folder, False) or _cut_before(source.name, options, differing):
         return True
     return str(path.parent) in folders and _calls(source.name)
 
@@ -78,6 +79,15 @@ def _declared_in(declarations: set[str], name: str, options: Options) -> bool:
     asked |= {os.path.realpath(home / card) for home in homes for card in cards}
     beside = any(Path(path).parent in homes for path in declarations)  # a card of the shop's own
     return beside or not asked.isdisjoint(declarations)
+
+
+def _cut_before(name: str, options: Options, differing: set[str]) -> bool:
+    """Whether a program that cuts the blank before this one is among these."""
+    try:
+        order = order_of(declare(options, name))
+    except Problem:
+        return True
+    return order is not None and any(os.path.realpath(step.path) in differing for step in order.steps[: order.at])
 
 
 def _calls(name: str) -> bool:

@@ -310,6 +310,67 @@ def shelf_bracket() -> bytes:
     return post.bytes()
 
 
+def _binnacle(title: str, tool: str, number: int) -> Post:
+    post = Post(decimals=3, zeros="point")
+    post.say(f"BINNACLE CAP, BIRCH PLYWOOD 18 MM: {title}")
+    post.say(tool)
+    post.blocks("G90 G94 G17", "G21", "G54", f"T{number}", "M3 S16000")
+    post.rapid(z=20)
+    return post
+
+
+def binnacle_rough() -> bytes:
+    """Birch plywood, 1/4 in up-cut: a pocket of 68 by 28 mm, 0.5 mm left on its wall and floor."""
+    post = _binnacle("ROUGH", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    down_to(post, (40, 40), 6, 0, 500)
+    groove(post, (40, 40), (80, 40), steps(-7.5, 2.5), 1500)
+    for lap in range(1, 5):
+        k = 2.5 * lap + (0.325 if lap == 4 else 0)
+        start, path = box((40 - k, 40 - k), (80 + k, 40 + k))
+        post.line(*start, f=2000)
+        for segment in path:
+            post.go(segment)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
+def binnacle_finish() -> bytes:
+    """The same pocket, 1/8 in down-cut: down in what was cleared, the floor, then the wall in two levels."""
+    post = _binnacle("FINISH", "T1 1/8 IN FLAT 2 FLUTE DIAL C", 1)
+    post.rapid(60, 40)
+    post.rapid(z=-7)
+    post.line(z=-7.4, f=400)
+    post.line(50, 40, -8, f=1100)
+    for row in range(12):
+        ends, y = (28.5, 91.5), 28.5 + 23 * row / 11
+        post.line(ends[row % 2], y, f=1300)
+        post.line(ends[(row + 1) % 2], y)
+    for level in (-4, -8):
+        post.rapid(z=6)
+        post.rapid(60, 40)
+        post.rapid(z=level + 0.6)
+        post.line(50, 30, level, f=1100)
+        start, path = round_box((27.5875, 27.5875), (92.4125, 52.4125), 2, clockwise=False)
+        post.line(*start)
+        for segment in path:
+            post.go(segment, f=1500)
+        post.line(50, 30)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
+def binnacle_back() -> bytes:
+    """The other side, 1/4 in up-cut: a round opening through the floor of the pocket, bored from below."""
+    post = _binnacle("SECOND SIDE, TURNED OVER LEFT TO RIGHT", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    down_to(post, (65, 40), 6, 0, 500)
+    bore(post, (60, 40), 5, 1.5, -11, 1200)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
 def harbour_sign() -> bytes:
     """Oak, in inches: letters with a 60 degree V, then a round-cornered groove with a 1/4 in flat tool."""
     post = Post(decimals=4, numbers=10, zeros="point", radius_arcs=True, eol="\r\n", near=0.04)
@@ -1031,6 +1092,9 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "epoxy-trial/test-cuts.nc": epoxy_trial,
     "tide-dial/tide-dial.nc": tide_dial,
     "shelf-bracket/shelf-bracket.nc": shelf_bracket,
+    "binnacle-cap/rough.nc": binnacle_rough,
+    "binnacle-cap/finish.nc": binnacle_finish,
+    "binnacle-cap/back.nc": binnacle_back,
     "harbour-sign/harbour-sign.tap": harbour_sign,
     "rail-cleat/rail-cleat.nc": rail_cleat,
     "half-hull/half-hull.nc": half_hull,
