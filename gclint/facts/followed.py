@@ -44,6 +44,9 @@ def lost(chain: Chain) -> Bools:
     m = chain.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
     apart = (m.flags & (OTHER_FRAME | COMPENSATED)) != 0
+    known = m.z1[np.isfinite(m.z1)]
+    if len(known) and known.max() > known.min():  # a move to the greatest height cuts nothing, wherever it is made
+        placed |= m.z1 >= known.max()
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 

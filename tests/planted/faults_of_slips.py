@@ -31,6 +31,10 @@ ASTRAY = NOT_DONE | TOO_LARGE | {
     "cuts-only-air": "the way there is in the air",
     "never-cuts": "the same",
     "inside-corner": "the corners lie elsewhere",
+    "not-followed": "where the tool goes is not known",
+    "units-suspect": "all spreads far beyond the blank",
+    "steep-ramp": "it goes down ten times as far on the same way",
+    "depth-step-suspect": "a lap is missing at this depth",
 }  # fmt: skip
 
 
@@ -56,7 +60,11 @@ def _wide(base: Base) -> float:
 
 
 def _straight(base: Base) -> set[int]:
-    return {base.line_of(k) for k in base.moves((1,), cutting=True)}
+    """Lines of straight cuts that no compensation shifts."""
+    sheet = base.sheet()
+    on, off = (sheet.lines_with("G", code) for code in (41, 40))
+    shifted = {n for first in on for n in range(first, min([end for end in off if end > first], default=sheet.last) + 1)}
+    return {base.line_of(k) for k in base.moves((1,), cutting=True)} - shifted
 
 
 # ---- coordinates
@@ -74,7 +82,7 @@ def point_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
             if len(places) >= 14 and gap > max(3 * span, 2 * _wide(base)):
                 sheet = base.sheet().set(line, letter, wrong / base.unit)
                 says = f"{letter}{wrong:g} for {letter}{places[line]:g}"
-                yield Plant(sheet.bytes(), (line, line), says, follows=onward(line))
+                yield Plant(sheet.bytes(), (line, line), says, follows=ANYWHERE)
 
 
 @plants("coordinate-suspect", ASTRAY)
@@ -89,7 +97,7 @@ def sign_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
             if one_side and abs(places[line]) > max(3 * _wide(base), 0.5 * np.ptp(list(places.values()))):
                 sheet = base.sheet().set(line, letter, -places[line] / base.unit)
                 says = f"{letter}{-places[line]:g} for {letter}{places[line]:g}"
-                yield Plant(sheet.bytes(), (line, line), says, follows=onward(line))
+                yield Plant(sheet.bytes(), (line, line), says, follows=ANYWHERE)
 
 
 def _depths(base: Base) -> dict[int, float]:
@@ -106,7 +114,7 @@ def point_of_a_depth_lost(base: Base, dice: Random) -> Iterator[Plant]:
         if depths[line] in others and 10 * depths[line] < 2.2 * min(others):
             sheet = base.sheet().set(line, "Z", 10 * depths[line] / base.unit)
             says = f"Z{10 * depths[line]:g} for Z{depths[line]:g}"
-            yield Plant(sheet.bytes(), (line, line), says, follows=onward(line))
+            yield Plant(sheet.bytes(), (line, line), says, follows=ANYWHERE)
 
 
 @plants("coordinate-suspect", ASTRAY)
@@ -117,32 +125,38 @@ def sign_of_a_depth_lost(base: Base, dice: Random) -> Iterator[Plant]:
         z, move = depths[line], int(np.flatnonzero(m.line == line)[0])
         if list(depths.values()).count(z) > 1 and round(-z, 3) not in heights and m.z1[move + 1] == m.z1[move]:
             sheet = base.sheet().set(line, "Z", -z / base.unit)
-            yield Plant(sheet.bytes(), (line, line), f"Z{-z:g} for Z{z:g}", follows=onward(line))
+            yield Plant(sheet.bytes(), (line, line), f"Z{-z:g} for Z{z:g}", follows=ANYWHERE)
+
+
+def _laps(base: Base) -> list[list[int]]:
+    """Runs of descents (moves) by equal steps, each from the place where the one before began."""
+    m, runs = base.tables.motion, []
+    for move in np.flatnonzero((m.kind == 1) & (m.z0 <= 0) & (m.z1 < m.z0 - 0.1)).tolist():
+        last = runs[-1][-1] if runs else -1
+        if last >= 0 and base.once(move) and move > last + 1 and (
+            abs((m.z0[move] - m.z1[move]) - (m.z0[last] - m.z1[last])) < 1e-6
+            and abs(m.z0[move] - m.z1[last]) < 1e-6
+            and np.hypot(m.x0[move] - m.x0[last], m.y0[move] - m.y0[last]) < 1e-6
+        ):
+            runs[-1].append(move)
+        else:
+            runs.append([move])
+    return [run for run in runs if len(run) > 4]
 
 
 @plants("depth-step-suspect", ASTRAY)
 def lap_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     """The lines of one lap of several at equal steps of depth are gone."""
-    if not base.plain:
-        return
-    sheet, m = base.sheet(), base.tables.motion
-    starts = [int(k) for k in np.flatnonzero((m.kind != 0) & (m.z1 < m.z0 - 0.1) & (m.z1 < 0)) if base.once(int(k))]
-    for here, after in zip(starts[1:], starts[2:]):
-        steps = [float(m.z0[k] - m.z1[k]) for k in (here, after)]
-        run = [k for k in starts if k > here and not (m.z1[here:k] > m.z1[here] + 1e-6).any()]
-        same = abs(steps[0] - steps[1]) < 1e-6 and abs(m.z1[after] - m.z1[here] + steps[1]) < 1e-6
-        place = np.hypot(m.x0[here] - m.x0[after], m.y0[here] - m.y0[after])
-        if same and len(run) >= 3 and place < 1e-6 and after > here + 1:
-            lines = [base.line_of(k) for k in range(here, after)]
-            gone = base.sheet()
-            if all(sheet.word(base.line_of(after), c) is not None for c in "XYZ" if sheet.word(lines[0], c) is not None):
-                for line in lines:
-                    gone.delete(line)
-                if feed := next((f"F{m.feed[here] / base.unit:g}" for n in lines if sheet.word(n, "F")), ""):
-                    line = base.line_of(after)
-                    gone.write(line, gone.text(line) if gone.word(line, "F") else f"{gone.text(line)} {feed}")
-                here_now = at(gone, base.line_of(after))
-                yield Plant(gone.bytes(), here_now, f"the lap at Z{m.z1[here]:g} is gone", follows=onward(here_now[0]))
+    m = base.tables.motion
+    for run in _laps(base) if base.plain else []:
+        for n in dice.sample(range(1, len(run) - 2), len(run) - 3):
+            sheet, after = base.sheet(), base.line_of(run[n + 1])
+            words = [{w[0] for w in sheet.words(base.line_of(k))} for k in (run[n], run[n + 1])]
+            if words[0] == words[1]:
+                for move in range(run[n], run[n + 1]):
+                    sheet.delete(base.line_of(move))
+                says = f"the lap at Z{m.z1[run[n]]:g} is gone"
+                yield Plant(sheet.bytes(), at(sheet, after), says, follows=onward(sheet.now(after)))
 
 
 # ---- feeds and speeds
@@ -206,7 +220,7 @@ def incremental_from_nowhere(base: Base, dice: Random) -> Iterator[Plant]:
     sheet = base.sheet()
     for line in sheet.lines_with("G", 90)[:1]:
         sheet.set(line, "G", 91, sheet.codes(line).index(90))
-        yield Plant(sheet.bytes(), (line, line), "G91 for G90", follows=ANYWHERE)
+        yield Plant(sheet.bytes(), onward(line), "G91 for G90", follows=ANYWHERE)
 
 
 @plants("not-followed", NOT_DONE)
@@ -221,7 +235,11 @@ def second_offset_of_unknown_place(base: Base, dice: Random) -> Iterator[Plant]:
 @plants("feed-mode-left-on", FEED_WRONG | {"word-missing": "every move needs an F of its own under G93",
                                            "feed-missing": "the same"})  # fmt: skip
 def feed_mode_of_another_header(base: Base, dice: Random) -> Iterator[Plant]:
-    for code in (93, 95):
+    """G93 where some moves have no F of their own, or G95."""
+    m = base.tables.motion
+    feeds = m.kind != 0
+    own = bool((m.feed_line[feeds] == m.line[feeds]).all())
+    for code in () if _small(base) else (95,) if own else (93, 95):
         sheet = base.sheet()
         for line in sheet.lines_with("G", 94)[:1]:
             sheet.set(line, "G", code, sheet.codes(line).index(94))
@@ -230,10 +248,15 @@ def feed_mode_of_another_header(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("path-tolerance-wide")
 def path_tolerance_in_another_unit(base: Base, dice: Random) -> Iterator[Plant]:
-    for line in _units(base.sheet()):
+    for line in [] if _small(base) else _units(base.sheet()):
         value = dice.choice([1.5, 3, 8])
         sheet = base.sheet().after(line, f"G64 P{base.sheet().number(value / base.unit)}")
         yield Plant(sheet.bytes(), (line + 1, line + 1), f"G64 with P of {value} mm")
+
+
+def _small(base: Base) -> bool:
+    """Whether the controller refuses G64 and G95."""
+    return base.tables.setup.controller.name == "hobby-3-axis"
 
 
 def _units(sheet: Sheet) -> list[int]:
@@ -291,11 +314,12 @@ def plane_left_on(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("compensation-without-radius", {"contour-too-tight": "the radius that is taken is not known"})
 def diameter_word_left_out(base: Base, dice: Random) -> Iterator[Plant]:
-    for line in base.sheet().lines_with("G", 41):
-        sheet = base.sheet()
-        for other in sheet.lines_with("D"):
-            sheet.drop(other, "D")
-        yield Plant(sheet.bytes(), (line, line), "no D beside G41", follows=ANYWHERE)
+    sheet = base.sheet()
+    on = sheet.lines_with("G", 41)
+    for line in sheet.lines_with("D"):
+        sheet.drop(line, "D")
+    if on:
+        yield Plant(sheet.bytes(), (on[0], on[-1]), "no D beside G41", follows=ANYWHERE)
 
 
 @plants("compensation-of-another-tool", ASTRAY | {"contour-too-tight": "a larger radius", "entry-too-short": "the same",
