@@ -357,9 +357,10 @@ def return_left_out(base: Base, dice: Random) -> Iterator[Plant]:
                                "straight-plunge": "the same", "chip-too-thin": "feeds are as small",
                                "feed-unit-suspect": "the same", "not-cut-through": "the same"})  # fmt: skip
 def every_point_left_out(base: Base, dice: Random) -> Iterator[Plant]:
-    if base.tables.setup.controller.no_point == "resolution":
+    """Whole numbers, without a point, where that counts in thousandths."""
+    if base.tables.setup.controller.no_point == "resolution" and base.plain:
         sheet = base.sheet()
         for line, text in list(sheet.rows):
             code, bracket, comment = text.partition("(")
-            sheet.write(line, re.sub(r"(\d)\.(?!\d)", r"\1", code) + bracket + comment)
+            sheet.write(line, re.sub(r"(\d)\.\d*", r"\1", code) + bracket + comment)
         yield Plant(sheet.bytes(), ANYWHERE, "no number has a point", follows=ANYWHERE)
