@@ -154,10 +154,9 @@ def _alternatives(value: float) -> Iterator[tuple[str, float]]:
 def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
     _, start, after, _ = _axis(chain, letter)
     far = model_number("habit_outside")
-    cuts = np.flatnonzero(chain.motion.kind != RAPID)
     for move, v, low, high, count in _others_of(chain, letter):
-        if not len(cuts) or not cuts[0] < move < cuts[-1]:
-            continue  # the way from and to a parking place
+        if _parked(chain, move):
+            continue
         span = high - low
         gap = max(v - high, low - v)
         least = max(2 * _diameter(chain, move), 8.0)
@@ -172,6 +171,18 @@ def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
                 continue
             yield Oddity("coordinate", kind, letter, int(chain.motion.line[move]), move, v, a, count)
             break
+
+
+def _parked(chain: Chain, move: int) -> bool:
+    """Whether the move is a rapid to a place where nothing is done at feed before the tool goes elsewhere."""
+    m = chain.motion
+    x, y = m.x1[move], m.y1[move]
+    for after in range(move, len(m)):
+        if m.kind[after] != RAPID:
+            return False
+        if m.x1[after] != x or m.y1[after] != y:
+            return True
+    return True
 
 
 def _nearer(a: float, v: float, before: float, after: float) -> bool:
@@ -240,13 +251,13 @@ def _depths(chain: Chain) -> Iterator[Oddity]:
     value = word * _unit(chain)
     value = np.where(np.abs(value - m.z1) < 1e-4, value, np.nan)
     feeds = np.isfinite(value) & (m.kind != RAPID)
-    rows = np.flatnonzero(feeds)
-    if len(rows) < int(model_number("habit_least_depths")):
-        return
-    v = value[rows]
-    deep = np.sort(v[v < 0])
-    yield from _too_deep(chain, rows, v, deep)
-    yield from _turned_up(chain, rows, v)
+    for tool in np.unique(m.tool[feeds]).tolist():  # one engraves, another cuts through
+        rows = np.flatnonzero(feeds & (m.tool == tool))
+        if len(rows) < int(model_number("habit_least_depths")):
+            continue
+        v = value[rows]
+        yield from _too_deep(chain, rows, v, np.sort(v[v < 0]))
+        yield from _turned_up(chain, rows, v)
 
 
 def _too_deep(chain: Chain, rows: Column, v: Floats, deep: Floats) -> Iterator[Oddity]:
