@@ -35,7 +35,7 @@ class Unfollowed(NamedTuple):
     move: int
     cause: str
     share: float
-    count: int
+    moves: int
 
 
 @once
@@ -111,7 +111,7 @@ UNFOLLOWED = Table(
         "line": number("", "line where the place of the tool was lost", _column("line", float)),
         "cause": text("why", _causes, words=CAUSES),
         "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
-        "count": number("", "how many moves at feed", _column("count", float)),
+        "count": number("", "how many moves at feed", _column("moves", float)),
     },
     lambda chain: len(unfollowed(chain)),
     lambda chain: chain.motion.tool[_column("move", int)(chain)],

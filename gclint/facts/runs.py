@@ -215,7 +215,7 @@ class Descent(NamedTuple):
     move: int
     depth: float
     with_feed: bool
-    count: int
+    times: int
 
 
 @once
@@ -241,7 +241,7 @@ DESCENTS = Table(
         "line": number("", "line of the first", _of(rapid_descents, "line")),
         "depth": number("mm", "how far the lowest ends below Z0", _of(rapid_descents, "depth")),
         "with_feed": truth("whether an F stands beside any of them", _of(rapid_descents, "with_feed", bool)),
-        "count": number("", "how many there are", _of(rapid_descents, "count")),
+        "count": number("", "how many there are", _of(rapid_descents, "times")),
     },
     lambda c: len(rapid_descents(c)),
     lambda c: c.motion.tool[_of(rapid_descents, "move", int)(c)],
