@@ -355,7 +355,8 @@ def return_left_out(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("points-all-missing", {"units-suspect": "all is a thousandth", "never-cuts": "the same",
                                "straight-plunge": "the same", "chip-too-thin": "feeds are as small",
-                               "feed-unit-suspect": "the same", "not-cut-through": "the same"})  # fmt: skip
+                               "feed-unit-suspect": "the same", "not-cut-through": "the same",
+                               "depth-step-suspect": "whole numbers make steps of two sizes"})  # fmt: skip
 def every_point_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     """Whole numbers, without a point, where that counts in thousandths."""
     if base.tables.setup.controller.no_point == "resolution" and base.plain:
