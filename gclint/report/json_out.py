@@ -8,6 +8,7 @@ from typing import Any
 
 import msgspec
 
+from gclint.json_schema import schema_of, write
 from gclint.judge.finding import Checked, Document
 
 SCHEMA_FILE = Path(__file__).with_name("check.schema.json")
@@ -28,18 +29,9 @@ def to_json(document: Document) -> str:
 
 
 def schema() -> dict[str, Any]:
-    """JSON Schema (draft 2020-12) of the document, made from the structs themselves."""
-    made: dict[str, Any] = msgspec.json.schema(Document)
-    return {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "title": "What gclint found in a run of `gclint check --as json`",
-        **made,
-    }
-
-
-def schema_text() -> str:
-    return json.dumps(schema(), indent=2) + "\n"
+    """Make the JSON Schema of the document from the structs themselves."""
+    return schema_of(Document, "What gclint found in a run of `gclint check --as json`")
 
 
 if __name__ == "__main__":  # python -m gclint.report.json_out  writes the shipped schema anew
-    SCHEMA_FILE.write_text(schema_text(), encoding="utf-8")
+    write({SCHEMA_FILE.name: schema()}, __file__)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import math
 from pathlib import Path
 from typing import Any
@@ -16,6 +15,7 @@ from gclint.cutting.limits import Limit, Speed
 from gclint.cutting.places import Bounds, Cut, Places, of_cut, window_at
 from gclint.cutting.ways_out import Way, any_pair, ways_out
 from gclint.cutting.window import Corner, Window
+from gclint.json_schema import schema_of, write
 from gclint.report.paper import Paper
 from gclint.report.tool_facts import described
 from gclint.report.words import Lengths, behind, figure
@@ -251,13 +251,9 @@ def to_json(made: Answer) -> str:
     return msgspec.json.format(msgspec.json.encode(made.out), indent=2).decode() + "\n"
 
 
-def schema_text() -> str:
-    """JSON Schema (draft 2020-12) of the document, made from the structs themselves."""
-    head: dict[str, Any] = {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "title": "The operating window that `gclint window --as json` gives",
-    }
-    return json.dumps({**head, **msgspec.json.schema(WindowOut)}, indent=2) + "\n"
+def schema() -> dict[str, Any]:
+    """Make the JSON Schema of the document from the structs themselves."""
+    return schema_of(WindowOut, "The operating window that `gclint window --as json` gives")
 
 
 def sheet(made: Answer, paper: Paper) -> None:
@@ -425,4 +421,4 @@ def _line(cells: list[list[str]], limit: Limit, sign: str, made: Answer, speeds:
 
 
 if __name__ == "__main__":  # python -m gclint.report.window_out  writes the shipped schema anew
-    SCHEMA_FILE.write_text(schema_text(), encoding="utf-8")
+    write({SCHEMA_FILE.name: schema()}, __file__)

@@ -11,7 +11,7 @@ import jsonschema
 import pytest
 
 from gclint.report.paper import Paper
-from gclint.report.window_out import SCHEMA_FILE, schema_text
+from gclint.report.window_out import SCHEMA_FILE, schema
 
 Run = Callable[..., tuple[int, str, str]]
 SHOP = """
@@ -59,7 +59,7 @@ def document(gclint: Run, *args: str) -> dict[str, Any]:
 
 
 def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
-    assert SCHEMA_FILE.read_text(encoding="utf-8") == schema_text(), "run  python -m gclint.report.window_out"
+    assert json.loads(SCHEMA_FILE.read_text(encoding="utf-8")) == schema(), "run  python -m gclint.report.window_out"
 
 
 def test_a_drawing_with_limits_and_pairs_fits_80_plain_columns(here: Path, gclint: Run) -> None:
