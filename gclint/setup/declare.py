@@ -12,7 +12,7 @@ from msgspec import Struct
 from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.named import declaration, program, really_toml
+from gclint.setup.named import declaration, program, readable
 from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.setup.types import Assumed, Tool
@@ -119,12 +119,10 @@ def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
     for folder in (start, *start.absolute().parents):
-        if job is None and disk.is_file(folder / "job.toml"):
-            job = folder / "job.toml"
-            really_toml(job)
-        if disk.is_file(folder / "shop.toml"):
-            really_toml(folder / "shop.toml")
-            return job, folder / "shop.toml"
+        if job is None and disk.there(folder / "job.toml"):
+            job = readable(folder / "job.toml")
+        if disk.there(folder / "shop.toml"):
+            return job, readable(folder / "shop.toml")
     return job, None
 
 

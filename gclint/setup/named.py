@@ -38,6 +38,18 @@ def really_toml(path: Path) -> None:
         raise Problem("this is a link to a file that does not end in .toml", str(path))
 
 
+def readable(path: Path) -> Path:
+    """Give back a declaration that was found by its name. Raises Problem where something of that name is no file.
+
+    What is there and cannot be read is never passed over: the program would be judged as if nothing were declared.
+    """
+    if not disk.is_file(path):
+        what = "it is a folder, a pipe or a device" if disk.exists(path) else "it is a link that leads nowhere"
+        raise Problem(f"{path.name} is there but cannot be read: {what}", str(path))
+    really_toml(path)
+    return path
+
+
 def _path(folder: Path, name: str) -> Path:
     if "\0" in name or len(name) > LONGEST_NAME:
         raise Problem("this is not the name of a file")

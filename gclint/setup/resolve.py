@@ -24,7 +24,7 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
-from gclint.setup.named import LONGEST_NAME, declaration, really_toml
+from gclint.setup.named import LONGEST_NAME, declaration, readable
 from gclint.setup.numbers import usual_limits
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
@@ -227,10 +227,8 @@ def _own_card(declared: Declared, name: str) -> str | None:
         return None
     files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
     beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)
-    found = next((path for path in beside if disk.is_file(path) and str(path) not in {f.path for f in files}), None)
-    if found is not None:
-        really_toml(found)
-    return str(found) if found else None
+    found = next((path for path in beside if disk.there(path) and str(path) not in {f.path for f in files}), None)
+    return str(readable(found)) if found else None
 
 
 def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:

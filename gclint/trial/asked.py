@@ -11,6 +11,7 @@ from gclint.problem import Problem, nearest
 from gclint.setup.card import Material
 from gclint.setup.declare import Declared, Options, declare
 from gclint.setup.declared import Length, Shop, ToolTable
+from gclint.setup.named import readable
 from gclint.setup.toml_file import load
 from gclint.setup.tool_text import tool_from_text
 from gclint.setup.types import Setup, Tool
@@ -68,8 +69,8 @@ def shop_above(folder: Path, given: str | None) -> Path | None:
     if given is not None:
         return Path(given)
     for place in (folder, *folder.absolute().parents):
-        if disk.is_file(place / SHOP_FILE):
-            return place / SHOP_FILE
+        if disk.there(place / SHOP_FILE):
+            return readable(place / SHOP_FILE)
     return None
 
 
