@@ -132,7 +132,7 @@ def check(
     code, some_read = 2 if problems else worst, not problems or len(problems) < len(found.sources)
     report.deliver_further(code, some_read)
     if out is None or some_read or form in FOR_HOSTS:
-        deliver(report.text(code), out)
+        deliver(report.text(code), out, for_machines=form != "text")
     for sentence in in_sentences(problems):
         worst = complain(sentence)
     return worst

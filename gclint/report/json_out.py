@@ -10,6 +10,7 @@ import msgspec
 
 from gclint.json_schema import schema_of, write
 from gclint.judge.finding import Checked, Document
+from gclint.plain import json_text
 
 SCHEMA_FILE = Path(__file__).with_name("check.schema.json")
 
@@ -24,8 +25,7 @@ def encoded(part: Checked | Document) -> msgspec.Raw:
 
 def to_json(document: Document) -> str:
     """One JSON document, two blanks of indentation, with a line end."""
-    made = bytes(encoded(document))
-    return msgspec.json.format(made, indent=2).decode() + "\n"
+    return json_text(bytes(encoded(document)))
 
 
 def schema() -> dict[str, Any]:

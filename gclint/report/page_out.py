@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
 from gclint.report.tables import Run
+from gclint.report.templates import templates
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -73,8 +74,4 @@ def _built(name: str) -> str:
 
 @cache
 def _templates() -> Environment:
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    return Environment(
-        loader=FileSystemLoader(ROOM), autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True
-    )
+    return templates(ROOM)

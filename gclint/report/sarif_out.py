@@ -15,6 +15,7 @@ from gclint.judge.edits import edits_of, words_on
 from gclint.judge.finding import Checked, Finding
 from gclint.judge.grouping import MOST_LINES
 from gclint.judge.packs import RuleText
+from gclint.plain import json_text
 from gclint.problem import Problem
 from gclint.report.rule_help import rule_help
 from gclint.report.sheet_words import found_words, sentence, settings_words, title_words
@@ -102,7 +103,7 @@ class Sarif:
             "results": self.results,
         }
         log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
-        return msgspec.json.format(msgspec.json.encode(log), indent=1).decode() + "\n"
+        return json_text(msgspec.json.encode(log), indent=1)
 
     def _know(self, texts: Iterable[RuleText], pack: str) -> None:
         for text in texts:

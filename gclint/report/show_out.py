@@ -7,6 +7,7 @@ import msgspec
 from gclint import __version__
 from gclint.judge.finding import Extent, ToolRow
 from gclint.motion.table import Followed
+from gclint.plain import json_text
 from gclint.report import summary
 from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.report.paper import Paper
@@ -46,7 +47,7 @@ def to_json(tables: Tables) -> str:
         summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables),
         tables.motion.followed,
     )
-    return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
+    return json_text(msgspec.json.encode(shown))
 
 
 def tool_sheets(tables: Tables, paper: Paper) -> None:

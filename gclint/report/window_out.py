@@ -16,6 +16,7 @@ from gclint.cutting.places import Bounds, Cut, Places, of_cut, window_at
 from gclint.cutting.ways_out import Way, any_pair, ways_out
 from gclint.cutting.window import Corner, Window
 from gclint.json_schema import schema_of, write
+from gclint.plain import json_text
 from gclint.report.paper import Paper
 from gclint.report.tool_facts import described
 from gclint.report.words import Lengths, behind, figure
@@ -248,7 +249,7 @@ def _unknown(asked: Asked, window: Window) -> tuple[tuple[str, str], ...]:
 
 
 def to_json(made: Answer) -> str:
-    return msgspec.json.format(msgspec.json.encode(made.out), indent=2).decode() + "\n"
+    return json_text(msgspec.json.encode(made.out))
 
 
 def schema() -> dict[str, Any]:

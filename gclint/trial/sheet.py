@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from gclint.report.templates import templates
 from gclint.trial.groove import path_of
 from gclint.trial.plan import FAULTS, Cut, Plan, Shape, risks
 from gclint.trial.program import start_of
@@ -19,14 +20,8 @@ AXIS = 9.0  # mm of paper round the blank
 
 def sheet(plan: Plan) -> str:
     """Self-contained HTML; prints on A4 in black and white."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    environment = Environment(
-        loader=FileSystemLoader(Path(__file__).parent), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
-    )  # fmt: skip
     left_out = [cut for cut in plan.cut if cut.risky and not cut.confirmed]
-    return environment.get_template("sheet.html.j2").render(
+    return templates(Path(__file__).parent).get_template("sheet.html.j2").render(
         plan=plan,
         coupon=" x ".join(f"{float(each):g}" for each in plan.coupon),
         corner=f"X{float(plan.corner[0]):g} Y{float(plan.corner[1]):g}",

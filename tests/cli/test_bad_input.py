@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import subprocess
 from collections.abc import Callable
 from pathlib import Path
 
@@ -11,6 +12,7 @@ import pytest
 
 Gclint = Callable[..., tuple[int, str, str]]
 Sentence = Callable[[str], str]
+Process = Callable[..., "subprocess.CompletedProcess[str]"]
 
 
 def programs(here: Path) -> dict[str, tuple[bytes, str]]:
@@ -164,3 +166,32 @@ def test_a_command_line_that_makes_no_sense(
     code, out, err = gclint(*args)
     assert (code, out) == (2, "")
     sentence(err)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+@pytest.mark.parametrize("verb", ["check", "show"])
+def test_a_named_pipe_is_not_waited_for(verb: str, here: Path, process: Process) -> None:
+    os.mkfifo(here / "f.nc")
+    done = process("-m", "gclint.cli", verb, str(here / "f.nc"))  # ends, or the process is ended and the test fails
+    assert done.returncode == 2
+    assert "f.nc: this is a named pipe, not a file" in done.stderr
+
+
+@pytest.mark.skipif(not Path("/dev/fd").exists(), reason="no /dev/fd here")
+def test_what_a_shell_pipes_in_by_name_is_read(here: Path, program: Path, process: Process) -> None:
+    reading, writing = os.pipe()
+    os.write(writing, program.read_bytes())
+    os.close(writing)
+    done = process("-m", "gclint.cli", "check", f"/dev/fd/{reading}", pass_fds=(reading,))
+    os.close(reading)
+    assert done.returncode in (0, 1), done.stderr
+
+
+@pytest.mark.parametrize("name", ["shop.toml", "job.toml"])
+def test_a_declaration_that_is_there_and_cannot_be_read(
+    name: str, here: Path, program: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    (here / name).symlink_to("gone.toml")
+    code, out, err = gclint("check", program.name)
+    assert (code, out) == (2, "")
+    assert f"{name} is there but cannot be read" in sentence(err)

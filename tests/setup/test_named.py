@@ -153,7 +153,8 @@ def unreadable(path: Path, how: str) -> None:
     elif how == "pipe":
         os.mkfifo(path)
     else:
-        path.symlink_to({"nowhere": "gone.toml", "itself": path.name, "endless": "/dev/zero", "a pipe": "away.pipe"}[how])
+        to = {"nowhere": "gone.toml", "itself": path.name, "endless": "/dev/zero", "a pipe": "away.pipe"}
+        path.symlink_to(to[how])
         if how == "a pipe":
             os.mkfifo(path.parent / "away.pipe")
 
