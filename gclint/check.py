@@ -7,10 +7,11 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from gclint.fault import place_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Checked, Extent, ToolRow
+    from gclint.judge.finding import Checked, Extent, Finding, ToolRow
     from gclint.judge.on_paper import PaperList
     from gclint.report.tables import Run, Tables
     from gclint.setup.declare import Options
@@ -112,12 +113,15 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
         *tables.cutting.assumed,
     )
+    findings, fault = judged.findings, paper if isinstance(paper, Exception) else None
+    if fault is not None:  # the list for the machine is missing, loudly; what was found stands
+        findings = (*findings, _internal("the list of what to do at the machine is left out; all else stands.", fault))
     units = summary.units(tables.motion)
     told_in = in_inches if units == "inch" else str
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=judged.findings,
+        findings=findings,
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
         tools=rows,
@@ -125,25 +129,28 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         time_s=summary.total_time(tables.motion, tables.timing),
         units=units,
         fingerprint=fingerprint,
-        texts=texts_of(tables.program, judged.findings),
-        paper=paper,
+        texts=texts_of(tables.program, findings),
+        paper=None if isinstance(paper, Exception) else paper,
         house=judged.house,
         used=tables.setup.used,
         acceptances=judged.acceptances,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
-    failed = any(finding.rule == "internal-error" for finding in judged.findings)
+    failed = any(finding.rule == "internal-error" for finding in findings)
     house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
     cautions = _cautions(tables.setup.material)
     return Run(checked, tables, tables.setup.fail_at, failed, titles, cautions, house)
 
 
-def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
+def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList | Exception]:
     from gclint.report import summary
     from gclint.report.paper_list import paper_list
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
-    return rows, extent, paper_list(tables, rows, extent)
+    try:
+        return rows, extent, paper_list(tables, rows, extent)
+    except Exception as fault:
+        return rows, extent, fault
 
 
 def _cautions(material: object) -> tuple[str, ...]:
@@ -155,29 +162,23 @@ def _cautions(material: object) -> tuple[str, ...]:
     return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
 
 
-def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
-    from gclint.judge.finding import Change, Checked, Extent, Finding, Found
+def _internal(so: str, fault: Exception) -> Finding:
+    from gclint.judge.finding import Change, Finding, Found
 
-    finding = Finding(
+    return Finding(
         rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,
-        tool=None, found=Found("failure inside gclint", _where(fault), ""), window=None,
-        happens="gclint itself failed on this program, so nothing in it was judged.",
+        tool=None, found=Found("failure inside gclint", place_of(fault), ""), window=None,
+        happens=f"gclint itself failed on this program, so {so}",
         change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
     )
+
+
+def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
+    from gclint.judge.finding import Checked, Extent
+
+    finding = _internal("nothing in it was judged.", fault)
     nowhere = (None, None, None)
     return Checked(
         path=name, lines=data.count(b"\n") + 1, findings=(finding,), not_judged=(), assumed=(), tools=(),
         extent_mm=Extent(min=nowhere, max=nowhere), time_s=None, units="unstated", fingerprint=fingerprint,
     )
-
-
-def _where(fault: Exception) -> str:
-    """'gclint/stock/engage.py line 91: IndexError: ...', the deepest place of our own."""
-    place = ""
-    trail = fault.__traceback__
-    while trail is not None:
-        file = trail.tb_frame.f_code.co_filename.replace("\\", "/")
-        if "gclint/" in file:
-            place = f"gclint/{file.rpartition('gclint/')[2]} line {trail.tb_lineno}: "
-        trail = trail.tb_next
-    return f"{place}{type(fault).__name__}: {fault}"[:300]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from gclint.fault import left_out
 from gclint.judge.chain import Chain
 from gclint.judge.compile_packs import shipped_packs
 from gclint.judge.finding import Finding
@@ -55,7 +56,11 @@ def lessons(run: Run, paper: Paper) -> None:
         if number > MOST_LESSONS:
             _short(number, alike[0], alike, run, paper)
         else:
-            _lesson(number, alike, rules.get(name), subject, run, paper, explained, told)
+            try:
+                _lesson(number, alike, rules.get(name), subject, run, paper, explained, told)
+            except Exception as fault:
+                paper.text_block(left_out("this lesson", fault), INDENT)
+                _short(number, alike[0], alike, run, paper)
 
 
 def _rules(run: Run) -> list[Rule]:
