@@ -41,9 +41,9 @@ def _page(run: Run, version: str, reader: Reader) -> str:
             model = model_of(run.tables, open_findings(run.checked))
         except Exception as fault:
             failed = left_out("the drawing of the path", fault)
-    script, style = _built("page.js"), _built("page.css")
+    script, style, licences = _built("page.js"), _built("page.css"), _built("LICENSES.txt")
     return _templates().get_template("page.html.j2").render(
-        sheet=sheet_of(run, version, reader), model=model, failed=failed,
+        sheet=sheet_of(run, version, reader), model=model, failed=failed, licences=licences,
         script=script, style=style, policy=_policy(script, style)
     )
 
