@@ -33,10 +33,11 @@ def test_a_package_without_one_kernel_does_not_pass(kernel: str, tmp_path: Path)
         inner = path.relative_to(PACKAGE.parent)
         if path.is_dir() and path.name != "__pycache__":
             (tmp_path / inner).mkdir(parents=True, exist_ok=True)
-        elif path.is_file() and path.parent.name != "__pycache__":
-            if not (inner.as_posix().startswith(f"{left_out}.") and path.name.endswith(BUILT)):
-                (tmp_path / inner).parent.mkdir(parents=True, exist_ok=True)
-                (tmp_path / inner).symlink_to(path)
+            continue
+        lacking = inner.as_posix().startswith(f"{left_out}.") and path.name.endswith(BUILT)
+        if path.is_file() and path.parent.name != "__pycache__" and not lacking:
+            (tmp_path / inner).parent.mkdir(parents=True, exist_ok=True)
+            (tmp_path / inner).symlink_to(path)
     (tmp_path / "rules").symlink_to(PACKAGE.parent / "rules")
     done = subprocess.run(
         [sys.executable, "-m", "gclint.check_wheel"], cwd=tmp_path, capture_output=True, text=True, check=False

@@ -75,14 +75,14 @@ def declare(options: Options, program_path: str | None) -> Declared:
         job_path, shop_path = _beside(program_path)
     job, job_file = (None, None) if job_path is None else _read(job_path, Job, "job file")
     named = shop_path is not None and not searched
-    if job and job_file and job_path and job.shop and not named:
+    if job and job_file and job_path and job.shop is not None and not named:
         shop_path = placed(job_file, ("shop",), declaration, job.shop)
         if not disk.is_file(shop_path):
             raise job_file.wrong(("shop",), f'there is no shop file "{job.shop}" in the folder of this job')
     shop, shop_file = (None, None) if shop_path is None else _read(shop_path, Shop, "shop file")
     if searched:
         because = "it lies beside the program or in a folder above, and neither --shop nor --job was given"
-        files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
+        files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop is not None)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
     packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))

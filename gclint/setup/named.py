@@ -6,6 +6,7 @@ programs that really lie in its own folder or below.
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 from gclint import disk
@@ -27,6 +28,8 @@ def declaration(folder: Path, name: str) -> Path:
 def program(folder: Path, name: str) -> Path:
     """Where the program `name` of a job lies; the same Problem."""
     path = _path(folder, name)
+    if os.path.normpath(name) in (".", "..") or name.endswith(("/", os.sep)):
+        raise Problem(f'"{name[:SHOWN]}" is not the name of a program')
     if not Path(disk.real(path)).is_relative_to(disk.real(folder)):
         raise Problem(f'"{name[:SHOWN]}" lies outside the folder of this job; a job names programs of its own folder')
     return path
