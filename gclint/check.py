@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint.fault import place_of
-from gclint.problem import Problem
+from gclint.problem import NotBuilt, Problem
 
 if TYPE_CHECKING:
     from gclint.judge.finding import Checked, Extent, Finding, ToolRow
@@ -73,6 +73,8 @@ def trace(
     told("reading")
     try:
         program = read(data, name)
+    except NotBuilt:
+        raise
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None

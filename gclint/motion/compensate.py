@@ -24,7 +24,7 @@ from gclint.motion.table import (
     Beside,
     Motion,
 )
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.program.table import Program
 from gclint.setup.types import Assumed, Setup
 
@@ -54,9 +54,7 @@ def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
     try:
         from gclint.motion.tool_path import Path
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.tool_path is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.tool_path") from error
     radius, unresolved, assumed = _radii(motion, setup, flagged)
     given: dict[str, Column] = {
         "kind": motion.kind, "x0": motion.x0, "y0": motion.y0, "x1": motion.x1, "y1": motion.y1,

@@ -10,7 +10,7 @@ from gclint.columns import distinct
 from gclint.faults import CODE, FaultRows, Faults
 from gclint.motion.obey import obey
 from gclint.motion.table import Motion
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.setup.numbers import usual_limits
 from gclint.setup.types import Assumed, Controller, Limits
@@ -43,9 +43,7 @@ def interpret(
     try:
         from gclint.motion.modal import Interpreter
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.modal") from error
 
     flows = needs_following(program)
     if flows:

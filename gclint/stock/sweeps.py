@@ -10,7 +10,7 @@ import numpy as np
 from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
 from gclint.motion.table import Motion
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
@@ -91,9 +91,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
     try:
         from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
     except ImportError:
-        raise Problem(
-            "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
-        ) from None
+        raise NotBuilt("gclint.stock.sweep") from None
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     cut, share, other = (np.zeros(grid.shape, np.float32) for _ in range(3))
     row = np.zeros(grid.shape[1], np.float32)
