@@ -26,6 +26,7 @@ def test_every_compiled_module_is_a_kernel_and_every_kernel_is_compiled() -> Non
     assert sorted(compiled) == kernels(PACKAGE)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("kernel", kernels(PACKAGE))
 def test_a_package_without_one_kernel_does_not_pass(kernel: str, tmp_path: Path) -> None:
     left_out = kernel.replace(".", "/")

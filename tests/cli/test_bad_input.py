@@ -199,7 +199,8 @@ def test_a_declaration_that_is_there_and_cannot_be_read(
 
 
 @pytest.mark.parametrize(
-    "key", ['shop = ""', 'program = ""', 'program = ["tray.nc", ""]', 'program = "."', 'program = "sub/"', 'packs = [""]']
+    "key",
+    ['shop = ""', 'program = ""', 'program = ["tray.nc", ""]', 'program = "."', 'program = "sub/"', 'packs = [""]'],
 )
 def test_an_empty_name_in_a_job(key: str, here: Path, program: Path, gclint: Gclint, sentence: Sentence) -> None:
     (here / "job.toml").write_text(f'material = "beech"\n{key}\n')

@@ -92,22 +92,20 @@ def test_a_reader_needs_a_form_that_is_read(program: Path, gclint: Gclint, form:
     assert f"not --as {form}" in err
 
 
-@pytest.mark.parametrize("form", ["json", "junit", "sarif", "page"])
-@pytest.mark.parametrize("encoding", ["cp1252", "ascii", "utf-16"])
+@pytest.mark.parametrize(
+    ("form", "encoding"), [("json", "cp1252"), ("junit", "ascii"), ("sarif", "utf-16"), ("page", "cp1252")]
+)
 def test_forms_for_machines_are_utf8_whatever_the_terminal_is(
     form: str, encoding: str, here: Path, program: Path
 ) -> None:
     named = here / "u \u00fc \u2300.nc"
     program.rename(named)
-    made = [
-        subprocess.run(
-            [sys.executable, "-m", "gclint.cli", "check", named.name, "--as", form], cwd=here, capture_output=True,
-            timeout=120, check=False, env={**os.environ, "PYTHONIOENCODING": each, "PYTHONPATH": str(ROOT)},
-        ).stdout
-        for each in (encoding, "utf-8")
-    ]
-    assert "\u00fc \u2300".encode() in made[1] or form == "sarif"  # its URIs are escaped
-    assert made[0] == made[1]
+    made = subprocess.run(
+        [sys.executable, "-m", "gclint.cli", "check", named.name, "--as", form], cwd=here, capture_output=True,
+        timeout=120, check=False, env={**os.environ, "PYTHONIOENCODING": encoding, "PYTHONPATH": str(ROOT)},
+    ).stdout
+    assert "\u00fc \u2300".encode() in made or form == "sarif"  # its URIs are escaped
     if form == "junit":
-        Xml.fromstring(made[0])
-    made[0].decode("utf-8")
+        Xml.fromstring(made)
+    made.decode("utf-8")
+    assert b"\r\n" not in made

@@ -206,6 +206,7 @@ def test_a_program_without_cuts_has_a_figure_without_numbers_that_are_none(
     assert window.errors() == []
 
 
+@pytest.mark.slow
 def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     opened: Callable[..., Opened], page_of: Callable[..., str]
 ) -> None:
