@@ -33,7 +33,7 @@ class BuildWithRules(build_py):
 
     def run(self) -> None:
         super().run()
-        from gclint.judge.compile_packs import compile_shipped
+        from gclint.packs.shipped_packs import compile_shipped
 
         target = self.compiled_rules()
         target.parent.mkdir(parents=True, exist_ok=True)

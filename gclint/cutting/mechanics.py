@@ -16,9 +16,9 @@ from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.cutting.formulas import PI
-from gclint.setup.card import Force
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.material import Force
+from gclint.tables.setup import Tool
 
 Values = Column | float
 SPIRALS = ("up-cut", "down-cut", "compression")
@@ -79,11 +79,6 @@ def torque(power: Values, n: Values) -> Column:
     """Mc = 60 Pc / (2 pi n), N m; power in W."""
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.asarray(60.0 * np.asarray(power) / (2.0 * PI * np.asarray(n)))
-
-
-def teeth_engaged(phi: Values, z: Values) -> Column:
-    """ze = z phi / 360: teeth in the cut on average at the engagement angle phi."""
-    return np.asarray(np.asarray(z) * phi / 360.0)
 
 
 def edge_lag(ap: Values, D: Values, helix: Values) -> Column:

@@ -8,11 +8,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from gclint.cards.controller import ControllerCard
+from gclint.cards.material import Card
 from gclint.json_schema import schema_of, write
-from gclint.setup.card import Card
-from gclint.setup.controllers import ControllerCard
-from gclint.setup.declared import Job, Quantity, Shop
-from gclint.setup.units import KINDS, NUMBER
+from gclint.setup.declared import Job, Shop
+from gclint.toml.quantity import Quantity
+from gclint.toml.units import KINDS, NUMBER
 
 FILES = {
     "shop.schema.json": Shop,

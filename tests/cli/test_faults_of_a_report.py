@@ -64,10 +64,10 @@ def test_a_lesson(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch)
     ("broken", "more"),
     [
         ("gclint.teach.lesson_out.lessons", ("--teach",)),
-        ("gclint.report.operator_out.operator_sheet", ("--for", "operator")),
-        ("gclint.report.instructor_out.instructor_sheet", ("--for", "instructor")),
-        ("gclint.report.terminal._finding", ()),
-        ("gclint.report.terminal._finding", ("--teach",)),
+        ("gclint.report.text.operator_out.operator_sheet", ("--for", "operator")),
+        ("gclint.report.text.instructor_out.instructor_sheet", ("--for", "instructor")),
+        ("gclint.report.text.terminal._finding", ()),
+        ("gclint.report.text.terminal._finding", ("--teach",)),
     ],
 )
 def test_a_sheet(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, broken: str, more: Any) -> None:
@@ -90,13 +90,13 @@ def test_a_page(plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.Mo
 
 @pytest.mark.parametrize(
     ("form", "broken"),
-    [("json", "gclint.report.json_out.encoded"), ("junit", "gclint.report.junit_out._case"),
-     ("sarif", "gclint.report.sarif_out._message")],
+    [("json", "gclint.report.machine.json_out.encoded"), ("junit", "gclint.report.machine.junit_out._case"),
+     ("sarif", "gclint.report.machine.sarif_out._message")],
 )  # fmt: skip
 def test_a_form_for_machines(
     plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, form: str, broken: str
 ) -> None:
-    from gclint.report import json_out
+    from gclint.report.machine import json_out
 
     whole = json_out.encoded
     first = [fail, whole]  # of JSON the program fails and the document does not
@@ -115,7 +115,7 @@ def test_a_form_for_machines(
 def test_a_form_that_cannot_be_finished(
     plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("gclint.report.sarif_out.Sarif.text", fail)
+    monkeypatch.setattr("gclint.report.machine.sarif_out.Sarif.text", fail)
     code, out, err = gclint("check", plunges, *DECLARED, "--also", "sarif=a.sarif", "--also", "json=a.json")
     assert code == 2
     assert "a.sarif: gclint itself failed on this report (sarif), which was not written" in err
@@ -127,7 +127,7 @@ def test_a_form_that_cannot_be_finished(
 def test_the_list_of_many(plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
     for n in range(5):
         (here / f"p{n}.nc").write_text((here / plunges).read_text())
-    monkeypatch.setattr("gclint.report.folder_out.FolderSheet._by_rule", fail)
+    monkeypatch.setattr("gclint.report.text.folder_out.FolderSheet._by_rule", fail)
     code, out, err = gclint("check", ".", *DECLARED, "--workers", "1")
     assert (code, err) == (1, "")
     assert f"{FAILED} the rest of this list" in out
@@ -135,7 +135,7 @@ def test_the_list_of_many(plunges: str, here: Path, gclint: Gclint, monkeypatch:
 
 
 def test_the_list_for_the_machine(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("gclint.report.paper_list.paper_list", fail)
+    monkeypatch.setattr("gclint.digest.paper_list.paper_list", fail)
     code, out, _ = gclint("check", plunges, *DECLARED)
     assert code == 2
     assert RULE in out
