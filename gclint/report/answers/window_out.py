@@ -20,6 +20,7 @@ from gclint.digest.words import Lengths, behind, figure
 from gclint.json_schema import schema_of, write
 from gclint.knowledge.numbers import model_number
 from gclint.plain import json_text
+from gclint.report.text.cautions import cautions, in_short, of_material
 from gclint.report.text.paper import Paper
 from gclint.tables.setup import Setup, Tool
 
@@ -86,6 +87,7 @@ class WindowOut(msgspec.Struct, frozen=True):
     ways_out: tuple[Way, ...]
     assumed: tuple[str, ...]
     unknown: tuple[tuple[str, str], ...]
+    cautions: tuple[str, ...]
 
 
 class Asked(msgspec.Struct, frozen=True):
@@ -133,6 +135,7 @@ def answer(asked: Asked) -> Answer:
         ways_out(asked.cut, asked.tool, setup, asked.bounds),
         (*asked.assumed, *_assumed(asked)),
         _unknown(asked, window),
+        cautions(of_material(setup.material)),
     )
     return Answer(asked, window, out, slowest, fastest, most)
 
@@ -285,6 +288,7 @@ def sheet(made: Answer, paper: Paper) -> None:
         paper.bullet(said)
     for limit, needs in out.unknown:
         paper.bullet(f"{limit} is left out: {needs}")
+    paper.cautions(in_short(of_material(card)))
 
 
 def _down(value: float) -> float:
