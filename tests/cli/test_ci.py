@@ -197,10 +197,11 @@ def test_the_container_recipe_copies_what_the_build_needs(tmp_path: Path) -> Non
     build, last = steps()
     copied(build, tmp_path)
     project = tomllib.loads((tmp_path / "pyproject.toml").read_text())
-    folders = project["tool"]["setuptools"]["package-dir"]
-    for package in project["tool"]["setuptools"]["packages"]:
-        home = package.replace("gclint.rules", folders["gclint.rules"]).replace(".", "/")
-        assert (tmp_path / home).is_dir(), package
+    folders = {"gclint", project["tool"]["setuptools"]["package-dir"]["gclint.rules"]}
+    assert folders == {"gclint", "rules"}
+    for folder in folders:  # every package of it: setup.py looks for them
+        inner = {path.parent.relative_to(ROOT) for path in (ROOT / folder).rglob("__init__.py")}
+        assert all((tmp_path / each).is_dir() for each in {*inner, Path(folder)})
     assert all((tmp_path / name).is_file() for name in [project["project"]["readme"], "LICENSE", "setup.py"])
     assert dict(last)["ENTRYPOINT"] == '["gclint"]'
     assert project["project"]["scripts"]["gclint"] == "gclint.cli.main:main"
