@@ -190,7 +190,8 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
     facts = facts_of(rule.text.looks_at)
     needs: dict[str, int] = {}
     for name, count in blame(rule.when.code, rows).items():
-        need = facts[name].needs or f"{facts[name].meaning} (`{name}`)"
+        fact = facts[name]
+        need = fact.needs_here(rows.chain) if fact.needs_here else fact.needs or f"{fact.meaning} (`{name}`)"
         needs[need] = max(needs.get(need, 0), count)
     for need, count in needs.items():
         missing[rule.name, need] = missing.get((rule.name, need), 0) + count

@@ -9,7 +9,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Longs
 from gclint.faults import CODE, Faults
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.tables.motion import (
     ARC_CCW,
     ARC_CW,
@@ -54,9 +54,7 @@ def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
     try:
         from gclint.motion.tool_path import Path
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.tool_path is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.tool_path") from error
     radius, unresolved, assumed = _radii(motion, setup, flagged)
     given: dict[str, Column] = {
         "kind": motion.kind, "x0": motion.x0, "y0": motion.y0, "x1": motion.x1, "y1": motion.y1,

@@ -10,7 +10,7 @@ from gclint.columns import distinct
 from gclint.faults import CODE, FaultRows, Faults
 from gclint.knowledge.numbers import usual_limits
 from gclint.motion.obey import obey
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.tables.motion import Motion
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.tables.setup import Assumed, Controller, Limits
@@ -44,9 +44,7 @@ def interpret(
     try:
         from gclint.motion.modal import Interpreter
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.modal") from error
 
     flows = needs_following(program)
     if flows:

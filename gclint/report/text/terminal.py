@@ -74,6 +74,16 @@ def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str,
         paper.text_block(said if len(verdicts) == 1 else f"{path}: {said}")
 
 
+def bare(checked: Checked) -> str:
+    """Every open finding in a line: where the sheet itself fails."""
+    lines = [
+        f"{finding.grade}: line {finding.worst_line}: {finding.rule}: {clean(finding.happens)}"
+        for finding in checked.findings
+        if finding.accepted is None
+    ]
+    return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
+
+
 def _head(run: Run, paper: Paper, version: str) -> None:
     checked = run.checked
     paper.ends("JOB SHEET", f"gclint {version}")
