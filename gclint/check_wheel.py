@@ -15,6 +15,7 @@ KERNELS = (
     "gclint.motion.planner",
     "gclint.stock.sweep",
     "gclint.stock.islands",
+    "gclint.mend.envelope",
 )
 PROGRAM = b"G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F200\nG1 X20 F900\nG0 X40\nG0 Z5\nM5\nM30\n"
 

@@ -13,7 +13,7 @@ import gclint
 
 PACKAGE = Path(gclint.__file__).parent
 # the way the data flows
-ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "teach", "folder", "trial", "cli"]
+ORDER = ["program", "motion", "stock", "cutting", "judge", "report", "teach", "folder", "trial", "mend", "cli"]
 SETUP_MAY_READ = {"gclint.program.table", "gclint.motion.table"}  # resolving the setup looks at what the program uses
 MODULES = sorted(p.relative_to(PACKAGE).as_posix() for p in PACKAGE.rglob("*.py"))
 
@@ -41,7 +41,7 @@ def may_import(room: str, name: str) -> bool:
     if room == "":  # check.py and check_wheel.py chain all the rooms; the rest of the top level is below them
         return other != "cli"
     if other not in {*ORDER, "setup"}:
-        return other not in {"check", "check_wheel"} or room in ("cli", "folder", "trial")
+        return other not in {"check", "check_wheel"} or room in ("cli", "folder", "trial", "mend")
     if room == "setup":
         return other == "setup" or name in SETUP_MAY_READ
     if other == "setup":

@@ -1,0 +1,338 @@
+"""The proof of a copy, in five parts; a copy of which one part fails is not written.
+
+1 surface: the lowest place of all feed moves is the original's. 2 state: what is in force at every untouched line is
+the original's. 3 reach, time, stock: nothing goes further, nothing is freed earlier, no wall is cut the other way.
+4 findings: what is claimed is gone, nothing is new or worse. 5 text: every untouched line is byte for byte the same.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from msgspec import Struct
+
+from gclint.columns import Bools, Floats, Longs
+from gclint.judge.finding import Finding
+from gclint.mend.case import Case, Proposal
+from gclint.mend.draft import Draft
+from gclint.mend.modes import G_GROUPS, M_GROUPS
+from gclint.mend.style import N_WORD, STAR, with_checksum
+from gclint.mend.surface import Difference, compare_surfaces
+from gclint.motion.table import RAPID, Motion
+
+GRAVE = ("halt", "change")
+RANK = {"halt": 0, "change": 1, "consider": 2}
+NEAR = 1e-6  # mm; positions of untouched moves
+FURTHER = 0.01  # mm; reach
+WORSE = 1.02  # of the figure; within it a finding is as it was
+SIDE = 0.95  # of the diameter; narrower cuts have a wall that stays on one side
+MOST_CONVENTIONAL = 0.02  # of the volume taken off beside walls, that may be cut the other way more than before
+
+
+class Failure(Struct, frozen=True):
+    """`lines`: of the original, where it fails; empty: it cannot be told."""
+
+    part: str
+    says: str
+    lines: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Proved:
+    failures: tuple[Failure, ...]
+    surface: Difference
+
+
+def prove(original: Case, copy: Case, proposals: Sequence[Proposal], claims: Sequence[tuple[str, frozenset[int]]]) -> Proved:
+    """`claims`: (rule, lines of the original) that must be gone. The copy's draft tells its lines from the original's."""
+    failures = [*_text(original.draft, copy.draft)]
+    if not failures:
+        failures += _state(original, copy, any(each.words for each in proposals))
+    surface = compare_surfaces(original.motion, copy.motion, original.setup)
+    if not surface.same and not (any(each.differs for each in proposals) and not surface.why_not):
+        says = surface.why_not or (
+            f"the surface would differ by {surface.largest:.3f} mm"
+            + (f" at X{surface.at[0]:.2f} Y{surface.at[1]:.2f}" if surface.at else "")
+        )
+        failures.append(Failure("surface", says, _lines_at(copy, surface)))
+    failures += _reach(original, copy)
+    failures += _findings(original, copy, claims)
+    return Proved(tuple(failures), surface)
+
+
+def _lines_at(copy: Case, surface: Difference) -> tuple[int, ...]:
+    """Lines of the original beside the new moves that pass the worst place."""
+    if surface.at is None or not len(surface.moves):
+        return ()
+    m, rows = copy.motion, surface.moves
+    x, y = surface.at
+    reach = 30.0
+    near = rows[
+        (np.minimum(m.x0[rows], m.x1[rows]) - reach < x) & (np.maximum(m.x0[rows], m.x1[rows]) + reach > x)
+        & (np.minimum(m.y0[rows], m.y1[rows]) - reach < y) & (np.maximum(m.y0[rows], m.y1[rows]) + reach > y)
+    ]  # fmt: skip
+    return tuple(sorted({int(copy.draft.anchor[line - 1]) for line in m.line[near].tolist()}))
+
+
+# 5
+
+
+def _text(old: Draft, new: Draft) -> list[Failure]:
+    failures: list[Failure] = []
+    order = new.origin[new.origin > 0]
+    if (np.diff(order) <= 0).any() or len(order) + len(new.dropped) != old.lines:
+        return [Failure("text", "lines of the original would be lost or in another order")]
+    same = np.flatnonzero(~new.changed)
+    ends = old.start[new.origin[same]] - old.start[new.origin[same] - 1]
+    sizes = new.start[same + 1] - new.start[same]
+    odd = same[ends != sizes]
+    if len(odd) and not all(_only_its_end(old, new, int(row)) for row in odd):
+        return [Failure("text", "a line that nobody changed would differ")]
+    if not _same_bytes(old, new, same):
+        return [Failure("text", "a line that nobody changed would differ")]
+    seen: dict[int, int] = {}
+    for row in np.flatnonzero(new.changed).tolist():
+        text = new.text(row + 1)
+        if STAR.search(text) and with_checksum(text) != text:
+            failures.append(Failure("text", "a checksum would be wrong", (int(new.anchor[row]),)))
+        match = N_WORD.match(text)
+        if match:
+            seen[int(match[2])] = row
+    if seen:
+        for row in same.tolist():
+            match = N_WORD.match(new.text(row + 1))
+            if match and int(match[2]) in seen and int(new.origin[seen[int(match[2])]]) == 0:
+                failures.append(Failure("text", f"the number N{int(match[2])} would stand twice", (int(new.origin[row]),)))
+                break
+    return failures
+
+
+def _only_its_end(old: Draft, new: Draft, row: int) -> bool:
+    """A last line without line end gets one when lines follow it."""
+    return new.text(row + 1) == old.text(int(new.origin[row]))
+
+
+def _same_bytes(old: Draft, new: Draft, same: Longs) -> bool:
+    """Compares runs of untouched lines at once."""
+    if not len(same):
+        return True
+    breaks = np.flatnonzero((np.diff(same) != 1) | (np.diff(new.origin[same]) != 1))
+    firsts = np.concatenate(([0], breaks + 1))
+    lasts = np.concatenate((breaks, [len(same) - 1]))
+    for first, last in zip(same[firsts].tolist(), same[lasts].tolist()):
+        a = new.data[int(new.start[first]) : int(new.start[last + 1])]
+        b = old.data[int(old.start[int(new.origin[first]) - 1]) : int(old.start[int(new.origin[last])])]
+        if a != b and a.rstrip(b"\r\n") != b.rstrip(b"\r\n"):
+            return False
+    return True
+
+
+# 2
+
+
+def _state(original: Case, copy: Case, words: bool) -> list[Failure]:
+    old, new = original.motion, copy.motion
+    of_old = ~_touched(copy.draft)[old.line - 1] if len(old) else np.zeros(0, bool)
+    of_new = ~copy.draft.changed[new.line - 1] if len(new) else np.zeros(0, bool)
+    a, b = np.flatnonzero(of_old), np.flatnonzero(of_new)
+    if len(a) != len(b) or (old.line[a] != copy.draft.origin[new.line[b] - 1]).any():
+        return [Failure("state", "lines that nobody changed would run in another order, or not as often")]
+    failures: list[Failure] = []
+    for name in ("kind", "plane", "spindle", "tool", "offset", "flags", "cycle"):
+        odd = getattr(old, name)[a] != getattr(new, name)[b]
+        if odd.any():
+            failures.append(_at(original, a[odd], f"the {name} of an untouched move would differ"))
+    for name in ("x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "sweep"):
+        odd = _differ(getattr(old, name)[a], getattr(new, name)[b], NEAR)
+        if odd.any():
+            failures.append(_at(original, a[odd], "an untouched move would go another way"))
+            break
+    for name, letter in (("feed", "F"), ("speed", "S")):
+        odd = _differ(getattr(old, name)[a], getattr(new, name)[b], 1e-3)
+        if words and odd.any():
+            # a word that was changed may rule on, where it ruled before
+            old_word, new_word = getattr(old, f"{name}_line")[a], getattr(new, f"{name}_line")[b]
+            same_word = (new_word > 0) & (copy.draft.origin[np.maximum(new_word, 1) - 1] == old_word) & (old_word > 0)
+            edited = copy.draft.changed[np.maximum(new_word, 1) - 1]
+            odd &= ~(same_word & edited)
+        if odd.any():
+            failures.append(_at(original, a[odd], f"another {letter} would be in force at an untouched line"))
+    return failures or _modes(original, copy, words) or _events(original, copy, words)
+
+
+def _modes(original: Case, copy: Case, words: bool) -> list[Failure]:
+    """The modal groups as written, at every untouched block."""
+    p, q = original.program, copy.program
+    if (p.block_flags & 6).any():
+        return []  # blocks do not run in the order of the text; the moves above tell
+    a = np.flatnonzero(~_touched(copy.draft)[p.block_line - 1])
+    b = np.flatnonzero(~copy.draft.changed[q.block_line - 1])
+    if len(a) != len(b):
+        return [Failure("state", "another number of untouched blocks")]
+    for name in (*G_GROUPS, *M_GROUPS, "F", "S", "T"):
+        values = []
+        words_of = []
+        for case, rows in ((original, a), (copy, b)):
+            row = case.modes.word_of(name)[rows]
+            value = case.program.word_value[np.maximum(row, 0)] if len(case.program.word_value) else np.zeros(len(row))
+            values.append(np.where(row >= 0, value, np.nan))
+            words_of.append(case.modes.line_of(row))
+        odd = _differ(values[0], values[1], 1e-6)
+        if name in ("F", "S") and words and odd.any():
+            new_word = np.maximum(words_of[1], 1)
+            odd &= ~((copy.draft.origin[new_word - 1] == words_of[0]) & copy.draft.changed[new_word - 1])
+        if name in G_GROUPS and name != "motion":  # stating what was in force all along changes nothing
+            odd &= ~(np.isnan(values[0]) & ~np.isnan(values[1]))
+        if odd.any():
+            lines = tuple(p.block_line[a[odd]][:20].tolist())
+            return [Failure("state", f"another {name} would be in force at an untouched line", lines)]
+    return []
+
+
+def _events(original: Case, copy: Case, words: bool) -> list[Failure]:
+    """What untouched lines do besides moving, and how the program ends."""
+    old, new = original.motion, copy.motion
+    a = ~_touched(copy.draft)[old.event_line - 1] if len(old.event_line) else np.zeros(0, bool)
+    b = ~copy.draft.changed[new.event_line - 1] if len(new.event_line) else np.zeros(0, bool)
+    if old.ended != new.ended:
+        return [Failure("state", "the program would end otherwise")]
+    if a.sum() != b.sum() or (old.event_kind[a] != new.event_kind[b]).any():
+        return [Failure("state", "untouched lines would do something else")]
+    odd = _differ(old.event_value[a], new.event_value[b], 1e-6)
+    if words:
+        odd &= ~np.isin(old.event_kind[a], (3, 4, 6, 7))  # S and F, and M3 and M4 with the S in force
+    return [_at_line(tuple(old.event_line[a][odd][:20].tolist()))] if odd.any() else []
+
+
+def _at_line(lines: tuple[int, ...]) -> Failure:
+    return Failure("state", "untouched lines would do something else", lines)
+
+
+def _touched(draft: Draft) -> Bools:
+    """[lines of the original] whether it was changed or taken out."""
+    lines = len(draft.origin[draft.origin > 0]) + len(draft.dropped)
+    made = np.ones(lines, bool)
+    rows = np.flatnonzero((draft.origin > 0) & ~draft.changed)
+    made[draft.origin[rows] - 1] = False
+    return made
+
+
+def _differ(a: Floats, b: Floats, by: float) -> Bools:
+    with np.errstate(invalid="ignore"):
+        odd = ~((np.abs(a - b) <= by) | (np.isnan(a) & np.isnan(b)))
+    return np.asarray(odd)
+
+
+def _at(original: Case, rows: Longs, says: str) -> Failure:
+    return Failure("state", says, tuple(dict.fromkeys(original.motion.line[rows[:50]].tolist())))
+
+
+# 3
+
+
+def _reach(original: Case, copy: Case) -> list[Failure]:
+    failures: list[Failure] = []
+    old, new = original.motion, copy.motion
+    for axis in "xyz":
+        low, high = _extent(old, axis)
+        low_new, high_new = _extent(new, axis)
+        if low_new < low - FURTHER or high_new > high + FURTHER:
+            failures.append(Failure("reach", f"the tool would go further in {axis.upper()} than the original takes it"))
+    if (original.tables.engagement.box is None) != (copy.tables.engagement.box is None):
+        failures.append(Failure("reach", "the blank would be taken for another one"))
+    if original.setup.tools != copy.setup.tools:
+        failures.append(Failure("reach", "the tools would be taken for others"))
+    failures += _direction(original, copy)
+    return failures
+
+
+def _extent(m: Motion, axis: str) -> tuple[float, float]:
+    values = np.concatenate((getattr(m, f"{axis}0"), getattr(m, f"{axis}1")))
+    values = values[np.isfinite(values)]
+    return (float(values.min()), float(values.max())) if len(values) else (math.inf, -math.inf)
+
+
+def _direction(original: Case, copy: Case) -> list[Failure]:
+    """No finished wall is cut in the other direction: of what is taken off beside walls, as much by climb milling."""
+    shares = []
+    for case in (original, copy):
+        pieces, m = case.tables.engagement.pieces, case.motion
+        radius = np.zeros(len(m))
+        for number, tool in case.setup.tools.items():
+            radius[m.tool == number] = tool.diameter / 2
+        side = (m.kind[pieces.move] != RAPID) & (pieces.ae < SIDE * 2 * radius[pieces.move]) & (pieces.ae > 0)
+        volume = pieces.removed.astype(np.float64)
+        shares.append((float((volume * (1 - pieces.climb))[side].sum()), float((volume * pieces.climb)[side].sum()),
+                       float(volume[side].sum())))  # fmt: skip
+    (against, along, whole), (against_new, along_new, _) = shares
+    room = MOST_CONVENTIONAL * max(whole, 1.0) + 1.0
+    if min(against, along) < room and whole > 0 and _turned(against, along, against_new, along_new, room):
+        return [Failure("reach", "a wall would be cut in the other direction")]
+    return []
+
+
+def _turned(against: float, along: float, against_new: float, along_new: float, room: float) -> bool:
+    """Whether the direction that the original hardly uses is used more."""
+    return against_new > against + room if against <= along else along_new > along + room
+
+
+# 4
+
+
+def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[int]]]) -> list[Failure]:
+    failures: list[Failure] = []
+    before, after = original.findings, copy.findings
+    for rule, lines in claims:
+        still = [f for f in after if f.rule == rule and lines & anchors(copy, f)]
+        if still:
+            failures.append(Failure("gone", f"{rule} would still be found", tuple(sorted(lines))))
+    for finding in after:
+        if finding.grade not in GRAVE:
+            continue
+        why = new_or_worse(original, copy, before, finding)
+        if why:
+            own = tuple(sorted(anchors(copy, finding)))
+            failures.append(Failure("new", f"{finding.rule} would be {why}", own))
+    missing = {n.rule for n in original.run.checked.not_judged}
+    blind = sorted({n.rule for n in copy.run.checked.not_judged} - missing)
+    if blind:
+        failures.append(Failure("new", f"{blind[0]} could no longer be judged"))
+    return failures
+
+
+def anchors(case: Case, finding: Finding) -> frozenset[int]:
+    """Lines of the original that a finding concerns."""
+    lines = {finding.line, finding.worst_line, *finding.lines}
+    return frozenset(int(case.draft.anchor[line - 1]) for line in lines if 1 <= line <= case.draft.lines)
+
+
+def new_or_worse(original: Case, copy: Case, before: Sequence[Finding], finding: Finding) -> str:
+    """'new', 'worse' or ''."""
+    own = anchors(copy, finding)
+    like = [f for f in before if f.rule == finding.rule and f.tool == finding.tool and own & anchors(original, f)]
+    if not like:
+        return "new"
+    known = frozenset().union(*(anchors(original, f) for f in like))
+    inserted = {int(copy.draft.anchor[line - 1]) for line in finding.lines
+                if line <= copy.draft.lines and copy.draft.origin[line - 1] == 0}  # fmt: skip
+    if own - known - inserted and len(finding.lines) < 1000:
+        return "new"
+    if min(RANK[f.grade] for f in like) > RANK[finding.grade]:
+        return "graver"
+    return "worse" if all(_worse(f, finding) for f in like) else ""
+
+
+def _worse(old: Finding, new: Finding) -> bool:
+    """Whether what was found lies further outside its window."""
+    if old.found is None or new.found is None or old.window is None or new.window is None:
+        return False
+    a, b = old.found.value, new.found.value
+    if not isinstance(a, (int, float)) or not isinstance(b, (int, float)):
+        return False
+    low, high = new.window.low, new.window.high
+    if high is not None and b > high:
+        return b > a * WORSE
+    return low is not None and b < low and b < a / WORSE
