@@ -85,7 +85,7 @@ class Case:
 
     @cached_property
     def style(self) -> Style:
-        return style_of(self.program)
+        return style_of(self.program, bool((self.motion.flags & INCH).any()))
 
     @cached_property
     def modes(self) -> Modes:

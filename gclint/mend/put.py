@@ -73,6 +73,8 @@ def _number(old: bytes, letter: str, value: float, case: Case) -> bytes:
     """A word with another number: '12.5', and '400.' where the number it replaces has a point."""
     if letter in "XYZIJKR":
         text = case.style.word(letter, value)[1:]
+    elif letter == "F" and b"." in old:
+        text = case.style.feed(value)
     else:
         text = f"{value:.4f}".rstrip("0").rstrip(".")
         if b"." in old and "." not in text:

@@ -28,6 +28,7 @@ class Style:
     decimals: int = 3
     fixed: bool = False
     point: bool = False
+    feed_decimals: int = 0  # of F words, always written; -1: as few as it takes, and a whole number ends in a point
     padded: bool = False  # G01 rather than G1
     number_step: int = 0  # 0: lines are not numbered
     number_width: int = 0  # digits of N words, where they are padded
@@ -46,15 +47,25 @@ class Style:
 
     def word(self, letter: str, value: float) -> str:
         """A word with a number in the program's own units; lengths get as many decimals as the program's have."""
+        if letter == "F":
+            return self._cased(letter) + self.feed(value)
         decimals = self.decimals if letter in LENGTHS else 3
         text = f"{value:.{decimals}f}"
         if "." in text and not (self.fixed and letter in LENGTHS):
             text = text.rstrip("0").rstrip(".")
         if text in ("-0", "") or float(text) == 0:
             text = f"{0:.{decimals}f}" if self.fixed and letter in LENGTHS else "0"
-        if self.point and "." not in text and letter in LENGTHS | {"F"}:
+        if self.point and "." not in text and letter in LENGTHS:
             text += "."
         return self._cased(letter) + text
+
+    def feed(self, value: float) -> str:
+        """The number of an F word."""
+        text = f"{value:.4f}".rstrip("0").rstrip(".")
+        if self.feed_decimals and "." not in text:
+            text += "."
+        short = self.feed_decimals - len(text.partition(".")[2])
+        return text + "0" * short if self.feed_decimals > 0 and short > 0 else text
 
     def rounded(self, value: float) -> float:
         """A length as it will be written."""
@@ -75,15 +86,16 @@ class Style:
         return letter.lower() if self.lower else letter
 
 
-def style_of(program: Program) -> Style:
-    """The style of a program, told from its first words."""
+def style_of(program: Program, inch: bool = False) -> Style:
+    """The style of a program, told from its first words; inches get a decimal more."""
     n = min(len(program.word_letter), SAMPLE)
     data, letters = program.data, program.word_letter[:n]
     starts, ends = program.word_start[:n].tolist(), program.word_end[:n].tolist()
     words = [data[s:e] for s, e in zip(starts, ends)]
     lower = sum(w[:1].islower() for w in words) * 2 > max(n, 1)
     lengths = [w for w, letter in zip(words, letters.tolist()) if chr(letter) in LENGTHS]
-    decimals, fixed, point = _decimals(lengths)
+    decimals, fixed, point = _decimals(lengths, 4 if inch else 3)
+    feeds = [w for w, letter in zip(words, letters.tolist()) if letter == ord("F")]
     codes = [w for w, letter in zip(words, letters.tolist()) if chr(letter) in "GM" and len(w) >= 2]
     single = [w for w in codes if re.fullmatch(rb"[GgMm]0?[0-9]", w) and w[1:] not in (b"0",)]
     padded = sum(len(w) == 3 for w in single) * 2 > max(len(single), 1)
@@ -101,7 +113,7 @@ def style_of(program: Program) -> Style:
     )
     step, width, gap, used = _numbering(program)
     return Style(
-        lower=lower, gap="" if together > apart else " ", decimals=decimals, fixed=fixed, point=point, padded=padded,
+        feed_decimals=_feed_decimals(feeds), lower=lower, gap="" if together > apart else " ", decimals=decimals, fixed=fixed, point=point, padded=padded,
         number_step=step, number_width=width, number_gap=gap,
         semicolon=openings.count(b";") * 2 > len(openings), checksums=_has_checksums(program),
         shout=comments > 0 and not re.search(rb"[a-z]", text) and bool(re.search(rb"[A-Z]", text)),
@@ -109,12 +121,18 @@ def style_of(program: Program) -> Style:
     )  # fmt: skip
 
 
-def _decimals(lengths: list[bytes]) -> tuple[int, bool, bool]:
+def _decimals(lengths: list[bytes], least: int) -> tuple[int, bool, bool]:
     """(decimals, whether always so many, whether whole numbers end in a point)."""
     after = [len(w.partition(b".")[2].rstrip(b" \t")) for w in lengths if b"." in w]
     most = max(after, default=0)
     fixed = most > 0 and sum(each == most for each in after) > 0.98 * len(lengths)
-    return min(max(most, 3), MOST_DECIMALS), fixed, sum(b"." in w for w in lengths) > 0.98 * max(len(lengths), 1)
+    return min(max(most, least), MOST_DECIMALS), fixed, sum(b"." in w for w in lengths) > 0.98 * max(len(lengths), 1)
+
+
+def _feed_decimals(feeds: list[bytes]) -> int:
+    if not feeds or any(b"." not in each for each in feeds):
+        return 0
+    return min(len(each.partition(b".")[2].rstrip(b" \t")) for each in feeds) or -1
 
 
 def _numbering(program: Program) -> tuple[int, int, str, frozenset[int]]:
