@@ -25,7 +25,7 @@ class Proposal(Struct, frozen=True):
     """What one mender would do at one place. `lines`: of the draft, where the finding it answers stands.
 
     `words`: it changes F and S words that go on ruling lines nobody edits. `differs`: where the surface may differ.
-    `others`: the next best, tried in order where this one is not proved.
+    `starts`: the spindle turns where it stood before. `others`: the next best, tried in order where this one is not proved.
     """
 
     rule: str
@@ -35,6 +35,7 @@ class Proposal(Struct, frozen=True):
     because: str
     words: bool = False
     differs: bool = False
+    starts: bool = False
     others: tuple[Proposal, ...] = ()
 
     @property

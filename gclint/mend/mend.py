@@ -31,6 +31,7 @@ MOST_LINES_TRIED = 2_000_000  # lines of all tries together
 FEW_TRIES, MOST_TRIES = 6, 60
 MOST_PLACES = 2000  # offers of one round
 
+import os; DEBUG=os.environ.get('MD')
 Told = Callable[[str], None]
 
 
@@ -236,9 +237,11 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
     claims = [*work.claims, *((offer.rule, work.original_lines(offer.lines)) for offer in batch)]
     copy = Case(draft, made, work.original.asked)
     proved = prove(work.original, copy, [*work.taken, *batch], claims)
-    if not proved.failures:
+    if not proved.failures and proved.surface is not None:
         work.case, work.claims, work.surface = copy, claims, proved.surface
         work.taken += batch
+    if DEBUG:
+        print("try", work.tries, [(b.rule, b.lines, len(b.others)) for b in batch], proved.failures)
     return proved.failures
 
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from gclint.columns import Bools, Floats, Longs
 from gclint.judge.finding import Finding
@@ -21,7 +22,7 @@ from gclint.mend.draft import Draft
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
 from gclint.mend.surface import Difference, compare_surfaces
-from gclint.motion.table import RAPID, Motion
+from gclint.motion.table import LIFT_UNKNOWN, RAPID, Motion
 
 GRAVE = ("halt", "change")
 RANK = {"halt": 0, "change": 1, "consider": 2}
@@ -43,14 +44,20 @@ class Failure(Struct, frozen=True):
 @dataclass(frozen=True, slots=True)
 class Proved:
     failures: tuple[Failure, ...]
-    surface: Difference
+    surface: Difference | None  # None: not looked at, since something else failed
 
 
 def prove(original: Case, copy: Case, proposals: Sequence[Proposal], claims: Sequence[tuple[str, frozenset[int]]]) -> Proved:
     """`claims`: (rule, lines of the original) that must be gone. The copy's draft tells its lines from the original's."""
     failures = [*_text(original.draft, copy.draft)]
     if not failures:
-        failures += _state(original, copy, any(each.words for each in proposals))
+        failures += _state(
+            original, copy, any(each.words for each in proposals), any(each.starts for each in proposals)
+        )
+    failures += _reach(original, copy)
+    failures += _findings(original, copy, claims)
+    if failures:  # the surface takes the longest, and is looked at last
+        return Proved(tuple(failures), None)
     surface = compare_surfaces(original.motion, copy.motion, original.setup)
     if not surface.same and not (any(each.differs for each in proposals) and not surface.why_not):
         says = surface.why_not or (
@@ -58,8 +65,6 @@ def prove(original: Case, copy: Case, proposals: Sequence[Proposal], claims: Seq
             + (f" at X{surface.at[0]:.2f} Y{surface.at[1]:.2f}" if surface.at else "")
         )
         failures.append(Failure("surface", says, _lines_at(copy, surface)))
-    failures += _reach(original, copy)
-    failures += _findings(original, copy, claims)
     return Proved(tuple(failures), surface)
 
 
@@ -133,7 +138,7 @@ def _same_bytes(old: Draft, new: Draft, same: Longs) -> bool:
 # 2
 
 
-def _state(original: Case, copy: Case, words: bool) -> list[Failure]:
+def _state(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
     old, new = original.motion, copy.motion
     of_old = ~_touched(copy.draft)[old.line - 1] if len(old) else np.zeros(0, bool)
     of_new = ~copy.draft.changed[new.line - 1] if len(new) else np.zeros(0, bool)
@@ -142,11 +147,18 @@ def _state(original: Case, copy: Case, words: bool) -> list[Failure]:
         return [Failure("state", "lines that nobody changed would run in another order, or not as often")]
     failures: list[Failure] = []
     for name in ("kind", "plane", "spindle", "tool", "offset", "flags", "cycle"):
-        odd = getattr(old, name)[a] != getattr(new, name)[b]
+        was, now = getattr(old, name)[a], getattr(new, name)[b]
+        if name == "flags":
+            was, now = was & ~np.uint16(LIFT_UNKNOWN), now & ~np.uint16(LIFT_UNKNOWN)
+        odd = was != now
+        if name == "spindle" and starts:
+            odd &= ~(np.isin(was, (0, 2)) & (now == 1))
         if odd.any():
             failures.append(_at(original, a[odd], f"the {name} of an untouched move would differ"))
     for name in ("x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "sweep"):
         odd = _differ(getattr(old, name)[a], getattr(new, name)[b], NEAR)
+        # where the original's place is not known, a lift may make it known, for rapids alone
+        odd &= ~(np.isnan(getattr(old, name)[a]) & (old.kind[a] == RAPID)) | (np.isnan(getattr(new, name)[b]))
         if odd.any():
             failures.append(_at(original, a[odd], "an untouched move would go another way"))
             break
@@ -160,10 +172,10 @@ def _state(original: Case, copy: Case, words: bool) -> list[Failure]:
             odd &= ~(same_word & edited)
         if odd.any():
             failures.append(_at(original, a[odd], f"another {letter} would be in force at an untouched line"))
-    return failures or _modes(original, copy, words) or _events(original, copy, words)
+    return failures or _modes(original, copy, words, starts) or _events(original, copy, words)
 
 
-def _modes(original: Case, copy: Case, words: bool) -> list[Failure]:
+def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
     """The modal groups as written, at every untouched block."""
     p, q = original.program, copy.program
     if (p.block_flags & 6).any():
@@ -181,6 +193,8 @@ def _modes(original: Case, copy: Case, words: bool) -> list[Failure]:
             values.append(np.where(row >= 0, value, np.nan))
             words_of.append(case.modes.line_of(row))
         odd = _differ(values[0], values[1], 1e-6)
+        if name == "spindle" and starts:
+            continue  # every move has been compared
         if name in ("F", "S") and words and odd.any():
             new_word = np.maximum(words_of[1], 1)
             odd &= ~((copy.draft.origin[new_word - 1] == words_of[0]) & copy.draft.changed[new_word - 1])
@@ -236,23 +250,50 @@ def _at(original: Case, rows: Longs, says: str) -> Failure:
 def _reach(original: Case, copy: Case) -> list[Failure]:
     failures: list[Failure] = []
     old, new = original.motion, copy.motion
-    for axis in "xyz":
-        low, high = _extent(old, axis)
-        low_new, high_new = _extent(new, axis)
-        if low_new < low - FURTHER or high_new > high + FURTHER:
-            failures.append(Failure("reach", f"the tool would go further in {axis.upper()} than the original takes it"))
+    for axis, (low, high), (lows, highs) in zip("XYZ", _extent(old), _bounds(new)):
+        over = (lows < low - FURTHER) | (highs > high + FURTHER)
+        if over.any():
+            lines = tuple(sorted({int(copy.draft.anchor[line - 1]) for line in new.line[over].tolist()}))
+            failures.append(Failure("reach", f"the tool would go further in {axis} than the original takes it", lines))
     if (original.tables.engagement.box is None) != (copy.tables.engagement.box is None):
         failures.append(Failure("reach", "the blank would be taken for another one"))
-    if original.setup.tools != copy.setup.tools:
+    if _tools(original) != _tools(copy):
         failures.append(Failure("reach", "the tools would be taken for others"))
     failures += _direction(original, copy)
     return failures
 
 
-def _extent(m: Motion, axis: str) -> tuple[float, float]:
-    values = np.concatenate((getattr(m, f"{axis}0"), getattr(m, f"{axis}1")))
-    values = values[np.isfinite(values)]
-    return (float(values.min()), float(values.max())) if len(values) else (math.inf, -math.inf)
+def _tools(case: Case) -> dict[int, object]:
+    """The tools, whatever the line on which a comment tells of them."""
+    return {number: replace(tool, declared_in="") for number, tool in case.setup.tools.items()}
+
+
+def _extent(m: Motion) -> list[tuple[float, float]]:
+    """Lowest and highest X, Y and Z that the tip comes to."""
+    return [(float(np.nanmin(lows, initial=np.inf)), float(np.nanmax(highs, initial=-np.inf)))
+            for lows, highs in _bounds(m)]  # fmt: skip
+
+
+def _bounds(m: Motion) -> list[tuple[Floats, Floats]]:
+    """[moves] lowest and highest X, Y and Z of each; arcs in X and Y with the points where they turn."""
+    made = []
+    arcs = np.flatnonzero((m.sweep != 0) & (m.plane == 17))
+    radius = np.hypot(m.x0[arcs] - m.cu[arcs], m.y0[arcs] - m.cv[arcs])
+    start = np.degrees(np.arctan2(m.y0[arcs] - m.cv[arcs], m.x0[arcs] - m.cu[arcs]))
+    for axis, quarters in (("x", (0, 180)), ("y", (90, 270)), ("z", ())):
+        a, b = getattr(m, f"{axis}0"), getattr(m, f"{axis}1")
+        lows, highs = np.fmin(a, b), np.fmax(a, b)
+        for quarter in quarters:
+            way = np.where(m.sweep[arcs] > 0, (quarter - start) % 360, (start - quarter) % 360)
+            passes = arcs[way < np.abs(m.sweep[arcs])]
+            centre = (m.cu if axis == "x" else m.cv)[passes]
+            reach = radius[way < np.abs(m.sweep[arcs])]
+            if quarter in (0, 90):
+                highs[passes] = np.fmax(highs[passes], centre + reach)
+            else:
+                lows[passes] = np.fmin(lows[passes], centre - reach)
+        made.append((lows, highs))
+    return made
 
 
 def _direction(original: Case, copy: Case) -> list[Failure]:
@@ -270,8 +311,20 @@ def _direction(original: Case, copy: Case) -> list[Failure]:
     (against, along, whole), (against_new, along_new, _) = shares
     room = MOST_CONVENTIONAL * max(whole, 1.0) + 1.0
     if min(against, along) < room and whole > 0 and _turned(against, along, against_new, along_new, room):
-        return [Failure("reach", "a wall would be cut in the other direction")]
+        return [Failure("reach", "a wall would be cut in the other direction", _turning(copy, against <= along))]
     return []
+
+
+def _turning(copy: Case, climb_was_usual: bool) -> tuple[int, ...]:
+    """Lines of the original beside the changed ones that cut walls the unusual way."""
+    pieces, m = copy.tables.engagement.pieces, copy.motion
+    odd = (pieces.climb < 0.5) if climb_was_usual else (pieces.climb > 0.5)
+    odd &= (pieces.ae > 0) & copy.draft.changed[m.line[pieces.move] - 1] & (m.kind[pieces.move] != RAPID)
+    radius = np.zeros(len(m))
+    for number, tool in copy.setup.tools.items():
+        radius[m.tool == number] = tool.diameter / 2
+    odd &= pieces.ae < SIDE * 2 * radius[pieces.move]
+    return tuple(sorted({int(copy.draft.anchor[line - 1]) for line in m.line[pieces.move[odd]].tolist()}))
 
 
 def _turned(against: float, along: float, against_new: float, along_new: float, room: float) -> bool:
