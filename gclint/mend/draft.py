@@ -29,6 +29,7 @@ class Edit(Struct, frozen=True):
     text: bytes | None = None
     after: tuple[bytes, ...] = ()
     drop: bool = False
+    otherwise: bool = False
 
 
 class Collision(ValueError):

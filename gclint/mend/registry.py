@@ -11,7 +11,7 @@ from gclint.mend.case import Case, Offer
 
 # words first: what later menders write takes its feeds from them
 WORDS = ("comments", "modes_missing", "dwell_unit", "dial", "of_advice")
-PATHS: tuple[str, ...] = ("stops", "spindle", "lift", "home", "entries")
+PATHS: tuple[str, ...] = ("stops", "spindle", "lift", "home", "laps", "entries")
 
 
 class Mender(NamedTuple):
