@@ -126,8 +126,7 @@ def _known(only: Sequence[str], titles: object) -> None:
 
 def _round(work: _Work, chosen: list[Mender], only: Sequence[str]) -> bool:
     """One round of offers; whether one was taken."""
-    batch: list[Proposal] = []
-    touched: set[int] = set()
+    offered: dict[tuple[str, str, frozenset[int]], Proposal] = {}
     for mender in chosen:
         for finding in work.case.findings:
             if finding.rule not in mender.rules or (only and finding.rule not in only):
@@ -136,14 +135,24 @@ def _round(work: _Work, chosen: list[Mender], only: Sequence[str]) -> bool:
                 if isinstance(offer, Refused):
                     for line in work.original_lines(offer.lines):
                         work.left_alone.setdefault((offer.rule, line), offer.because)
-                    continue
-                standing: Proposal | None = offer
-                while standing is not None and work.key(standing) in work.refused:
-                    standing = replace(standing.others[0], others=standing.others[1:]) if standing.others else None
-                if standing is not None and not standing.touched & touched and len(batch) < MOST_PLACES:
-                    batch.append(standing)
-                    touched |= standing.touched
+                elif len(offered) < MOST_PLACES:
+                    key = work.key(offer)
+                    offered[key] = _together(offered[key], offer) if key in offered else offer
+    batch: list[Proposal] = []
+    touched: set[int] = set()
+    for key, offer in offered.items():
+        if key not in work.refused and not offer.touched & touched:
+            batch.append(offer)
+            touched |= offer.touched
     return _adopt(work, batch) if batch else False
+
+
+def _together(a: Proposal, b: Proposal) -> Proposal:
+    """Two offers about the same lines of the original (laps have made several of one) are taken or left together."""
+    if a.touched & b.touched:
+        return a
+    others = tuple(_together(one, other) for one, other in zip(a.others, b.others))
+    return replace(a, lines=(*a.lines, *b.lines), edits=(*a.edits, *b.edits), others=others)
 
 
 def _adopt(work: _Work, batch: list[Proposal]) -> bool:

@@ -12,7 +12,7 @@ from gclint.columns import Longs
 from gclint.mend.case import Case
 from gclint.motion.table import ARC_CCW, ARC_CW, Motion
 
-SAGITTA = 0.002  # mm between an arc and the chords written for it
+SAGITTA = 0.005  # mm between an arc and the chords written for it
 SHORTEST_CHORD = 0.2  # mm
 MOST_CHORDS = 400  # of one arc
 TURN = 360.0
