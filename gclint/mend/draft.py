@@ -125,7 +125,8 @@ class Draft:
             else:
                 new = next(iter(texts)) if texts else body
                 writer = next((number for number, edit in here if edit.text is not None), int(self.by[line - 1]))
-                differs = bool(self.changed[line - 1]) or new != body
+                otherwise = any(edit.otherwise for _, edit in here)
+                differs = bool(self.changed[line - 1]) or new != body or otherwise
                 closing = tail or (end if after else b"")
                 put(lead + new + closing, origin, anchor, differs, writer)
             for row, (number, text) in enumerate(after):

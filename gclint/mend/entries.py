@@ -59,8 +59,8 @@ def _offer(case: Case, finding: Finding, line: int) -> Proposal:
     if not case.straight_through:
         raise _Alone("the program has loops, calls or expressions, and a path is mended only where it runs once")
     if int(entries.kind[entry]) == ENTRY["straight"] or _goes_straight(case, rows):
-        return _plunge(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is True, angle)
-    return _ramp(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is True, angle)
+        return _plunge(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is not False, angle)
+    return _ramp(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is not False, angle)
 
 
 def _entry_at(case: Case, line: int) -> int:

@@ -15,8 +15,9 @@ from msgspec.structs import replace
 
 from gclint.check import run
 from gclint.mend.case import Case, Proposal, Refused
-from gclint.mend.draft import Collision, Edit, draft_of
+from gclint.mend.draft import Collision, Draft, Edit, draft_of
 from gclint.mend.proof import GRAVE, RANK, Failure, Proved, anchors, prove
+from gclint.mend.put import put_words
 from gclint.mend.registry import PATHS, QUESTIONS, WORDS, Mender, menders
 from gclint.mend.result import Document, File, Made, NotMended, Place, Proof, Surface
 from gclint.mend.surface import FINEST, Z_TOLERANCE, Difference, compare_surfaces
@@ -29,9 +30,9 @@ if TYPE_CHECKING:
 MOST_ROUNDS = 12
 MOST_LINES_TRIED = 2_000_000  # lines of all tries together
 FEW_TRIES, MOST_TRIES = 6, 60
+MOST_REPAIRS = 2  # of one try
 MOST_PLACES = 2000  # offers of one round
 
-import os; DEBUG=os.environ.get('MD')
 Told = Callable[[str], None]
 
 
@@ -237,21 +238,42 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
         draft = work.case.draft.apply(edits)
     except Collision as problem:
         return (Failure("text", f"two changes want {problem} to read differently"),)
-    try:
-        made = run(draft.data, work.name, work.options, work.path)
-    except Problem as problem:
-        return (Failure("text", f"the copy could not be read: {problem.says}"),)
-    if made.failed or made.tables is None:
-        return (Failure("findings", "gclint itself failed on the copy"),)
     claims = [*work.claims, *((offer.rule, work.original_lines(offer.lines)) for offer in batch)]
-    copy = Case(draft, made, work.original.asked)
-    proved = prove(work.original, copy, [*work.taken, *batch], claims)
-    if not proved.failures and proved.surface is not None:
-        work.case, work.claims, work.surface = copy, claims, proved.surface
-        work.taken += batch
-    if DEBUG:
-        print("try", work.tries, [(b.rule, b.lines, len(b.others)) for b in batch], proved.failures)
+    for _ in range(MOST_REPAIRS + 1):
+        try:
+            made = run(draft.data, work.name, work.options, work.path)
+        except Problem as problem:
+            return (Failure("text", f"the copy could not be read: {problem.says}"),)
+        if made.failed or made.tables is None:
+            return (Failure("findings", "gclint itself failed on the copy"),)
+        copy = Case(draft, made, work.original.asked)
+        proved = prove(work.original, copy, [*work.taken, *batch], claims)
+        if not proved.failures and proved.surface is not None:
+            work.case, work.claims, work.surface = copy, claims, proved.surface
+            work.taken += batch
+            return ()
+        better = _repaired(copy, proved.failures)
+        if better is None or work.tries >= work.most_tries:
+            break
+        work.tries += 1
+        draft = better
     return proved.failures
+
+
+def _repaired(copy: Case, failures: Sequence[Failure]) -> Draft | None:
+    """The copy with the words that new findings ask for on lines which it has written itself; None: that is not all."""
+    edits: dict[int, tuple[int, Edit]] = {}
+    for failure in failures:
+        finding = failure.finding
+        if failure.part != "new" or finding is None or not finding.change.set:
+            return None
+        lines = [word.line for word in finding.change.set]
+        if not all(copy.draft.changed[line - 1] for line in lines):
+            return None
+        for edit in put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set]):
+            if edits.setdefault(edit.line, (int(copy.draft.by[edit.line - 1]), edit))[1] != edit:
+                return None
+    return copy.draft.apply(edits.values()) if edits else None
 
 
 # the comment at the top

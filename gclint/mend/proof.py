@@ -39,6 +39,7 @@ class Failure(Struct, frozen=True):
     part: str
     says: str
     lines: tuple[int, ...] = ()
+    finding: Finding | None = None  # of the copy, where it is new
 
 
 @dataclass(frozen=True, slots=True)
@@ -348,7 +349,7 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
         why = new_or_worse(original, copy, before, finding)
         if why:
             own = tuple(sorted(anchors(copy, finding)))
-            failures.append(Failure("new", f"{finding.rule} would be {why}", own))
+            failures.append(Failure("new", f"{finding.rule} would be {why}", own, finding))
     missing = {n.rule for n in original.run.checked.not_judged}
     blind = sorted({n.rule for n in copy.run.checked.not_judged} - missing)
     if blind:

@@ -51,14 +51,15 @@ def edited_line(case: Case, line: int, sets: Mapping[str, float | None]) -> byte
                 parts.append((start, end, b""))
                 wanted[row] = ("", 0.0)
             else:
-                parts.append((start, end, _number(text[start:end], letter, value, case)))
-                wanted[row] = (letter, value)
+                new = _number(text[start:end], letter, value, case)
+                parts.append((start, end, new))
+                wanted[row] = (letter, float(new[1:]))
         elif value is not None:
             word = case.style.word(letter, value)
             if text[words[-1][2] : words[-1][2] + 1].islower():
                 word = word.lower()
             added += (case.style.gap + word).encode("ascii")
-            wanted.append((letter, value))
+            wanted.append((letter, float(word[1:])))
     if added:
         parts.append((words[-1][3], words[-1][3], added))
     # of two at one place the one that stands further to the left comes last
