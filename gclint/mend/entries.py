@@ -212,13 +212,13 @@ def _written(case: Case, finding: Finding, line: int, row: int, top: float, legs
         text = edited_line(case, line, {"Z": top / unit})
         mode, skip = 1, 0
     else:  # it starts on the surface: its own line becomes the first piece of the ramp
-        text, mode, skip = None, 1, 1
+        text, mode, skip = None, -1 if _says_motion(case, line) else 1, 1
     tail, mode = pen.legs(legs, feed, mode)
     if len(tail) > BLOCKS:
         return None
     after = case.next_feed(row)
     if mode != 1 and not _says_motion(case, int(m.line[after])):
-        tail, mode = Pen(case, unit, arcs=False).legs(legs, feed, 1)
+        tail, mode = Pen(case, unit, arcs=False).legs(legs, feed, -1 if skip and _says_motion(case, line) else 1)
         if len(tail) > BLOCKS:
             return None
     if skip:
