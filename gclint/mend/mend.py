@@ -71,7 +71,7 @@ class _Work:
     surface: Difference
     taken: list[Proposal] = field(default_factory=list)
     claims: list[tuple[str, frozenset[int]]] = field(default_factory=list)
-    refused: dict[tuple[str, str, frozenset[int]], str] = field(default_factory=dict)
+    refused: dict[tuple[str, str, frozenset[int], tuple[Edit, ...]], str] = field(default_factory=dict)
     left_alone: dict[tuple[str, int], str] = field(default_factory=dict)
     tries: int = 0
 
@@ -142,7 +142,7 @@ def _round(work: _Work, chosen: list[Mender], only: Sequence[str]) -> bool:
     batch: list[Proposal] = []
     touched: set[int] = set()
     for key, offer in offered.items():
-        if key not in work.refused and not offer.touched & touched:
+        if (*key, offer.edits) not in work.refused and not offer.touched & touched:
             batch.append(offer)
             touched |= offer.touched
     return _adopt(work, batch) if batch else False
@@ -159,12 +159,13 @@ def _together(a: Proposal, b: Proposal) -> Proposal:
 def _adopt(work: _Work, batch: list[Proposal]) -> bool:
     """Tries a batch, and what is left of it after each failure; whether anything was taken."""
     taken = False
+    first = {work.key(offer): offer for offer in batch}
     queue = [batch]
     while queue:
         batch = queue.pop(0)
         while batch:
             if work.tries >= work.most_tries:
-                _refuse(work, batch, "the bound on tries was reached before it could be proved")
+                _refuse(work, batch, "the bound on tries was reached before it could be proved", first)
                 break
             failures = _try(work, batch)
             if not failures:
@@ -177,14 +178,15 @@ def _adopt(work: _Work, batch: list[Proposal]) -> bool:
                 queue[:0] = [batch[:half], batch[half:]]
                 break
             guilty = guilty or list(batch)
-            batch = _without(work, batch, guilty, failures)
+            batch = _without(work, batch, guilty, failures, first)
         if taken and queue:
             # texts of lines have moved; what is left is offered again in the next round
             return True
     return taken
 
 
-def _without(work: _Work, batch: list[Proposal], guilty: list[Proposal], failures: Sequence[Failure]) -> list[Proposal]:
+def _without(work: _Work, batch: list[Proposal], guilty: list[Proposal], failures: Sequence[Failure],
+             first: dict[tuple[str, str, frozenset[int]], Proposal]) -> list[Proposal]:  # fmt: skip
     """The batch with the guilty ones replaced by their next best, or refused."""
     left = []
     for offer in batch:
@@ -193,7 +195,7 @@ def _without(work: _Work, batch: list[Proposal], guilty: list[Proposal], failure
         elif offer.others:
             left.append(replace(offer.others[0], others=offer.others[1:]))
         else:
-            _refuse(work, [offer], _reason(work, offer, failures))
+            _refuse(work, [offer], _reason(work, offer, failures), first)
     return left
 
 
@@ -203,9 +205,12 @@ def _reason(work: _Work, offer: Proposal, failures: Sequence[Failure]) -> str:
     return f"not proved ({mine[0].part}): {mine[0].says}"
 
 
-def _refuse(work: _Work, offers: list[Proposal], because: str) -> None:
+def _refuse(work: _Work, offers: list[Proposal], because: str,
+            first: dict[tuple[str, str, frozenset[int]], Proposal]) -> None:  # fmt: skip
+    """As they stand they are not tried again; when others have changed the program, a mender may offer another."""
     for offer in offers:
-        work.refused.setdefault(work.key(offer), because)
+        key = work.key(offer)
+        work.refused.setdefault((*key, first.get(key, offer).edits), because)
 
 
 def _own_lines(work: _Work, offer: Proposal) -> frozenset[int]:
@@ -252,7 +257,7 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
             work.case, work.claims, work.surface = copy, claims, proved.surface
             work.taken += batch
             return ()
-        better = _repaired(copy, proved.failures)
+        better = _repaired(copy, proved.failures, frozenset().union(*(lines for _, lines in claims)))
         if better is None or work.tries >= work.most_tries:
             break
         work.tries += 1
@@ -260,15 +265,16 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
     return proved.failures
 
 
-def _repaired(copy: Case, failures: Sequence[Failure]) -> Draft | None:
-    """The copy with the words that new findings ask for on lines which it has written itself; None: that is not all."""
+def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int]) -> Draft | None:
+    """The copy with the words that new findings ask for, on lines which it has written itself or whose findings it
+    answers (`own`, of the original); None: that is not all."""
     edits: dict[int, tuple[int, Edit]] = {}
     for failure in failures:
         finding = failure.finding
         if failure.part != "new" or finding is None or not finding.change.set:
             return None
         lines = [word.line for word in finding.change.set]
-        if not all(copy.draft.changed[line - 1] for line in lines):
+        if not all(copy.draft.changed[line - 1] or int(copy.draft.anchor[line - 1]) in own for line in lines):
             return None
         for edit in put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set]):
             if edits.setdefault(edit.line, (int(copy.draft.by[edit.line - 1]), edit))[1] != edit:
@@ -370,7 +376,7 @@ def _not_mended(work: _Work, only: Sequence[str]) -> tuple[NotMended, ...]:
 
 
 def _why_left(work: _Work, finding: Finding, lines: Sequence[int]) -> str:
-    for (rule, _, own), because in work.refused.items():
+    for (rule, _, own, _), because in work.refused.items():
         if rule == finding.rule and own & set(lines):
             return because
     for line in lines:
