@@ -15,7 +15,7 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.columns import Bools, Floats, Longs
+from gclint.columns import Bools, Floats, Ints, Longs
 from gclint.judge.finding import Finding
 from gclint.mend.case import Case, Proposal
 from gclint.mend.draft import Draft
@@ -168,12 +168,23 @@ def _state(original: Case, copy: Case, words: bool, starts: bool) -> list[Failur
         if words and odd.any():
             # a word that was changed may rule on, where it ruled before
             old_word, new_word = getattr(old, f"{name}_line")[a], getattr(new, f"{name}_line")[b]
-            same_word = (new_word > 0) & (copy.draft.origin[np.maximum(new_word, 1) - 1] == old_word) & (old_word > 0)
-            edited = copy.draft.changed[np.maximum(new_word, 1) - 1]
-            odd &= ~(same_word & edited)
+            ruled = np.zeros(original.draft.lines + 1, np.int64)
+            ruled[old.line[::-1]] = getattr(old, f"{name}_line")[::-1]
+            odd &= ~_same_rule(copy.draft, old_word, new_word, ruled)
         if odd.any():
             failures.append(_at(original, a[odd], f"another {letter} would be in force at an untouched line"))
     return failures or _modes(original, copy, words, starts) or _events(original, copy, words)
+
+
+def _same_rule(draft: Draft, old_word: Ints, new_word: Ints, ruled: Longs) -> Bools:
+    """Whether an edited word rules where it ruled before, or an added one where one word ruled its own line as well.
+
+    old_word, new_word: line of the ruling word, of the original and of the copy. ruled [lines + 1]: the line of the
+    word that rules each line of the original.
+    """
+    row = np.maximum(new_word, 1) - 1
+    own = draft.origin[row]
+    return (new_word > 0) & draft.changed[row] & (own > 0) & ((own == old_word) | ((ruled[own] == old_word) & (old_word > 0)))
 
 
 def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
@@ -197,8 +208,9 @@ def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failur
         if name == "spindle" and starts:
             continue  # every move has been compared
         if name in ("F", "S") and words and odd.any():
-            new_word = np.maximum(words_of[1], 1)
-            odd &= ~((copy.draft.origin[new_word - 1] == words_of[0]) & copy.draft.changed[new_word - 1])
+            ruled = np.zeros(original.draft.lines + 1, np.int64)
+            ruled[p.block_line] = original.modes.line_of(original.modes.word_of(name))
+            odd &= ~_same_rule(copy.draft, words_of[0], words_of[1], ruled)
         if name in G_GROUPS and name != "motion":  # stating what was in force all along changes nothing
             odd &= ~(np.isnan(values[0]) & ~np.isnan(values[1]))
         if odd.any():
