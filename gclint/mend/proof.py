@@ -15,6 +15,7 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
+from gclint.faults import KINDS
 from gclint.columns import Bools, Floats, Ints, Longs
 from gclint.judge.finding import Finding
 from gclint.mend.case import Case, Proposal
@@ -362,11 +363,22 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
         if why:
             own = tuple(sorted(anchors(copy, finding)))
             failures.append(Failure("new", f"{finding.rule} would be {why}", own, finding))
+    failures += _faults(original, copy)
     missing = {n.rule for n in original.run.checked.not_judged}
     blind = sorted({n.rule for n in copy.run.checked.not_judged} - missing)
     if blind:
         failures.append(Failure("new", f"{blind[0]} could no longer be judged"))
     return failures
+
+
+def _faults(original: Case, copy: Case) -> list[Failure]:
+    """A copy writes nothing that cannot be read, or that its controller refuses or passes over."""
+    counts = []
+    for case in (original, copy):
+        kinds = np.concatenate((case.program.faults.kind, case.motion.faults.kind)).astype(np.int64)
+        counts.append(np.bincount(kinds, minlength=len(KINDS)))
+    more = np.flatnonzero(counts[1] > counts[0])
+    return [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}")] if len(more) else []
 
 
 def anchors(case: Case, finding: Finding) -> frozenset[int]:
