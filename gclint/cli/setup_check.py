@@ -19,8 +19,8 @@ def say_setup(options: Options, file: str, whole_job: bool) -> int:
     from gclint.cli.output import deliver
     from gclint.motion.interpret import interpret
     from gclint.program.read import read
-    from gclint.report.paper import paper_for
-    from gclint.report.setup_out import setup_sheet
+    from gclint.report.answers.setup_out import setup_sheet
+    from gclint.report.text.paper import paper_for
     from gclint.setup.declare import declare
     from gclint.setup.resolve import controller_of, resolve
 

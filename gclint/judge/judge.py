@@ -3,27 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
 from gclint.columns import Column, one_of
-from gclint.cutting.table import Cutting
-from gclint.judge import acceptance, facts_part, facts_setup, house
-from gclint.judge.chain import Chain
-from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
-from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.facts import part as facts_part
+from gclint.facts import setup as facts_setup
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View, facts_of
+from gclint.judge import acceptance
 from gclint.judge.grouping import findings_of
-from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import EVENT, Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import BEHIND_END, FLOW, Program
-from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.judge.hits import Hits
+from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
+from gclint.packs import house
+from gclint.packs.load import check_together, load_pack
+from gclint.packs.pack import Pack, Rule
 from gclint.stock.assume import NEEDS_STOCK
-from gclint.stock.table import Engagement
+from gclint.tables.cutting import Cutting
+from gclint.tables.engagement import Engagement
+from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.tables.motion import EVENT, Motion
+from gclint.tables.program import BEHIND_END, FLOW, Program
+from gclint.tables.setup import GRADES, STANDINGS, Setup
+from gclint.tables.timing import Timing
 
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
@@ -59,20 +64,6 @@ class Judged:
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
-
-
-@dataclass
-class Hits:
-    """Rows of its table that one rule found, before they are grouped."""
-
-    rule: Rule
-    view: View  # of the chosen rows
-    accepted: Column = field(
-        default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index of the acceptance in the setup, -1 = not accepted
-
-    def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
 
 
 def judge(
@@ -135,7 +126,7 @@ def pack_rules(house: Iterable[str]) -> tuple[str, ...]:
 
 
 def _packs(house: Iterable[str]) -> tuple[Pack, ...]:
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.packs.shipped_packs import shipped_packs
 
     own = tuple(load_pack(Path(path)) for path in house)
     packs = (*shipped_packs(), *own)

@@ -11,14 +11,14 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Ints
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.draft import Draft, Edit
 from gclint.mend.modes import Modes
 from gclint.mend.style import Style, style_of
-from gclint.motion.table import INCH, RAPID, Motion
-from gclint.program.table import EXPRESSION, FLOW, Program
-from gclint.report.tables import Run, Tables
-from gclint.setup.types import Setup
+from gclint.tables.motion import INCH, RAPID, Motion
+from gclint.tables.program import EXPRESSION, FLOW, Program
+from gclint.run import Run, Tables
+from gclint.tables.setup import Setup
 
 
 class Proposal(Struct, frozen=True):

@@ -13,7 +13,7 @@ from msgspec import Struct
 
 from gclint.columns import Bools, Ints, Longs
 from gclint.program.read import tabulate
-from gclint.program.table import BYTE_ORDER_MARK
+from gclint.tables.program import BYTE_ORDER_MARK
 
 MARK = BYTE_ORDER_MARK.encode()
 

@@ -8,14 +8,14 @@ from __future__ import annotations
 import math
 
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.path import Leg, Path, Pen, Step, arcs_allowed, back, closed, first_part, length_of, step_of
 from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered
-from gclint.motion.table import CYCLE, INVERSE_TIME, LINE, PER_REV, RAPID
-from gclint.stock.table import ENTRY
+from gclint.tables.motion import CYCLE, INVERSE_TIME, LINE, PER_REV, RAPID
+from gclint.tables.engagement import ENTRY
 
 RULES = ("straight-plunge", "hidden-plunge", "steep-ramp", "plunge-without-centre-edge")
 MOST_LEGS = 60

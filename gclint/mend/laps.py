@@ -12,13 +12,13 @@ from dataclasses import dataclass
 import numpy as np
 from msgspec.structs import replace
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
-from gclint.motion.table import CYCLE, INVERSE_TIME, PER_REV, RAPID
+from gclint.tables.motion import CYCLE, INVERSE_TIME, PER_REV, RAPID
 
 RULES = ("too-deep", "full-width-too-deep", "tool-bends", "tool-breaks", "spindle-stalls")
 BY_DEPTH = ("too-deep", "full-width-too-deep")

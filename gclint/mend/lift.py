@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
-from gclint.motion.table import CYCLE, RAPID
+from gclint.tables.motion import CYCLE, RAPID
 
 RULES = ("first-move-low", "travel-too-low", "end-move-low", "rapid-through-stock")
 OVER = 1.0  # mm over every keep-out

@@ -24,7 +24,7 @@ from gclint.mend.surface import FINEST, Z_TOLERANCE, Difference, compare_surface
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Finding
+    from gclint.tables.finding import Finding
     from gclint.setup.declare import Options
 
 MOST_ROUNDS = 12

@@ -8,7 +8,7 @@ from functools import cached_property
 import numpy as np
 
 from gclint.columns import Ints, Longs
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, Program
 
 # modal groups (NIST RS274/NGC, table 4), as tenths of code numbers
 G_GROUPS: dict[str, tuple[int, ...]] = {

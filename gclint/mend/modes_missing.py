@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.style import NoRoom, numbered

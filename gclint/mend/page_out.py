@@ -11,7 +11,7 @@ from msgspec import Struct
 
 from gclint import __version__
 from gclint.columns import Longs
-from gclint.judge.finding import Range
+from gclint.tables.finding import Range
 from gclint.mend.case import Case
 from gclint.mend.compare import Comparison
 from gclint.mend.mend import Mended
@@ -19,9 +19,9 @@ from gclint.mend.result import Compared, Document, Made, Proof
 from gclint.mend.surface import Difference, unlike
 from gclint.mend.text_out import pairs
 from gclint.motion.along import points_at
-from gclint.motion.table import RAPID, Motion
-from gclint.report.cautions import cautions
-from gclint.report.words import GRADE_WORDS, count
+from gclint.tables.motion import RAPID, Motion
+from gclint.report.text.cautions import cautions
+from gclint.digest.words import GRADE_WORDS, count
 
 MOST_POINTS = 60_000  # of one figure; a longer path is thinned
 MOST_CELLS = 4000

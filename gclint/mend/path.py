@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from gclint.columns import Longs
 from gclint.mend.case import Case
-from gclint.motion.table import ARC_CCW, ARC_CW, Motion
+from gclint.tables.motion import ARC_CCW, ARC_CW, Motion
 
 SAGITTA = 0.005  # mm between an arc and the chords written for it
 SHORTEST_CHORD = 0.2  # mm

@@ -17,13 +17,13 @@ from msgspec.structs import replace
 
 from gclint.faults import KINDS
 from gclint.columns import Bools, Floats, Ints, Longs
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Proposal
 from gclint.mend.draft import Draft
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
 from gclint.mend.surface import Difference, compare_surfaces
-from gclint.motion.table import LIFT_UNKNOWN, RAPID, Motion
+from gclint.tables.motion import LIFT_UNKNOWN, RAPID, Motion
 
 GRAVE = ("halt", "change")
 RANK = {"halt": 0, "change": 1, "consider": 2}

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from importlib import import_module
 from typing import NamedTuple
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer
 
 # words first: what later menders write takes its feeds from them

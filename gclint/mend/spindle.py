@@ -6,12 +6,12 @@ import math
 
 import numpy as np
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import lifted_at
 from gclint.mend.style import NoRoom, numbered
-from gclint.motion.table import EVENT
+from gclint.tables.motion import EVENT
 
 RULES = ("no-spin-up-time", "spindle-not-running")
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])

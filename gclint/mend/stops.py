@@ -5,13 +5,13 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import lifted_at, row_before
 from gclint.mend.spindle import ON, start_blocks
 from gclint.mend.style import NoRoom, numbered
-from gclint.motion.table import RAPID
+from gclint.tables.motion import RAPID
 
 RULES = ("tool-change-without-stop",)
 

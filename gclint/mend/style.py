@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from gclint.mend.draft import Draft
-from gclint.program.table import Program
+from gclint.tables.program import Program
 
 SAMPLE = 20_000  # words looked at
 NUMBERED = 0.5  # share of lines with an N word from which a program counts as numbered

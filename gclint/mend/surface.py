@@ -12,8 +12,8 @@ import numpy as np
 
 from gclint.columns import Floats, Ints, Longs
 from gclint.motion.along import points_at
-from gclint.motion.table import COMPENSATED, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
-from gclint.setup.types import Setup
+from gclint.tables.motion import COMPENSATED, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
+from gclint.tables.setup import Setup
 from gclint.stock.profile import Profile, profile
 
 FINEST = 0.05  # mm, the cell

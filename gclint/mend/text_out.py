@@ -9,10 +9,10 @@ from gclint.mend.case import Case
 from gclint.mend.compare import Comparison
 from gclint.mend.mend import Mended
 from gclint.mend.result import Made, Place, Proof
-from gclint.program.table import decode
-from gclint.report.cautions import NOT_A_PROMISE
-from gclint.report.paper import Paper, paper_for
-from gclint.report.words import GRADE_WORDS, count
+from gclint.tables.program import decode
+from gclint.report.text.cautions import NOT_A_PROMISE
+from gclint.report.text.paper import Paper, paper_for
+from gclint.digest.words import GRADE_WORDS, count
 
 MOST_LINES = 12  # of one change, shown
 MOST_NAMED = 8

@@ -6,10 +6,10 @@ from typing import TYPE_CHECKING
 
 from gclint.setup.declare import Declared
 from gclint.setup.declared import AboveTable, Job, StockTable
-from gclint.setup.types import Assumed, Stock
+from gclint.tables.setup import Assumed, Stock
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
+    from gclint.tables.motion import Motion
 
 
 def blank_of(

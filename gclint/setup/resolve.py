@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 
 from gclint import disk
+from gclint.cards.controller import controller, controller_from
+from gclint.cards.material import material
+from gclint.knowledge.numbers import usual_limits
 from gclint.problem import Problem, nearest
 from gclint.setup.acceptances import accepts_in, accepts_of_job
 from gclint.setup.blank import blank_of
-from gclint.setup.card import Material, material
-from gclint.setup.controllers import controller, controller_from
 from gclint.setup.declare import Declared, File, placed
 from gclint.setup.declared import (
     AxisAccelerations,
@@ -24,11 +25,11 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
-from gclint.setup.named import LONGEST_NAME, declaration, really_toml
-from gclint.setup.numbers import usual_limits
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
-from gclint.setup.types import (
+from gclint.setup.used import used_files
+from gclint.tables.material import Material
+from gclint.tables.setup import (
     GRADES,
     Assumed,
     Axes,
@@ -41,11 +42,11 @@ from gclint.setup.types import (
     Setup,
     Spindle,
 )
-from gclint.setup.used import used_files
+from gclint.toml.named import LONGEST_NAME, declaration, really_toml
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.program.table import Program
+    from gclint.tables.motion import Motion
+    from gclint.tables.program import Program
 
 DRILL_ANGLE = 118.0  # degrees, where a drill's point angle is not declared
 

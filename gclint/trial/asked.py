@@ -8,12 +8,13 @@ from msgspec import Struct
 
 from gclint import disk
 from gclint.problem import Problem, nearest
-from gclint.setup.card import Material
 from gclint.setup.declare import Declared, Options, declare
-from gclint.setup.declared import Length, Shop, ToolTable
-from gclint.setup.toml_file import load
+from gclint.setup.declared import Shop, ToolTable
 from gclint.setup.tool_text import tool_from_text
-from gclint.setup.types import Setup, Tool
+from gclint.tables.material import Material
+from gclint.tables.setup import Setup, Tool
+from gclint.toml.file import load
+from gclint.toml.quantity import Length
 
 MILLS = ("flat", "ball", "bull-nose")
 SHOP_FILE = "shop.toml"

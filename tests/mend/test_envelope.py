@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from gclint.mend.envelope import lower
-from gclint.setup.types import Tool
+from gclint.tables.setup import Tool
 from gclint.stock.profile import Profile, profile
 
 TOOLS = (

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from gclint.mend import mend as mending
 from gclint.mend.case import Case, Offer, Proposal
 from gclint.mend.draft import Edit

@@ -12,7 +12,7 @@ from gclint.problem import Problem
 from gclint.program.read import read
 from gclint.setup.declare import Options, declare
 from gclint.setup.resolve import controller_of, resolve
-from gclint.setup.types import Setup
+from gclint.tables.setup import Setup
 
 PLAIN = "G21 G90 G94 G17 G54\nM3 S10000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F300\nG1 X50 F1000\nG0 Z5\nM30\n"
 WITH_TOOL = PLAIN.replace("M3", "T3 M6\nM3")
