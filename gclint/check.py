@@ -98,6 +98,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.packs.wording import in_inches
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
+    from gclint.tables.mendable import marked
 
     told("judging")
     packs = all_packs(tables.setup)
@@ -117,7 +118,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=judged.findings,
+        findings=marked(judged.findings),
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
         tools=rows,

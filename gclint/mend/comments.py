@@ -6,8 +6,6 @@ from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 
-RULES = ("comment-leftover",)
-
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     made: list[Offer] = []

@@ -9,8 +9,6 @@ from gclint.mend.lifted import lifted_at
 from gclint.mend.put import put_words
 from gclint.mend.style import NoRoom, numbered
 
-RULES = ("speed-not-on-dial", "dial-change-without-stop")
-
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     return _stop(case, finding) if finding.rule == "dial-change-without-stop" else _word(case, finding)

@@ -6,8 +6,6 @@ from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.put import put_words
 
-RULES = ("dwell-unit-suspect",)
-
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     card = case.setup.controller

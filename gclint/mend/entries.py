@@ -17,7 +17,6 @@ from gclint.mend.style import STAR, NoRoom, numbered
 from gclint.tables.motion import CYCLE, INVERSE_TIME, LINE, PER_REV, RAPID
 from gclint.tables.engagement import ENTRY
 
-RULES = ("straight-plunge", "hidden-plunge", "steep-ramp", "plunge-without-centre-edge")
 MOST_LEGS = 60
 INSIDE = 0.97  # of the card's angle, so that rounding stays inside it
 WIDE = 1.1  # times the diameter: how long a leg must be for a tool that does not cut at its centre

@@ -8,7 +8,6 @@ from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.style import STAR
 
-RULES = ("home-unknown",)
 HOME_CODES = (28, 30, 53)
 
 

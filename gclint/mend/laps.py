@@ -20,7 +20,6 @@ from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
 from gclint.tables.motion import CYCLE, INVERSE_TIME, PER_REV, RAPID
 
-RULES = ("too-deep", "full-width-too-deep", "tool-bends", "tool-breaks", "spindle-stalls")
 BY_DEPTH = ("too-deep", "full-width-too-deep")
 MOST_LAPS = 20
 MOST_NEW_LINES = 20_000

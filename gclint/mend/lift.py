@@ -12,7 +12,6 @@ from gclint.mend.lifted import top_of_blank
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
 from gclint.tables.motion import CYCLE, RAPID
 
-RULES = ("first-move-low", "travel-too-low", "end-move-low", "rapid-through-stock")
 OVER = 1.0  # mm over every keep-out
 LEVEL = 1e-6
 

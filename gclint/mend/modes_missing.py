@@ -7,7 +7,6 @@ from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.style import NoRoom, numbered
 
-RULES = ("state-unstated", "units-unstated")
 USUAL = (("distance", 900), ("feed mode", 940), ("plane", 170), ("offset", 540))
 
 

@@ -6,11 +6,6 @@ from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.put import put_words
 
-RULES = (
-    "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "plunge-too-fast", "opening-slot-too-fast",
-    "feed-never-reached", "feed-unit-suspect", "tool-bends", "tool-breaks", "spindle-stalls",
-)  # fmt: skip
-
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     lines = tuple(dict.fromkeys((finding.line, finding.worst_line, *finding.lines)))

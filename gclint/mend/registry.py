@@ -1,4 +1,5 @@
-"""The menders, in the order in which they work. Adding one: a file with RULES and `offers`, and its name here."""
+"""The menders, in the order in which they work. Adding one: a file with `offers`, its rules in
+`gclint/tables/mendable.py`, and its name here."""
 
 from __future__ import annotations
 
@@ -7,11 +8,12 @@ from importlib import import_module
 from typing import NamedTuple
 
 from gclint.tables.finding import Finding
+from gclint.tables.mendable import MENDERS
 from gclint.mend.case import Case, Offer
 
 # words first: what later menders write takes its feeds from them
 WORDS = ("comments", "modes_missing", "dwell_unit", "dial", "of_advice")
-PATHS: tuple[str, ...] = ("stops", "spindle", "lift", "home", "laps", "entries")
+PATHS = ("stops", "spindle", "lift", "home", "laps", "entries")
 
 
 class Mender(NamedTuple):
@@ -22,11 +24,7 @@ class Mender(NamedTuple):
 
 def menders(names: tuple[str, ...]) -> list[Mender]:
     """The menders of these names, loaded."""
-    made = []
-    for name in names:
-        module = import_module(f"gclint.mend.{name}")
-        made.append(Mender(name, module.RULES, module.offers))
-    return made
+    return [Mender(name, MENDERS[name], import_module(f"gclint.mend.{name}").offers) for name in names]
 
 
 # What is never guessed: a question, not a mend.

@@ -13,7 +13,6 @@ from gclint.mend.lifted import lifted_at
 from gclint.mend.style import NoRoom, numbered
 from gclint.tables.motion import EVENT
 
-RULES = ("no-spin-up-time", "spindle-not-running")
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
 
 

@@ -13,8 +13,6 @@ from gclint.mend.spindle import ON, start_blocks
 from gclint.mend.style import NoRoom, numbered
 from gclint.tables.motion import RAPID
 
-RULES = ("tool-change-without-stop",)
-
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     made: list[Offer] = []

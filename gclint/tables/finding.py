@@ -7,7 +7,7 @@ import msgspec
 from gclint.tables.setup import UsedFile
 from gclint.tables.setup_sheet import PaperList
 
-SCHEMA_VERSION = "1.2"
+SCHEMA_VERSION = "1.3"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -80,6 +80,7 @@ class Finding(msgspec.Struct, frozen=True):
     set_on: dict[str, int] = {}
     regraded: Regraded | None = None
     rests_on: tuple[str, ...] = ()  # what was taken as given (`what` of `assumed`) that this finding rests on
+    mendable: bool = False  # `gclint mend` has something to offer for it
 
 
 class Acceptance(msgspec.Struct, frozen=True):

@@ -59,6 +59,10 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
+    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
+    if mendable:
+        paper.blank()
+        paper.field("mend", f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof", INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
