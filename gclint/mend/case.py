@@ -24,7 +24,8 @@ from gclint.tables.setup import Setup
 class Proposal(Struct, frozen=True):
     """What one mender would do at one place. `lines`: of the draft, where the finding it answers stands.
 
-    `words`: it changes F and S words that go on ruling lines nobody edits. `differs`: where the surface may differ.
+    `words`: it changes F and S words that go on ruling lines nobody edits. `floor`: mm, below it the surface may differ.
+    `boxes`: lowest and highest X, lowest and highest Y, mm, within which more may be left.
     `starts`: the spindle turns where it stood before. `others`: the next best, tried in order where this one is not proved.
     """
 
@@ -34,7 +35,8 @@ class Proposal(Struct, frozen=True):
     edits: tuple[Edit, ...]
     because: str
     words: bool = False
-    differs: bool = False
+    floor: float = -math.inf
+    boxes: tuple[tuple[float, float, float, float], ...] = ()
     starts: bool = False
     others: tuple[Proposal, ...] = ()
 

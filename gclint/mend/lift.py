@@ -75,11 +75,25 @@ def _travel(case: Case, finding: Finding, line: int) -> Proposal:
     up = style.line(style.code("G", 0), style.word("Z", safe / unit))
     own = without_number(text).lstrip()
     after = [own]
-    if level and not leaving:
+    behind = _straight_up_behind(case, row)
+    down = level and not (leaving and (behind or row + 1 == len(m)))
+    if down:
         after.append(style.line(style.word("Z", z0 / unit)))
     number = text[: len(text) - len(without_number(text))]
-    edit = Edit(line, text=number + up, after=numbered(style, case.draft, line, tuple(after), behind=True))
+    edits = [Edit(line, text=number + up, after=numbered(style, case.draft, line, tuple(after), behind=True))]
+    if behind and not down:  # the lift that follows starts where the tool stands already
+        edits.append(Edit(behind, otherwise=True))
     because = f"It lifts to Z {safe / unit:g} before it travels" + (
-        ", and goes down again where it arrives." if level and not leaving else "."
+        ", and goes down again where it arrives." if down else "."
     )
-    return Proposal(finding.rule, "lift", (line,), (edit,), because)
+    return Proposal(finding.rule, "lift", (line,), tuple(edits), because)
+
+
+def _straight_up_behind(case: Case, row: int) -> int:
+    """The line of the next move where it is a lift and nothing else; 0 where it is not."""
+    m = case.motion
+    k = row + 1
+    if k >= len(m) or int(m.kind[k]) != RAPID or not float(m.z1[k]) > float(m.z0[k]):
+        return 0
+    level = abs(float(m.x1[k] - m.x0[k])) < LEVEL and abs(float(m.y1[k] - m.y0[k])) < LEVEL
+    return int(m.line[k]) if level else 0

@@ -22,7 +22,7 @@ from gclint.mend.case import Case, Proposal
 from gclint.mend.draft import Draft
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
-from gclint.mend.surface import Difference, compare_surfaces
+from gclint.mend.surface import Z_TOLERANCE, Difference, compare_surfaces
 from gclint.tables.motion import LIFT_UNKNOWN, RAPID, Motion
 
 GRAVE = ("halt", "change")
@@ -54,20 +54,39 @@ def prove(original: Case, copy: Case, proposals: Sequence[Proposal], claims: Seq
     failures = [*_text(original.draft, copy.draft)]
     if not failures:
         failures += _state(
-            original, copy, any(each.words for each in proposals), any(each.starts for each in proposals)
+            original, copy, any(each.words for each in proposals), any(each.starts for each in proposals),
+            max((each.floor for each in proposals), default=-math.inf),
         )
     failures += _reach(original, copy)
     failures += _findings(original, copy, claims)
     if failures:  # the surface takes the longest, and is looked at last
         return Proved(tuple(failures), None)
     surface = compare_surfaces(original.motion, copy.motion, original.setup)
-    if not surface.same and not (any(each.differs for each in proposals) and not surface.why_not):
+    floor = max((each.floor for each in proposals), default=-math.inf)
+    boxes = tuple(box for each in proposals for box in each.boxes)
+    judged = compare_surfaces(original.motion, copy.motion, original.setup, floor) if math.isfinite(floor) else surface
+    if not judged.same and not (boxes and _within(judged, boxes)):
         says = surface.why_not or (
             f"the surface would differ by {surface.largest:.3f} mm"
             + (f" at X{surface.at[0]:.2f} Y{surface.at[1]:.2f}" if surface.at else "")
         )
         failures.append(Failure("surface", says, _lines_at(copy, surface)))
     return Proved(tuple(failures), surface)
+
+
+def _within(surface: Difference, boxes: Sequence[tuple[float, float, float, float]]) -> bool:
+    """Whether the copy leaves more within the boxes alone, and nowhere takes more."""
+    if surface.why_not or surface.deeper > Z_TOLERANCE:
+        return False
+    for tile in surface.tiles:
+        rows, columns = np.nonzero(tile.difference)
+        x, y = tile.x + (columns + 0.5) * surface.cell, tile.y + (rows + 0.5) * surface.cell
+        inside = np.zeros(len(x), bool)
+        for x0, x1, y0, y1 in boxes:
+            inside |= (x > x0 - surface.cell) & (x < x1 + surface.cell) & (y > y0 - surface.cell) & (y < y1 + surface.cell)
+        if not inside.all():
+            return False
+    return True
 
 
 def _lines_at(copy: Case, surface: Difference) -> tuple[int, ...]:
@@ -140,7 +159,7 @@ def _same_bytes(old: Draft, new: Draft, same: Longs) -> bool:
 # 2
 
 
-def _state(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
+def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float) -> list[Failure]:
     old, new = original.motion, copy.motion
     of_old = ~_touched(copy.draft)[old.line - 1] if len(old) else np.zeros(0, bool)
     of_new = ~copy.draft.changed[new.line - 1] if len(new) else np.zeros(0, bool)
@@ -158,7 +177,10 @@ def _state(original: Case, copy: Case, words: bool, starts: bool) -> list[Failur
         if odd.any():
             failures.append(_at(original, a[odd], f"the {name} of an untouched move would differ"))
     for name in ("x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "sweep"):
-        odd = _differ(getattr(old, name)[a], getattr(new, name)[b], NEAR)
+        was, now = getattr(old, name)[a], getattr(new, name)[b]
+        if name in ("z0", "z1") and math.isfinite(floor):  # what went below ends there
+            was = np.where((was < floor) & (now >= floor) & (now < floor + FURTHER), now, was)
+        odd = _differ(was, now, NEAR)
         # where the original's place is not known, a lift may make it known, for rapids alone
         odd &= ~(np.isnan(getattr(old, name)[a]) & (old.kind[a] == RAPID)) | (np.isnan(getattr(new, name)[b]))
         if odd.any():

@@ -53,8 +53,8 @@ class Difference:
         return not self.why_not and self.largest <= Z_TOLERANCE
 
 
-def compare_surfaces(old: Motion, new: Motion, setup: Setup) -> Difference:
-    """The difference of the surfaces that two programs for one setup leave, whatever the blank."""
+def compare_surfaces(old: Motion, new: Motion, setup: Setup, floor: float = -math.inf) -> Difference:
+    """The difference of the surfaces that two programs for one setup leave, whatever the blank; above `floor` (mm)."""
     lacks_new, lacks_old = unlike(old, new)
     none = Difference(0.0, FINEST, lacks_old, lacks_new)
     if not len(lacks_new) and not len(lacks_old):
@@ -68,7 +68,7 @@ def compare_surfaces(old: Motion, new: Motion, setup: Setup) -> Difference:
     come, come_tool = _chords(new, lacks_old, row_of)
     shared = _shared(old, lacks_new, row_of)
     kept, kept_tool = _chords(old, shared, row_of)
-    return _compared(gone, gone_tool, come, come_tool, kept, kept_tool, tools, none)
+    return _compared(gone, gone_tool, come, come_tool, kept, kept_tool, tools, none, floor)
 
 
 def unlike(old: Motion, new: Motion) -> tuple[Longs, Longs]:
@@ -181,7 +181,7 @@ def _box(ends: Floats, tool: Ints, tools: Floats) -> tuple[Floats, Floats, Float
 
 
 def _compared(gone: Floats, gone_tool: Ints, come: Floats, come_tool: Ints, kept: Floats, kept_tool: Ints,
-              tools: Floats, none: Difference) -> Difference:  # fmt: skip
+              tools: Floats, none: Difference, floor: float) -> Difference:  # fmt: skip
     from gclint.mend.envelope import lower
 
     moved = np.concatenate((gone, come))
@@ -205,7 +205,7 @@ def _compared(gone: Floats, gone_tool: Ints, come: Floats, come_tool: Ints, kept
                                   & (b[2] < low_y + side + 2 * cell) & (b[3] > low_y))  # fmt: skip
             lower(field, low_x, low_y, cell, ends, of, tools, near.astype(np.int64))
             fields.append(field)
-        old, new = np.minimum(fields[0], fields[2]), np.minimum(fields[1], fields[2])
+        old, new = (np.maximum(np.minimum(each, fields[2]), floor) for each in fields[:2])
         if np.array_equal(old, new):
             continue
         unexplained, sign = _unexplained(old, new)
