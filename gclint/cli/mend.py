@@ -13,7 +13,9 @@ from gclint.problem import Problem
 @click.command(short_help="Write a corrected copy, with the proof that it cuts the same part.")
 @click.argument("program", metavar="PROGRAM")
 @declarations
-@click.option("--out", metavar="FILE", help="The copy; a file that exists is never written over (usual: NAME.mended.EXT).")
+@click.option(
+    "--out", metavar="FILE", help="The copy; a file that exists is never written over (usual: NAME.mended.EXT)."
+)
 @click.option("--only", multiple=True, metavar="RULE", help="Mend what this rule finds, and nothing else; repeat it.")
 @click.option("--tabs", is_flag=True, help="Propose tabs where a part would come loose.")
 @click.option("--clip", is_flag=True, help="Propose to end cuts into the table at the underside.")

@@ -11,22 +11,24 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Ints
-from gclint.tables.finding import Finding
 from gclint.mend.draft import Draft, Edit
 from gclint.mend.modes import Modes
 from gclint.mend.style import Style, style_of
+from gclint.run import Run, Tables
+from gclint.tables.finding import Finding
 from gclint.tables.motion import INCH, RAPID, Motion
 from gclint.tables.program import EXPRESSION, FLOW, Program
-from gclint.run import Run, Tables
 from gclint.tables.setup import Setup
 
 
 class Proposal(Struct, frozen=True):
     """What one mender would do at one place. `lines`: of the draft, where the finding it answers stands.
 
-    `words`: it changes F and S words that go on ruling lines nobody edits. `floor`: mm, below it the surface may differ.
+    `words`: it changes F and S words that go on ruling lines nobody edits. `floor`: mm; below it the surface may
+    differ.
     `boxes`: lowest and highest X, lowest and highest Y, mm, within which more may be left.
-    `starts`: the spindle turns where it stood before. `others`: the next best, tried in order where this one is not proved.
+    `starts`: the spindle turns where it stood before. `others`: the next best, tried in order where this one is not
+    proved.
     """
 
     rule: str
@@ -133,7 +135,12 @@ class Case:
         if line == 1 and raw.startswith(b"\xef\xbb\xbf"):
             start += 3
         return [
-            (chr(int(p.word_letter[k])), float(p.word_value[k]), int(p.word_start[k]) - start, int(p.word_end[k]) - start)
+            (
+                chr(int(p.word_letter[k])),
+                float(p.word_value[k]),
+                int(p.word_start[k]) - start,
+                int(p.word_end[k]) - start,
+            )
             for k in range(first, last)
         ]
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
+from gclint.tables.finding import Finding
 
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
@@ -16,7 +16,9 @@ def offers(case: Case, finding: Finding) -> list[Offer]:
             continue
         new = closed(text)
         if new is None or new == text:
-            made.append(Refused(finding.rule, (line,), "whether the text behind the bracket is meant to run is not known"))
+            made.append(
+                Refused(finding.rule, (line,), "whether the text behind the bracket is meant to run is not known")
+            )
             continue
         because = "Brackets inside the comment are taken out, so that nothing of it is read as code."
         if text.count(b"(") > text.count(b")"):

@@ -50,7 +50,9 @@ def compare(old: tuple[bytes, str, str | None], new: tuple[bytes, str, str | Non
     before, after = cases[0], Case(matched(cases[0].draft, cases[1].draft), cases[1].run)
     surface = compare_surfaces(before.motion, after.motion, before.setup)
     files = [File(each[1], case.run.checked.fingerprint) for each, case in ((old, before), (new, after))]
-    return Comparison(before, after, surface, Compared(__version__, files[0], files[1], proof_of(before, after, surface)))
+    return Comparison(
+        before, after, surface, Compared(__version__, files[0], files[1], proof_of(before, after, surface))
+    )
 
 
 def matched(old: Draft, new: Draft) -> Draft:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import lifted_at
 from gclint.mend.put import put_words
 from gclint.mend.style import NoRoom, numbered
+from gclint.tables.finding import Finding
 
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
@@ -23,7 +23,9 @@ def _word(case: Case, finding: Finding) -> list[Offer]:
     edits = put_words(case, sets)
     if not edits:
         return [Refused(finding.rule, lines, "the S word cannot be edited")]
-    because = f"The dial is set to {mark.mark}, which says {mark.stated:g}; S is written alike, and nothing else changes."
+    because = (
+        f"The dial is set to {mark.mark}, which says {mark.stated:g}; S is written alike, and nothing else changes."
+    )
     return [Proposal(finding.rule, "words", lines, edits, because, words=True)]
 
 
@@ -39,7 +41,9 @@ def _stop(case: Case, finding: Finding) -> list[Offer]:
             made.append(Refused(finding.rule, (line,), "what M0 does here needs a declared controller"))
             continue
         if not lifted_at(case, line):
-            made.append(Refused(finding.rule, (line,), "the tool is not above the blank at this line; a stop would rub"))
+            made.append(
+                Refused(finding.rule, (line,), "the tool is not above the blank at this line; a stop would rub")
+            )
             continue
         note = case.style.comment(f"set the dial to {mark.mark}, {mark.stated:g}")
         try:

@@ -142,7 +142,7 @@ class Draft:
                 rows: Sequence[tuple[int, int, bool, int]], lengths: Sequence[int],
                 dropped: tuple[int, ...]) -> Draft:  # fmt: skip
         size = np.diff(self.start)
-        columns: tuple[list[np.ndarray], ...] = ([], [], [], [], [])  # type: ignore[type-arg]
+        columns: tuple[list[np.ndarray], ...] = ([], [], [], [], [])
         for piece in pieces:
             if isinstance(piece, tuple):
                 run = slice(*piece)

@@ -7,15 +7,14 @@ from __future__ import annotations
 
 import math
 
-
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.path import Leg, Path, Pen, Step, arcs_allowed, back, closed, first_part, length_of, step_of
 from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered
-from gclint.tables.motion import CYCLE, INVERSE_TIME, LINE, PER_REV, RAPID
 from gclint.tables.engagement import ENTRY
+from gclint.tables.finding import Finding
+from gclint.tables.motion import CYCLE, INVERSE_TIME, LINE, PER_REV, RAPID
 
 MOST_LEGS = 60
 INSIDE = 0.97  # of the card's angle, so that rounding stays inside it
@@ -227,9 +226,8 @@ def _written(case: Case, finding: Finding, line: int, row: int, top: float, legs
         return None
     tail_lines = numbered(case.style, case.draft, line, tuple(tail), behind=True)
     depth, slope = legs[0].z0 - legs[-1].z1, _slope(legs)
-    because = (
-        f"Instead of straight down {depth:.2f} mm: {name}, {slope:.1f} deg, inside what is cut afterwards at that depth."
-    )
+    where = "inside what is cut afterwards at that depth"
+    because = f"Instead of straight down {depth:.2f} mm: {name}, {slope:.1f} deg, {where}."
     edit = Edit(line, text=text, after=tail_lines)
     return Proposal(finding.rule, "entry", (line,), (edit,), because)
 
@@ -285,7 +283,7 @@ def _ramp(case: Case, finding: Finding, line: int, entry: int, rows: list[int], 
     first, z = legs[0], legs[0].z0
     edits: list[Edit] = []
     done = 0.0
-    for row, own, step in zip(rows, lines, way):
+    for own, step in zip(lines, way):
         done += step.length
         z = first.z0 + (first.z1 - first.z0) * done / room
         text = edited_line(case, own, {"Z": z / unit})
@@ -307,5 +305,3 @@ def _ramp(case: Case, finding: Finding, line: int, entry: int, rows: list[int], 
     how = "round and round" if ring else "forth and back"
     because = f"The ramp is walked {count} times, {how}, so that it goes down at {_slope(legs):.1f} deg."
     return Proposal(finding.rule, "entry", tuple(lines), tuple(edits), because)
-
-

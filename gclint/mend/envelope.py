@@ -58,7 +58,6 @@ def lower(
     i1: cython.Py_ssize_t
     j0: cython.Py_ssize_t
     j1: cython.Py_ssize_t
-    s: cython.int
     r: cython.double
     dx: cython.double
     dy: cython.double
@@ -127,7 +126,7 @@ def lower(
                     b = lo + GOLDEN * (hi - lo)
                     fa = moves[m, 2] + dz * a + _height(sqrt(off + (a - mid) * (a - mid) * ll), tools, k)
                     fb = moves[m, 2] + dz * b + _height(sqrt(off + (b - mid) * (b - mid) * ll), tools, k)
-                    for s in range(STEPS):
+                    for _ in range(STEPS):
                         if fa < fb:
                             hi = b
                             b = a

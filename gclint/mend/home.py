@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.style import STAR
+from gclint.tables.finding import Finding
 
 HOME_CODES = (28, 30, 53)
 

@@ -12,12 +12,12 @@ from dataclasses import dataclass
 import numpy as np
 from msgspec.structs import replace
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
+from gclint.tables.finding import Finding
 from gclint.tables.motion import CYCLE, INVERSE_TIME, PER_REV, RAPID
 
 BY_DEPTH = ("too-deep", "full-width-too-deep")

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import math
 
-
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
+from gclint.tables.finding import Finding
 from gclint.tables.motion import CYCLE, RAPID
 
 OVER = 1.0  # mm over every keep-out
@@ -20,7 +19,9 @@ def offers(case: Case, finding: Finding) -> list[Offer]:
     made: list[Offer] = []
     for line in finding.lines or (finding.line,):
         try:
-            made.append(_first(case, finding, line) if finding.rule == "first-move-low" else _travel(case, finding, line))
+            made.append(
+                _first(case, finding, line) if finding.rule == "first-move-low" else _travel(case, finding, line)
+            )
         except (ValueError, NoRoom) as problem:
             made.append(Refused(finding.rule, (line,), str(problem)))
     return made

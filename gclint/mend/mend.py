@@ -24,8 +24,8 @@ from gclint.mend.surface import FINEST, Z_TOLERANCE, Difference, compare_surface
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.tables.finding import Finding
     from gclint.setup.declare import Options
+    from gclint.tables.finding import Finding
 
 MOST_ROUNDS = 12
 MOST_LINES_TRIED = 2_000_000  # lines of all tries together
@@ -226,7 +226,9 @@ def _guilty(work: _Work, batch: list[Proposal], failures: Sequence[Failure]) -> 
     # a failure behind a change: the nearest change before it
     near: list[Proposal] = []
     for line in sorted(lines):
-        before = [(max(_own_lines(work, offer)), n) for n, offer in enumerate(batch) if min(_own_lines(work, offer)) <= line]
+        before = [
+            (max(_own_lines(work, offer)), n) for n, offer in enumerate(batch) if min(_own_lines(work, offer)) <= line
+        ]
         if before:
             near.append(batch[max(before)[1]])
     return [offer for offer in batch if offer in near]
@@ -299,7 +301,7 @@ def _header(work: _Work) -> list[Edit]:
         style.comment("a person must look at it before it runs"),
     )  # fmt: skip
     longest = card.line_length or 256
-    texts = tuple(text for text in texts if len(text) <= longest)
+    kept = tuple(text for text in texts if len(text) <= longest)
     line = 1
     while line < min(case.draft.lines, 20):
         own = case.text(line).strip()
@@ -307,7 +309,7 @@ def _header(work: _Work) -> list[Edit]:
             line += 1
         else:
             break
-    return [Edit(line, before=texts)]
+    return [Edit(line, before=kept)]
 
 
 # the answer
@@ -343,7 +345,9 @@ def _made(work: _Work, number: int, offer: Proposal) -> Made:
 
 def proof_of(original: Case, copy: Case, surface: Difference) -> Proof:
     """What the proof says, for people and in the JSON."""
-    gone, new, left = [], [], []
+    gone: list[Place] = []
+    new: list[Place] = []
+    left: list[Place] = []
     for finding in original.findings:
         own = anchors(original, finding)
         if not any(f.rule == finding.rule and own & anchors(copy, f) for f in copy.findings):

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.style import NoRoom, numbered
+from gclint.tables.finding import Finding
 
 USUAL = (("distance", 900), ("feed mode", 940), ("plane", 170), ("offset", 540))
 

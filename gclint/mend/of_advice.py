@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.put import put_words
+from gclint.tables.finding import Finding
 
 
 def offers(case: Case, finding: Finding) -> list[Offer]:

@@ -11,7 +11,7 @@ from msgspec import Struct
 
 from gclint import __version__
 from gclint.columns import Longs
-from gclint.tables.finding import Range
+from gclint.digest.words import GRADE_WORDS, count
 from gclint.mend.case import Case
 from gclint.mend.compare import Comparison
 from gclint.mend.mend import Mended
@@ -19,9 +19,9 @@ from gclint.mend.result import Compared, Document, Made, Proof
 from gclint.mend.surface import Difference, unlike
 from gclint.mend.text_out import pairs
 from gclint.motion.along import points_at
-from gclint.tables.motion import RAPID, Motion
 from gclint.report.text.cautions import cautions
-from gclint.digest.words import GRADE_WORDS, count
+from gclint.tables.finding import Range
+from gclint.tables.motion import RAPID, Motion
 
 MOST_POINTS = 60_000  # of one figure; a longer path is thinned
 MOST_CELLS = 4000
@@ -69,7 +69,9 @@ def compare_page(comparison: Comparison) -> str:
     document: Compared = comparison.document
     same = "the same surface" if comparison.surface.same else "another surface"
     new = [each for each in document.proof.new if each.grade != "consider"]
-    verdict = f"The new version leaves {same}; " + (f"{count(len(new), 'finding')} new." if new else "nothing grave is new.")
+    verdict = f"The new version leaves {same}; " + (
+        f"{count(len(new), 'finding')} new." if new else "nothing grave is new."
+    )
     facts = [
         ("old", f"{document.old.path}, read as {document.old.fingerprint}"),
         ("new", f"{document.new.path}, read as {document.new.fingerprint}"),
@@ -126,7 +128,13 @@ def _margins(old: Case, new: Case) -> list[list[str]]:
                 continue
             cells = [_range(getattr(each, key)) for _, key in MARGINS]
             cells += [f"{value:.3g}" if value is not None else "-" for value in (each.ap_max_mm, each.ae_max_mm)]
-            rows.append([f"{row.tool if row.tool is not None else ''} {row.name}".strip() if name == "before" else "", name, *cells])
+            rows.append(
+                [
+                    f"{row.tool if row.tool is not None else ''} {row.name}".strip() if name == "before" else "",
+                    name,
+                    *cells,
+                ]
+            )
     return rows
 
 
@@ -139,7 +147,8 @@ def _range(value: Range | None) -> str:
 
 def _figures(old: Case, new: Case, surface: Difference, changes: Sequence[Made]) -> list[Figure]:
     gone, come = unlike(old.motion, new.motion)
-    every = np.flatnonzero((new.motion.kind != RAPID) & np.isfinite(new.motion.x0 + new.motion.x1 + new.motion.z0 + new.motion.z1)
+    ends = new.motion.x0 + new.motion.x1 + new.motion.z0 + new.motion.z1
+    every = np.flatnonzero((new.motion.kind != RAPID) & np.isfinite(ends)
                            & np.isfinite(new.motion.y0 + new.motion.y1))  # fmt: skip
     kept = every[~np.isin(every, come)]
     sets = ((new.motion, kept, "--old", 1.0, False), (old.motion, gone, "--gone", 2.0, True),
@@ -230,7 +239,7 @@ def _figure(title: str, lines: list[tuple[Any, str, float, bool]], rects: list[A
                 size = round(surface.cell * max(1.0, step**0.5), 4)
                 cells.append((x, y, size, "--higher" if tile.difference[j, i] > 0 else "--deeper"))
         title += (" No cell of the surface differs." if surface.same else
-                  " Blue: the new program leaves more material; red: it takes more." if not surface.why_not else "")  # fmt: skip
+                  " Blue: the new program leaves more; red: it takes more." if not surface.why_not else "")  # fmt: skip
     view = f"{-pad:.4f} {-pad:.4f} {wide + 2 * pad:.4f} {tall + 2 * pad:.4f}"
     return Figure(title, view, round(pen, 5), tuple(boxes), tuple(drawn), tuple(cells),
                   tuple((*at(x, y), n) for x, y, n in marks))  # fmt: skip

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from msgspec import Struct
 
@@ -48,7 +49,8 @@ class Step(Struct, frozen=True):
         turn = math.radians(self.sweep * share)
         dx, dy = self.x0 - self.cx, self.y0 - self.cy
         return (
-            self.cx + dx * math.cos(turn) - dy * math.sin(turn), self.cy + dx * math.sin(turn) + dy * math.cos(turn)
+            self.cx + dx * math.cos(turn) - dy * math.sin(turn),
+            self.cy + dx * math.sin(turn) + dy * math.cos(turn),
         )
 
     def until(self, share: float) -> Step:
@@ -66,7 +68,7 @@ class Step(Struct, frozen=True):
         step = max(step, SHORTEST_CHORD / max(self.radius, 1e-6))
         count = max(1, min(MOST_CHORDS, math.ceil(math.radians(abs(self.sweep)) / step)))
         points = [self.at(k / count) for k in range(count)] + [(self.x1, self.y1)]
-        return [Step(*a, *b) for a, b in zip(points, points[1:])]
+        return [Step(*a, *b) for a, b in pairwise(points)]
 
 
 Path = tuple[Step, ...]
@@ -134,7 +136,7 @@ class Pen:
         return self.case.style.rounded(value / self.unit) * self.unit
 
     def legs(self, legs: Sequence[Leg], feed: float | None, mode: int) -> tuple[list[bytes], int]:
-        """(blocks, motion code in force behind them): G1 where `mode` says that it is already. feed: in F's own unit."""
+        """(blocks, motion code in force behind them); `mode` is the code before them. feed: in F's own unit."""
         made: list[bytes] = []
         for leg in legs:
             total = length_of(leg.path)

@@ -15,14 +15,14 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.faults import KINDS
 from gclint.columns import Bools, Floats, Ints, Longs
-from gclint.tables.finding import Finding
+from gclint.faults import KINDS
 from gclint.mend.case import Case, Proposal
 from gclint.mend.draft import Draft
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
 from gclint.mend.surface import Z_TOLERANCE, Difference, compare_surfaces
+from gclint.tables.finding import Finding
 from gclint.tables.motion import LIFT_UNKNOWN, RAPID, Motion
 
 GRAVE = ("halt", "change")
@@ -49,12 +49,17 @@ class Proved:
     surface: Difference | None  # None: not looked at, since something else failed
 
 
-def prove(original: Case, copy: Case, proposals: Sequence[Proposal], claims: Sequence[tuple[str, frozenset[int]]]) -> Proved:
-    """`claims`: (rule, lines of the original) that must be gone. The copy's draft tells its lines from the original's."""
+def prove(
+    original: Case, copy: Case, proposals: Sequence[Proposal], claims: Sequence[tuple[str, frozenset[int]]]
+) -> Proved:
+    """`claims`: (rule, lines of the original) that must be gone."""
     failures = [*_text(original.draft, copy.draft)]
     if not failures:
         failures += _state(
-            original, copy, any(each.words for each in proposals), any(each.starts for each in proposals),
+            original,
+            copy,
+            any(each.words for each in proposals),
+            any(each.starts for each in proposals),
             max((each.floor for each in proposals), default=-math.inf),
         )
     failures += _reach(original, copy)
@@ -83,7 +88,9 @@ def _within(surface: Difference, boxes: Sequence[tuple[float, float, float, floa
         x, y = tile.x + (columns + 0.5) * surface.cell, tile.y + (rows + 0.5) * surface.cell
         inside = np.zeros(len(x), bool)
         for x0, x1, y0, y1 in boxes:
-            inside |= (x > x0 - surface.cell) & (x < x1 + surface.cell) & (y > y0 - surface.cell) & (y < y1 + surface.cell)
+            inside |= (
+                (x > x0 - surface.cell) & (x < x1 + surface.cell) & (y > y0 - surface.cell) & (y < y1 + surface.cell)
+            )
         if not inside.all():
             return False
     return True
@@ -131,7 +138,9 @@ def _text(old: Draft, new: Draft) -> list[Failure]:
         for row in same.tolist():
             match = N_WORD.match(new.text(row + 1))
             if match and int(match[2]) in seen and int(new.origin[seen[int(match[2])]]) == 0:
-                failures.append(Failure("text", f"the number N{int(match[2])} would stand twice", (int(new.origin[row]),)))
+                failures.append(
+                    Failure("text", f"the number N{int(match[2])} would stand twice", (int(new.origin[row]),))
+                )
                 break
     return failures
 
@@ -207,7 +216,13 @@ def _same_rule(draft: Draft, old_word: Ints, new_word: Ints, ruled: Longs) -> Bo
     """
     row = np.maximum(new_word, 1) - 1
     own = draft.origin[row]
-    return (new_word > 0) & draft.changed[row] & (own > 0) & ((own == old_word) | ((ruled[own] == old_word) & (old_word > 0)))
+    ruled_alike: Bools = (
+        (new_word > 0)
+        & draft.changed[row]
+        & (own > 0)
+        & ((own == old_word) | ((ruled[own] == old_word) & (old_word > 0)))
+    )
+    return ruled_alike
 
 
 def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
@@ -400,7 +415,11 @@ def _faults(original: Case, copy: Case) -> list[Failure]:
         kinds = np.concatenate((case.program.faults.kind, case.motion.faults.kind)).astype(np.int64)
         counts.append(np.bincount(kinds, minlength=len(KINDS)))
     more = np.flatnonzero(counts[1] > counts[0])
-    return [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}")] if len(more) else []
+    return (
+        [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}")]
+        if len(more)
+        else []
+    )
 
 
 def anchors(case: Case, finding: Finding) -> frozenset[int]:

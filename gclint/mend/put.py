@@ -90,6 +90,8 @@ def _reads_as(text: bytes, wanted: list[tuple[str, float | None]]) -> bool:
     p = tabulate(text, "")
     read = list(zip((chr(letter) for letter in p.word_letter.tolist()), p.word_value.tolist()))
     return len(read) == len(wanted) and all(
-        letter == asked and number is not None and (math.isclose(value, number, rel_tol=1e-6, abs_tol=1e-6) or value != value)
+        letter == asked
+        and number is not None
+        and (math.isclose(value, number, rel_tol=1e-6, abs_tol=1e-6) or value != value)
         for (letter, value), (asked, number) in zip(read, wanted)
     )

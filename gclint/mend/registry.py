@@ -7,9 +7,9 @@ from collections.abc import Callable
 from importlib import import_module
 from typing import NamedTuple
 
+from gclint.mend.case import Case, Offer
 from gclint.tables.finding import Finding
 from gclint.tables.mendable import MENDERS
-from gclint.mend.case import Case, Offer
 
 # words first: what later menders write takes its feeds from them
 WORDS = ("comments", "modes_missing", "dwell_unit", "dial", "of_advice")

@@ -1,4 +1,4 @@
-"""The spindle's start before the cut, and the wait until it turns at its speed, in the unit of the controller's card."""
+"""The spindle's start before the cut, and the wait until it turns at its speed, in the unit of the card."""
 
 from __future__ import annotations
 
@@ -6,11 +6,11 @@ import math
 
 import numpy as np
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import lifted_at
 from gclint.mend.style import NoRoom, numbered
+from gclint.tables.finding import Finding
 from gclint.tables.motion import EVENT
 
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])

@@ -5,12 +5,12 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.tables.finding import Finding
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lifted import lifted_at, row_before
 from gclint.mend.spindle import ON, start_blocks
 from gclint.mend.style import NoRoom, numbered
+from gclint.tables.finding import Finding
 from gclint.tables.motion import RAPID
 
 
@@ -60,7 +60,9 @@ def _stop(case: Case, finding: Finding, line: int) -> Proposal:
             raise ValueError('who starts the spindle again is not declared (`started = "program"`)')
         blocks += start_blocks(case, speed)
     before = numbered(style, case.draft, line, tuple(blocks))
-    because = f"A stop before line {line}: the controller passes over T and M6, so a person puts tool {number} in there."
+    because = (
+        f"A stop before line {line}: the controller passes over T and M6, so a person puts tool {number} in there."
+    )
     return Proposal(finding.rule, "stop", (line,), (Edit(line, before=before),), because, starts=stopped)
 
 

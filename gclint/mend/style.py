@@ -113,7 +113,8 @@ def style_of(program: Program, inch: bool = False) -> Style:
     )
     step, width, gap, used = _numbering(program)
     return Style(
-        feed_decimals=_feed_decimals(feeds), lower=lower, gap="" if together > apart else " ", decimals=decimals, fixed=fixed, point=point, padded=padded,
+        feed_decimals=_feed_decimals(feeds), lower=lower,
+        gap="" if together > apart else " ", decimals=decimals, fixed=fixed, point=point, padded=padded,
         number_step=step, number_width=width, number_gap=gap,
         semicolon=openings.count(b";") * 2 > len(openings), checksums=_has_checksums(program),
         shout=comments > 0 and not re.search(rb"[a-z]", text) and bool(re.search(rb"[A-Z]", text)),
@@ -175,7 +176,9 @@ class NoRoom(ValueError):
     """New lines cannot be numbered as the program needs it."""
 
 
-def numbered(style: Style, draft: Draft, line: int, texts: tuple[bytes, ...], behind: bool = False) -> tuple[bytes, ...]:
+def numbered(
+    style: Style, draft: Draft, line: int, texts: tuple[bytes, ...], behind: bool = False
+) -> tuple[bytes, ...]:
     """Lines to put before a line of the draft (or behind it), numbered and with checksums as the program has them.
 
     Numbers lie between those of the neighbours; without room they are left away, and with checksums it is NoRoom:

@@ -12,9 +12,9 @@ import numpy as np
 
 from gclint.columns import Floats, Ints, Longs
 from gclint.motion.along import points_at
+from gclint.stock.profile import Profile, profile
 from gclint.tables.motion import COMPENSATED, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.tables.setup import Setup
-from gclint.stock.profile import Profile, profile
 
 FINEST = 0.05  # mm, the cell
 Z_TOLERANCE = 0.01  # mm
@@ -109,7 +109,9 @@ def _keys(m: Motion) -> Longs:
     return np.stack(columns, axis=1)
 
 
-def _profiles(old: Motion, new: Motion, setup: Setup, lacks_new: Longs, lacks_old: Longs) -> tuple[Floats, dict[int, int]]:
+def _profiles(
+    old: Motion, new: Motion, setup: Setup, lacks_new: Longs, lacks_old: Longs
+) -> tuple[Floats, dict[int, int]]:
     rows: list[tuple[float, ...]] = []
     row_of: dict[int, int] = {}
     for number in {*np.unique(old.tool).tolist(), *np.unique(new.tool).tolist()}:
@@ -251,12 +253,14 @@ def _cell(ends: Floats, tool: Ints, tools: Floats) -> float:
     return FINEST if cells <= MOST_WORK else FINEST * math.sqrt(cells / MOST_WORK)
 
 
-def _tiles(x0: Floats, x1: Floats, y0: Floats, y1: Floats, x_low: float, y_low: float, side: float) -> set[tuple[int, int]]:
+def _tiles(
+    x0: Floats, x1: Floats, y0: Floats, y1: Floats, x_low: float, y_low: float, side: float
+) -> set[tuple[int, int]]:
     """(column, row) of every tile that one of the boxes meets."""
     found: set[tuple[int, int]] = set()
-    bounds = [np.floor((each - low) / side).astype(int) for each, low in ((x0, x_low), (x1, x_low), (y0, y_low), (y1, y_low))]
+    bounds = [
+        np.floor((each - low) / side).astype(int) for each, low in ((x0, x_low), (x1, x_low), (y0, y_low), (y1, y_low))
+    ]
     for a, b, c, d in {tuple(each) for each in zip(*(each.tolist() for each in bounds))}:
         found.update((i, j) for i in range(a, b + 1) for j in range(c, d + 1))
     return found
-
-

@@ -59,8 +59,8 @@ def _tabs(case: Case, finding: Finding) -> Proposal:
         edits.append(_lifted(case, k, box.bottom + height, bridge, down))
         boxes.append(_place(case, k, bridge, down, tool.diameter / 2))
     because = (
-        f"Proposal: {len(chosen)} tabs of {model_number('tab_width'):g} mm, {height:g} mm high, in the lap that would free "
-        "the part; look where they lie, and cut them by hand afterwards."
+        f"Proposal: {len(chosen)} tabs of {model_number('tab_width'):g} mm, {height:g} mm high, in the lap that would "
+        "free the part; look where they lie, and cut them by hand afterwards."
     )
     lines = tuple(sorted({*finding.lines, *(int(m.line[k]) for k in chosen)}))
     return Proposal(finding.rule, "tabs", lines, tuple(edits), because, boxes=tuple(boxes))

@@ -1,18 +1,18 @@
-"""What `gclint mend` and `gclint compare` tell on the terminal: old and new lines side by side, each with its reason."""
+"""What `gclint mend` and `gclint compare` tell on the terminal: old and new lines side by side, with the reason."""
 
 from __future__ import annotations
 
 import sys
 
 from gclint import __version__
+from gclint.digest.words import GRADE_WORDS, count
 from gclint.mend.case import Case
 from gclint.mend.compare import Comparison
 from gclint.mend.mend import Mended
 from gclint.mend.result import Made, Place, Proof
-from gclint.tables.program import decode
 from gclint.report.text.cautions import NOT_A_PROMISE
 from gclint.report.text.paper import Paper, paper_for
-from gclint.digest.words import GRADE_WORDS, count
+from gclint.tables.program import decode
 
 MOST_LINES = 12  # of one change, shown
 MOST_NAMED = 8

@@ -1,5 +1,5 @@
-"""A second opinion on copies that shares no code with the model: a small reader of plain blocks, and columns of material
-lowered by the tool at dense places along its way."""
+"""A second opinion on copies that shares no code with the model: a small reader of plain blocks, and columns of
+material lowered by the tool at dense places along its way."""
 
 from __future__ import annotations
 
@@ -72,8 +72,10 @@ def lowest(points: np.ndarray, radius: float, at: np.ndarray) -> np.ndarray:
     for k in range(0, len(points), 500):
         part = points[k : k + 500]
         near = (
-            (at[:, 0] > part[:, 0].min() - radius) & (at[:, 0] < part[:, 0].max() + radius)
-            & (at[:, 1] > part[:, 1].min() - radius) & (at[:, 1] < part[:, 1].max() + radius)
+            (at[:, 0] > part[:, 0].min() - radius)
+            & (at[:, 0] < part[:, 0].max() + radius)
+            & (at[:, 1] > part[:, 1].min() - radius)
+            & (at[:, 1] < part[:, 1].max() + radius)
         )
         rows = np.flatnonzero(near)
         if len(rows):

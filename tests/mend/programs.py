@@ -1,4 +1,4 @@
-"""Generated programs of the Lowtide workshop (invented): slots, contours, rings and pockets with faults, in many styles."""
+"""Generated programs of the Lowtide workshop (invented): slots, contours, rings and pockets with faults."""
 
 from __future__ import annotations
 

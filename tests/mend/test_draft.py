@@ -13,7 +13,9 @@ from gclint.program.read import tabulate
 
 @given(st.lists(st.sampled_from((b"G1 X1", b"", b"(p\xe4tch)", b"N5 M3")), min_size=1, max_size=9),
        st.sampled_from((b"\n", b"\r\n", b"\r")), st.booleans(), st.data())  # fmt: skip
-def test_lines_around_an_edit_keep_their_bytes(lines: list[bytes], end: bytes, closed: bool, data: st.DataObject) -> None:
+def test_lines_around_an_edit_keep_their_bytes(
+    lines: list[bytes], end: bytes, closed: bool, data: st.DataObject
+) -> None:
     text = end.join(lines) + (end if closed else b"")
     draft = draft_of(text)
     if not draft.lines:
@@ -67,7 +69,7 @@ def test_checksums_are_made_right_or_lines_refused() -> None:
 
 
 @pytest.mark.parametrize(
-    "text, letter, value, written",
+    ("text", "letter", "value", "written"),
     [
         (b"G1 X10.000 Y5.500 F1200.", "X", 2.5, "X2.500"),
         (b"G1 X10.000 Y5.500 F1200.", "F", 900, "F900."),

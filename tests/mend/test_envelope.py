@@ -6,8 +6,8 @@ import numpy as np
 import pytest
 
 from gclint.mend.envelope import lower
-from gclint.tables.setup import Tool
 from gclint.stock.profile import Profile, profile
+from gclint.tables.setup import Tool
 
 TOOLS = (
     Tool(1, "flat", 4.0),
@@ -33,7 +33,9 @@ def height(tool: Tool, r: np.ndarray) -> np.ndarray:
         return r / np.tan(half)
     c = tool.corner_radius or 0
     join = c * np.cos(half)
-    return np.where(r < join, c - np.sqrt(np.maximum(c**2 - r**2, 0)), c * (1 - np.sin(half)) + (r - join) / np.tan(half))
+    return np.where(
+        r < join, c - np.sqrt(np.maximum(c**2 - r**2, 0)), c * (1 - np.sin(half)) + (r - join) / np.tan(half)
+    )
 
 
 @pytest.mark.parametrize("tool", TOOLS, ids=lambda tool: tool.shape)
@@ -44,7 +46,16 @@ def test_the_lowest_place_of_a_profile_along_a_move(tool: Tool, end: tuple[float
     cell, low = 0.37, -6.0
     field = np.full((40, 50), np.inf)
     a, b = np.array((0.0, 0.0, -0.5)), np.array(end)
-    lower(field, low, low, cell, np.array([[*a, *b]]), np.zeros(1, np.int32), np.array([made.row[:7]]), np.zeros(1, np.int64))
+    lower(
+        field,
+        low,
+        low,
+        cell,
+        np.array([[*a, *b]]),
+        np.zeros(1, np.int32),
+        np.array([made.row[:7]]),
+        np.zeros(1, np.int64),
+    )
     x, y = np.meshgrid(low + (np.arange(50) + 0.5) * cell, low + (np.arange(40) + 0.5) * cell)
     t = np.linspace(0, 1, 4001)
     wanted = np.full(field.shape, np.inf)
@@ -66,5 +77,14 @@ def test_what_stands_lower_already_stays() -> None:
     made = profile(TOOLS[0])
     assert isinstance(made, Profile)
     field = np.full((8, 8), -5.0)
-    lower(field, 0, 0, 1.0, np.array([[0.0, 0, -1, 8, 8, -1]]), np.zeros(1, np.int32), np.array([made.row[:7]]), np.zeros(1, np.int64))
+    lower(
+        field,
+        0,
+        0,
+        1.0,
+        np.array([[0.0, 0, -1, 8, 8, -1]]),
+        np.zeros(1, np.int32),
+        np.array([made.row[:7]]),
+        np.zeros(1, np.int64),
+    )
     assert (field == -5).all()

@@ -1,4 +1,4 @@
-"""Over generated programs: a copy cuts the same part, brings nothing new, leaves every other byte, and needs no more."""
+"""Over generated programs: a copy cuts the same part, brings nothing new, leaves all else, and needs no more."""
 
 from __future__ import annotations
 
@@ -15,7 +15,10 @@ GRAVE = ("halt", "change")
 
 
 @settings(
-    max_examples=25, deadline=None, suppress_health_check=list(HealthCheck), report_multiple_bugs=False,
+    max_examples=25,
+    deadline=None,
+    suppress_health_check=list(HealthCheck),
+    report_multiple_bugs=False,
     phases=(Phase.explicit, Phase.reuse, Phase.generate),  # each example takes seconds, and is short enough to be read
 )
 @given(programs())

@@ -13,9 +13,7 @@ from gclint.mend.schema import FILES, schema_text
 
 HERE = Path(__file__).resolve().parents[2]
 DECLARED = ["--material", "cured-epoxy", "--tool", "1: flat 6mm 2fl down-cut", "--stock", "100 x 60 x 12 mm at 0 0"]
-PLUNGE = (
-    "G21 G90 G94 G17 G54\nT1 M6\nM3 S9000\nG0 Z15\nX20 Y20\nZ1\nG1 Z0 F200\nZ-1.2\nX60 F1100\nG0 Z15\nM5\nM30\n"
-)
+PLUNGE = "G21 G90 G94 G17 G54\nT1 M6\nM3 S9000\nG0 Z15\nX20 Y20\nZ1\nG1 Z0 F200\nZ-1.2\nX60 F1100\nG0 Z15\nM5\nM30\n"
 
 
 @pytest.fixture

@@ -34,9 +34,7 @@ diameter = "6.35 mm"
 flutes = 2
 """
 BY_PROGRAM = 'kind = "commanded"\nrange = [6000, 24000]\nstarted = "program"\nspin_up = "4 s"'
-DIAL = (
-    'kind = "dial"\ndial = [ { mark = "A", stated = 10000 }, { mark = "B", stated = 16000 } ]\nstarted = "by-hand"'
-)
+DIAL = 'kind = "dial"\ndial = [ { mark = "A", stated = 10000 }, { mark = "B", stated = 16000 } ]\nstarted = "by-hand"'
 
 
 def mended(text: str, tmp_path: Path, card: str = "hobby-3-axis", kind: str = BY_PROGRAM, material: str = "mdf",

@@ -6,13 +6,13 @@ from collections.abc import Callable
 
 import pytest
 
-from gclint.tables.finding import Finding
 from gclint.mend import mend as mending
 from gclint.mend.case import Case, Offer, Proposal
 from gclint.mend.draft import Edit
 from gclint.mend.mend import Mended, mend
 from gclint.mend.registry import Mender
 from gclint.setup.declare import Options
+from gclint.tables.finding import Finding
 
 OPTIONS = Options("cured-epoxy", ("1: flat 6mm 2fl down-cut",), "100 x 60 x 12 mm at 0 0")
 PROGRAM = (
@@ -52,7 +52,9 @@ WRONG: dict[str, Edits] = {
 RIGHT = after(b"X43 Z-0.6 F1100", b"X20 Z-1.2")
 
 
-def mended_by(edits: Edits, monkeypatch: pytest.MonkeyPatch, more: Callable[[Case, Finding], list[Offer]] | None = None) -> Mended:
+def mended_by(
+    edits: Edits, monkeypatch: pytest.MonkeyPatch, more: Callable[[Case, Finding], list[Offer]] | None = None
+) -> Mended:
     def offers(case: Case, finding: Finding) -> list[Offer]:
         if LINE not in [int(case.draft.origin[line - 1]) for line in finding.lines]:
             return []

@@ -62,7 +62,8 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
     mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
     if mendable:
         paper.blank()
-        paper.field("mend", f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof", INDENT)
+        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
+        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
