@@ -14,7 +14,7 @@ from gclint.mend.case import Case
 from gclint.tables.motion import ARC_CCW, ARC_CW, Motion
 
 SAGITTA = 0.005  # mm between an arc and the chords written for it
-SHORTEST_CHORD = 0.2  # mm
+SHORTEST_CHORD = 0.05  # mm
 MOST_CHORDS = 400  # of one arc
 TURN = 360.0
 

@@ -19,6 +19,7 @@ from gclint.columns import Bools, Floats, Ints, Longs
 from gclint.faults import KINDS
 from gclint.mend.case import Case, Proposal
 from gclint.mend.draft import Draft
+from gclint.mend.lenient import meant
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
 from gclint.mend.surface import Z_TOLERANCE, Difference, compare_surfaces
@@ -54,22 +55,28 @@ def prove(
 ) -> Proved:
     """`claims`: (rule, lines of the original) that must be gone."""
     failures = [*_text(original.draft, copy.draft)]
+    was, now = original, copy
+    if any(each.lenient for each in proposals):
+        was, now = meant(original), meant(copy)
     if not failures:
         failures += _state(
-            original,
-            copy,
+            was,
+            now,
             any(each.words for each in proposals),
             any(each.starts for each in proposals),
             max((each.floor for each in proposals), default=-math.inf),
+            any(each.lenient for each in proposals),
         )
-    failures += _reach(original, copy)
+    failures += _reach(was, now)
+    if was is original:
+        failures += _direction(original, copy)
     failures += _findings(original, copy, claims)
     if failures:  # the surface takes the longest, and is looked at last
         return Proved(tuple(failures), None)
-    surface = compare_surfaces(original.motion, copy.motion, original.setup)
+    surface = compare_surfaces(was.motion, now.motion, original.setup)
     floor = max((each.floor for each in proposals), default=-math.inf)
     boxes = tuple(box for each in proposals for box in each.boxes)
-    judged = compare_surfaces(original.motion, copy.motion, original.setup, floor) if math.isfinite(floor) else surface
+    judged = compare_surfaces(was.motion, now.motion, original.setup, floor) if math.isfinite(floor) else surface
     if not judged.same and not (boxes and _within(judged, boxes)):
         says = surface.why_not or (
             f"the surface would differ by {surface.largest:.3f} mm"
@@ -168,7 +175,7 @@ def _same_bytes(old: Draft, new: Draft, same: Longs) -> bool:
 # 2
 
 
-def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float) -> list[Failure]:
+def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float, lenient: bool) -> list[Failure]:
     old, new = original.motion, copy.motion
     of_old = ~_touched(copy.draft)[old.line - 1] if len(old) else np.zeros(0, bool)
     of_new = ~copy.draft.changed[new.line - 1] if len(new) else np.zeros(0, bool)
@@ -205,7 +212,7 @@ def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float) 
             odd &= ~_same_rule(copy.draft, old_word, new_word, ruled)
         if odd.any():
             failures.append(_at(original, a[odd], f"another {letter} would be in force at an untouched line"))
-    return failures or _modes(original, copy, words, starts) or _events(original, copy, words)
+    return failures or _modes(original, copy, words, starts, lenient) or _events(original, copy, words)
 
 
 def _same_rule(draft: Draft, old_word: Ints, new_word: Ints, ruled: Longs) -> Bools:
@@ -225,7 +232,7 @@ def _same_rule(draft: Draft, old_word: Ints, new_word: Ints, ruled: Longs) -> Bo
     return ruled_alike
 
 
-def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failure]:
+def _modes(original: Case, copy: Case, words: bool, starts: bool, lenient: bool) -> list[Failure]:
     """The modal groups as written, at every untouched block."""
     p, q = original.program, copy.program
     if (p.block_flags & 6).any():
@@ -245,6 +252,8 @@ def _modes(original: Case, copy: Case, words: bool, starts: bool) -> list[Failur
         odd = _differ(values[0], values[1], 1e-6)
         if name == "spindle" and starts:
             continue  # every move has been compared
+        if name == "compensation" and lenient:
+            continue  # it is worked out, and every move has been compared
         if name in ("F", "S") and words and odd.any():
             ruled = np.zeros(original.draft.lines + 1, np.int64)
             ruled[p.block_line] = original.modes.line_of(original.modes.word_of(name))
@@ -310,7 +319,6 @@ def _reach(original: Case, copy: Case) -> list[Failure]:
         failures.append(Failure("reach", "the blank would be taken for another one"))
     if _tools(original) != _tools(copy):
         failures.append(Failure("reach", "the tools would be taken for others"))
-    failures += _direction(original, copy)
     return failures
 
 

@@ -25,6 +25,8 @@ MENDERS: dict[str, tuple[str, ...]] = {
     "home": ("home-unknown",),
     "laps": ("too-deep", "full-width-too-deep", "tool-bends", "tool-breaks", "spindle-stalls"),
     "entries": ("straight-plunge", "hidden-plunge", "steep-ramp", "plunge-without-centre-edge"),
+    "arcs": ("arc-does-not-close", "code-refused", "code-ignored"),
+    "contours": ("code-refused", "code-ignored", "compensation-refused"),
     "clip": ("cuts-table",),
     "tabs": ("part-comes-loose",),
 }  # fmt: skip

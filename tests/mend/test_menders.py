@@ -203,3 +203,31 @@ def test_a_cut_into_the_table_is_clipped_only_when_asked_for(tmp_path: Path) -> 
     assert ("cuts-table", "clip") in kinds(made), made.document.not_mended
     assert "Z-12.5" in "".join(lines(made))
     assert not [each for each in made.copy.findings if each.rule == "cuts-table"]
+
+
+def test_an_arc_that_does_not_close_becomes_short_lines(tmp_path: Path) -> None:
+    text = (
+        HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y40\nG0 Z1\nG1 Z-1 F500\nG1 X40 F2400\n"
+        "G2 X50.03 Y30 I0 J-10\nG1 Y20\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path)
+    assert ("arc-does-not-close", "arc") in kinds(made), made.document.not_mended
+    assert not [each for each in made.copy.findings if each.rule == "arc-does-not-close"]
+    far = mended(text.replace("X50.03", "X50.3"), tmp_path)
+    assert ("arc-does-not-close", "arc") not in kinds(far)
+
+
+def test_compensation_that_is_refused_is_worked_out(tmp_path: Path) -> None:
+    text = (
+        HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y5\nG0 Z1\nG1 Z-2 F500\nG41 D1 G1 X30 Y15 F2400\nG1 X90\nG1 Y60\n"
+        "G1 X30\nG1 Y15\nG40 G1 X20 Y5\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path)
+    assert ("code-refused", "compensation") in kinds(made), made.document.not_mended
+    own = "".join(lines(made))
+    assert "G41" not in own
+    assert "D1" not in own
+    assert made.document.proof.surface.same
+    # left of the way: the tool's centre runs 3 mm inside the contour, counter-clockwise
+    assert "Y18" in own
+    assert "X87" in own
