@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
@@ -41,10 +42,9 @@ def _arc(case: Case, intended: Case, finding: Finding, line: int) -> Proposal:
     text, words = case.text(line), case.words(line)
     if any(w[0] not in WORDS for w in words) or STAR.search(text) or not case.plain(line):
         raise ValueError("the line says more than an arc")
-    off = abs(math.hypot(step.x1 - step.cx, step.y1 - step.cy) - step.radius)
     lines_only = finding.rule == "arc-does-not-close"
     pen = Pen(case, intended.unit(row), arcs=not lines_only)
-    parts = _chords(step, off) if lines_only else _quarters(step)
+    parts = _chords(step) if lines_only else _quarters(step)
     feed = next((value for letter, value, _, _ in words if letter == "F"), None)
     z0, z1 = float(m.z0[row]), float(m.z1[row])
     blocks, _ = pen.legs([Leg(parts, z0, z1)], feed, -1)
@@ -60,10 +60,10 @@ def _arc(case: Case, intended: Case, finding: Finding, line: int) -> Proposal:
 def _quarters(step: Step) -> tuple[Step, ...]:
     count = max(2, math.ceil(abs(step.sweep) / QUARTER - 1e-9))
     points = [step.at(k / count) for k in range(count)] + [(step.x1, step.y1)]
-    return tuple(Step(*a, *b, step.cx, step.cy, step.sweep / count) for a, b in zip(points, points[1:], strict=False))
+    return tuple(Step(*a, *b, step.cx, step.cy, step.sweep / count) for a, b in pairwise(points))
 
 
-def _chords(step: Step, off: float) -> tuple[Step, ...]:
+def _chords(step: Step) -> tuple[Step, ...]:
     """Lines from start to end whose distance to the centre goes over from the one radius to the other."""
     chords = step.chords()
     r0, r1 = step.radius, math.hypot(step.x1 - step.cx, step.y1 - step.cy)
@@ -74,4 +74,4 @@ def _chords(step: Step, off: float) -> tuple[Step, ...]:
         scale = 1 + (r1 / r0 - 1) * k / count
         points.append((step.cx + (x - step.cx) * scale, step.cy + (y - step.cy) * scale))
     points[0], points[-1] = (step.x0, step.y0), (step.x1, step.y1)
-    return tuple(Step(*a, *b) for a, b in zip(points, points[1:], strict=False))
+    return tuple(Step(*a, *b) for a, b in pairwise(points))

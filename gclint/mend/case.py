@@ -27,8 +27,8 @@ class Proposal(Struct, frozen=True):
     `words`: it changes F and S words that go on ruling lines nobody edits. `floor`: mm; below it the surface may
     differ.
     `boxes`: lowest and highest X, lowest and highest Y, mm, within which more may be left.
-    `starts`: the spindle turns where it stood before. `lenient`: it writes otherwise what the controller refuses. `others`: the next best, tried in order where this one is not
-    proved.
+    `starts`: the spindle turns where it stood before. `lenient`: it writes otherwise what the controller refuses.
+    `others`: the next best, tried in order where this one is not proved.
     """
 
     rule: str

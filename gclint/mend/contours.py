@@ -68,9 +68,9 @@ def _line(case: Case, intended: Case, line: int) -> Edit:
         if step is None or np.isnan(m.z0[row]):
             raise ValueError("a move of the contour has no known place in X and Y")
         if int(m.kind[row]) == RAPID:
-            unit = case.unit(row) if row < len(case.motion) else 1.0
-            blocks.append(style.line(style.code("G", 0), style.word("X", step.x1 / unit), style.word("Y", step.y1 / unit),
-                                     style.word("Z", float(m.z1[row]) / unit)))  # fmt: skip
+            ends = zip("XYZ", (step.x1, step.y1, float(m.z1[row])))
+            unit = intended.unit(row)
+            blocks.append(style.line(style.code("G", 0), *(style.word(axis, end / unit) for axis, end in ends)))
             continue
         pen = Pen(case, intended.unit(row), arcs=True)
         made, _ = pen.legs([Leg((step,), float(m.z0[row]), float(m.z1[row]))], feed, -1)

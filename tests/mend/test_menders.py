@@ -208,12 +208,12 @@ def test_a_cut_into_the_table_is_clipped_only_when_asked_for(tmp_path: Path) -> 
 def test_an_arc_that_does_not_close_becomes_short_lines(tmp_path: Path) -> None:
     text = (
         HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y40\nG0 Z1\nG1 Z-1 F500\nG1 X40 F2400\n"
-        "G2 X50.03 Y30 I0 J-10\nG1 Y20\nG0 Z15\nM5\nM30\n"
+        "G2 X53.47 Y30 I3 J-10\nG1 Y20\nG0 Z15\nM5\nM30\n"
     )
     made = mended(text, tmp_path)
     assert ("arc-does-not-close", "arc") in kinds(made), made.document.not_mended
     assert not [each for each in made.copy.findings if each.rule == "arc-does-not-close"]
-    far = mended(text.replace("X50.03", "X50.3"), tmp_path)
+    far = mended(text.replace("X53.47", "X53.8"), tmp_path)
     assert ("arc-does-not-close", "arc") not in kinds(far)
 
 
