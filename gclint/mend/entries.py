@@ -56,7 +56,7 @@ def _offer(case: Case, finding: Finding, line: int) -> Proposal:
         raise _Alone("the entry is made by a canned cycle, or its feed is no length per minute")
     if not case.straight_through:
         raise _Alone("the program has loops, calls or expressions, and a path is mended only where it runs once")
-    if int(entries.kind[entry]) == ENTRY["straight"] or _goes_straight(case, rows):
+    if int(entries.kind[entry]) == ENTRY["straight"] or _goes_straight(case, case.rows_of.get(line, [])[:1]):
         return _plunge(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is not False, angle)
     return _ramp(case, finding, line, entry, rows, tool.diameter, tool.centre_cutting is not False, angle)
 
@@ -113,9 +113,11 @@ def _way_after(case: Case, row: int, deepest: float) -> tuple[Path, list[int]]:
 def _plunge(case: Case, finding: Finding, line: int, entry: int, rows: list[int], diameter: float, centre: bool,
             angle: float) -> Proposal:  # fmt: skip
     m, entries = case.motion, case.tables.engagement.entries
-    if len(rows) != 1:
-        raise _Alone("it goes down in several moves")
-    row = rows[0]
+    down = [row for row in rows if _goes_straight(case, [row])]
+    own = [row for row in down if int(m.line[row]) == line]
+    if len(own) != 1 or any(float(m.z1[row]) < float(m.z0[own[0]]) - LEVEL for row in down if row != own[0]):
+        raise _Alone("it goes straight down in several moves")
+    row = own[0]
     if int(m.kind[row]) != LINE or int(m.line[row]) != line or not case.in_frame([row]):
         raise _Alone("the move down is a rapid or an arc, or its words are in another frame than the tables")
     z0, z1 = float(m.z0[row]), float(m.z1[row])
