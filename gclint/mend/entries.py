@@ -21,6 +21,7 @@ INSIDE = 0.97  # of the card's angle, so that rounding stays inside it
 WIDE = 1.1  # times the diameter: how long a leg must be for a tool that does not cut at its centre
 SHORT = 0.25  # times the diameter; a way shorter than this is no ramp
 LEVEL = 1e-6
+QUARTER = 90.01  # degrees
 BLOCKS = 400  # that one entry may become
 
 
@@ -102,6 +103,9 @@ def _way_after(case: Case, row: int, deepest: float) -> tuple[Path, list[int]]:
         if max(float(m.z0[k]), float(m.z1[k])) > deepest + LEVEL or not math.isfinite(float(m.z1[k])):
             break
         step = step_of(m, k)
+        if step is None and int(m.plane[k]) != 17 and abs(float(m.sweep[k])) <= QUARTER:
+            # a lead-in that dips in X and Z or in Y and Z is straight in plan
+            step = Step(float(m.x0[k]), float(m.y0[k]), float(m.x1[k]), float(m.y1[k]))
         if step is None:
             break
         if step.length > 1e-6:

@@ -181,7 +181,7 @@ def arcs_allowed(case: Case, rows: Sequence[int] | Longs) -> bool:
         return True
     for row in arcs:
         letters = {letter for letter, *_ in case.words(int(m.line[row]))}
-        if not letters & {"I", "J"} or "R" in letters or "P" in letters:
+        if int(m.plane[row]) != 17 or not letters & {"I", "J"} or "R" in letters or "P" in letters:
             return False
         if case.modes.code_at("centres", int(m.line[row])) == 901 or case.setup.controller.arc_centres != "incremental":
             return False
