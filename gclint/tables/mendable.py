@@ -27,6 +27,7 @@ MENDERS: dict[str, tuple[str, ...]] = {
     "entries": ("straight-plunge", "hidden-plunge", "steep-ramp", "plunge-without-centre-edge"),
     "arcs": ("arc-does-not-close", "code-refused", "code-ignored"),
     "contours": ("code-refused", "code-ignored", "compensation-refused"),
+    "fine_moves": ("reads-too-slowly", "feed-never-reached"),
     "clip": ("cuts-table",),
     "tabs": ("part-comes-loose",),
 }  # fmt: skip

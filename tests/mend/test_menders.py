@@ -231,3 +231,12 @@ def test_compensation_that_is_refused_is_worked_out(tmp_path: Path) -> None:
     # left of the way: the tool's centre runs 3 mm inside the contour, counter-clockwise
     assert "Y18" in own
     assert "X87" in own
+
+
+def test_fine_moves_that_starve_the_feed_are_joined(tmp_path: Path) -> None:
+    steps = "".join(f"G1 X{10 + k * 0.02:.3f} Y40.{k % 2}\n".replace("Y40.1", "Y40.001") for k in range(1, 3000))
+    text = HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X10 Y40\nG0 Z1\nG1 Z-1 F500\nF2400\n" + steps + "G0 Z15\nM5\nM30\n"
+    made = mended(text, tmp_path, only=("reads-too-slowly",))
+    assert ("reads-too-slowly", "joined") in kinds(made), (made.document.not_mended, made.original.findings)
+    assert made.document.proof.surface.same
+    assert len(lines(made)) < 200
