@@ -80,16 +80,12 @@ def _asked(
 
 
 def _setup(material: str | None, tool_text: str | None, shop: str | None, job: str | None) -> Setup:
-    """What is declared, as for a program that does nothing."""
-    from gclint.motion.interpret import interpret
-    from gclint.program.read import read
+    """What is declared, without a program."""
     from gclint.setup.declare import Options, declare
-    from gclint.setup.resolve import controller_of, resolve
+    from gclint.setup.resolve import shop_setup
 
     tools = () if tool_text is None or tool_text.strip().isdigit() else (_numbered(tool_text),)
-    declared = declare(Options(material, tools, None, shop, job), None)
-    program = read(b"%\n%\n", "window")
-    return resolve(declared, program, interpret(program, controller_of(declared)))
+    return shop_setup(declare(Options(material, tools, None, shop, job), None))
 
 
 def _numbered(text: str) -> str:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Bools, Column
 from gclint.facts.registry import View
 from gclint.packs.pack import Rule
 
@@ -22,4 +22,9 @@ class Hits:
     )  # index of the acceptance in the setup, -1 = not accepted
 
     def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+        if not len(self.accepted):
+            self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+
+    def keep(self, rows: Bools) -> Hits:
+        """Those for which `rows` is true."""
+        return Hits(self.rule, self.view.choose(np.flatnonzero(rows)), self.accepted[rows])

@@ -1,7 +1,8 @@
 """The setup one program is judged by: everything declared or assumed, resolved to mm, rev/min, N, W, degrees.
 
-Built by `gclint.setup.resolve` from option over job over shop over shipped card over comment. Nothing here is guessed
-silently: what was not declared is None, or stands in `assumed` with the reason.
+Built by `gclint.setup.resolve` from option over job over shop over shipped card over comment: first from what is
+declared, then with what the program adds. Nothing here is guessed silently: what was not declared is None, or stands
+in `assumed` with the reason.
 """
 
 from __future__ import annotations
@@ -19,7 +20,7 @@ SHAPES = (
 )
 HELICES = ("up-cut", "down-cut", "compression", "straight")
 GRADES = ("halt", "change", "consider")  # worst first
-STANDINGS = ("measured", "published", "practice", "memory")
+STANDINGS = ("measured", "published", "derived", "practice", "memory")
 
 
 class Assumed(Struct, frozen=True):
@@ -123,6 +124,7 @@ class Controller(Struct, frozen=True):
     dwell_unit: str = "s"  # or "ms"
     feed_unit: str = "mm/min"  # or "mm/s"
     over_feed: str = "not-known"  # a feed over an axis' limit: "clamps" (slows down), "loses-steps", "not-known"
+    arc_known: bool = False  # the card says when it refuses an arc; else these limits follow from `resolution`
     arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
     arc_tolerance_inch: float | None = None  # mm, the same where the program speaks inches (with `arc_tolerance_most`)
     arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both
@@ -252,6 +254,8 @@ class Setup(Struct, frozen=True):
     accepts: tuple[Accept, ...] = ()
     fail_at: str = "change"
     time_limit: float | None = None  # s the program may take
+    earlier: tuple[str, ...] = ()  # programs that have cut this blank before, in their order
+    turned: bool = False  # the blank is turned over right before this program
     assumed: tuple[Assumed, ...] = ()
     not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
     sources: tuple[str, ...] = ()  # the declaration files used

@@ -37,7 +37,7 @@ with atheris.instrument_imports(include=["gclint"]):
     from gclint.program.read import read
     from gclint.prove import unproved
     from gclint.setup.declare import Declared, Options, declare
-    from gclint.setup.resolve import controller_of, limits_of, resolve
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.shipped import folder
     from gclint.tables.setup import Limits
 
@@ -103,8 +103,9 @@ def program(data: bytes) -> None:
     try:
         declared = declare(Options(shop=shop), path)
         text = read(data, "fuzz.nc")
-        motion = interpret(text, controller_of(declared), limited(declared), folder_of(path))
-        pace(motion, resolve(declared, text, motion))
+        setup = shop_setup(declared)
+        motion = interpret(text, setup.controller, limited(declared), folder_of(path))
+        pace(motion, with_program(setup, declared, text, motion))
     except Problem as problem:
         told(problem)
         return
