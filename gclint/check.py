@@ -121,6 +121,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
+    from gclint.tables.mendable import marked
 
     told("judging")
     packs = all_packs(tables.setup)
@@ -143,7 +144,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=findings,
+        findings=marked(findings),
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
         tools=rows,

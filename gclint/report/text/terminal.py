@@ -61,6 +61,11 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
+    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
+    if mendable:
+        paper.blank()
+        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
+        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
