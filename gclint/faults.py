@@ -19,7 +19,8 @@ KINDS: tuple[str, ...] = (
     "comment-unclosed",  # an opening bracket with no closing one on its line
     "comment-leftover",  # text behind a comment that closed early, or a bracket that closes nothing: it is read as code
     "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII in code)
-    "expression",  # the block holds a parameter or an expression: followed, nothing is wrong with it
+    # the block holds a parameter or an expression: followed, nothing is wrong with it; the first 1,000 of a program
+    "expression",
     "flow",  # the block holds an O word, a call, a loop or a jump: followed, nothing is wrong with it
     "line-too-long",  # a = characters
     "block-unmoving",  # block-delete '/' line: read, not executed
