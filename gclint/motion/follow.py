@@ -186,6 +186,7 @@ class Follower:
     file: cython.int
     macro_style: cython.bint
     # lines read by their form
+    over: cython.bint  # the program has ended, or goes no further
     quick: cython.bint  # whether words have the values that are written
     text: cython.const[cython.uchar][::1]
     line_start: cython.const[cython.longlong][::1]
@@ -283,9 +284,9 @@ class Follower:
     @cython.cfunc
     def form_of(self, operations, numbers, letters, starts, ends) -> object:
         """The form of the line at hand with this code; None where its numbers do not lie in the code as they come."""
-        k: cython.int
         plain = np.flatnonzero(operations == _const).astype(np.int32)
-        if len(plain) != self.found or not np.array_equal(numbers[plain], np.asarray(self.plain_value)[: self.found]):
+        own = np.asarray(self.plain_value)[: self.found]
+        if len(plain) != self.found or not np.array_equal(numbers[plain], own):
             return None
         begins = {self.mark_start[k]: k for k in range(self.marks)}
         stops = {self.mark_end[k]: k for k in range(self.marks)}
@@ -509,8 +510,9 @@ class Follower:
             n += 1
         if lost:
             self.interpreter.lose(line, n)
+            self.over = self.interpreter.ended or self.interpreter.stopped_at
         elif n:
-            self.interpreter.step(line, n)
+            self.over = self.interpreter.step(line, n)
         return 0
 
     def run(self, most_blocks: cython.Py_ssize_t, first: cython.Py_ssize_t) -> None:
@@ -534,17 +536,21 @@ class Follower:
         there: cython.Py_ssize_t
         interpreter = self.interpreter
         interpreter.most_blocks = most_blocks
+        executed: cython.Py_ssize_t = interpreter.executed
+        self.over = False
         self.enter(0)
         while True:
-            if interpreter.ended or interpreter.stopped_at:
+            if self.over:
                 return
-            if interpreter.executed + self.blocks + self.spent // OPERATIONS >= most_blocks:
+            if executed + self.blocks + self.spent // OPERATIONS >= most_blocks:
                 self.host.bound("blocks", self.file, block)
                 return
             if block >= self.now.shape[0] or (
                 self.now[block] == -1 and (not self.flags[block] & 6 or self.flags[block] & ~6)
             ):
                 there = interpreter.run_plain(block)
+                executed = interpreter.executed
+                self.over = interpreter.ended or interpreter.stopped_at
                 if there != block:
                     entry = 0
                     block = there

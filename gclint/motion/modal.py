@@ -496,8 +496,11 @@ class Interpreter:
                 return b
         return b
 
-    def step(self, line: cython.int, words: cython.int) -> None:
-        """Execute one block of `words` words that the caller wrote behind the program's own (see `use`)."""
+    def step(self, line: cython.int, words: cython.int) -> cython.bint:
+        """Execute one block of `words` words that the caller wrote behind the program's own (see `use`).
+
+        True where the program has ended or goes no further.
+        """
         b: cython.Py_ssize_t = self.blocks
         self.at_line = line + self.from_place
         self.block_word[b + 1] = self.block_word[b] + words
@@ -506,6 +509,7 @@ class Interpreter:
             self.execute()
         else:
             self.lose_named()
+        return self.ended or self.stopped_at != 0
 
     def lose(self, line: cython.int, words: cython.int) -> None:
         """As `step`, for a block that is not executed: its axes are unknown from here on."""
