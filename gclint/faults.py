@@ -1,7 +1,7 @@
 """What can be wrong with the text or with the motion it asks for: one numbered kind per fault.
 
 A fault is a row (kind, line, start, end, a, b): the span is a byte range of the program, `a` and `b` are numbers whose
-meaning stands beside the kind. Reading and interpreting make faults; rules of `rules/program.toml` judge them.
+meaning stands beside the kind. Reading and interpreting make faults; rules of `rules/program` judge them.
 """
 
 from __future__ import annotations

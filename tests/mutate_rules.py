@@ -131,7 +131,7 @@ def mutants(source: str, pack: Pack, number: int) -> Iterator[tuple[str, Rule]]:
                 yield f"bound {place + 1} ({_words(bound)}) = {said}", replace(rule, when=Expression(changed, kind))
     for name in rule.text.limits:
         for said, end in ENDS:
-            made = _Broken(source, pack.path, pack.name, number, rule.text, name, end).rule()
+            made = _Broken(source, pack.file_of(rule.name), pack.name, 0, rule.text, name, end).rule()
             if any(_decides(made, part) != _decides(rule, part) for part in ("when", "grades")):
                 yield f"limit {name} = {said}", made
 
@@ -196,7 +196,7 @@ def survivors(rule: Rule, pack: Pack, source: str, samples: Samples) -> tuple[in
 def _share(names: list[str]) -> dict[str, tuple[int, list[str]]]:
     samples, texts = Samples(), sources(folder())
     return {
-        rule.name: survivors(rule, pack, texts[Path(pack.path).name], samples)
+        rule.name: survivors(rule, pack, texts[pack.file_of(rule.name).removeprefix("rules/")], samples)
         for pack in shipped_packs()
         for rule in pack.rules
         if rule.name in names

@@ -8,14 +8,27 @@ from pathlib import Path
 
 import msgspec
 
-from gclint.judge.packs import Pack, Shipped, as_json, check_together, compile_pack
+from gclint.judge.packs import GROUP_FILE, Pack, Shipped, as_json, check_together, compile_group
 
 FORM = "1"  # of the compiled expressions; a new form makes older files stale
 
 
 def sources(folder: Path) -> dict[str, str]:
-    """Text of every pack in the folder of shipped rules, by file name."""
-    return {path.name: path.read_text(encoding="utf-8") for path in sorted(folder.glob("*.toml"))}
+    """Text of every rule in the folder of shipped rules, and of what heads each group, by GROUP/FILE."""
+    groups = sorted(path.parent for path in folder.glob(f"*/{GROUP_FILE}"))
+    return {
+        f"{group.name}/{path.name}": path.read_text(encoding="utf-8")
+        for group in groups
+        for path in sorted(group.glob("*.toml"))
+    }
+
+
+def load_group(folder: Path) -> Pack:
+    """Read, check and compile a pack whose rules are files beside a `group.toml`. Raises Problem."""
+    from gclint.setup.toml_file import read_text  # a check by compiled rules does not need it
+
+    named = sorted(path for path in folder.iterdir() if path.suffix == ".toml")
+    return compile_group({path.name: read_text(path, "rule") for path in named}, folder.as_posix())
 
 
 def fingerprint(texts: dict[str, str]) -> str:
@@ -32,7 +45,11 @@ def fingerprint(texts: dict[str, str]) -> str:
 
 
 def compile_texts(texts: dict[str, str]) -> tuple[Pack, ...]:
-    packs = tuple(compile_pack(text, f"rules/{name}") for name, text in texts.items())
+    groups: dict[str, dict[str, str]] = {}
+    for name, text in texts.items():
+        group, _, file = name.partition("/")
+        groups.setdefault(group, {})[file] = text
+    packs = tuple(compile_group(files, f"rules/{group}") for group, files in groups.items())
     check_together(packs)
     return packs
 

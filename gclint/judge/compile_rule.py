@@ -64,6 +64,16 @@ def compile_rules(written: PackText, source: str, path: str) -> tuple[Rule, ...]
     return rules
 
 
+def compile_rule_file(written: tuple[RuleText, ...], source: str, path: str, pack: str) -> Rule:
+    """The one checked rule of a file that bears its name; `pack` is the group it belongs to. Raises Problem."""
+    if len(written) != 1:
+        raise Problem(f"a file of this folder holds one rule; this one holds {len(written)}", path)
+    rule = _Compile(source, path, pack, 0, written[0]).rule()
+    if path.rpartition("/")[2] != f"{rule.name}.toml":
+        raise placed(source, path, ("rule", 0, "name"), f'the file of this rule is named "{rule.name}.toml"')
+    return rule
+
+
 def _check_house(written: PackText, source: str, path: str) -> None:
     """Every change to another pack's rule has its reason and, where it narrows, something to narrow to."""
     for kind in ("regrade", "narrow"):

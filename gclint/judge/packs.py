@@ -1,7 +1,8 @@
 """Rule packs: how they are written in TOML, and the checked form that judging runs.
 
-A pack that ships is compiled when the package is built (`compile_packs`); house packs and a source checkout are
-compiled in memory (`compile_rule`). Whatever is wrong in a pack is a Problem with file, line, column and what was
+A pack that ships is a folder: `group.toml` says what it is for, and each rule is a file of its own name. It is compiled
+when the package is built (`compile_packs`); house packs (one file) and a source checkout are compiled in memory
+(`compile_rule`). Whatever is wrong in a pack is a Problem with file, line, column and what was
 expected. The descriptions of the keys are what `gclint pack facts --as markdown` prints.
 """
 
@@ -35,6 +36,7 @@ Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort
 # beside its limits, lines of the program.
 View = Literal["side", "bite", "section", "plan", "measure", "listing"]
 MAY_BE_ASSUMED = ("", "stock", "spoilboard")  # behind "declared." in a window's `of`
+GROUP_FILE = "group.toml"  # in the folder of a pack that ships, beside its rules
 CORE = "core"  # looks_at of the rules that gclint's own machinery finds
 
 
@@ -191,6 +193,19 @@ class PackText(Part, frozen=True):
     narrow: Annotated[tuple[NarrowText, ...], _says("where rules of other packs count")] = ()
 
 
+class GroupText(Part, frozen=True):
+    """The file `group.toml` of a pack whose rules are files beside it."""
+
+    pack: str
+    about: str
+
+
+class RuleFile(Part, frozen=True):
+    """The file of one rule beside a `group.toml`."""
+
+    rule: tuple[RuleText, ...]
+
+
 Template = list[str | Expression]
 
 
@@ -240,6 +255,11 @@ class Pack(Struct, frozen=True):
     regrades: tuple[RegradeText, ...] = ()
     narrows: tuple[NarrowText, ...] = ()
     house: bool = False
+    split: bool = False  # `path` is a folder, and each rule a file in it
+
+    def file_of(self, rule: str) -> str:
+        """The file a rule of this pack is written in."""
+        return f"{self.path}/{rule}.toml" if self.split else self.path
 
 
 def load_pack(path: Path) -> Pack:
@@ -259,6 +279,20 @@ def compile_pack(source: str, path: str, house: bool = False) -> Pack:
     return Pack(written.pack, written.about, path, rules, written.regrade, written.narrow, house)
 
 
+def compile_group(texts: dict[str, str], folder: str) -> Pack:
+    """The checked form of a pack in a folder; `texts` are its files, by name. Raises Problem."""
+    from gclint.judge.compile_rule import compile_rule_file
+    from gclint.setup.toml_file import decode
+
+    group = decode(texts[GROUP_FILE], GroupText, f"{folder}/{GROUP_FILE}")
+    rules = []
+    for name, source in texts.items():
+        if name != GROUP_FILE:
+            written = decode(source, RuleFile, f"{folder}/{name}")
+            rules.append(compile_rule_file(written.rule, source, f"{folder}/{name}", group.pack))
+    return Pack(group.pack, group.about, folder, tuple(rules), split=True)
+
+
 def check_together(packs: tuple[Pack, ...]) -> None:
     """Refuse a rule that two packs define, and what a pack says about rules that are not there."""
     owner: dict[str, Pack] = {}
@@ -266,7 +300,8 @@ def check_together(packs: tuple[Pack, ...]) -> None:
     for pack in packs:
         for number, rule in enumerate(pack.rules):
             if rule.name in owner:
-                said = f'the rule "{rule.name}" also stands in {owner[rule.name].path}; give it a name of its own'
+                there = owner[rule.name].file_of(rule.name)
+                said = f'the rule "{rule.name}" also stands in {there}; give it a name of its own'
                 raise _in_file(pack, ("rule", number, "name"), said)
             owner[rule.name], looks_at[rule.name] = pack, rule.text.looks_at
     for pack in packs:
@@ -317,11 +352,14 @@ def _no_rule(name: str, known: dict[str, Pack]) -> str:
 def _in_file(pack: Pack, key: tuple[str | int, ...], says: str) -> Problem:
     from gclint.setup.toml_file import read_text
 
+    path = pack.path
+    if pack.split and key[0] == "rule" and isinstance(key[1], int):
+        path, key = pack.file_of(pack.rules[key[1]].name), ("rule", 0, *key[2:])
     try:
-        source = read_text(Path(pack.path), "rule pack")
+        source = read_text(Path(path), "rule pack")
     except Problem:  # a pack that was never a file
-        return Problem(says, pack.path)
-    return placed(source, pack.path, key, says)
+        return Problem(says, path)
+    return placed(source, path, key, says)
 
 
 def placed(source: str, path: str, key: tuple[str | int, ...], says: str, at: int = 0, on_key: bool = False) -> Problem:

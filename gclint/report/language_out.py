@@ -78,7 +78,7 @@ _START = """# The rule language
 
 This page is made from gclint's own code (`gclint pack facts --as markdown`), so it lists what there is and nothing
 else. It is all you need to write rules of your own. `gclint pack facts TABLE` shows one of its tables on the screen,
-`gclint why RULE` shows a rule that ships, and the packs that ship (`rules/*.toml`) are written in this language. The
+`gclint why RULE` shows a rule that ships, and the rules that ship (`rules/*/*.toml`) are written in this language. The
 keys have a JSON Schema, `pack.schema.json` in `gclint/judge`, by which many editors complete a pack as you type.
 
 ## Begin

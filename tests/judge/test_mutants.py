@@ -19,7 +19,7 @@ def rule_of(name: str) -> tuple[Rule, Pack, str]:
     for pack in shipped_packs():
         for rule in pack.rules:
             if rule.name == name:
-                return rule, pack, sources(folder())[pack.path.rpartition("/")[2]]
+                return rule, pack, sources(folder())[pack.file_of(name).removeprefix("rules/")]
     raise AssertionError(name)
 
 

@@ -235,7 +235,7 @@ NARROW = '\n[[narrow]]\nrule = "steep-ramp"\nexcept_tool = [3, "ball"]\nbecause 
         ('rule = "steep-ramp"\ngrade', 'rule = "internal-error"\ngrade', "internal-error", "no pack changes it"),
         ('rule = "steep-ramp"\nexcept', 'rule = "units-unstated"\nexcept', "^[3, ", "belongs to no tool"),
         ('worst = "depth"', 'instead_of = ["steep-rampp"]', "steep-rampp", 'there is no rule "steep-rampp"'),
-        ('name = "left-of-zero"', 'name = "steep-ramp"', "steep-ramp", "also stands in rules/entries.toml"),
+        ('name = "left-of-zero"', 'name = "steep-ramp"', "steep-ramp", "also stands in rules/entries/steep-ramp.toml"),
     ],
 )
 def test_what_a_pack_says_about_other_rules_must_make_sense(

@@ -23,9 +23,12 @@ def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
     jsonschema.Draft202012Validator.check_schema(SCHEMA.schema)
 
 
-@pytest.mark.parametrize("path", sorted((ROOT / "rules").glob("*.toml")), ids=lambda path: path.stem)
-def test_every_pack_that_ships_fits(path: Path) -> None:
-    SCHEMA.validate(tomllib.loads(path.read_text(encoding="utf-8")))
+@pytest.mark.parametrize("group", sorted((ROOT / "rules").glob("*/group.toml")), ids=lambda path: path.parent.name)
+def test_every_pack_that_ships_fits(group: Path) -> None:
+    """Its head and its rules, put together, are a pack as a shop writes one."""
+    rules = sorted(path for path in group.parent.glob("*.toml") if path != group)
+    assert rules
+    SCHEMA.validate(tomllib.loads("".join(path.read_text(encoding="utf-8") for path in (group, *rules))))
 
 
 @pytest.mark.parametrize(
