@@ -7,9 +7,11 @@ at the high end the constants are the highest and the helix is shallow, or the e
 
 from __future__ import annotations
 
+from dataclasses import fields
+
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats32
+from gclint.columns import Bools, Column, Floats32, lean
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.mechanics import Law
 from gclint.cutting.table import OPERATION, Effort
@@ -21,7 +23,9 @@ BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
 
 
-@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
+PART = 1_000_000  # pieces at a time: what is worked out on the way takes several times what is kept
+
+
 def effort(
     pieces: Pieces,
     setup: Setup,
@@ -35,6 +39,24 @@ def effort(
     h_m: Floats32,
 ) -> Effort:
     """`row`: each piece's tool as an index into `tools`; `cutting`: the diameter that cuts there, mm."""
+    whole = (row, operation, feed, fz, cutting, sin_kr, h_m)
+    if len(pieces) <= PART:
+        return _effort(pieces, setup, tools, *whole)
+    columns = {f.name: np.empty(len(pieces), np.float32) for f in fields(Effort)}
+    for start in range(0, len(pieces), PART):
+        rows = slice(start, start + PART)
+        part = Pieces(**{f.name: getattr(pieces, f.name)[rows] for f in fields(Pieces)})
+        made = _effort(part, setup, tools, *(column[rows] for column in whole))
+        for name, column in columns.items():
+            column[rows] = getattr(made, name)
+    return Effort(**{name: lean(column) for name, column in columns.items()})
+
+
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
+def _effort(
+    pieces: Pieces, setup: Setup, tools: list[Tool | None], row: Column, operation: Column, feed: Floats32,
+    fz: Floats32, cutting: Floats32, sin_kr: Floats32, h_m: Floats32,
+) -> Effort:  # fmt: skip
     nothing = np.broadcast_to(np.float32(np.nan), (len(pieces),))
     law = mechanics.law_of(setup.material.force) if setup.material else None
     cuts = operation != OPERATION["rapid"]

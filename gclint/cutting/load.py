@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Floats32, distinct, one_of
+from gclint.columns import Bools, Column, Floats, Floats32, distinct, lean, one_of
 from gclint.cutting import formulas
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
 from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
@@ -56,19 +56,19 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     edge_low, edge_high = _edge_windows(numbers, tools, windows, row, material)
     loads = Loads(
         operation=operation,
-        feed=feed,
-        true_speed=speed,
+        feed=lean(feed),
+        true_speed=lean(speed),
         fz=fz,
         effective_diameter=cutting,
         h_ex=np.where(axial, fz, h_ex),
         h_m=h_m,
         edge_speed=edge_speed,
-        chip_low=chip_low,
-        chip_high=chip_high,
-        edge_low=edge_low,
-        edge_high=edge_high,
+        chip_low=lean(chip_low),
+        chip_high=lean(chip_high),
+        edge_low=lean(edge_low),
+        edge_high=lean(edge_high),
         chip_judged=_judged(engagement, motion, operation, row, tools, diameter).astype(np.uint8),
-        governs=motion.feed_line[pieces.move],
+        governs=lean(motion.feed_line[pieces.move]),
         effort=effort(pieces, setup, tools, row, operation, feed, fz, cutting, sin_kr, h_m),
     )
     not_judged = _not_judged(loads, pieces, motion, setup, material, row, numbers, tools, windows)

@@ -25,6 +25,8 @@ from gclint.setup.types import GRADES, STANDINGS, Setup
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.stock.table import Engagement
 
+MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
+LARGE = 1 << 20  # bytes of a column that is worth dropping
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
@@ -110,6 +112,7 @@ def judge(
             continue
         if found is not None:
             hits.append(found)
+        _forget(views, chain)
     _leave_out(hits)
     outcomes = acceptance.apply(hits, chain)
     for found in hits:
@@ -168,6 +171,22 @@ def _run(
         _blame(rule, view.choose(unknown), missing)
     rows = np.flatnonzero(answer == TRUE)
     return Hits(rule, view.choose(rows)) if len(rows) else None
+
+
+def _forget(views: dict[str, View], chain: Chain) -> None:
+    """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), chain.kept, chain.__dict__]
+    large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
+    if sum(size for _, _, size in large) > MOST_KEPT:
+        for store, key, _ in large:
+            del store[key]
+
+
+def _bytes(made: Any) -> int:
+    """Of the columns in what was worked out; a part of one that is kept elsewhere counts for nothing."""
+    if isinstance(made, tuple):
+        return sum(_bytes(each) for each in made)
+    return made.nbytes if isinstance(made, np.ndarray) and made.base is None else 0
 
 
 def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
