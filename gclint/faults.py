@@ -7,8 +7,9 @@ meaning stands beside the kind. Reading and interpreting make faults; rules of `
 from __future__ import annotations
 
 from array import array
-from dataclasses import dataclass
 from math import nan
+
+from msgspec import Struct
 
 from gclint.columns import Bytes, Floats, Ints, Longs
 
@@ -68,8 +69,7 @@ KINDS: tuple[str, ...] = (
 CODE = {kind: number for number, kind in enumerate(KINDS)}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Faults:
+class Faults(Struct, frozen=True, eq=False):
     """Columns of one length, in the order of the text."""
 
     kind: Bytes  # index into KINDS

@@ -42,7 +42,7 @@ def effort(
     whole = (row, operation, feed, fz, cutting, sin_kr, h_m)
     if len(pieces) <= PART:
         return _effort(pieces, setup, tools, *whole)
-    columns = {f.name: np.empty(len(pieces), np.float32) for f in fields(Effort)}
+    columns = {name: np.empty(len(pieces), np.float32) for name in Effort.__struct_fields__}
     for start in range(0, len(pieces), PART):
         rows = slice(start, start + PART)
         part = Pieces(**{f.name: getattr(pieces, f.name)[rows] for f in fields(Pieces)})

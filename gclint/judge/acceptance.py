@@ -6,10 +6,10 @@ and no worse figure than those: what is new is told again.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
@@ -24,8 +24,7 @@ if TYPE_CHECKING:
     from gclint.judge.judge import Hits
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Struct, frozen=True):
     """`covers`: places; `beyond`: what else the rule finds that the acceptance does not reach to, "" if nothing."""
 
     accept: Accept

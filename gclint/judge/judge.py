@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Column, one_of
 from gclint.cutting.table import Cutting
@@ -53,8 +53,7 @@ UNFOLLOWED = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(Struct, frozen=True):
     """What the rules say about one program. Accepted findings are among `findings`, with the reason."""
 
     findings: tuple[Finding, ...]
@@ -63,18 +62,15 @@ class Judged:
     acceptances: tuple[Acceptance, ...] = ()
 
 
-@dataclass
 class Hits:
     """Rows of its table that one rule found, before they are grouped."""
 
-    rule: Rule
-    view: View  # of the chosen rows
-    accepted: Column = field(
-        default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index of the acceptance in the setup, -1 = not accepted
+    __slots__ = ("accepted", "rule", "view")
 
-    def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+    def __init__(self, rule: Rule, view: View) -> None:
+        self.rule = rule
+        self.view = view  # of the chosen rows
+        self.accepted: Column = np.full(view.length, -1, np.int64)  # index of the acceptance in the setup, -1 = none
 
 
 def judge(

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from gclint.judge.finding import Checked
 
@@ -18,8 +20,7 @@ if TYPE_CHECKING:  # a result that another process or an earlier run made is tol
     from gclint.stock.table import Engagement
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Tables:
+class Tables(Struct, frozen=True, eq=False):
     """The table of every step."""
 
     program: Program
@@ -30,8 +31,7 @@ class Tables:
     cutting: Cutting
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Run:
+class Run(Struct, frozen=True, eq=False):
     """What one program gave: the result and all that writers tell beside it; the tables where they are still there.
 
     `tables` is None where a step failed, and where another process or an earlier run made the result. What a writer
