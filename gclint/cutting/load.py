@@ -37,7 +37,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         for number, tool in zip(numbers, tools)
         if tool is not None
     }
-    row = np.searchsorted(numbers, motion.tool[pieces.move]).astype(np.int16)  # each piece's tool, as an index into `tools`
+    row = np.searchsorted(numbers, motion.tool[pieces.move]).astype(np.int16)  # index of each piece's tool in `tools`
     rapid = motion.kind[pieces.move] == RAPID
     fastest = timing.peak[pieces.move]
     feed = np.where(np.isnan(fastest), motion.feed[pieces.move], fastest).astype(np.float32)

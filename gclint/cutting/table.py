@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from msgspec import Struct
 
@@ -41,7 +43,8 @@ class Effort(Struct, frozen=True, eq=False):
             return (self.force_high if high else self.force_low)[rows] * self.stress_per_newton[rows]
 
 
-class Loads(Struct, frozen=True, eq=False):
+@dataclass(frozen=True, slots=True, eq=False)
+class Loads:
     """Rows as in Pieces; NaN where a fact is missing (flutes, speed, feed, material)."""
 
     operation: Bytes  # index into OPERATIONS

@@ -7,10 +7,10 @@ Faults code-refused and code-ignored say what was touched, at most MOST of each 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import cached_property
 
 import numpy as np
-from msgspec.structs import replace
 
 from gclint.columns import Bools, Column, Ints, distinct, one_of
 from gclint.faults import CODE, FaultRows

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from msgspec import Struct
+from dataclasses import dataclass
 
 from gclint.columns import Floats
 from gclint.setup.types import Assumed
 
 
-class Timing(Struct, frozen=True, eq=False):
+@dataclass(frozen=True, slots=True, eq=False)
+class Timing:
     """mm/min and seconds; NaN where unknown (a rapid whose rapid rate is undeclared, a cut with no feed).
 
     The thickest chip and the largest force come from `peak`. Whether a move ever gets to its feed is judged by

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from msgspec import Struct
+from dataclasses import dataclass
 
 from gclint.columns import Bytes, Floats, Ints, Longs
 from gclint.faults import Faults
@@ -18,7 +18,8 @@ BEHIND_END = 16  # stands behind the closing '%' or behind M2/M30: never execute
 WORDS_OF_A_BLOCK = 512  # at most, where its values are computed
 
 
-class Program(Struct, frozen=True, eq=False):
+@dataclass(frozen=True, slots=True, eq=False)
+class Program:
     """One program file. A block is one line that holds at least one word, parameter setting or unreadable text.
 
     Words of block b are rows block_word[b] to block_word[b + 1]. The N word and a checksum (`*nn`) are not among the

@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
-
-from msgspec import Struct
 
 from gclint.judge.finding import Checked
 
@@ -20,7 +18,8 @@ if TYPE_CHECKING:  # a result that another process or an earlier run made is tol
     from gclint.stock.table import Engagement
 
 
-class Tables(Struct, frozen=True, eq=False):
+@dataclass(frozen=True, slots=True, eq=False)
+class Tables:
     """The table of every step."""
 
     program: Program
@@ -31,7 +30,8 @@ class Tables(Struct, frozen=True, eq=False):
     cutting: Cutting
 
 
-class Run(Struct, frozen=True, eq=False):
+@dataclass(frozen=True, slots=True, eq=False)
+class Run:
     """What one program gave: the result and all that writers tell beside it; the tables where they are still there.
 
     `tables` is None where a step failed, and where another process or an earlier run made the result. What a writer
