@@ -30,7 +30,7 @@ class BuildWithRules(build_py):
         super().run()
         sys.path.insert(0, str(HERE))  # an isolated build does not look in the source folder
         try:
-            from gclint.judge.compile_packs import compile_shipped
+            from gclint.packs.shipped_packs import compile_shipped
         finally:
             sys.path.remove(str(HERE))
         target = self.compiled_rules()

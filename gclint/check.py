@@ -10,10 +10,10 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Checked, Extent, ToolRow
-    from gclint.judge.on_paper import PaperList
-    from gclint.report.tables import Run, Tables
+    from gclint.run import Run, Tables
     from gclint.setup.declare import Options
+    from gclint.tables.finding import Checked, Extent, ToolRow
+    from gclint.tables.setup_sheet import PaperList
 
 Told = Callable[[str], None]
 
@@ -38,7 +38,7 @@ def check(data: bytes, name: str, options: Options, path: str | None = None) -> 
 
 def run(data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None) -> Run:
     """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins."""
-    from gclint.report.tables import Run
+    from gclint.run import Run
 
     fingerprint = "sha256:" + hashlib.sha256(data).hexdigest()
     tables: Tables | None = None
@@ -63,9 +63,9 @@ def trace(
     from gclint.motion.pace import pace
     from gclint.program import kind
     from gclint.program.read import read
-    from gclint.report.tables import Tables
+    from gclint.run import Tables
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, limits_of, resolve
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.stock.engage import engage
 
     declared = declare(options, path)
@@ -75,8 +75,9 @@ def trace(
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
-    motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
-    setup = resolve(declared, program, motion)
+    setup = shop_setup(declared)
+    motion = interpret(program, setup.controller, limits_of(declared), folder_of(path))
+    setup = with_program(setup, declared, program, motion)
     motion = compensate(motion, setup, program)
     told("cutting the stock")
     engagement, timing = both(lambda: engage(motion, setup), lambda: pace(motion, setup), len(motion))
@@ -91,13 +92,13 @@ def folder_of(path: str | None) -> Path | None:
 
 
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
+    from gclint.advice.places import texts_of
     from gclint.beside import both
-    from gclint.judge.finding import AssumedOut, Checked
+    from gclint.digest import summary
     from gclint.judge.judge import all_packs, judge
-    from gclint.judge.places import texts_of
-    from gclint.judge.wording import in_inches
-    from gclint.report import summary
-    from gclint.report.tables import Run
+    from gclint.packs.wording import in_inches
+    from gclint.run import Run
+    from gclint.tables.finding import AssumedOut, Checked
 
     told("judging")
     packs = all_packs(tables.setup)
@@ -139,15 +140,15 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
 
 
 def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
-    from gclint.report import summary
-    from gclint.report.paper_list import paper_list
+    from gclint.digest import summary
+    from gclint.digest.paper_list import paper_list
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     return rows, extent, paper_list(tables, rows, extent)
 
 
 def _cautions(material: object) -> tuple[str, ...]:
-    from gclint.setup.card import Material
+    from gclint.tables.material import Material
 
     if not isinstance(material, Material):
         return ()
@@ -156,7 +157,7 @@ def _cautions(material: object) -> tuple[str, ...]:
 
 
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
-    from gclint.judge.finding import Change, Checked, Extent, Finding, Found
+    from gclint.tables.finding import Change, Checked, Extent, Finding, Found
 
     finding = Finding(
         rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,

@@ -18,7 +18,7 @@ from gclint.problem import Problem, one_line
 if TYPE_CHECKING:
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Outcome, Source
-    from gclint.report.tables import Run
+    from gclint.run import Run
     from gclint.setup.declare import Options
 
 FEW = 4  # programs whose sheets are all written; of more the report is a list
@@ -100,7 +100,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
     from gclint.check import NoProgram, Unreadable, run
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes
-    from gclint.judge.finding import Left
+    from gclint.tables.finding import Left
 
     [source] = found.sources
     with Progress() as progress:
@@ -129,8 +129,8 @@ def by_workers(
     from gclint.folder.kept import Kept, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
-    from gclint.judge.finding import Left
     from gclint.setup.declare import refuse_wrong
+    from gclint.tables.finding import Left
 
     refuse_wrong(options)
     place = folder_of_cache(many.cache)

@@ -11,7 +11,7 @@ import click
 from gclint.cli.lazy import Group
 
 if TYPE_CHECKING:
-    from gclint.judge.packs import Pack
+    from gclint.packs.pack import Pack
 
 
 @click.group(
@@ -36,7 +36,7 @@ def pack(context: click.Context) -> None:
 
     A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.
     `gclint pack facts --as markdown` prints the whole reference, from which a pack can be written. Editors
-    that complete TOML find the keys in judge/pack.schema.json, in the folder where gclint is installed.
+    that complete TOML find the keys in packs/pack.schema.json, in the folder where gclint is installed.
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())
@@ -50,12 +50,13 @@ def check(file: str) -> int:
     PACK is a file. Of the rules that ship it is a folder (rules/entries), or the file of one rule in it.
     """
     from gclint.cli.output import deliver
-    from gclint.judge.compile_packs import load_group, shipped_packs
-    from gclint.judge.house import scope_words
-    from gclint.judge.packs import GROUP_FILE, check_together, load_pack
+    from gclint.digest.words import count
+    from gclint.packs.house import scope_words
+    from gclint.packs.load import check_together, load_pack
+    from gclint.packs.pack import GROUP_FILE
+    from gclint.packs.shipped_packs import load_group, shipped_packs
     from gclint.prove import unproved
-    from gclint.report.paper import paper_for
-    from gclint.report.words import count
+    from gclint.report.text.paper import paper_for
 
     path = Path(file)
     group = path if path.is_dir() else path.parent
@@ -99,10 +100,10 @@ def facts(table: str | None, form: str, out: str | None) -> int:
     are made of, how rules of other packs are changed, and every fact.
     """
     from gclint.cli.output import deliver
-    from gclint.judge.facts import tables
+    from gclint.facts.registry import tables
     from gclint.problem import Problem, nearest
-    from gclint.report.language_out import fact_lists, page, table_part
-    from gclint.report.paper import Paper, paper_for
+    from gclint.report.answers.language_out import fact_lists, page, table_part
+    from gclint.report.text.paper import Paper, paper_for
 
     known = tables()
     if table is not None and table not in known:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from gclint.cli.output import write_job
 from gclint.problem import Problem, reason
-from gclint.setup.named import declaration
+from gclint.toml.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
 from gclint.trial.make import job_text, proved_again, shop_from, shop_text

@@ -14,9 +14,9 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats32, lean
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.mechanics import Law
-from gclint.cutting.table import OPERATION, Effort
-from gclint.setup.types import Assumed, Setup, Tool
-from gclint.stock.table import Pieces
+from gclint.tables.cutting import OPERATION, Effort
+from gclint.tables.engagement import Pieces
+from gclint.tables.setup import Assumed, Setup, Tool
 
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")

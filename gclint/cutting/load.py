@@ -9,24 +9,24 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, Floats32, distinct, lean, one_of
 from gclint.cutting import formulas
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
-from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floors_for, windows_for
-from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.card import Material
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Assumed, Setup, Tool
-from gclint.stock.table import SIDE, TIP, Engagement, Pieces
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
+from gclint.tables.engagement import SIDE, TIP, Engagement, Pieces
+from gclint.tables.material import Material
+from gclint.tables.motion import COMPENSATED, RAPID
+from gclint.tables.setup import Assumed, Setup, Tool
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.motion.timing import Timing
+    from gclint.tables.motion import Motion
+    from gclint.tables.timing import Timing
 
 CHIP_RULES = ("chip-too-thin", "chip-too-thick")
 NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mill")
 
 
 def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -> Cutting:
-    """One row per row of `engagement.pieces`; see gclint.cutting.table for units and for what NaN means."""
+    """One row per row of `engagement.pieces`; see gclint.tables.cutting for units and for what NaN means."""
     pieces = engagement.pieces
     material = setup.material
     true_speed, marks, assumed = _true_speed(motion, setup)

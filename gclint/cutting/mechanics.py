@@ -16,9 +16,9 @@ from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.cutting.formulas import PI
-from gclint.setup.card import Force
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.material import Force
+from gclint.tables.setup import Tool
 
 Values = Column | float
 SPIRALS = ("up-cut", "down-cut", "compression")

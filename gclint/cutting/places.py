@@ -11,12 +11,13 @@ from gclint.columns import Column, distinct, one_of
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
 from gclint.cutting.mechanics import Law, feed_for_load, law_of
-from gclint.cutting.table import OPERATION, Loads
 from gclint.cutting.window import Window
 from gclint.cutting.windows import Floor, floors_for, windows_for
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Machine, Setup, Sourced, Tool
-from gclint.setup.types import Window as Given
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION, Loads
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Machine, Setup, Tool
+from gclint.tables.setup import Window as Given
 
 DECLARED = ("declared", "the declarations of shop and job")
 

@@ -21,7 +21,7 @@ from gclint.folder.kept import Kept
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
 from gclint.problem import Problem
-from gclint.report.tables import Run
+from gclint.run import Run
 
 AHEAD = 256  # programs that may be answered before the one whose turn it is
 WAITING = 64  # programs among which the largest is taken first, so that no core waits at the end

@@ -6,22 +6,18 @@ and no worse figure than those: what is new is told again.
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
-from gclint.judge.chain import Chain
-from gclint.judge.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.facts.chain import Chain
 from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
+from gclint.judge.hits import Hits
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem, nearest
-from gclint.setup.numbers import model_number
-from gclint.setup.types import GRADES, Accept, Setup
-
-if TYPE_CHECKING:
-    from gclint.judge.judge import Hits
+from gclint.tables.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.tables.setup import GRADES, Accept, Setup
 
 
 class Outcome(Struct, frozen=True):

@@ -10,20 +10,25 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, one_of
-from gclint.cutting.table import Cutting
-from gclint.judge import acceptance, facts_part, facts_setup, house
-from gclint.judge.chain import Chain
-from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
-from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.facts import part as facts_part
+from gclint.facts import setup as facts_setup
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View, facts_of
+from gclint.judge import acceptance
 from gclint.judge.grouping import findings_of
-from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import EVENT, Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import BEHIND_END, FLOW, Program
-from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.judge.hits import Hits
+from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
+from gclint.packs import house
+from gclint.packs.load import check_together, load_pack
+from gclint.packs.pack import Pack, Rule
 from gclint.stock.assume import NEEDS_STOCK
-from gclint.stock.table import Engagement
+from gclint.tables.cutting import Cutting
+from gclint.tables.engagement import Engagement
+from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.tables.motion import EVENT, Motion
+from gclint.tables.program import BEHIND_END, FLOW, Program
+from gclint.tables.setup import GRADES, STANDINGS, Setup
+from gclint.tables.timing import Timing
 
 MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
 LARGE = 1 << 20  # bytes of a column that is worth dropping
@@ -60,17 +65,6 @@ class Judged(Struct, frozen=True):
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
-
-
-class Hits:
-    """Rows of its table that one rule found, before they are grouped."""
-
-    __slots__ = ("accepted", "rule", "view")
-
-    def __init__(self, rule: Rule, view: View) -> None:
-        self.rule = rule
-        self.view = view  # of the chosen rows
-        self.accepted: Column = np.full(view.length, -1, np.int64)  # index of the acceptance in the setup, -1 = none
 
 
 def judge(
@@ -134,7 +128,7 @@ def pack_rules(house: Iterable[str]) -> tuple[str, ...]:
 
 
 def _packs(house: Iterable[str]) -> tuple[Pack, ...]:
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.packs.shipped_packs import shipped_packs
 
     own = tuple(load_pack(Path(path)) for path in house)
     packs = (*shipped_packs(), *own)

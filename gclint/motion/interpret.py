@@ -8,12 +8,12 @@ import numpy as np
 
 from gclint.columns import distinct, lean
 from gclint.faults import CODE, FaultRows, Faults
+from gclint.knowledge.numbers import usual_limits
 from gclint.motion.obey import obey
-from gclint.motion.table import Motion
 from gclint.problem import Problem
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.numbers import usual_limits
-from gclint.setup.types import Assumed, Controller, Limits
+from gclint.tables.motion import Motion
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.setup import Assumed, Controller, Limits
 
 TOOLS_BY_T = Assumed(
     "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"

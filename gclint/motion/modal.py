@@ -19,7 +19,7 @@ import numpy as np
 from cython.cimports.libc.math import atan2, fabs, floor, hypot, isnan, sqrt
 
 from gclint.faults import CODE
-from gclint.motion.table import EVENT
+from gclint.tables.motion import EVENT
 
 NAN = cython.declare(cython.double, float("nan"))
 PI = cython.declare(cython.double, 3.141592653589793)
@@ -72,7 +72,7 @@ FEED_MODE = cython.declare(cython.int, 4)
 PLANE = cython.declare(cython.int, 8)
 OFFSET = cython.declare(cython.int, 16)
 
-# Flags and kinds of gclint.motion.table as C numbers.
+# Flags and kinds of gclint.tables.motion as C numbers.
 RAPID = cython.declare(cython.int, 0)
 LINE = cython.declare(cython.int, 1)
 ARC_CW = cython.declare(cython.int, 2)

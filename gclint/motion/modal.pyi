@@ -1,8 +1,8 @@
 from typing import Any
 
 from gclint.faults import FaultRows
-from gclint.program.table import Program
-from gclint.setup.types import Controller
+from gclint.tables.program import Program
+from gclint.tables.setup import Controller
 
 class Interpreter:
     table: dict[str, Any]

@@ -12,12 +12,12 @@ from functools import cached_property
 
 import numpy as np
 
+from gclint.cards.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
 from gclint.columns import Bools, Column, Ints, distinct, one_of
 from gclint.faults import CODE, FaultRows
 from gclint.later import Later
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
-from gclint.setup.types import Assumed, Controller
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.setup import Assumed, Controller
 
 MOST = 1000  # places of one name that are told
 LENGTHS = tuple(ord(letter) for letter in "UVWXYZIJKQR")  # letters whose number is a length

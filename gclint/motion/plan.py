@@ -12,7 +12,7 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, WORDS_OF_A_BLOCK, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, FLOW, WORDS_OF_A_BLOCK, Program
 
 MOST_STRUCTURE = 10_000  # O words, loops and branches of one file
 MOST_CHARACTERS = 250_000  # of their lines

@@ -8,7 +8,7 @@ from gclint.faults import FaultRows
 from gclint.problem import Problem
 from gclint.program import LARGEST
 from gclint.program.kind import NoProgram, refuse_other_kinds
-from gclint.program.table import WORDS_OF_A_BLOCK, Program
+from gclint.tables.program import WORDS_OF_A_BLOCK, Program
 
 LONGEST_LINE = 1_000_000  # bytes
 

@@ -14,7 +14,7 @@ if not cython.compiled:
 
 from gclint.faults import CODE
 
-# The flags of gclint.program.table, as C numbers.
+# The flags of gclint.tables.program, as C numbers.
 DELETED = cython.declare(cython.int, 1)
 EXPRESSION = cython.declare(cython.int, 2)
 MOST_EXPRESSIONS = cython.declare(cython.Py_ssize_t, 1000)  # that are told as faults; block_flags has them all

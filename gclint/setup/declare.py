@@ -12,10 +12,10 @@ from msgspec import Struct
 from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.named import declaration, program, really_toml
-from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
-from gclint.setup.types import Assumed, Tool
+from gclint.tables.setup import Assumed, Tool
+from gclint.toml.file import Key, decode, problem_at, read_text
+from gclint.toml.named import declaration, program, really_toml
 
 
 class Options(Struct, frozen=True):

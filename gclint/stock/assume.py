@@ -7,9 +7,9 @@ import math
 import numpy as np
 
 from gclint.columns import Bools, Floats
-from gclint.motion.table import RAPID, Motion
 from gclint.problem import Problem
-from gclint.setup.types import Assumed, Setup, Stock
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import Assumed, Setup, Stock
 
 NEEDS_STOCK = "stock (--stock or [stock] in job.toml)"
 

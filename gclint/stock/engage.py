@@ -10,15 +10,15 @@ import numpy as np
 
 from gclint.columns import Bools, Floats, Ints, distinct
 from gclint.faults import CODE
-from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
-from gclint.setup.types import Assumed, Setup, Stock
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
 from gclint.stock.entries import entries_of
 from gclint.stock.grid import cell_wanted, grid_over
 from gclint.stock.passes import passes_of
 from gclint.stock.profile import Profile, profile
 from gclint.stock.sweeps import sweep
-from gclint.stock.table import Engagement, Entries, Passes, Pieces
+from gclint.tables.engagement import Engagement, Entries, Passes, Pieces
+from gclint.tables.motion import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
+from gclint.tables.setup import Assumed, Setup, Stock
 
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
 GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends

@@ -5,10 +5,10 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
-from gclint.motion.table import ARC_CW, Motion
-from gclint.setup.types import Stock
 from gclint.stock.assume import outline
-from gclint.stock.table import ENTRY, Entries, Passes, Pieces
+from gclint.tables.engagement import ENTRY, Entries, Passes, Pieces
+from gclint.tables.motion import ARC_CW, Motion
+from gclint.tables.setup import Stock
 
 SURFACE = 0.1  # mm; descents through less, or beside the middle of the tip, follow a surface and are no entries
 FOLLOWS = 0.5  # a descent whose material was thinner than this share of it follows a surface

@@ -6,9 +6,9 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Bools, Floats, Ints
-from gclint.setup.types import Stock
 from gclint.stock.assume import outline
 from gclint.stock.profile import Profile
+from gclint.tables.setup import Stock
 
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm

@@ -6,7 +6,7 @@ import math
 
 from msgspec import Struct
 
-from gclint.setup.types import Assumed, Tool
+from gclint.tables.setup import Assumed, Tool
 
 DRILL_POINT = 118.0  # degrees; DESIGN section 5: what an undeclared drill is taken to have
 LEAST_ANGLE = 0.01  # degrees; nothing ground is sharper, and its cone would have no end

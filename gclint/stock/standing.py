@@ -11,13 +11,13 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
+from gclint.knowledge.numbers import model_number
 from gclint.motion.along import points_at
-from gclint.motion.table import RAPID, Motion
-from gclint.setup.numbers import model_number
-from gclint.setup.types import KeepOut, Setup
 from gclint.stock.assume import outline
 from gclint.stock.laps import Laps, Points, laps_of, points_along
-from gclint.stock.table import Engagement
+from gclint.tables.engagement import Engagement
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import KeepOut, Setup
 
 AROUND = np.linspace(0.0, 2 * np.pi, 24, endpoint=False)  # directions looked at around a tool
 BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count

@@ -9,11 +9,11 @@ import numpy as np
 
 from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
-from gclint.motion.table import Motion
 from gclint.problem import Problem
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
+from gclint.tables.motion import Motion
 
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment

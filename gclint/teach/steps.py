@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from gclint.judge.wording import one_unit
+from gclint.digest.sheet_words import sentence
+from gclint.digest.words import duration, figure, span
 from gclint.motion.along import point_at
-from gclint.motion.table import RAPID
-from gclint.report.sheet_words import sentence
-from gclint.report.words import duration, figure, span
-from gclint.setup.types import Tool
+from gclint.packs.wording import one_unit
+from gclint.tables.motion import RAPID
+from gclint.tables.setup import Tool
 from gclint.teach.ground import ground
 from gclint.teach.place import Place
 from gclint.teach.scale import Scale

@@ -6,8 +6,8 @@ import math
 import textwrap
 
 from gclint import __version__
-from gclint.report.paper import Paper
-from gclint.report.words import Lengths, figure
+from gclint.digest.words import Lengths, figure
+from gclint.report.text.paper import Paper
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson, ToolWindow
 from gclint.trial.plan import FAULTS

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from gclint.report.words import Lengths
+from gclint.digest.words import Lengths
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson
 from gclint.trial.learn_picture import picture_of

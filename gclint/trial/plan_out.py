@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from gclint.report.paper import Paper
+from gclint.report.text.paper import Paper
 from gclint.trial.levels import Levels
 from gclint.trial.make import Made
 from gclint.trial.plan import Cut, Plan, listed, risks

@@ -10,7 +10,7 @@ from statistics import median
 from msgspec import Struct
 
 from gclint.problem import Problem
-from gclint.setup.types import Controller, Setup
+from gclint.tables.setup import Controller, Setup
 from gclint.trial.groove import Move, leg_of, path_of
 from gclint.trial.numbers import plan_number
 from gclint.trial.plan import Cut, Plan, Shape

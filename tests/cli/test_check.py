@@ -13,7 +13,7 @@ from pathlib import Path
 import jsonschema
 import pytest
 
-from gclint.report.json_out import schema
+from gclint.report.machine.json_out import schema
 
 Gclint = Callable[..., tuple[int, str, str]]
 Process = Callable[..., "subprocess.CompletedProcess[str]"]

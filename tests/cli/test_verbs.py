@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
-from gclint.setup.numbers import numbers
-from gclint.setup.quantities import quantities
+from gclint.knowledge.numbers import numbers
+from gclint.knowledge.quantities import quantities
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.shipped import folder
 
 Gclint = Callable[..., tuple[int, str, str]]

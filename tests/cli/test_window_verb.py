@@ -10,8 +10,8 @@ from typing import Any
 import jsonschema
 import pytest
 
-from gclint.report.paper import Paper
-from gclint.report.window_out import SCHEMA_FILE, schema_text
+from gclint.report.answers.window_out import SCHEMA_FILE, schema_text
+from gclint.report.text.paper import Paper
 
 Run = Callable[..., tuple[int, str, str]]
 SHOP = """
@@ -59,7 +59,7 @@ def document(gclint: Run, *args: str) -> dict[str, Any]:
 
 
 def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
-    assert SCHEMA_FILE.read_text(encoding="utf-8") == schema_text(), "run  python -m gclint.report.window_out"
+    assert SCHEMA_FILE.read_text(encoding="utf-8") == schema_text(), "run  python -m gclint.report.answers.window_out"
 
 
 def test_a_drawing_with_limits_and_pairs_fits_80_plain_columns(here: Path, gclint: Run) -> None:
@@ -82,7 +82,7 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
     import shapely
 
     from gclint.cli.window import _asked
-    from gclint.report.window_out import LEFT, ROWS, answer, sheet
+    from gclint.report.answers.window_out import LEFT, ROWS, answer, sheet
 
     asked = _asked("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
     made = answer(asked)

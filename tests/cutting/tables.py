@@ -8,10 +8,10 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.faults import Faults
-from gclint.motion.table import LINE, Motion
-from gclint.motion.timing import Timing
-from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Tool
-from gclint.stock.table import SIDE, TIP, Engagement, Entries, Passes, Pieces
+from gclint.tables.engagement import SIDE, TIP, Engagement, Entries, Passes, Pieces
+from gclint.tables.motion import LINE, Motion
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool
+from gclint.tables.timing import Timing
 
 DTYPES = {
     "Floats": np.float64,

@@ -8,12 +8,12 @@ import numpy as np
 import pytest
 from msgspec.structs import replace
 
+from gclint.cards.material import material
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.load import load
-from gclint.cutting.table import Cutting, Effort
-from gclint.motion.table import RAPID
-from gclint.setup.card import material
-from gclint.setup.types import Machine, Spindle, Tool
+from gclint.tables.cutting import Cutting, Effort
+from gclint.tables.motion import RAPID
+from gclint.tables.setup import Machine, Spindle, Tool
 from tests.cutting import tables
 
 TOOL = Tool(1, "flat", 6.0, flutes=2, flute_length=20.0, stickout=30.0, shank=6.0, made_of="carbide")

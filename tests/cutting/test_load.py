@@ -7,11 +7,11 @@ from typing import Any
 import numpy as np
 import pytest
 
+from gclint.cards.material import material
 from gclint.cutting.load import load
-from gclint.cutting.table import OPERATION, OPERATIONS, Cutting
-from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.card import material
-from gclint.setup.types import DialMark, Spindle, Tool, Window
+from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting
+from gclint.tables.motion import COMPENSATED, RAPID
+from gclint.tables.setup import DialMark, Spindle, Tool, Window
 from tests.cutting import tables
 
 FLAT = Tool(1, "flat", 6.0, flutes=2)

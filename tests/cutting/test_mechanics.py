@@ -7,7 +7,7 @@ import pytest
 
 from gclint.cutting import formulas as f
 from gclint.cutting import mechanics as m
-from gclint.setup.types import Tool
+from gclint.tables.setup import Tool
 
 KIENZLE = m.Law(700.0, 700.0, 0.25, 0.01)
 RANGE = m.Law(20.0, 50.0, 0.0, 0.01)

@@ -7,11 +7,11 @@ from pathlib import Path
 import pytest
 
 from gclint.judge import judge as judging
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.packs import load_pack
+from gclint.packs.load import load_pack
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.setup.types import GRADES
 from gclint.shipped import folder
+from gclint.tables.setup import GRADES
 from tests.judge.try_judge import found, names, tried
 
 HEAD = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\n"

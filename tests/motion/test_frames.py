@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.motion.table import OTHER_FRAME
+from gclint.tables.motion import OTHER_FRAME
 from tests.motion.run import STATED, ends, faults, run
 
 

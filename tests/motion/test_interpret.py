@@ -7,7 +7,8 @@ import sys
 
 import pytest
 
-from gclint.motion.table import (
+from gclint.problem import Problem
+from gclint.tables.motion import (
     COMPENSATED,
     CYCLE,
     HOME,
@@ -21,7 +22,6 @@ from gclint.motion.table import (
     Y_WORD,
     Z_WORD,
 )
-from gclint.problem import Problem
 from tests.motion.run import STATED, ends, events, faults, run
 
 

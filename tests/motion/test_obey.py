@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from gclint.cards.codes import KINDS
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
-from gclint.setup.codes import KINDS
-from gclint.setup.types import Controller
+from gclint.tables.setup import Controller
 from tests.motion.run import STATED, ends, faults, run
 
 HOLES = STATED + "G0 X0 Y0 Z5\nG81 X10 Y0 Z-3 R2 F300\nX20\nG0 X30\nM30\n"

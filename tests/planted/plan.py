@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from gclint.judge.compile_packs import shipped_packs
+from gclint.packs.shipped_packs import shipped_packs
 from tests.planted import (  # noqa: F401  (they register their planters)
     faults_of_chips,
     faults_of_collisions,

@@ -8,9 +8,9 @@ from pathlib import Path
 import pytest
 
 from gclint.check import check, trace
-from gclint.judge.finding import Checked
 from gclint.problem import Problem
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked
 
 TABLE = Path(__file__).resolve().parents[2] / "rules" / "controllers" / "HABITS.md"
 HEAD = b"G21 G90 G94 G17 G54\nM3 S16000\nG0 X0 Y0 Z5\n"

@@ -7,8 +7,8 @@ import pytest
 
 from gclint.columns import Column
 from gclint.cutting import mechanics as m
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.setup import Tool
 
 CARBIDE, HSS = 600e3, 200e3
 

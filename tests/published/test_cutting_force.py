@@ -10,10 +10,10 @@ import pytest
 from gclint.check import trace
 from gclint.cutting import formulas as f
 from gclint.cutting import mechanics as m
-from gclint.cutting.table import OPERATION
-from gclint.motion.table import LINE
 from gclint.setup.declare import Options
-from gclint.setup.units import quantity
+from gclint.tables.cutting import OPERATION
+from gclint.tables.motion import LINE
+from gclint.toml.units import quantity
 
 
 @pytest.mark.parametrize(

@@ -7,10 +7,11 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.material import material
 from gclint.cutting.limits import Power, Ray, Speed
 from gclint.cutting.places import Bounds, Cut, window_of
-from gclint.setup.card import material
-from gclint.setup.types import Controller, Hold, Machine, Setup, Sourced, Spindle, Tool, Window
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool, Window
 
 BOUNDS = Bounds(*(Sourced(value, "practice", "invented") for value in (0.05, 0.15, 1.0, 0.9)))
 CARDS = Path(__file__).parents[2] / "rules" / "materials"

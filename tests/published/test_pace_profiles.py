@@ -12,8 +12,8 @@ import pytest
 
 from gclint.motion.pace import pace
 from gclint.motion.planner import Planner
-from gclint.motion.timing import Timing
-from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.timing import Timing
 from tests.motion.run import STATED, run
 
 

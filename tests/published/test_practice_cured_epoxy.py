@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import pytest
 
+from gclint.cards.material import material
 from gclint.cutting.load import load
-from gclint.setup.card import material
-from gclint.setup.types import Tool
+from gclint.tables.setup import Tool
 from tests.cutting import tables
 
 BIT = Tool(1, "flat", 3.175, flutes=2)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.setup.card import material, names
+from gclint.cards.material import material, names
 
 DIAMETERS = (1.5, 3.175, 6.0, 6.35, 12.7)
 # name: chip limits at each diameter; ramp advised / alarm; plunge; feed share; depth slot / side; edge speed

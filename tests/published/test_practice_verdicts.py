@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.finding import Checked
+from gclint.tables.finding import Checked
 from tests.judge.try_judge import found, tried
 
 NOMINAL = (10000, 12000, 14000, 17000, 20000, 23000, 26000)

@@ -7,8 +7,8 @@ import math
 import numpy as np
 import pytest
 
-from gclint.setup.types import Tool
 from gclint.stock.engage import engage
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, setup
 
 D = 6.0

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from gclint.judge.finding import Checked
+from gclint.tables.finding import Checked
 from tests.samples import make_samples
 
 SAMPLES = make_samples.SAMPLES
@@ -62,7 +62,7 @@ def test_a_second_reader_finds_no_difference(name: str) -> None:
     from gclint.motion.interpret import interpret
     from gclint.motion.second_reader import read_again
     from gclint.program.read import read
-    from gclint.setup.types import Controller
+    from gclint.tables.setup import Controller
 
     program = read((SAMPLES / name).read_bytes(), name)
     compared = read_again(program, interpret(program, Controller()))

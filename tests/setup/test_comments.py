@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
 from gclint.setup.comments import said_in, tools_in
-from gclint.setup.types import Controller, Tool
+from gclint.tables.setup import Controller, Tool
 from tests.strategies import STEADY
 
 CUT = "G21 G90 G94 G17 G54\nM3 S10000\nG0 Z5\nG1 Z-1 F300\nG1 X50 F1000\nM30\n"

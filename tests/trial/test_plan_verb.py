@@ -12,9 +12,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.controller import names
 from gclint.check import trace
 from gclint.problem import Problem
-from gclint.setup.controllers import names
 from gclint.setup.declare import Options
 from gclint.trial.groove import path_of
 from gclint.trial.make import numbers_of
@@ -424,7 +424,7 @@ def test_numbers_are_told_in_runs() -> None:
 def _plan() -> Plan:
     import datetime
 
-    from gclint.setup.declared import Length, Position
+    from gclint.toml.quantity import Length, Position
 
     three = (Length(1), Length(1), Length(1))
     return Plan("x", datetime.date(2026, 11, 25), "hdpe", "x.nc", three, (Position(0), Position(0)), three[:2])

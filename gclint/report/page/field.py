@@ -7,8 +7,8 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Floats32
-from gclint.report.page.pack import Columns
-from gclint.report.tables import Tables
+from gclint.digest.pack import Columns
+from gclint.run import Tables
 
 MOST_CELLS = 260  # along one side
 

@@ -8,12 +8,8 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
-from gclint.judge.finding import Checked, Finding
-from gclint.report.cautions import cautions
-from gclint.report.gauge import gauge_of
-from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
-from gclint.report.paper_words import on_paper
-from gclint.report.sheet_words import (
+from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
+from gclint.digest.sheet_words import (
     NO_FILES,
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
@@ -42,13 +38,17 @@ from gclint.report.sheet_words import (
     where_words,
     window_words,
 )
-from gclint.report.show_out import feed_words, load_words, speed_words
-from gclint.report.tables import Run
-from gclint.report.tool_facts import ToolFacts, tool_facts
-from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
-from gclint.setup.glossary import glossary
-from gclint.setup.glosses import glosses
-from gclint.setup.types import Setup, Stock
+from gclint.digest.tool_facts import ToolFacts, tool_facts
+from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
+from gclint.knowledge.glossary import glossary
+from gclint.knowledge.glosses import glosses
+from gclint.report.text.cautions import cautions
+from gclint.report.text.gauge import gauge_of
+from gclint.report.text.paper_words import on_paper
+from gclint.report.text.show_out import feed_words, load_words, speed_words
+from gclint.run import Run
+from gclint.tables.finding import Checked, Finding
+from gclint.tables.setup import Setup, Stock
 
 # What the page is called for each reader, and its parts in order.
 READERS: dict[str, tuple[str, tuple[str, ...]]] = {

@@ -41,7 +41,7 @@ export interface Model {
   tools: Strip[]; findings: Finding[]; lines: number; kept: Told | null;
 }
 
-// Kinds of a piece of the path, as gclint/report/page/path.py numbers them.
+// Kinds of a piece of the path, as gclint/digest/path.py numbers them.
 export const RAPID = 0, AIR = 1, CUT = 2, CRASH = 3, BREAK = 4;
 export const UNKNOWN = 255;
 

@@ -1,0 +1,105 @@
+"""What each tool does to the stock: pieces of path in contact, entries and passes, as columns.
+
+Lengths mm, angles degrees, volumes mm3. A piece is a part of one move at most about a quarter of the tool's diameter
+long; pieces without contact are not stored. Short moves that run on straight (and a ball's that bend smoothly) are
+swept together up to that length: each keeps its own row, length, drop and depth, shares the volume by its length, and
+has the ap, ae, angle and climb of all. Where contact ends, the rows may run on by as much.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from gclint.columns import Bytes, Floats32, Ints
+from gclint.tables.setup import Assumed, Stock
+
+# touch bits
+TIP, SIDE, SHANK = 1, 2, 4
+
+# kinds of entry
+ENTRY_KINDS: tuple[str, ...] = ("straight", "ramp", "helix", "side", "open")
+ENTRY = {name: number for number, name in enumerate(ENTRY_KINDS)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Pieces:
+    """Rows in the order of execution; rapids in contact are rows too (Motion.kind tells)."""
+
+    move: Ints  # row of Motion
+    start: Floats32  # share of the move's length at which the piece starts, 0..1
+    end: Floats32
+    length: Floats32  # along the path
+    travel: Floats32  # in X and Y
+    drop: Floats32  # downward, positive; negative where the tool rises
+    removed: Floats32  # volume
+    ap: Floats32  # axial depth of cut: top of the material met (no slivers of a wall) above the lowest point that cuts
+    # radial width of cut, 0..D; of tools that are not flat the stepover from an equal cut beside which they take this
+    # section, at most the diameter that is in the cut (a slot)
+    ae: Floats32
+    angle: (
+        Floats32  # engagement angle, 0..180 in level motion; of tools that are not flat arccos(1 - ae / radius there)
+    )
+    climb: Floats32  # share of the cut that is climb milling with a clockwise spindle, 0..1
+    under: Floats32  # share of the tool's disc (at full diameter) on uncut material as it goes down; 0 when it does not
+    centre: Bytes  # 1 where material lies under the middle 0.3 D (radius) of the tip as it goes down
+    touch: Bytes  # TIP, SIDE, SHANK bits
+    shank: Floats32  # height of wall met by the shank above the flutes; 0 if none
+    depth: Floats32  # of the tip's lowest point below the stock's top
+    open_start: Bytes  # 1 where the tip, at the start of the piece, stood in space already cut or outside the stock
+
+    def __len__(self) -> int:
+        return len(self.move)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Entries:
+    """Each place where the tip starts down into solid, or starts to cut after open space."""
+
+    kind: Bytes  # index into ENTRY_KINDS
+    first_move: Ints  # rows of Motion
+    last_move: Ints
+    pass_: Ints  # row of Passes it opens or lies in; -1 if none
+    solid: Floats32  # depth of solid gone through (uncut material met on the way down)
+    descent: Floats32  # whole descent of those moves, air included
+    travel: Floats32  # X-Y travel while in solid
+    slope: Floats32  # degrees below level while in solid: 90 = straight down
+    under: Floats32  # largest share of the disc on uncut material
+    centre: Bytes  # 1 where the middle of the tip met uncut material
+    feed: Floats32  # highest set feed in solid, mm/min (NaN if none)
+    z_feed: Floats32  # highest downward share of it, mm/min
+    depth: Floats32  # tip's depth below the stock's top at the end of the entry
+    radius: Floats32  # of the helix; NaN if not a helix
+    from_outside: Bytes  # 1 where the descent was made outside the stock's outline
+
+    def __len__(self) -> int:
+        return len(self.kind)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Passes:
+    """Unbroken runs of pieces of one tool in material."""
+
+    first_piece: Ints
+    last_piece: Ints
+    tool: Ints
+    length: Floats32
+    ap: Floats32  # largest
+    ae: Floats32  # largest
+    lowest: Floats32  # Z of the lowest tip
+    removed: Floats32
+
+    def __len__(self) -> int:
+        return len(self.first_piece)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Engagement:
+    box: Stock | None  # the blank that was modelled (declared or assumed); None where nothing could be modelled
+    cell: float  # mm; 0 where nothing was modelled
+    cell_wanted: float  # mm; smaller than `cell` where the memory cap made the cell grow
+    pieces: Pieces
+    entries: Entries
+    passes: Passes
+    cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched
+    assumed: tuple[Assumed, ...]
+    not_judged: tuple[tuple[str, str, int], ...]  # (what, or the one rule; which declaration would judge it; moves)
