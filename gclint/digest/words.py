@@ -42,7 +42,10 @@ class Glossary:
         for word, gloss in list(self.left.items()):
             if word not in self.left:
                 continue
-            if word.lower() not in lower:
+            certain = re.split(r"[^\w -]", word)[0]
+            if certain != word:
+                certain = certain[:-1]  # what follows may make its last mark optional
+            if "|" not in word and certain.lower() not in lower:
                 continue
             match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \(| rate)", text, re.IGNORECASE)
             if match and text.count("(", 0, match.start()) == text.count(")", 0, match.start()):
