@@ -20,7 +20,8 @@ def run(text: str) -> Motion:
 
 
 def number(chance: random.Random) -> str:
-    return chance.choice((f"{chance.uniform(0, 99):.3f}", f"{chance.randrange(1, 99)}", f"{chance.randrange(9)}.", ".5"))
+    whole = chance.randrange(1, 99)
+    return chance.choice((f"{chance.uniform(0, 99):.3f}", f"{whole}", f"{whole}.", ".5"))
 
 
 def test_every_line_of_a_form_has_its_own_numbers() -> None:
@@ -36,7 +37,8 @@ def test_every_line_of_a_form_has_its_own_numbers() -> None:
         )[n % 4])
         wanted.append((float(a) + float(b) * float(c), -float(d) if n % 4 == 2 else float(d)))
     moved = run("\n".join(lines) + "\n")
-    assert not moved.stopped_at and not len(moved.faults)
+    assert not moved.stopped_at
+    assert not len(moved.faults)
     assert np.column_stack((moved.x1, moved.y1))[1:] == pytest.approx(np.array(wanted))
 
 
