@@ -64,6 +64,7 @@ KINDS: tuple[str, ...] = (
     "compensation-refused",  # a code that the report refuses while compensation is on, or turning it on; a = code x 10
     "contour-too-tight",  # the tool does not go into an inside corner or arc; a = its radius, b = room there is, mm
     "corner-refused",  # an inside corner on a controller that refuses every one; a = the tool's radius, mm
+    "arc-plane-suspect",  # as arc-does-not-close, and it closes in another plane; a = that plane (17, 18 or 19)
     "entry-too-short",  # the first move under G41 or G42 is shorter than a, the radius; b = its length, mm
 )
 CODE = {kind: number for number, kind in enumerate(KINDS)}

@@ -19,7 +19,7 @@ FLOORS = (
     "toml", "tables", "knowledge", "cards", "program", "setup", "motion", "stock", "cutting",
     "language", "facts", "packs", "advice", "judge", "run",
     "digest", "report.text", "report.answers", "report.machine", "report.picture", "report.page",
-    "check", "prove", "teach", "folder", "trial", "cli", "check_wheel",
+    "shelf", "earlier", "check", "prove", "teach", "folder", "trial", "cli", "check_wheel",
 )  # fmt: skip
 FLOOR = {name: number for number, names in enumerate(FLOORS) for name in names.split()}
 

@@ -44,7 +44,7 @@ FAMILIES: dict[str, tuple[str, ...]] = {
 # Ways of writing that a controller takes, refuses or passes over.
 HABITS: dict[str, str] = {
     "expressions": "parameters and expressions (#1, [2*3])",
-    "o-words": "O words that call, loop and branch (o100 while)",
+    "flow-by-number": "flow by numbered words: calls, loops and branches that begin with O and a number",
     "macro-words": "macro words (IF, WHILE, GOTO)",
     "arc-turns": "P as the number of turns of an arc",
     "arc-radius": "arcs by radius (R)",

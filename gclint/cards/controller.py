@@ -16,6 +16,7 @@ import msgspec
 from msgspec import Struct
 
 from gclint.cards.codes import FAMILIES, HABITS, LETTERS, codes_of, tenths
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem, nearest
 from gclint.shipped import folder
 from gclint.tables.setup import Controller, Said
@@ -25,13 +26,19 @@ Does = Literal["does", "refuses", "ignores"]
 STATES: tuple[Does, ...] = ("does", "refuses", "ignores")
 # Of each of these one is in force at a time.
 STARTS = (("G17", "G18", "G19"), ("G20", "G21", "G70", "G71"), ("G90", "G91"), ("G93", "G94", "G95"), ("G98", "G99"))
+RESOLUTION = 0.001  # mm, where a card names none
+INCH_STEP = 0.0001 * 25.4  # mm: the last place of the four decimals in which inch programs are written
 PRODUCT_FREE = re.compile(r"[a-z0-9][a-z0-9-]*\Z")
 
 
 class ArcRule(Struct, frozen=True, forbid_unknown_fields=True):
-    """An arc is refused over `most`, or over both `tolerance` and `share` of its radius."""
+    """An arc is refused over `most`, or over both `tolerance` and `share` of its radius.
 
-    tolerance: Depth
+    Where `tolerance` is left out, the rule of this controller is not known: what rounding to its resolution cannot
+    explain is refused (`arc_steps`, `arc_share` and `arc_most` of the model's numbers).
+    """
+
+    tolerance: Depth | None = None
     tolerance_inch: Depth | None = None  # where the program speaks inches, if it differs there
     share: float = 0.0
     most: Depth | None = None
@@ -59,7 +66,7 @@ class ControllerCard(Struct, frozen=True, forbid_unknown_fields=True):
     name: str
     title: str
     source: str
-    arcs: ArcRule
+    arcs: ArcRule = msgspec.field(default_factory=ArcRule)
     about: str = ""
     standing: Standing = "memory"  # of what names none of its own
     tool_change: Literal["does", "stops", "refuses", "ignores"] = "does"
@@ -111,6 +118,8 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         for letter in "ABCUVW":
             if letter not in card.axes:
                 states.setdefault(letter, "refuses")
+    resolution = float(card.resolution or RESOLUTION)
+    tolerance, inch, share, most = _arc_limits(card.arcs, resolution)
     return Controller(
         name=card.name,
         title=card.title,
@@ -122,11 +131,12 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         over_feed=card.over_feed,
         rapids=card.rapids,
         characters_per_second=card.characters_per_second,
-        arc_tolerance=float(card.arcs.tolerance),
-        arc_tolerance_inch=None if card.arcs.tolerance_inch is None else float(card.arcs.tolerance_inch),
-        arc_tolerance_share=card.arcs.share,
-        arc_tolerance_most=float(card.arcs.most or 0.0),
-        resolution=float(card.resolution or 0.001),
+        arc_known=card.arcs.tolerance is not None,
+        arc_tolerance=tolerance,
+        arc_tolerance_inch=inch,
+        arc_tolerance_share=share,
+        arc_tolerance_most=most,
+        resolution=resolution,
         no_point=card.no_point,
         line_length=card.line_length,
         axes=card.axes,
@@ -139,10 +149,32 @@ def _resolved(card: ControllerCard, text: str, path: str) -> Controller:
         states=states,
         other_codes=card.other_codes,
         said=said,
-        because={key: (each.standing, each.source) for key, each in card.because.items()},
+        because=_because(card),
         source=card.source,
         standing=card.standing,
     )
+
+
+def _because(card: ControllerCard) -> dict[str, tuple[str, str]]:
+    """Return the standing and source of single keys; an arc rule that the card leaves out is gclint's own."""
+    said: dict[str, tuple[str, str]] = {key: (each.standing, each.source) for key, each in card.because.items()}
+    if card.arcs.tolerance is None:
+        said["arcs"] = ("practice", "not known of this controller: gclint reckons from the resolution, no source")
+    return said
+
+
+def _arc_limits(arcs: ArcRule, resolution: float) -> tuple[float, float | None, float, float]:
+    """Return tolerance, the same in inch programs, share of the radius and most (0: none); mm.
+
+    Start, end and centre are each rounded to a step, which moves a radius by less than 3 steps; an inch program is
+    written in steps of 0.0001 in, whatever the controller resolves.
+    """
+    if arcs.tolerance is not None:
+        inch = None if arcs.tolerance_inch is None else float(arcs.tolerance_inch)
+        return float(arcs.tolerance), inch, arcs.share, float(arcs.most or 0.0)
+    steps, most = model_number("arc_steps"), model_number("arc_most")
+    inch = steps * max(resolution, INCH_STEP)
+    return steps * resolution, inch, model_number("arc_share"), max(most, inch)
 
 
 def _states(card: ControllerCard, text: str, path: str) -> tuple[dict[str, str], tuple[Said, ...]]:
@@ -203,7 +235,8 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
         if code in states:
             told = next(s for s in STATES if states[code] == s)
             raise _wrong(text, path, (told,), f"what it does with {code} is said by the key `{key}`")
-    most, tolerance = float(card.arcs.most or 0.0), float(card.arcs.tolerance)
+    _arcs_agree(card.arcs, text, path)
+    most, tolerance = float(card.arcs.most or 0.0), float(card.arcs.tolerance or 0.0)
     if 0 < most < tolerance:
         raise _wrong(text, path, ("arcs", "most"), "arcs are refused over `most`, so it cannot be under `tolerance`")
     if not 0 <= card.arcs.share < 1:
@@ -221,6 +254,15 @@ def _agree(card: ControllerCard, states: dict[str, str], text: str, path: str) -
         for letter in card.axes:
             if states.get(letter) == "refuses":
                 raise _wrong(text, path, ("axes",), f"{letter} is an axis and yet its words are refused")
+
+
+def _arcs_agree(arcs: ArcRule, text: str, path: str) -> None:
+    """Raise Problem where limits are given without the tolerance that they go with."""
+    if arcs.tolerance is None:
+        for key, given in (("tolerance_inch", arcs.tolerance_inch), ("share", arcs.share), ("most", arcs.most)):
+            if given:
+                says = "it goes with `tolerance`; leave all out if the rule is not known"
+                raise _wrong(text, path, ("arcs", key), says)
 
 
 def _wrong(text: str, path: str, key: tuple[str | int, ...], says: str) -> Problem:

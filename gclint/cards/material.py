@@ -86,6 +86,7 @@ class Card(Row, frozen=True):
     melts: bool = False
     burns: bool = False
     dust: bool | str = False
+    tape_holds: bool = True
     aliases: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     edge: tuple[EdgeRow, ...] = ()
@@ -194,6 +195,7 @@ def _material(card: Card, path: str) -> Material:
         melts=card.melts,
         burns=card.burns,
         dust=card.dust,
+        tape_holds=card.tape_holds,
         cautions=card.cautions,
         thin_words=card.seen.thin,
         thick_words=card.seen.thick,

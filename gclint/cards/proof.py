@@ -158,5 +158,7 @@ def _words(card: Card) -> Iterator[tuple[Key, str]]:
         yield ("melts",), f"{card.kind} does not melt"
     if card.kind == "metal" and (card.melts or card.burns):
         yield ("melts" if card.melts else "burns",), "a metal neither melts nor burns at a router"
+    if not card.tape_holds and not any("tape" in caution.lower() for caution in card.cautions):
+        yield ("tape_holds",), "tape does not hold it: a caution must say so, and what does"
     if not card.cautions:
         yield (), "no caution is given: dust, fumes, fire, fragments?"

@@ -45,10 +45,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
     @wraps(command)
     def packed(
-        *, sheets: bool, passed: bool, cache: str | None, changed_since: str | None, tracked: bool,
+        *, sheets: bool, passed: bool, cache: str | None, differs_from: str | None, tracked: bool,
         workers: int | None, give_up_after: float | None, **rest: Any,
     ) -> Any:
-        return command(many=Many(sheets, passed, cache, changed_since, tracked, workers, give_up_after), **rest)
+        return command(many=Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after), **rest)
 
     for option in reversed(
         (
@@ -57,11 +57,11 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             ),
             click.option("--passed", is_flag=True, help="Name every file of a folder that is passed over."),
             click.option(
-                "--changed-since", metavar="REV",
+                "--differs-from", metavar="REV",
                 help="Only what differs from this revision of a git folder: programs, and those whose declarations do.",
             ),
             click.option(
-                "--tracked", is_flag=True, help="With --changed-since: leave out files that git does not keep yet."
+                "--tracked", is_flag=True, help="With --differs-from: leave out files that git does not keep yet."
             ),
             click.option(
                 "--cache", metavar="DIR",
@@ -82,7 +82,7 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found:
-    """The programs behind the arguments; with --changed-since those of them that a change concerns."""
+    """The programs behind the arguments; with --differs-from those of them that a change concerns."""
     from gclint.folder.find import find
 
     found = find(named)
@@ -91,7 +91,7 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
 
         found.sources = changed(named, found.sources, many.since, options, many.tracked)
     elif many.tracked:
-        raise Problem("--tracked goes with --changed-since")
+        raise Problem("--tracked goes with --differs-from")
     return found
 
 

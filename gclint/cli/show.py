@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
 @click.option("--picture", metavar="FILE", help="Instead: draw the path and what is found, .png or .svg.")
 @click.option(
-    "--second-reader", is_flag=True, help="Instead: read every plain block again with pygcode and list any difference."
+    "--second-reader", is_flag=True,
+    help="Instead: read every plain block again with an independent library and list any difference.",
 )
 def show(
     program: str,
@@ -105,7 +106,7 @@ def draw(data: bytes, program: str, options: Options, target: str, progress: Pro
 def say_second_reading(
     data: bytes, name: str, options: Options, path: str | None, form: str, out: str | None, progress: Progress
 ) -> int:
-    """Only read and followed, as no controller in particular would: pygcode knows none."""
+    """Only read and followed, as no controller in particular would: the second reader knows none."""
     from gclint.cards.controller import controller
     from gclint.check import folder_of
     from gclint.cli.output import deliver

@@ -7,7 +7,7 @@ import math
 import numpy as np
 
 from gclint.columns import Column, Floats, Longs, distinct, one_of
-from gclint.digest import summary
+from gclint.digest import hands, summary
 from gclint.digest.tool_facts import described, dial_marks
 from gclint.digest.words import Lengths
 from gclint.motion.restart import RestartLine, restart_lines, restart_moves
@@ -16,7 +16,7 @@ from gclint.tables.finding import Extent, ToolRow
 from gclint.tables.material import Material
 from gclint.tables.motion import EVENT, RAPID, Motion
 from gclint.tables.program import Program, decode
-from gclint.tables.setup import Setup, Stock, Tool
+from gclint.tables.setup import Controller, Setup, Stock, Tool
 from gclint.tables.setup_sheet import GoodChip, PaperList, PaperTool, ProgramStop, Restart, Sides, Zero
 
 MOST_STOPS = 40
@@ -25,6 +25,9 @@ SAME_PLACE = 0.1  # mm; a zero this near a corner of the blank is meant to lie o
 NEVER_ABOVE = "the tool is never above the stock between two cuts at a place that is known"
 LONGEST_COMMENT = 120  # characters
 WAITS = {EVENT["stop"]: "M0", EVENT["optional-stop"]: "M1", EVENT["pallet-stop"]: "M60"}
+PIECE = 4096  # moves looked at together
+SPINDLE_ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
+STAND_IN = "any"  # the card where no controller is declared: it tells nothing about the one at the machine
 
 
 def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> PaperList:
@@ -59,8 +62,9 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         highest_z_mm=high,
         tools=tools,
         stops=tuple(
-            _stop(tables.program, motion, setup, passed, rows, goes_in, marks.get(tool, ()), lengths)
+            stop
             for rows, goes_in, tool in stops[:MOST_STOPS]
+            if (stop := _stop(tables.program, motion, setup, passed, rows, goes_in, marks.get(tool, ()), lengths))
         ),
         stops_left_out=max(0, len(stops) - MOST_STOPS),
         restarts=tuple(_restart(each, setup, passed) for each in chosen),
@@ -68,7 +72,7 @@ def paper_list(tables: Tables, rows: tuple[ToolRow, ...], extent: Extent) -> Pap
         no_restart=why if why or len(found) else NEVER_ABOVE,
         material=material.title if material else "",
         good_chip=_good_chip(material),
-        tick=_boxes(tables, tools, thickness, lengths),
+        tick=_boxes(tables, tools, stops, thickness, lengths),
     )
 
 
@@ -201,59 +205,142 @@ def _together(m: Motion, events: Longs) -> list[Column]:
 def _stop(
     program: Program, m: Motion, setup: Setup, passed: Floats, rows: Column, goes_in: int | None,
     marks: tuple[str, ...], lengths: Lengths,
-) -> ProgramStop:
-    controller = setup.controller
+) -> ProgramStop | None:
+    """None where nothing is to be done at the line: the first tool, where the machine does not wait for it there."""
     kinds = [int(kind) for kind in m.event_kind[rows]]
     words = [WAITS.get(kind, "M6" if kind == EVENT["change"] else "T") for kind in kinds]
-    halts = controller.program_stop in ("stops", "stops-spindle")
-    waits = (halts and any(kind in WAITS for kind in kinds)) or (
-        goes_in is not None and controller.tool_change in ("does", "stops")
-    )
+    waits = _waits(setup.controller, kinds)
     line, move = int(m.event_line[rows[-1]]), int(m.event_move[rows[0]])
-    first = goes_in is not None and not (m.kind[:move] != RAPID).any()
-    says = next((text for row in rows.tolist() if (text := comment_beside(program, int(m.event_line[row])))), "")
+    first = goes_in is not None and _is_first(m, move)
+    if first and not waits and not set(kinds) & set(WAITS):
+        return None
+    says = _says(program, m, rows)
     known = setup.tools.get(goes_in) if goes_in is not None else None
+    by_itself = not waits and goes_in is not None and _by_itself(setup.controller) and EVENT["change"] in kinds
     return ProgramStop(
         line=line,
         words=" ".join(dict.fromkeys(words)),
         waits=waits,
+        here=_here(waits, by_itself, goes_in is not None, kinds),
         tool=None if goes_in is None or goes_in < 0 else goes_in,
         time_s=_rounded(float(passed[move]), 1),
         says=says,
-        do=tuple(_to_do(setup, kinds, waits, first, goes_in, known, marks, says, lengths)),
+        do=tuple(
+            _if_by_hand(setup)
+            if by_itself
+            else _to_do(m, setup, rows, first, goes_in, known, marks, says, lengths)
+        ),
     )
 
 
+def _is_first(m: Motion, move: int) -> bool:
+    """Whether nothing is cut before this move, so that the tool can be in when the program starts."""
+    feed = _next_feed(m, 0)
+    return feed is None or feed >= move
+
+
+def _next_feed(m: Motion, move: int) -> int | None:
+    """The first feed move from this one on, looked for piece by piece: a program may have millions."""
+    for start in range(move, len(m.kind), PIECE):
+        feeds = np.flatnonzero(m.kind[start : start + PIECE] != RAPID)
+        if len(feeds):
+            return start + int(feeds[0])
+    return None
+
+
+def _says(program: Program, m: Motion, rows: Column) -> str:
+    return next((text for row in rows.tolist() if (text := comment_beside(program, int(m.event_line[row])))), "")
+
+
+def _by_itself(controller: Controller) -> bool:
+    """A card says that M6 changes the tool; the card that stands in where none is declared says nothing."""
+    return controller.tool_change == "does" and controller.name != STAND_IN
+
+
+def _waits(controller: Controller, kinds: list[int]) -> bool | None:
+    """Whether this controller waits for a person at these events; None: not known."""
+    declared = controller.name != STAND_IN
+    if declared and EVENT["change"] in kinds and controller.tool_change == "stops":
+        return True
+    halts = controller.program_stop in ("stops", "stops-spindle")
+    if halts and set(kinds) & {EVENT["stop"], EVENT["pallet-stop"]}:
+        return True if declared else None
+    if not declared or (halts and EVENT["optional-stop"] in kinds):
+        return None
+    return False
+
+
+def _here(waits: bool | None, by_itself: bool, changes: bool, kinds: list[int]) -> str:
+    if waits:
+        return "The program stops here."
+    if by_itself:
+        return "The machine changes the tool by itself: hands away until it goes on."
+    if waits is None and EVENT["optional-stop"] in kinds and not changes:
+        return "The machine waits here only if its switch for optional stops is on."
+    if waits is None:
+        does = "wait for you, change the tool itself or run on" if changes else "wait for you or run on"
+        return f"No controller is declared, and yours may {does} here: find out before you start."
+    if changes:
+        return (
+            "This machine does not wait here. Run each tool from a file of its own, or break the program off by hand "
+            "before this line; then:"
+        )
+    return "This machine does not wait here, although the program asks it to."
+
+
+def _if_by_hand(setup: Setup) -> list[str]:
+    collet = hands.before_the_collet(setup.spindle)
+    return [f"If it asks you to change by hand: {hands.OFF[:1].lower()}{hands.OFF[1:]} {collet}"]
+
+
 def _to_do(
-    setup: Setup, kinds: list[int], waits: bool, first: bool, goes_in: int | None, tool: Tool | None,
+    m: Motion, setup: Setup, rows: Column, first: bool, goes_in: int | None, tool: Tool | None,
     marks: tuple[str, ...], says: str, lengths: Lengths,
 ) -> list[str]:
-    """What the person does there, in the order of doing it."""
-    do: list[str] = []
-    controller, by_hand = setup.controller, setup.spindle.started == "by-hand"
-    if goes_in is not None and not first and not waits:
-        do.append(
-            "This machine does not wait here. Do not run past this line before the tool is changed: stop the program "
-            "by hand, or run each tool from a file of its own."
-        )
-    elif EVENT["optional-stop"] in kinds and goes_in is None:
-        do.append("The machine waits here only if its switch for optional stops is on.")
-    elif goes_in is None and not waits:
-        do.append("This machine does not wait here, although the program asks it to.")
+    """The steps of the person there, in their order: the spindle stands still before a hand does anything."""
+    spindle = setup.spindle
+    do = [hands.off(not hands.by_hand(spindle) and _left_on(m, setup, int(rows[-1])))]
     if goes_in is not None:
-        called = tool.called if tool else f"tool {goes_in}" if goes_in >= 0 else "the tool"
+        do.append(hands.before_the_collet(spindle))
         out = f", {lengths.length(tool.stickout)} out of the nut" if tool and tool.stickout else ""
-        do.append(f"{'Have' if first else 'Put'} {called} in{out}. Set Z zero with it; leave X and Y as they are.")
-        if setup.spindle.kind == "dial":
+        do.append(f"{'Have' if first else 'Put'} {_called(tool, goes_in)} in{out}.")
+        do.append("Set Z zero with it; leave X and Y as they are.")
+        if spindle.kind == "dial":
             do.append(f"Set the dial to {marks[0]}." if len(marks) == 1 else "Set the dial: this sheet knows no mark.")
-        if by_hand:
-            do.append("Start the spindle by hand and let it come up to speed before you go on.")
-    elif waits:
-        if not says:
-            do.append("The program does not say what to do here: find out before you start it.")
-        turns = "stands still" if controller.program_stop == "stops-spindle" and not by_hand else "goes on turning"
-        do.append(f"The spindle {turns} while the machine waits.")
+    else:
+        do.append(
+            "Do what the program says there."
+            if says
+            else "The program does not say what to do here: find out before you start it."
+        )
+    do.append(hands.go_on(spindle, goes_in is not None, _starts_again(m, int(rows[-1]))))
     return do
+
+
+def _called(tool: Tool | None, number: int) -> str:
+    return tool.called if tool else f"tool {number}" if number >= 0 else "the tool"
+
+
+def _left_on(m: Motion, setup: Setup, row: int) -> bool:
+    """Whether the spindle still turns, by the program and this controller, when an event has been executed."""
+    kinds = m.event_kind[: row + 1]
+    starts = np.flatnonzero(one_of(kinds, SPINDLE_ON))
+    ends = [EVENT["spindle-off"]]
+    if setup.controller.tool_change != "ignores":
+        ends.append(EVENT["change"])
+    if setup.controller.program_stop == "stops-spindle":
+        ends += [EVENT["stop"], EVENT["pallet-stop"]]
+    stops = np.flatnonzero(one_of(kinds, ends))
+    return bool(len(starts)) and (not len(stops) or int(starts[-1]) > int(stops[-1]))
+
+
+def _starts_again(m: Motion, row: int) -> bool | None:
+    """Whether the program starts the spindle between an event and the next feed move; None: there is none."""
+    feed = _next_feed(m, int(m.event_move[row]))
+    if feed is None:
+        return None
+    later = slice(row + 1, None)
+    return bool((one_of(m.event_kind[later], SPINDLE_ON) & (m.event_move[later] <= feed)).any())
 
 
 def _at(lines: Column, line: int) -> int:
@@ -317,13 +404,19 @@ def _good_chip(material: Material | None) -> GoodChip | None:
 
 
 def _boxes(
-    tables: Tables, tools: tuple[PaperTool, ...], thickness: float | None, lengths: Lengths
+    tables: Tables, tools: tuple[PaperTool, ...], stops: list[tuple[Column, int | None, int]],
+    thickness: float | None, lengths: Lengths,
 ) -> tuple[str, ...]:
-    setup = tables.setup
-    boxes = [f"thickness measured (taken as {lengths.length(thickness)})" if thickness else "thickness measured"]
+    """What is done before the start, in its order: the first tool, the settings, and the hands away at last."""
+    setup, m = tables.setup, tables.motion
+    boxes = [hands.OFF, hands.before_the_collet(setup.spindle)]
+    boxes += _tools_in(tables, tools, stops, lengths)
+    boxes.append(f"thickness measured (taken as {lengths.length(thickness)})" if thickness else "thickness measured")
     marks = list(dict.fromkeys(mark for tool in tools for mark in tool.dial_marks))
     if len(marks) == 1:
         boxes.append(f"dial set to {marks[0]}")
+    elif setup.spindle.kind == "dial" and tools and len(tools[0].dial_marks) == 1:
+        boxes.append(f"dial set to {tools[0].dial_marks[0]} for the first tool (in all: {', '.join(marks)})")
     elif setup.spindle.kind == "dial":
         boxes.append(f"dial set for each tool ({', '.join(marks)})" if marks else "dial set (mark not known)")
     boxes.append("X and Y zero set")
@@ -334,7 +427,31 @@ def _boxes(
         boxes.append("blank held, clamps out of the way")
     boxes.append("fingerprint compared")
     boxes.append("initials")
+    boxes.append(hands.go_on(setup.spindle, True, bool(one_of(m.event_kind, SPINDLE_ON).any())))
     return tuple(boxes)
+
+
+def _tools_in(
+    tables: Tables, tools: tuple[PaperTool, ...], stops: list[tuple[Column, int | None, int]], lengths: Lengths
+) -> list[str]:
+    """The tool that must be in before the start, with what the program says of it; all of them for a changer."""
+    setup, m = tables.setup, tables.motion
+    if not tools:
+        return []
+    if _by_itself(setup.controller) and (m.event_kind == EVENT["change"]).any():
+        named = ", ".join(str(tool.tool) for tool in tools if tool.tool is not None)
+        which = f"tool{'s' if ',' in named else ''} {named}"
+        return [f"in the changer, each with its length measured: {which}"] if named else []
+    number = int(m.tool[0]) if len(m.tool) else -1
+    rows, goes_in, _ = stops[0] if stops else (np.zeros(0, dtype=np.int64), None, -1)
+    says = ""
+    if goes_in is not None and _is_first(m, int(m.event_move[rows[0]])):
+        number, says = goes_in, _says(tables.program, m, rows)
+    if number < 0 and tools[0].tool is not None:
+        number = tools[0].tool
+    tool = setup.tools.get(number)
+    out = f", {lengths.length(tool.stickout)} out of the nut" if tool and tool.stickout else ""
+    return [f"{_called(tool, number)} in{out}" + (f'; the program says: "{says}"' if says else "")]
 
 
 def _rounded(value: float | None, digits: int = 3) -> float | None:

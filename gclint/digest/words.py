@@ -16,6 +16,7 @@ ENTRY_WORDS = {
 STANDING_WORDS = {
     "measured": "measured in this shop",
     "published": "published",
+    "derived": "arithmetic or geometry",
     "practice": "common practice",
     "memory": "from memory, unchecked",
 }

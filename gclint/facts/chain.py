@@ -12,9 +12,9 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, Ints, distinct, one_of
 from gclint.tables.cutting import Cutting, ToolWindows
 from gclint.tables.engagement import Engagement
-from gclint.tables.motion import EVENT, HOME, MACHINE, OTHER_FRAME, RAPID, Z_WORD, Motion
+from gclint.tables.motion import COMPENSATED, EVENT, HOME, MACHINE, OTHER_FRAME, PROBE, RAPID, Z_WORD, Motion
 from gclint.tables.program import Program
-from gclint.tables.setup import DialMark, Setup, Stock, Tool
+from gclint.tables.setup import Controller, DialMark, Setup, Stock, Tool
 from gclint.tables.timing import Timing
 
 ON = (EVENT["spindle-cw"], EVENT["spindle-ccw"])
@@ -64,13 +64,16 @@ class Chain:
 
     @cached_property
     def cuts(self) -> Bools:
-        """[moves] moves at feed that remove material; of tools that could not be modelled, all moves at feed."""
-        feeds: Bools = self.motion.kind != RAPID
+        """[moves] moves at feed that remove material; of tools and places that are not known, all moves at feed."""
+        m = self.motion
+        feeds: Bools = m.kind != RAPID
         if self.engagement.box is None:
             return feeds
+        apart = m.flags & (OTHER_FRAME | COMPENSATED | PROBE) != 0
+        lost = feeds & (m.flags & PROBE == 0) & (apart | ~(np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)))
         if all(number in self.setup.tools for number in self.tools):
-            return feeds & self.in_contact
-        return feeds & (self.in_contact | ~one_of(self.motion.tool, list(self.setup.tools)))
+            return feeds & (self.in_contact | lost)
+        return feeds & (self.in_contact | lost | ~one_of(m.tool, list(self.setup.tools)))
 
     @cached_property
     def placed(self) -> Bools:
@@ -124,11 +127,7 @@ class Chain:
     @cached_property
     def stop_events(self) -> Column:
         """Rows of the events at which the machine waits for a person on this controller."""
-        m, controller = self.motion, self.setup.controller
-        kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
-        if controller.tool_change in ("stops", "does"):
-            kinds.append(EVENT["change"])
-        return np.flatnonzero(one_of(m.event_kind, kinds))
+        return stop_events(self.motion, self.setup.controller)
 
     @cached_property
     def spindle_stops(self) -> tuple[int, ...]:
@@ -188,6 +187,14 @@ class Chain:
             length = np.cumsum(pieces.length[order])
             usual[tool] = float(feeds[order[int(np.searchsorted(length, 0.8 * length[-1]))]])
         return usual
+
+
+def stop_events(motion: Motion, controller: Controller) -> Column:
+    """Rows of the events at which the machine waits for a person on this controller."""
+    kinds = [] if controller.program_stop in ("ignores", "refuses") else list(STOPS)
+    if controller.tool_change in ("stops", "does"):
+        kinds.append(EVENT["change"])
+    return np.flatnonzero(one_of(motion.event_kind, kinds))
 
 
 def _summed(values: Column) -> Column:

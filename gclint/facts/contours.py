@@ -6,9 +6,9 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Bools, one_of
+from gclint.columns import Bools, Column, Floats, one_of
 from gclint.facts.chain import Chain, once
-from gclint.facts.fact import Build, Table, number, text
+from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.tables.motion import EVENT, RAPID, Motion
 
 LEFT_ON = ("no", "tool-change", "end", "travel")
@@ -21,6 +21,8 @@ class Contour(NamedTuple):
     left_on: str  # one of LEFT_ON
     line: int
     move: int
+    number: float = float("nan")  # D in force; NaN where none is named
+    on_move: int = 0
 
 
 @once
@@ -38,10 +40,11 @@ def contours(chain: Chain) -> list[Contour]:
         elif on is not None:
             travel = _travel(m, int(moves[on]), int(moves[row]))
             left_on = {EVENT["change"]: "tool-change", EVENT["end"]: "end"}.get(kind, "no")
+            begun = (float(m.event_value[on]), int(moves[on]))
             if travel is not None:
-                found.append(Contour(int(lines[on]), "travel", int(m.line[travel]), travel))
+                found.append(Contour(int(lines[on]), "travel", int(m.line[travel]), travel, *begun))
             else:
-                found.append(Contour(int(lines[on]), left_on, int(lines[row]), max(int(moves[row]) - 1, 0)))
+                found.append(Contour(int(lines[on]), left_on, int(lines[row]), max(int(moves[row]) - 1, 0), *begun))
             on = None
     if on is not None:
         last = len(m) - 1
@@ -49,7 +52,8 @@ def contours(chain: Chain) -> list[Contour]:
         at = travel if travel is not None else max(last, 0)
         ended = m.ended and not m.stopped_at
         left_on = "travel" if travel is not None else ("end" if ended else "no")
-        found.append(Contour(int(lines[on]), left_on, int(m.line[at]) if last >= 0 else int(lines[on]), at))
+        line = int(m.line[at]) if last >= 0 else int(lines[on])
+        found.append(Contour(int(lines[on]), left_on, line, at, float(m.event_value[on]), int(moves[on])))
     return found
 
 
@@ -74,6 +78,38 @@ def _left_on(chain: Chain) -> tuple[np.ndarray[tuple[int], np.dtype[np.int32]], 
     return np.array([LEFT_ON.index(contour.left_on) for contour in contours(chain)], dtype=np.int32), LEFT_ON
 
 
+def _numbers(chain: Chain) -> Floats:
+    return np.array([contour.number for contour in contours(chain)], dtype=np.float64)
+
+
+def _diameter_named(chain: Chain) -> Floats:
+    """[contours] the diameter that D stands for, mm: NaN where nothing says."""
+    made = []
+    for contour in contours(chain):
+        number = int(contour.number) if contour.number == contour.number else -1
+        tool = chain.setup.tools.get(number)
+        made.append(chain.setup.diameter_offsets.get(number, tool.diameter if tool is not None else np.nan))
+    return np.array(made, dtype=np.float64)
+
+
+def _begins_with(chain: Chain) -> Column:
+    """[contours] number of the tool that begins it; -1 where none is named."""
+    m = chain.motion
+    last = len(m) - 1
+    return np.array([m.tool[min(contour.on_move, last)] if last >= 0 else -1 for contour in contours(chain)], np.int64)
+
+
+def _diameter_own(chain: Chain) -> Floats:
+    tools = [chain.setup.tools.get(int(number)) for number in _begins_with(chain)]
+    return np.array([tool.diameter if tool is not None else np.nan for tool in tools], dtype=np.float64)
+
+
+def _tool_taken(chain: Chain) -> Floats:
+    """[contours] the number of a tool that D would name; NaN for D0 and where D is an offset that the shop declares."""
+    made = _numbers(chain)
+    return np.where((made > 0) & ~np.isin(made, list(chain.setup.diameter_offsets)), made, np.nan)
+
+
 CONTOURS = Table(
     "contours",
     "runs of moves under cutter compensation (G41, G42)",
@@ -81,6 +117,12 @@ CONTOURS = Table(
         "line": number("", "line where compensation goes off, or is found left on", _column("line")),
         "on_line": number("", "line that turns compensation on", _column("on_line")),
         "left_on": text("what finds it left on", _left_on, "", LEFT_ON),
+        "number_named": truth("whether a D names the diameter", lambda c: np.isfinite(_numbers(c))),
+        "number": number("", "the D in force", _numbers),
+        "number_of_tool": number("", "the D in force, where it would be a tool's", _tool_taken),
+        "begun_by": number("", "number of the tool that begins it; -1 where none is named", _begins_with),
+        "named_diameter": number("mm", "the diameter that D stands for", _diameter_named),
+        "own_diameter": number("mm", "the diameter of the tool that begins it", _diameter_own),
     },
     lambda c: len(contours(c)),
     lambda c: c.motion.tool[_column("move")(c)] if len(c.motion) else np.full(len(contours(c)), -1),

@@ -15,7 +15,7 @@ from gclint.stock.assume import outline
 
 def surface(chain: Chain, x: Floats, y: Floats) -> Floats:
     """Z of the finished surface at points, mm; -inf outside the blank, and where nothing was modelled."""
-    box, cut, cell = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
+    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
     z = np.full(np.shape(x), -np.inf)
     if box is None or box.top is None or cell <= 0 or not cut.size:
         return z
@@ -30,7 +30,7 @@ def surface(chain: Chain, x: Floats, y: Floats) -> Floats:
 
 def highest_within(chain: Chain, x: float, y: float, radius: float) -> float:
     """Z of the highest point of the finished surface within `radius` of a point, mm; -inf where there is none."""
-    box, cut, cell = chain.engagement.box, chain.engagement.cut, chain.engagement.cell
+    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
     if box is None or box.top is None or cell <= 0 or not cut.size:
         return -np.inf
     x_low, _, y_low, _ = outline(box)

@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, distinct, one_of
+from gclint.facts.beside import BESIDE
 from gclint.facts.chain import Chain, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Fact, Table, number, text, texts, truth
@@ -14,12 +15,11 @@ from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING
 from gclint.motion.pace import axis_shares
-from gclint.tables.motion import COMPENSATED, EVENT, HOME, LINE, MACHINE, PROBE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
 MOST_LOOKS = 1_000_000_000  # from moves at keep-outs that may be near: some seconds
-_CORNER = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 
 
 def _rows(chain: Chain) -> Column:
@@ -66,43 +66,10 @@ def _dives_in(chain: Chain) -> Floats:
 # place: no declaration would help, and what can be said of them is said elsewhere.
 
 
-def _outside_by(chain: Chain) -> Any:
-    """How far the nearer end of the move lies outside the blank's outline, mm; 0 over the blank.
-
-    0 as well where the place of the move beside the blank is not known: in another work offset than the blank's, under
-    a compensation that cannot be followed, while probing.
-    """
-    box, m = chain.setup.stock, chain.motion
-    if box is None or not box.placed or box.x is None or box.y is None:
-        return None
-    ends = []
-    for x, y in ((m.x0, m.y0), (m.x1, m.y1)):
-        dx = np.maximum(np.maximum(box.x[0] - x, x - box.x[1]), 0.0)
-        dy = np.maximum(np.maximum(box.y[0] - y, y - box.y[1]), 0.0)
-        ends.append(np.hypot(dx, dy))
-    known = chain.placed & ((m.flags & (COMPENSATED | PROBE)) == 0)
-    if chain.setup.work_offset is not None:
-        known &= (m.offset == 0) | (m.offset == round(10 * float(chain.setup.work_offset[1:])))
-    return np.where(known, np.nan_to_num(np.minimum(*ends)), 0.0)
-
-
 def _below_top(chain: Chain) -> Any:
     """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
     top = chain.box.top if chain.box else None
     return None if top is None else np.fmax(top - np.maximum(chain.motion.z0, chain.motion.z1), -np.inf)
-
-
-def _run_removes(chain: Chain) -> Any:
-    """Whether the run of feed moves below the top that this move belongs to removes anything."""
-    below = _below_top(chain)
-    if below is None:
-        return None
-    m = chain.motion
-    inside = (m.kind != RAPID) & (below > 0)
-    run = np.cumsum(np.concatenate(([True], inside[1:] != inside[:-1]))) if len(m) else np.empty(0, dtype=int)
-    removes = np.zeros(int(run[-1]) + 1 if len(run) else 1, dtype=bool)
-    removes[run[chain.in_contact]] = True
-    return removes[run] if len(run) else np.empty(0, dtype=bool)
 
 
 def _below_bottom(chain: Chain) -> Any:
@@ -222,9 +189,8 @@ MOVES = Table(
                            "below the top of the blank", _dives_in),
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
-        "outside_by": number("mm", "how far the nearer end lies outside the blank's outline", _outside_by, _CORNER),
         "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
-        "run_removes": truth("whether its run of feed moves below the top removes anything", _run_removes, STOCK),
+        **BESIDE,
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),
         "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses",
                                  _keep_out_depth),
@@ -331,11 +297,8 @@ SPEEDS = Table(
         "stated": number("rev/min", "what the dial mark states", _stated),
         "mark": text("the job's dial mark, else the one nearest to S",
                      lambda c: texts([m.mark if m else None for m in _aimed(c)])),
-        "mark_speed": number("rev/min", "what that mark really turns",
-                             lambda c: np.array([m.true if m else np.nan for m in _aimed(c)], dtype=np.float64)),
         "other_mark": truth("whether the nearest mark differs from that of the speed before", _other_mark),
         "stopped_before": truth("whether the machine waits for a person before this speed is used", _stopped_before),
-        "fz": number("mm", "feed per tooth of the same cut", _first_chip("fz")),
         "chip": number("mm", "middle of the largest chip thicknesses at this speed", _first_chip("h_ex")),
         "chip_low": number("mm", "thinnest chip the window allows there", _first_chip("chip_low")),
         "chip_high": number("mm", "thickest chip the window allows there", _first_chip("chip_high")),
@@ -448,9 +411,10 @@ def _lengths(chain: Chain) -> tuple[Column, Floats]:
     for row, event in enumerate(changes.tolist()):
         place = int(np.searchsorted(cutting, m.event_move[event]))
         until = int(cutting[place]) if place < len(cutting) else len(m)
+        behind = int(changes[row + 1]) if row + 1 < len(changes) else len(m.event_kind)  # the next change ends it
         last = int(np.searchsorted(m.event_move[words], until, side="right"))
         own = words[:last]
-        own = own[own > event]
+        own = own[(own > event) & (own < behind)]
         count[row] = len(own)
         if len(own):
             height[row] = m.event_value[own[-1]]
@@ -458,10 +422,27 @@ def _lengths(chain: Chain) -> tuple[Column, Floats]:
 
 
 def _length_of_another(chain: Chain) -> Bools:
-    """Whether H names another tool that the program also changes to, and H and T agree at some other change."""
+    """Whether H names another tool that the program changes to or that is declared.
+
+    Not where H and T differ by the same number at every change: then that is how the shop keeps its table.
+    """
     height, called = _lengths(chain)[1], _called(chain)
-    others = np.isin(height, called[np.isfinite(called)])
-    return np.asarray(others & (height != called) & bool((height == called).any()))
+    tools = [*called[np.isfinite(called)].tolist(), *chain.setup.tools]
+    return np.asarray(np.isin(height, tools) & _length_differs(chain))
+
+
+def _length_differs(chain: Chain) -> Bools:
+    """Whether H is another number than T, and not by the same number at every change of two or more."""
+    height, called = _lengths(chain)[1], _called(chain)
+    apart = height - called
+    known = apart[np.isfinite(apart)]
+    habit = len(known) > 1 and bool((known == known[0]).all())
+    return np.asarray(np.isfinite(apart) & (apart != 0) & (not habit))
+
+
+def _lengths_agree(chain: Chain) -> bool:
+    """Whether H and T are one number at some change."""
+    return bool((_lengths(chain)[1] == _called(chain)).any())
 
 
 _CHANGE_FACTS: dict[str, Fact] = {
@@ -486,8 +467,10 @@ _CHANGE_FACTS: dict[str, Fact] = {
     "length_elsewhere": truth("whether a length (G43) is set behind any change of the program",
                               lambda c: bool((_lengths(c)[0] > 0).any())),
     "length_number": number("", "H of that length; unknown where the word has none", lambda c: _lengths(c)[1]),
-    "length_of_another": truth("whether H names another tool of the program, though elsewhere H and T agree",
-                               _length_of_another),
+    "length_of_another": truth("whether H names another tool of the program or of the shop", _length_of_another),
+    "length_differs": truth("whether H is another number than T, and not by the same number at every change",
+                            _length_differs),
+    "lengths_agree": truth("whether H and T are one number at some change", _lengths_agree),
 }
 
 CHANGES = Table(

@@ -15,7 +15,7 @@ from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Table, number, text, texts, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import EVENT, HOME, INCH, MACHINE, RAPID, X_WORD, Y_WORD
-from gclint.tables.program import decode
+from gclint.tables.program import BEHIND_END, FLOW, decode
 from gclint.tables.setup import Tool
 
 
@@ -246,8 +246,6 @@ AXES = Table(
         "low": number("mm", "lowest position in work coordinates", partial(_ends, pick=np.min)),
         "high": number("mm", "highest position in work coordinates", partial(_ends, pick=np.max)),
         "travel": number("mm", "travel of the axis", _travel, "`[machine] travel` in shop.toml"),
-        "zero_known": truth("whether it is declared where work zero lies in the travel",
-                            lambda c: np.isfinite(_zero(c))),
         "over": number("mm", "how far the axis must leave its travel", _over_travel, "`[machine] travel` in shop.toml"),
     },
     lambda c: 3,
@@ -407,6 +405,20 @@ def _half_written(chain: Chain) -> bool:
     return bool(at_end.any())
 
 
+@once
+def _behind_end(chain: Chain) -> int:
+    """Line at which the program ends while further blocks with moves follow, 0 if none do (subprograms may)."""
+    p, m = chain.program, chain.motion
+    ends = m.event_line[m.event_kind == EVENT["end"]]
+    framed = p.block_line[(p.block_flags & BEHIND_END) != 0]
+    if not m.ended or np.any(p.block_flags & FLOW):
+        return 0
+    last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
+    behind = int(np.searchsorted(p.block_line, last, side="right"))
+    letters = p.word_letter[int(p.block_word[behind]) :] if behind < len(p.block_line) else p.word_letter[:0]
+    return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
+
+
 def _last_line(chain: Chain) -> int:
     return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
 
@@ -446,8 +458,7 @@ PROGRAM = Table(
         "last_line": number("", "last line that holds a block", _one(_last_line)),
         "unstated": text("modes that the program needs and never states",
                          lambda c: texts([", ".join(_missing_modes(c))])),
-        "unstated_count": number("", "how many of them", _one(lambda c: len(_missing_modes(c)))),
-        "risky_count": number("", "how many of them change where the tool goes (distance mode, plane)",
+        "risky_count": number("", "how many of those modes change where the tool goes (distance mode, plane)",
                               _one(lambda c: sum(_STATE[kind] in _missing_modes(c) for kind in _RISKY))),
         "unstated_line": number("", "line of the first move that needs one", _state_line),
         "feed_moves": number("", "number of moves at feed", _one(lambda c: len(_feeds(c)))),
@@ -480,6 +491,8 @@ PROGRAM = Table(
         "half_written": truth("whether the last line breaks off within a word or a comment", _one(_half_written)),
         "read_to_end": truth("whether the program could be followed to its end",
                              _one(lambda c: c.motion.stopped_at == 0)),
+        "ends_early": truth("whether blocks that name places stand behind its end", _one(lambda c: _behind_end(c) > 0)),
+        "end_line": number("", "line of the end behind which they stand", _one(_behind_end)),
         "end_depth": number("mm", "how far below the blank's top the last move leaves the tip, 0 beside the blank",
                             _one(_end_depth), "the stock (`[stock] size` in job.toml, or --stock)"),
         "time": number("s", "time of the whole program at least, dwells included; moves of unknown time left out",

@@ -111,6 +111,8 @@ SETUP: dict[str, Fact] = {
                                     ("stops", "stops-spindle", "refuses", "ignores")),
     "controller.title": text("the controller card in words", lambda c: c.setup.controller.title),
     "controller.dwell_unit": text("what P of a dwell counts", lambda c: c.setup.controller.dwell_unit, "", ("s", "ms")),
+    "controller.no_point": text("what a number without a decimal point counts",
+                                lambda c: c.setup.controller.no_point, "", ("as-written", "resolution")),
     "controller.over_feed": text("what the controller does with a feed over an axis' limit",
                                  lambda c: c.setup.controller.over_feed, "", ("clamps", "loses-steps", "not-known")),
     "controller.line_length": number("", "longest line in characters, 0 if there is no limit",
@@ -155,6 +157,7 @@ SETUP: dict[str, Fact] = {
                             _card("up_cut_frays_top"), _MATERIAL),
     "material.melts": truth("whether the material melts before it burns", _card("melts"), _MATERIAL),
     "material.burns": truth("whether the material scorches or burns", _card("burns"), _MATERIAL),
+    "material.tape_holds": truth("whether tape holds the material, by its card", _card("tape_holds"), _MATERIAL),
     "material.climb_walls": truth("whether the card asks for climb cuts along the walls that stay",
                                   _card("climb_walls"), _MATERIAL),
     "material.thin_by": number("", "share by which a chip must be under its limit to be worth a word",
@@ -267,8 +270,6 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     made["tool.bending_known"] = truth("whether material and tool tell enough to reckon how the tool bends",
                                        _gather_truth(tool_of, _bending_known))  # fmt: skip
     made["tool.number"] = number("", "the program's number of the tool; -1 if it names none", lambda c: tool_of(c))
-    made["tool.known"] = truth("whether the tool is declared or assumed",
-                               _gather_truth(tool_of, lambda c, n: n in c.setup.tools))  # fmt: skip
     made["tool.shape"] = text("shape of the tool", _gather_text(tool_of, _of_tool("shape")), tool, SHAPES)
     made["tool.helix"] = text("helix of the tool", _gather_text(tool_of, _of_tool("helix")),
                               "`helix` of the tool in shop.toml", HELICES)  # fmt: skip

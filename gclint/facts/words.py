@@ -31,7 +31,6 @@ WAITS = Table(
     "dwells in the two units they may be meant in",
     {
         "line": number("", "line of the program", lambda c: c.motion.event_line[_waits(c)]),
-        "count": number("", "the number as written", _count),
         "seconds": number("s", "how long this controller waits", _seconds),
         "as_seconds": number("s", "how long it would wait if the number were seconds", _count),
         "as_milliseconds": number("s", "how long it would wait if the number were milliseconds",

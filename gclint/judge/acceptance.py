@@ -59,6 +59,19 @@ def apply(hits: list[Hits], chain: Chain) -> list[Outcome]:
     return [outcomes[n] for n in range(len(accepts))]
 
 
+def cover_entries(entries: list[Finding], outcomes: list[Outcome]) -> tuple[list[Finding], list[Outcome]]:
+    """The entries for what hangs on an assumption, and the outcomes, where a person has accepted such an entry."""
+    made, after = list(entries), list(outcomes)
+    for n, outcome in enumerate(outcomes):
+        accept = outcome.accept
+        for k, entry in enumerate(made):
+            meant = _meant(accept, entry) and entry.accepted is None
+            if meant and (accept.places is None or entry.count <= accept.places):
+                made[k] = replace(entry, accepted=accept.because, accepted_in=accept.where)
+                after[n] = Outcome(accept, outcome.covers + entry.count, outcome.beyond)
+    return made, after
+
+
 def _rows_of(accept: Accept, found: Hits, chain: Chain) -> Column:
     """Rows of the accepted tool that nothing has accepted yet."""
     rows = np.flatnonzero(found.accepted < 0)

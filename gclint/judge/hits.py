@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Bools, Column
 from gclint.facts.registry import View
 from gclint.packs.pack import Rule
 
@@ -14,7 +14,12 @@ class Hits:
 
     __slots__ = ("accepted", "rule", "view")
 
-    def __init__(self, rule: Rule, view: View) -> None:
+    def __init__(self, rule: Rule, view: View, accepted: Column | None = None) -> None:
         self.rule = rule
         self.view = view  # of the chosen rows
-        self.accepted: Column = np.full(view.length, -1, np.int64)  # index of the acceptance in the setup, -1 = none
+        # index of the acceptance in the setup, -1 = not accepted
+        self.accepted: Column = np.full(view.length, -1, np.int64) if accepted is None else accepted
+
+    def keep(self, rows: Bools) -> Hits:
+        """Those for which `rows` is true."""
+        return Hits(self.rule, self.view.choose(np.flatnonzero(rows)), self.accepted[rows])

@@ -99,9 +99,9 @@ def _radii(motion: Motion, setup: Setup, flagged: Bools) -> tuple[Floats, list[t
     at = np.searchsorted(motion.event_move[on], rows, side="right") - 1
     index = np.full(len(rows), np.nan)
     index[at >= 0] = motion.event_value[on[at[at >= 0]]]
-    key, tool = np.where(np.isnan(index), -1.0, index), motion.tool[rows]
+    key, tools = np.where(np.isnan(index), -1.0, index), motion.tool[rows]
     change = np.ones(len(rows), bool)
-    change[1:] = (key[1:] != key[:-1]) | (tool[1:] != tool[:-1])
+    change[1:] = (key[1:] != key[:-1]) | (tools[1:] != tools[:-1])
     runs = np.flatnonzero(change)
     of_run = np.empty(len(runs))
     unresolved: dict[float, int] = {}
@@ -209,7 +209,7 @@ def _lengths(columns: dict[str, Column], old: Floats) -> Floats:
     dx[rows] = np.square(radius * np.radians(np.abs(columns["sweep"][rows])))
     dz[np.isnan(dz)] = 0.0
     dx += np.square(dz, out=dz)
-    length = np.sqrt(dx, out=dx)
+    length: Floats = np.sqrt(dx, out=dx)
     kept = np.isnan(old) | np.isnan(length)
     kept[rows] |= columns["plane"][rows] != 17
     length[kept] = old[kept]

@@ -21,6 +21,7 @@ TOOLS_BY_T = Assumed(
 SLASHED = Assumed(
     "lines that begin with a slash", "not executed", "their switch (block delete) is set at the machine; here it is on"
 )
+FRAMES = {1: "G16", 2: "G51", 4: "G51.1", 8: "G68"}  # by the bit of the interpreter
 UNSTATED = {
     "units-unstated": ("units", "mm (G21)"),
     "distance-unstated": ("distances", "absolute (G90)"),
@@ -74,6 +75,10 @@ def interpret(
         run.run()
     if by_t:
         assumed.append(TOOLS_BY_T)
+    framed = [code for bit, code in FRAMES.items() if run.frames_used & bit]
+    if framed:
+        value = "read as radius and angle, mirrored, scaled, then turned, in the XY plane"
+        assumed.append(Assumed(f"coordinates under {', '.join(framed)}", value, "controllers differ in their order"))
     if bool(np.any(program.faults.kind == CODE["block-unmoving"])):
         assumed.append(SLASHED)
     told = faults.columns()

@@ -12,6 +12,7 @@ class Interpreter:
     stopped_at: int
     stopped_because: str
     ended: bool
+    frames_used: int
     scale: float
     def __init__(
         self, program: Program, controller: Controller, start_codes: list[int], tool_by_t: bool, faults: FaultRows

@@ -32,7 +32,7 @@ IN_TEXT = {
     "program-numbers": Later(rb"(?m)^[ \t]*[Oo:][ \t]*[0-9]+(?=[ \t]*[\r\n(;]|[ \t]*\Z)"),
     "percent": Later(rb"(?m)^[ \t]*%"),
     "macro-words": Later(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?(?:IF|WHILE|GOTO|DO|END|THEN)[ \t]*[0-9\[]"),
-    "o-words": Later(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
+    "flow-by-number": Later(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
 }
 
 
@@ -240,7 +240,7 @@ def _habits(own: _Taken) -> None:
         start, end = np.array(found).T
         line = np.searchsorted(lines, start, side="right")
         own.tell(state, habit, line, start, end)
-        if habit in ("macro-words", "o-words"):
+        if habit in ("macro-words", "flow-by-number"):
             own.stop(np.flatnonzero(((program.block_flags & FLOW) != 0) & np.isin(program.block_line, line)))
 
 

@@ -16,7 +16,7 @@ from msgspec import Meta, Struct
 from gclint.language.expression import Expression
 
 Grade = Literal["halt", "change", "consider"]
-Standing = Literal["measured", "published", "practice", "memory"]
+Standing = Literal["measured", "published", "derived", "practice", "memory"]
 # What is at fault, and so where a finding stands and what makes one finding of many places.
 CAUSES = {
     "move": "the move, on its line; one finding for each value of F in force",

@@ -210,10 +210,24 @@ class AcceptTable(Table, frozen=True):
     found: str | None = None
 
 
+class FlipTable(Table, frozen=True):
+    """The blank is turned over before a program: about an axis along X (front and back change places) or along Y (left
+    and right do). `corner`: its lowest X and Y then, in work coordinates. What is not said stays as it was."""
+
+    before: str
+    axis: Literal["x", "y"]
+    corner: tuple[Position, Position] | None = None
+    z_zero: Literal["stock-top", "table"] | AboveTable | None = None
+    hold: HeldBy | HoldTable | None = None
+    keep_out: tuple[KeepOutTable, ...] | None = None
+
+
 class Job(Table, frozen=True):
     """job.toml: one job on that shop's machine."""
 
     program: str | tuple[str, ...] | None = None
+    after: tuple[str, ...] = ()  # programs that have cut this blank before, in their order
+    flip: tuple[FlipTable, ...] = ()
     shop: str | None = None
     material: str | None = None
     z_zero: Literal["stock-top", "table"] | AboveTable | None = None

@@ -25,6 +25,7 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
+from gclint.setup.order import steps_of
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
 from gclint.setup.used import used_files
@@ -94,6 +95,8 @@ def shop_setup(declared: Declared) -> Setup:
     Raises Problem where declarations contradict each other or name what is not there.
     """
     shop, job = declared.shop or Shop(), declared.job or Job()
+    if declared.job is not None and declared.job_file is not None:
+        steps_of(declared.job, declared.job_file, declared.program_path)  # an order that cannot be is told
     spindle = _spindle(shop.spindle, declared.shop_file)
     dial = _dial(job, spindle, declared.job_file)
     tools = declared_tools(declared, shop, job)
@@ -120,6 +123,8 @@ def shop_setup(declared: Declared) -> Setup:
         accepts=accepts_of_job(declared),
         fail_at=_fail_at(declared, job),
         time_limit=None if job.time_limit is None else float(job.time_limit),
+        earlier=declared.earlier,
+        turned=declared.turned,
         assumed=declared.assumed,
         sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
         used=used_files(declared, card, own_controller(declared)),

@@ -59,6 +59,15 @@ def blank(
     return Stock(x, y, top, known.bottom, known.declared, known.placed), tuple(assumed)
 
 
+def wider(each: Assumed, box: Stock) -> Assumed:
+    """What was assumed of the outline, for a blank that the cuts of earlier programs make larger."""
+    for name, span in (("stock in X", box.x), ("stock in Y", box.y)):
+        if each.what == name and span is not None:
+            value = f"{span[0]:.3f} to {span[1]:.3f} mm (the cuts of all programs so far and one tool diameter)"
+            return Assumed(name, value, each.because)
+    return each
+
+
 def _upside_down(motion: Motion, top: float) -> bool:
     """Whether all travel runs below `top` and cuts rise above it: some programs count Z downward, or from below."""
     rapid = motion.kind == RAPID

@@ -98,7 +98,7 @@ def left_standing(motion: Motion, engagement: Engagement, setup: Setup) -> Left:
 
 
 class _Field(Struct, frozen=True, eq=False):
-    cut: Floats32  # [ny, nx] depth below the top
+    cut: Floats32  # [ny, nx] depth that is gone, from both sides
     x: float
     y: float
     cell: float
@@ -115,7 +115,8 @@ class _Field(Struct, frozen=True, eq=False):
         if thick <= 2 * model_number("film"):
             return None
         x, _, y, _ = outline(box)
-        return _Field(engagement.cut, x, y, engagement.cell, box.top, thick, model_number("film"))
+        cut = engagement.cut if engagement.under is None else engagement.cut + engagement.under
+        return _Field(cut, x, y, engagement.cell, box.top, thick, model_number("film"))
 
     def place(self, x: Floats, y: Floats) -> tuple[Longs, Longs, Bools]:
         """(row, column, whether they lie in the blank) of points; rows and columns are kept within it."""

@@ -61,11 +61,15 @@ class Sweeper:
     """The field, the tool that is in the spindle, and the sums of the piece under way.
 
     cut, share, other: float32 [ny, nx], mm, share of the cell, mm. The cell (0, 0) has its corner at x_low, y_low.
+    floor: the same, depth at which the material ends because the blank was cut from below (inf where it was not); of
+    another shape where it was cut nowhere. No cell is lowered beyond it: what lies deeper is air.
     """
 
     cut: cython.float[:, ::1]
     share: cython.float[:, ::1]
     other: cython.float[:, ::1]
+    floor: cython.float[:, ::1]
+    floored: cython.bint  # somewhere the material ends above the blank's underside
     row_depth: cython.float[::1]
     nx: cython.Py_ssize_t
     ny: cython.Py_ssize_t
@@ -154,6 +158,7 @@ class Sweeper:
         top: float,
         row_depth,
         merged: int,
+        floor,
     ):
         self.cut, self.share, self.other = cut, share, other
         self.ny, self.nx = cut.shape[0], cut.shape[1]
@@ -162,10 +167,12 @@ class Sweeper:
         if row_depth.shape[0] < self.nx:
             raise ValueError("the row buffer is shorter than a row")
         self.row_depth = row_depth
+        self.floor, self.floored = floor, floor.shape == cut.shape
         self.merged = max(1, min(MOST_MERGED, merged))
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
         self.per_cell = 1 / cell
-        self.walls, self.round, self.work, self.scanned, self.touched = False, False, 0.0, 0, -2
+        self.walls, self.round = bool(share.any()), False
+        self.work, self.scanned, self.touched = 0.0, 0, -2
         self.last_x = self.last_y = self.last_t = NAN
 
     @property
@@ -638,7 +645,21 @@ class Sweeper:
         v = self.ux * dy - self.uy * dx
         self.work += e - f
         self._fill(e - f, a, v)
+        if self.floored:
+            self._stop_at_floor(j, f, e - f)
         self._take(j, f, e, a, v)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _stop_at_floor(self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, n: cython.Py_ssize_t) -> cython.void:
+        """row_depth: no deeper than the material reaches."""
+        floor: cython.p_float = cython.address(self.floor[j, first])
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        i: cython.Py_ssize_t
+        for i in range(n):
+            if depth[i] > floor[i]:
+                depth[i] = floor[i]
 
     @cython.cfunc
     @cython.nogil
@@ -728,6 +749,12 @@ class Sweeper:
                 dx = self.x_low + (b + 0.5) * self.cell - self.ox
                 a = self.ux * dx + self.uy * dy - self.mid
                 v = self.ux * dy - self.uy * dx
+                if self.floored:
+                    self._fill(m, a + self.mid, v)
+                    self._stop_at_floor(j, b, m)
+                    self._take(j, b, b + m, a + self.mid, v)
+                    b += m
+                    continue
                 if self.walls:
                     share = cython.cast(cython.p_int, cython.address(self.share[j, b]))
                     bits = 0
@@ -851,6 +878,8 @@ class Sweeper:
             else:
                 self._fill(1, a, v)
                 depth = self.row_depth[0]
+            if self.floored and depth > self.floor[j, i]:
+                self.row_depth[0] = depth = self.floor[j, i]
             if depth <= 0:
                 continue
             if cover > 1 - 1e-6:
@@ -958,12 +987,16 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(-1e300)
     def _surface(self, x: cython.double, y: cython.double) -> cython.double:
-        """Depth of the surface at a place; very deep outside the outline."""
+        """Depth of the surface at a place; very deep outside the outline, and where nothing is left."""
         i: cython.double = floor((x - self.x_low) / self.cell)
         j: cython.double = floor((y - self.y_low) / self.cell)
         if not (0 <= i < self.nx and 0 <= j < self.ny):
             return 1e30
-        return self.cut[cython.cast(cython.Py_ssize_t, j), cython.cast(cython.Py_ssize_t, i)]
+        p: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, j)
+        q: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, i)
+        if self.floored and self.cut[p, q] >= self.floor[p, q] - 1e-4:
+            return 1e30
+        return self.cut[p, q]
 
     @cython.cfunc
     @cython.nogil

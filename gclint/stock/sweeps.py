@@ -13,6 +13,7 @@ from gclint.problem import Problem
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
+from gclint.tables.field import Field, Side
 from gclint.tables.motion import Motion
 
 ROOM = 4_000_000  # most pieces written at a time
@@ -24,7 +25,7 @@ MOST_CELLS_TWICE = 12e6  # the most of which two fields are held
 class Swept:
     """What the kernel wrote: see Sweeper.run; `next_move` is the first that was not swept."""
 
-    cut: Floats32
+    side: Side
     table: Floats32  # [PIECE_COLUMNS, pieces]
     move: Ints
     bits: Bytes
@@ -42,12 +43,16 @@ class Swept:
 
 
 def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: Grid, resolution: float,
-          most_work: float) -> Swept:  # fmt: skip
-    """`tool`, `work` [moves]: row of `tools` (-1: left out), mm of path that cuts. `most_work` cells are looked at."""
+          most_work: float, start: Field | None = None, thick: float = np.inf) -> Swept:  # fmt: skip
+    """`tool`, `work` [moves]: row of `tools` (-1: left out), mm of path that cuts. `most_work` cells are looked at.
+
+    start: what is left of a blank `thick` mm thick when the first move begins, on this very grid; None: all of it.
+    """
     rows = np.array([each.row for each in tools], np.float64)
+    floor = start.floor(thick) if start is not None else None
 
     def run(moves: int, chosen: Ints) -> Swept:
-        return _run(motion, moves, chosen, rows, grid, resolution, most_work)
+        return _run(motion, moves, chosen, rows, grid, resolution, most_work, start, floor)
 
     halves = None
     if grid.shape[0] * grid.shape[1] <= MOST_CELLS_TWICE:
@@ -64,7 +69,8 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
     second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
     if first.next_move < halves.at:
         return replace(first, before=second.before)
-    halves.join(first.cut, second.cut)
+    for name in Side.__slots__:
+        halves.join(getattr(first.side, name), getattr(second.side, name))
     own = int(np.searchsorted(second.move, halves.at))
     table, move, bits = (
         _behind(kept, len(first.move), more)
@@ -73,7 +79,7 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
         )
     )
     return Swept(
-        first.cut, table, move, bits, second.skipped, second.before, second.next_move, (table, move, bits)
+        first.side, table, move, bits, second.skipped, second.before, second.next_move, (table, move, bits)
     )
 
 
@@ -86,7 +92,8 @@ def _behind(kept: Any, count: int, more: Any) -> Any:
     return kept[..., :until]
 
 
-def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float) -> Swept:
+def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float,
+         start: Field | None, floor: Floats32 | None) -> Swept:  # fmt: skip
     """One sweep over the first so many moves."""
     try:
         from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
@@ -95,9 +102,15 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
             "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
         ) from None
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
-    cut, share, other = (np.zeros(grid.shape, np.float32) for _ in range(3))
+    if start is None:
+        side = Side(*(np.zeros(grid.shape, np.float32) for _ in range(3)))
+    else:
+        side = Side(start.top.cut.copy(), start.top.share.copy(), start.top.other.copy())
     row = np.zeros(grid.shape[1], np.float32)
-    sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED)
+    sweeper = Sweeper(
+        side.cut, side.share, side.other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED,
+        np.zeros((0, 0), np.float32) if floor is None else floor,
+    )  # fmt: skip
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
     room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
     tables: list[Floats32] = []
@@ -121,4 +134,4 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
     else:
         whole = np.concatenate(tables, axis=1), np.concatenate(of_move), np.concatenate(bits, axis=1)
     count = sum(len(each) for each in of_move)
-    return Swept(cut, whole[0][:, :count], whole[1][:count], whole[2][:, :count], skipped, before, at, whole)
+    return Swept(side, whole[0][:, :count], whole[1][:count], whole[2][:, :count], skipped, before, at, whole)

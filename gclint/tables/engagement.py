@@ -10,7 +10,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from gclint.columns import Bytes, Floats32, Ints
+from gclint.tables.assumption import Assumption
+from gclint.tables.field import Field, gone
 from gclint.tables.setup import Assumed, Stock
 
 # touch bits
@@ -92,6 +96,14 @@ class Passes:
         return len(self.first_piece)
 
 
+def seen_from_above(cut: Floats32, under: Floats32 | None, box: Stock | None) -> Floats32:
+    """[ny, nx] depth of the surface below the top, mm; the whole thickness where the two sides meet."""
+    if under is None or box is None or box.top is None or box.bottom is None or under.shape != cut.shape:
+        return cut
+    thick = np.float32(box.top - box.bottom)
+    return np.where(gone(cut, under, float(thick)), np.maximum(cut, thick), cut)
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Engagement:
     box: Stock | None  # the blank that was modelled (declared or assumed); None where nothing could be modelled
@@ -103,3 +115,21 @@ class Engagement:
     cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched
     assumed: tuple[Assumed, ...]
     not_judged: tuple[tuple[str, str, int], ...]  # (what, or the one rule; which declaration would judge it; moves)
+    start: Field | None = None  # what earlier programs left of the blank; None where none has cut it
+    field: Field | None = None  # what this one leaves; None where nothing was modelled
+    doubts: tuple[Assumption, ...] = ()  # what was assumed of the blank that may as well be otherwise
+
+    @property
+    def surface(self) -> Floats32:
+        """`cut`, and the whole thickness where nothing is left because the blank was cut from below as well."""
+        return seen_from_above(self.cut, self.under, self.box)
+
+    @property
+    def surface_at_start(self) -> Floats32 | None:
+        """The same as this program finds it; None where nothing was cut before."""
+        return None if self.start is None else seen_from_above(self.start.top.cut, self.under, self.box)
+
+    @property
+    def under(self) -> Floats32 | None:
+        """[ny, nx] depth cut from the underside, mm; None where nothing was."""
+        return self.start.under.cut if self.start is not None and self.start.under is not None else None

@@ -7,7 +7,7 @@ import msgspec
 from gclint.tables.setup import UsedFile
 from gclint.tables.setup_sheet import PaperList
 
-SCHEMA_VERSION = "1.2"
+SCHEMA_VERSION = "1.3"
 
 
 class Found(msgspec.Struct, frozen=True):

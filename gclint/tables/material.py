@@ -91,6 +91,7 @@ class Material(Struct, frozen=True):
     up_cut_frays_top: bool  # the top edge chips or tears under a tool that lifts its chips
     climb_walls: bool  # walls that stay should be cut by climb milling
     melts: bool
+    tape_holds: bool  # False: double-sided tape does not stick to it well enough to hold it
     burns: bool
     dust: bool | str
     cautions: tuple[str, ...]

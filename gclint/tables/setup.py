@@ -20,7 +20,7 @@ SHAPES = (
 )
 HELICES = ("up-cut", "down-cut", "compression", "straight")
 GRADES = ("halt", "change", "consider")  # worst first
-STANDINGS = ("measured", "published", "practice", "memory")
+STANDINGS = ("measured", "published", "derived", "practice", "memory")
 
 
 class Assumed(Struct, frozen=True):
@@ -124,6 +124,7 @@ class Controller(Struct, frozen=True):
     dwell_unit: str = "s"  # or "ms"
     feed_unit: str = "mm/min"  # or "mm/s"
     over_feed: str = "not-known"  # a feed over an axis' limit: "clamps" (slows down), "loses-steps", "not-known"
+    arc_known: bool = False  # the card says when it refuses an arc; else these limits follow from `resolution`
     arc_tolerance: float = 0.002  # mm, largest difference of the radii that closes always
     arc_tolerance_inch: float | None = None  # mm, the same where the program speaks inches (with `arc_tolerance_most`)
     arc_tolerance_share: float = 0.0  # of the radius; an arc is refused only when it is over both
@@ -253,6 +254,8 @@ class Setup(Struct, frozen=True):
     accepts: tuple[Accept, ...] = ()
     fail_at: str = "change"
     time_limit: float | None = None  # s the program may take
+    earlier: tuple[str, ...] = ()  # programs that have cut this blank before, in their order
+    turned: bool = False  # the blank is turned over right before this program
     assumed: tuple[Assumed, ...] = ()
     not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
     sources: tuple[str, ...] = ()  # the declaration files used

@@ -43,11 +43,16 @@ class PaperTool(msgspec.Struct, frozen=True):
 
 
 class ProgramStop(msgspec.Struct, frozen=True):
-    """A place where a person has something to do. `waits`: whether this controller waits there."""
+    """A place where a person has something to do.
+
+    `waits`: whether this controller waits there for a person, by its card; None where that is not known (no controller
+    is declared, or a switch at the machine decides). `here` is the same in words, `do` one step after the other.
+    """
 
     line: int
     words: str  # "M0", "M6", "M0 M6"
-    waits: bool
+    waits: bool | None
+    here: str
     tool: int | None  # that goes in
     time_s: float | None  # from the start, dwells left out
     says: str  # the comment beside it

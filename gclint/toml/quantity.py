@@ -7,7 +7,7 @@ from typing import Literal
 from gclint.toml.units import quantity
 
 Grade = Literal["halt", "change", "consider"]
-Standing = Literal["measured", "published", "practice", "memory"]
+Standing = Literal["measured", "published", "derived", "practice", "memory"]
 
 
 class Quantity(float):

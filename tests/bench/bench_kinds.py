@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import argparse
 import math
-import os
 import subprocess
 import sys
 import tempfile
@@ -23,16 +22,21 @@ TOOL = ["--tool", "1: ball 6mm 2fl up-cut", "--material", "beech"]
 BLANK = "240 x 240 x 12 mm at -120 -120"
 
 
+MEASURED = """import resource, subprocess, sys
+done = subprocess.run(sys.argv[1:], stdout=subprocess.DEVNULL)
+spent = resource.getrusage(resource.RUSAGE_CHILDREN)
+print(spent.ru_utime + spent.ru_stime, spent.ru_maxrss / 1024)
+sys.exit(done.returncode)
+"""
+
+
 def cost(command: list[str]) -> tuple[float, float]:
-    """(processor seconds, peak memory in MB) of one process that must not fail."""
-    process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
-    assert process.stderr is not None
-    said = process.stderr.read()
-    _, status, usage = os.wait4(process.pid, 0)
-    process.returncode = os.waitstatus_to_exitcode(status)
-    if process.returncode not in (0, 1):
-        raise SystemExit(f"{' '.join(command)[:200]} ended with {process.returncode}: {said.decode()[-500:]}")
-    return usage.ru_utime + usage.ru_stime, usage.ru_maxrss / 1024
+    """(processor seconds, peak memory in MB) of one process that must not fail; started by one that is small itself."""
+    done = subprocess.run([sys.executable, "-c", MEASURED, *command], capture_output=True, text=True, check=False)
+    if done.returncode not in (0, 1):
+        raise SystemExit(f"{' '.join(command)[:200]} ended with {done.returncode}: {done.stderr[-500:]}")
+    seconds, memory = done.stdout.split()
+    return float(seconds), float(memory)
 
 
 def framed(lines: list[str], before: str = "") -> bytes:

@@ -34,6 +34,7 @@ def test_shipped_cards_have_no_doubts(name: str) -> None:
         ("by = { value = 0.25", "by = { value = 25", "between 0 and 1"),
         ('policy = "yes"', 'policy = "no"', "yet a depth is given"),
         ("burns = true", "burns = true\nmelts = true", "does not melt"),
+        ("burns = true", "burns = true\ntape_holds = false", "a caution must say so"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_right(tmp_path: Path, old: str, new: str, says: str) -> None:

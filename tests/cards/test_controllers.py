@@ -34,6 +34,26 @@ def test_a_tool_change_by_hand() -> None:
     assert (shop.tool_change, shop.program_stop) == ("stops", "stops-spindle")
 
 
+@pytest.mark.parametrize("name", names())
+def test_an_arc_rule_is_told_of_those_controllers_alone_where_it_was_seen(name: str) -> None:
+    """Elsewhere it follows from the resolution: three steps of it, or of the four decimals of an inch program."""
+    card = controller(name)
+    assert card.arc_known == (name in ("hobby-3-axis", "rs274ngc"))
+    if not card.arc_known:
+        assert card.arc_tolerance == pytest.approx(3 * card.resolution)
+        assert card.arc_tolerance_inch == pytest.approx(3 * 0.0001 * 25.4)
+        assert "ISO" not in card.because["arcs"][1]
+
+
+def test_limits_of_an_arc_go_with_a_tolerance(tmp_path: Path) -> None:
+    path = tmp_path / "ours.toml"
+    path.write_text(re.sub(r"tolerance = \S+ ?\S*\"", 'most = "0.5 mm"', CARD, count=1))
+    with pytest.raises(Problem, match="goes with `tolerance`"):
+        controller_from(path)
+    path.write_text(CARD[: CARD.index("arcs")] + CARD[CARD.index("arcs") :].partition("\n")[2])
+    assert not controller_from(path).arc_known
+
+
 def test_the_published_arc_rule() -> None:
     """NISTIR 6556, 3.5.3.2: the radii may differ by 0.002 mm, or by 0.0002 in."""
     assert controller("rs274ngc").arc_tolerance == pytest.approx(0.002)

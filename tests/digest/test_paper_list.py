@@ -109,20 +109,83 @@ def test_each_tool_with_what_must_be_set_for_it() -> None:
 def test_stops_say_what_to_do_there() -> None:
     first, pause, second = two().stops
     assert (first.line, first.words, first.tool) == (2, "M6", 1)
-    assert first.do[0].startswith("Have tool 1 (six up-cut) in, 31 mm out of the nut.")
-    assert first.do[1] == "Set the dial to D."
-    assert first.do[2].startswith("Start the spindle by hand")
+    assert "Have tool 1 (six up-cut) in, 31 mm out of the nut." in first.do
+    assert "Set the dial to D." in first.do
     assert (pause.line, pause.words, pause.tool, pause.waits) == (10, "M0", None, True)
     assert pause.says == "turn the clamp"
     assert (second.line, second.tool, second.waits) == (17, 2, True)
-    assert second.do[0].startswith("Put tool 2 in.")
-    assert "Set Z zero with it; leave X and Y" in second.do[0]
+    assert "Put tool 2 in." in second.do
+    assert "Set Z zero with it; leave X and Y as they are." in second.do
+
+
+CARDS = ("any", "hobby-3-axis", "iso-6983", "shop-3-axis", "shop-mill-macros")
+
+
+@pytest.mark.parametrize("started", ["by-hand", "program"])
+@pytest.mark.parametrize("card", CARDS)
+def test_the_spindle_stands_still_before_hands_do_anything(card: str, started: str) -> None:
+    """Common practice; on a hand-started router nothing but a hand switches the spindle off."""
+    shop = SHOP.replace("CARD", card).replace('"by-hand"', f'"{started}"')
+    made = paper(tried(TWO, shop=shop, job=JOB.replace('"Z"', '"stock-top"')))
+    at_the_collet = "unplugged" if started == "by-hand" else "machine's manual"
+    assert made.stops
+    for stop in made.stops:
+        assert "spindle off" in stop.do[0].lower()
+        assert "stands still" in stop.do[0]
+        if stop.tool is not None:
+            assert any(at_the_collet in step for step in stop.do[:2])
+            assert not any("unplugged" in step for step in stop.do if started == "program")
+        if len(stop.do) > 1:  # the machine does not change the tool by itself
+            assert stop.do[-1].startswith("Hands clear")
+    assert made.tick[0].startswith("Spindle off")
+    assert at_the_collet in made.tick[1]
+    assert made.tick[-1].startswith("Hands clear")
+
+
+def test_whether_the_program_starts_the_spindle_again() -> None:
+    shop = SHOP.replace("CARD", "shop-3-axis").replace('"by-hand"', '"program"')
+    job = JOB.replace('"Z"', '"stock-top"')
+    pause = paper(tried(TWO, shop=shop, job=job)).stops[1]
+    assert pause.do[-1].endswith("the program starts the spindle.")
+    assert "leaves it on" not in pause.do[0]  # this card's M0 stops the spindle
+    alone = paper(tried(TWO.replace("M0\nM3 S18000", "M0"), shop=shop, job=job)).stops[1]
+    assert "the program does not start it" in alone.do[-1]
+    turning = paper(tried(TWO, shop=shop.replace("shop-3-axis", "hobby-3-axis"), job=job)).stops[0]
+    assert (turning.words, turning.waits) == ("M0", True)
+    assert "leaves it on" in turning.do[0]
+
+
+def test_a_stop_is_claimed_only_where_the_card_waits() -> None:
+    """hobby-3-axis passes over M6, shop-3-axis waits at it, shop-mill-macros has a changer; any tells nothing."""
+    waits = {card: [(stop.words, stop.waits) for stop in two(card).stops] for card in CARDS}
+    assert waits["hobby-3-axis"] == [("M0", True), ("M6", False)]
+    assert waits["shop-3-axis"] == [("M6", True), ("M0", True), ("M6", True)]
+    assert waits["shop-mill-macros"] == [("M0", True), ("M6", False)]
+    assert waits["any"] == [("M0", None), ("M6", None)]
+    for card in CARDS:
+        for stop in two(card).stops:
+            assert ("The program stops here." in stop.here) == (stop.waits is True)
+    optional = two("hobby-3-axis", program=TWO.replace("M0\n", "M1\n")).stops[0]
+    assert (optional.words, optional.waits) == ("M1", None)
+
+
+def test_a_tool_that_must_be_in_before_the_start_is_listed_there() -> None:
+    """Neither M6 nor T waits for the first tool on this card, so nothing is to do at its line."""
+    for program in (TWO, TWO.replace("T1 M6", "T1").replace("T2 M6", "M0\nT2")):
+        made = two("hobby-3-axis", program=program)
+        assert 2 not in [stop.line for stop in made.stops]
+        assert "tool 1 (six up-cut) in, 31 mm out of the nut" in made.tick
+    said = two("hobby-3-axis", program=TWO.replace("T1 M6", "T1 M6 (blue collet)"))
+    assert any('the program says: "blue collet"' in text for text in said.tick)
+    changer = two("shop-mill-macros")
+    assert any("in the changer" in text and "tools 1, 2" in text for text in changer.tick)
+    assert "by itself" in changer.stops[-1].here
 
 
 def test_a_change_that_the_machine_passes_over_is_told() -> None:
     second = two("hobby-3-axis").stops[-1]
-    assert not second.waits
-    assert "does not wait here" in second.do[0]
+    assert second.waits is False
+    assert "does not wait here" in second.here
     halted = two("hobby-3-axis", program=TWO.replace("T2 M6", "M0\nT2 M6")).stops[-1]
     assert (halted.words, halted.waits, halted.tool) == ("M0 M6", True, 2)
 
@@ -130,7 +193,7 @@ def test_a_change_that_the_machine_passes_over_is_told() -> None:
 def test_a_stop_without_a_word_asks_to_find_out() -> None:
     pause = two(program=TWO.replace("(turn the clamp)\n", "")).stops[1]
     assert pause.says == ""
-    assert "find out before you start" in pause.do[0]
+    assert any("find out before you start" in step for step in pause.do)
 
 
 def test_restarts_tell_what_to_set() -> None:
@@ -154,10 +217,14 @@ def test_many_restarts_are_spread_and_counted() -> None:
 
 
 def test_boxes_to_tick_hold_what_is_expected() -> None:
-    assert two().tick == (
-        "thickness measured (taken as 17.5 mm)", "dial set for each tool (D, B)", "X and Y zero set",
-        "Z zero set with the first tool", "held by screws, looked at", "fingerprint compared", "initials",
-    )
+    ticks = two().tick
+    expected = (
+        "Spindle off", "unplugged", "tool 1 (six up-cut) in", "thickness measured (taken as 17.5 mm)",
+        "dial set to D for the first tool (in all: D, B)", "X and Y zero set", "Z zero set with the first tool",
+        "held by screws, looked at", "fingerprint compared", "initials", "Hands clear",
+    )  # fmt: skip
+    assert len(ticks) == len(expected)
+    assert all(said in tick for said, tick in zip(expected, ticks))
 
 
 def test_a_comment_beside_a_stop_is_shortened_and_cleaned() -> None:

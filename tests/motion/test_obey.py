@@ -106,7 +106,7 @@ def test_the_old_names_of_inch_and_mm() -> None:
 @pytest.mark.parametrize(
     ("habit", "line", "motion_lost"),
     [
-        ("expressions", "G1 X[1+2] F9", True), ("o-words", "o100 if [1]", True),
+        ("expressions", "G1 X[1+2] F9", True), ("flow-by-number", "o100 if [1]", True),
         ("macro-words", "IF [1 EQ 1] GOTO 9", True),
         ("semicolon-comments", "G1 X1 F9 ; pier", False), ("checksums", "N1 G1 X1 F9*57", False),
         ("program-numbers", "O1234 (PIER)", False), ("percent", "% pier", False), ("block-delete", "/G1 X1", False),

@@ -17,7 +17,7 @@ from gclint.program.read import read
 from gclint.tables.motion import RAPID, Motion
 
 SAMPLES = sorted(
-    path for path in Path("sample_programs").glob("*/*") if path.suffix in (".nc", ".tap", ".ngc", ".gcode")
+    path for path in Path("sample_programs").glob("*/*") if path.suffix in (".nc", ".tap", ".gcode")
 )
 COLUMNS = ("kind", "x1", "y1", "z1", "feed", "speed", "spindle", "tool", "sweep")
 

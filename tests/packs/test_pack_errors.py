@@ -83,7 +83,7 @@ WRONG = [
     ('change = [ { text', 'change = [ { txt', "txt", 'there is no such key; nearest: "text"'),
     ('grade = "halt", when', 'grade = "stop", when', '"stop"', 'is none of its values; known: change, consider'),
     ('standing = "practice"\nsource = "the house"\nowner', 'standing = "hearsay"\nsource = "x"\nowner', '"hearsay"',
-     "is none of its values; known: measured, memory, practice, published"),
+     "is none of its values; known: derived, measured, memory, practice, published"),
     # words that must mean something
     ('name = "left-of-zero"', 'name = "L01"', "L01", "plain words in small letters"),
     ('name = "left-of-zero"', 'name = "left--of"', "left--of", "plain words in small letters"),

@@ -50,9 +50,11 @@ def test_a_program_outside_the_folder(job: Callable[..., Path], name: str) -> No
 
 
 def test_programs_within_the_folder(job: Callable[..., Path]) -> None:
-    folder = job(job='program = ["part.nc", "./part.nc", "sub/../part.nc", "link.nc"]\n')
-    (folder / "link.nc").symlink_to("part.nc")
-    assert len(declare(Options(), str(folder / "part.nc")).programs) == 4
+    folder = job(job='program = ["./part.nc", "sub/../other.nc", "link.nc"]\n')
+    (folder / "other.nc").write_bytes(PROGRAM)
+    (folder / "third.nc").write_bytes(PROGRAM)
+    (folder / "link.nc").symlink_to("third.nc")
+    assert len(declare(Options(), str(folder / "part.nc")).programs) == 3
 
 
 @pytest.mark.parametrize(

@@ -83,6 +83,8 @@ def _rows(shown: Controller) -> list[tuple[str, str, str]]:
         arcs += f" or {shown.arc_tolerance_share:.3g} of the radius"
     if shown.arc_tolerance_most > shown.arc_tolerance:
         arcs += f", never by more than {figure(shown.arc_tolerance_most)} mm"
+    if not shown.arc_known:
+        arcs = f"when it refuses one is not known; taken as: {arcs}"
     points = {
         "as-written": "X100 is 100 mm",
         "resolution": f"X100 is {figure(100 * shown.resolution)} mm, X100. is 100 mm",

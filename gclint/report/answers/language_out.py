@@ -298,6 +298,7 @@ def _limits() -> str:
     standings = (
         ("`measured`", "this shop's own test cuts or measurements"),
         ("`published`", "a source that anybody can look up"),
+        ("`derived`", "arithmetic or geometry, which needs no source"),
         ("`practice`", "common practice or a rule of the house"),
         ("`memory`", "from memory, to be looked up"),
     )

@@ -19,6 +19,7 @@ from gclint.cutting.window import Corner, Window
 from gclint.digest.tool_facts import described
 from gclint.digest.words import Lengths, behind, figure
 from gclint.knowledge.numbers import model_number
+from gclint.report.text.cautions import cautions, in_short, of_material
 from gclint.report.text.paper import Paper
 from gclint.tables.setup import Setup, Tool
 
@@ -85,6 +86,7 @@ class WindowOut(msgspec.Struct, frozen=True):
     ways_out: tuple[Way, ...]
     assumed: tuple[str, ...]
     unknown: tuple[tuple[str, str], ...]
+    cautions: tuple[str, ...]
 
 
 class Asked(msgspec.Struct, frozen=True):
@@ -132,6 +134,7 @@ def answer(asked: Asked) -> Answer:
         ways_out(asked.cut, asked.tool, setup, asked.bounds),
         (*asked.assumed, *_assumed(asked)),
         _unknown(asked, window),
+        cautions(of_material(setup.material)),
     )
     return Answer(asked, window, out, slowest, fastest, most)
 
@@ -288,6 +291,7 @@ def sheet(made: Answer, paper: Paper) -> None:
         paper.bullet(said)
     for limit, needs in out.unknown:
         paper.bullet(f"{limit} is left out: {needs}")
+    paper.cautions(in_short(of_material(card)))
 
 
 def _down(value: float) -> float:

@@ -42,7 +42,7 @@ from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
 from gclint.knowledge.glossary import glossary
 from gclint.knowledge.glosses import glosses
-from gclint.report.text.cautions import cautions
+from gclint.report.text.cautions import cautions, in_short
 from gclint.report.text.gauge import gauge_of
 from gclint.report.text.paper_words import on_paper
 from gclint.report.text.show_out import feed_words, load_words, speed_words
@@ -92,6 +92,7 @@ def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
         "house": house_words(checked),
         "on_paper": on_paper(checked),
         "cautions": cautions(run.material_cautions),
+        "in_short_cautions": in_short(run.material_cautions),
         "words": words.used(),
         "fingerprint": checked.fingerprint,
     }  # fmt: skip

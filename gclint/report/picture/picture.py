@@ -164,6 +164,11 @@ class _Drawing:
             yield "blank: not known"
         else:
             yield "blank: solid outline" if box.declared and box.placed else "blank: assumed, dashed"
+        start = self.tables.engagement.start
+        if start is not None and start.top.cut.any():
+            yield "grey: cut by earlier programs"
+        if start is not None and start.under is not None:
+            yield "dashed in it: cut from below"
         used = summary.order_of_use(self.tables.motion)
         for tool in used[:TOOLS_LISTED]:
             declared = self.tables.setup.tools.get(tool)

@@ -29,6 +29,7 @@ from gclint.report.picture.picture_style import (
     span,
 )
 from gclint.run import Tables
+from gclint.tables.field import GONE, fewer
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -36,6 +37,7 @@ if TYPE_CHECKING:
 PIECES = 2_000  # of one drawn path: a rasteriser takes none without end
 PAPER = {"facecolor": "white", "edgecolor": "none", "pad": 0.4, "alpha": 0.7}  # behind small words
 SMALL = 6.5
+MOST_SEEN = 400  # cells along one side of what earlier programs cut
 STRAIGHT = 1e-3  # mm of travel in X and Y of what goes straight down
 TOOLS_NAMED = 6  # in one place
 
@@ -53,6 +55,8 @@ class View:
     def draw(self, grades: Sequence[str], numbered: int) -> None:
         """Marks the first `numbered` groups of findings with their numbers, the others with a diamond."""
         self._blank()
+        if self.up == 1:
+            self._cut_before()
         self._keep_outs()
         self._path()
         self._zero()
@@ -75,6 +79,27 @@ class View:
         low = self.y[0] / self.unit if low is None else low  # no bottom is known: it runs out of the picture
         line = "-" if box.declared and box.placed else DASHED
         self._rectangle(box.x, (low, high), facecolor=BLANK, edgecolor="black", linestyle=line, zorder=1)
+
+    def _cut_before(self) -> None:
+        """What earlier programs cut: the deeper the darker, white where nothing is left; dashed what lies under it."""
+        found, box = self.tables.engagement, self.tables.engagement.box
+        cut = found.surface_at_start
+        if cut is None or box is None or box.x is None or box.y is None:
+            return
+        cut = fewer(cut, MOST_SEEN)
+        thick = box.top - box.bottom if box.top is not None and box.bottom is not None else np.inf
+        share = cut / max(float(cut[cut < thick - GONE].max(initial=0.0)), 1e-6)
+        ink = np.zeros((*cut.shape, 4))
+        ink[..., 3] = np.where(cut > GONE, 0.12 + 0.33 * np.clip(share, 0, 1), 0)
+        ink[cut >= thick - GONE] = 1
+        ends = [end * self.unit for end in (*box.x, *box.y)]
+        self.axes.imshow(ink, origin="lower", extent=(ends[0], ends[1], ends[2], ends[3]), aspect="auto",
+                         interpolation="nearest", zorder=1.2)  # fmt: skip
+        under = None if found.under is None else fewer(found.under, MOST_SEEN)
+        if under is not None and under.any() and min(under.shape) > 1:
+            x, y = (np.linspace(a, b, n) for a, b, n in ((*ends[:2], under.shape[1]), (*ends[2:], under.shape[0])))
+            style: dict[str, Any] = {"colors": ["0.4"], "linewidths": 0.6, "linestyles": "dashed"}
+            self.axes.contour(x, y, under > GONE, [0.5], zorder=1.3, **style)
 
     def _keep_outs(self) -> None:
         for each in self.tables.setup.keep_out:

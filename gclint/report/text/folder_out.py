@@ -63,10 +63,7 @@ class FolderSheet:
         self._by_rule()
         self._needs()
         passed_over(paper, [Left(self.shared.short(one.path), one.because) for one in left], each_passed)
-        paper.blank()
-        paper.heading("BEFORE YOU PRESS START")
-        for caution in cautions:
-            paper.bullet(caution)
+        paper.cautions(cautions)
         paper.blank()
         paper.heading("IN SHORT")
         paper.text_block(self.in_short(len(left)))

@@ -27,6 +27,7 @@ from gclint.digest.sheet_words import (
 )
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.report.text.paper import Paper
+from gclint.report.text.terminal import in_short
 from gclint.run import Run
 from gclint.tables.finding import Acceptance, Checked, Finding
 
@@ -47,6 +48,7 @@ def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
     paper.field("outcome", outcome_words(run))
+    in_short(run, paper)
     _findings(run, paper)
     _house(checked, paper)
     _acceptances(checked, paper)

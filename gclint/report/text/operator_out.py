@@ -6,6 +6,7 @@ from typing import Any
 
 from rich.text import Text
 
+from gclint.digest import hands
 from gclint.digest.sheet_words import (
     by_grade,
     not_judged_by_need,
@@ -19,6 +20,7 @@ from gclint.digest.sheet_words import (
 from gclint.digest.words import GRADE_WORDS, Lengths, behind, count
 from gclint.report.text.paper import Paper
 from gclint.report.text.paper_words import on_paper
+from gclint.report.text.terminal import in_short
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 from gclint.tables.setup_sheet import PaperList, Sides
@@ -37,20 +39,18 @@ def operator_sheet(run: Run, paper: Paper, version: str) -> None:
     if checked.paper is not None and checked.paper.material:
         paper.field("material", checked.paper.material)
     paper.field("time", time_words(checked))
+    in_short(run, paper)
     _before_running(run, paper)
     words = on_paper(checked)
     if checked.paper is None or words is None:
         return
     _zero(checked.paper, words, checked, paper)
     _tools(words, paper)
+    _before_the_start(checked.paper, paper)
     _stops(words, paper)
     _restarts(words, paper)
     _good_chip(checked.paper, paper)
     _not_judged(checked, paper)
-    paper.blank()
-    paper.heading("TICK BEFORE THE START")
-    for text in checked.paper.tick:
-        paper.tick(f"{text}{' ' + '_' * 12 if text.startswith(('thickness', 'initials')) else ''}")
 
 
 def _before_running(run: Run, paper: Paper) -> None:
@@ -146,6 +146,13 @@ def _tools(words: dict[str, Any], paper: Paper) -> None:
     )
 
 
+def _before_the_start(made: PaperList, paper: Paper) -> None:
+    paper.blank()
+    paper.heading("BEFORE YOU PRESS START")
+    for text in made.tick:
+        paper.tick(f"{text}{' ' + '_' * 12 if text.startswith(('thickness', 'initials')) else ''}")
+
+
 def _stops(words: dict[str, Any], paper: Paper) -> None:
     if not words["stops"]:
         return
@@ -154,7 +161,9 @@ def _stops(words: dict[str, Any], paper: Paper) -> None:
     for stop in words["stops"]:
         after = f", after {stop['time']}" if stop["time"] else ""
         says = f' The program says: "{stop["says"]}".' if stop["says"] else ""
-        paper.tick(f"line {stop['line']} ({stop['words']}{after}):{says} {' '.join(stop['do'])}")
+        paper.text_block(f"line {stop['line']} ({stop['words']}{after}): {stop['here']}{says}")
+        for step in stop["do"]:
+            paper.tick(step, INDENT)
     if words["stops_left_out"]:
         paper.text_block(f"and {count(words['stops_left_out'], 'more stop')}.")
 
@@ -164,7 +173,8 @@ def _restarts(words: dict[str, Any], paper: Paper) -> None:
     paper.heading("IF IT IS BROKEN OFF")
     if words["restarts"]:
         paper.text_block(
-            "Lift the tool by hand first; where the machine may have lost its place, home it or set zero again. Then "
+            f"{hands.OFF} Lift the tool by hand first; where the machine may have lost its place, home it or set zero "
+            "again. Hands clear. Then "
             "give the words (| parts the blocks) one after the other, and start at the line. The moves among them take "
             "the tip over the place where that line begins, above the blank."
         )
@@ -187,7 +197,7 @@ def _good_chip(made: PaperList, paper: Paper) -> None:
     paper.heading("A GOOD CHIP")
     paper.field("looks", f"{good.looks} ({behind(good.standing, good.source)})")
     paper.field("sounds", good.sounds)
-    paper.field("else", "stop, and look at feed, speed and the bit before going on")
+    paper.field("else", "stop; spindle off, wait until it stands still; then look at feed, speed and the bit")
 
 
 def _not_judged(checked: Checked, paper: Paper) -> None:

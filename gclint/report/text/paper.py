@@ -84,9 +84,16 @@ class Paper:
         """A lead of one's own width, the text wrapping under itself."""
         self._row(clean(lead), len(lead), Text(clean(text)), 0)
 
-    def tick(self, text: str) -> None:
+    def cautions(self, texts: Sequence[str]) -> None:
+        """Write a heading and a line for each caution."""
+        self.blank()
+        self.heading("CAUTIONS")
+        for text in texts:
+            self.bullet(text)
+
+    def tick(self, text: str, indent: int = 0) -> None:
         """A box to tick, and what it is for."""
-        self._row("[ ] ", 4, Text(clean(text)), 0)
+        self._row("[ ] ", 4, Text(clean(text)), indent)
 
     def _row(self, label: str, width: int, body: Text, indent: int) -> None:
         """`body` wrapped beside its label; words longer than the line are folded."""

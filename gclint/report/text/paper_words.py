@@ -43,7 +43,7 @@ def on_paper(checked: Checked) -> dict[str, Any] | None:
             for tool in paper.tools
         ],
         "stops": [
-            {"line": stop.line, "words": _asked(stop), "do": stop.do, "says": stop.says,
+            {"line": stop.line, "words": _asked(stop), "here": stop.here, "do": stop.do, "says": stop.says,
              "time": duration(stop.time_s) if stop.time_s else ""}
             for stop in paper.stops
         ],

@@ -19,6 +19,7 @@ from gclint.digest.words import (
     plain_number,
     span,
 )
+from gclint.report.text.cautions import cautions, in_short, of_material
 from gclint.report.text.paper import Paper
 from gclint.run import Tables
 from gclint.tables.finding import Extent, ToolRow
@@ -38,13 +39,14 @@ class Shown(msgspec.Struct, frozen=True):
     tools: tuple[ToolFacts, ...]
     pairs: tuple[PairFacts, ...]
     followed: Followed | None = None  # of a program with parameters, expressions or flow
+    cautions: tuple[str, ...] = ()
 
 
 def to_json(tables: Tables) -> str:
     shown = Shown(
         __version__, tables.program.name, summary.units(tables.motion), summary.extent(tables.motion),
         summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables),
-        tables.motion.followed,
+        tables.motion.followed, cautions(of_material(tables.setup.material)),
     )
     return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
 
@@ -63,6 +65,7 @@ def tool_sheets(tables: Tables, paper: Paper) -> None:
     pairs = pair_facts(tables)
     for one in facts:
         _sheet(one, [pair for pair in pairs if pair.tool == one.row.tool], paper, lengths, gloss)
+    paper.cautions(in_short(of_material(tables.setup.material)))
 
 
 def _sheet(facts: ToolFacts, pairs: list[PairFacts], paper: Paper, lengths: Lengths, gloss: Glossary) -> None:

@@ -25,11 +25,13 @@ from gclint.digest.sheet_words import (
     time_words,
     title_words,
     tool_name,
+    verdict,
     where_words,
     window_words,
 )
 from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, count, duration
+from gclint.report.text.cautions import in_short as short_cautions
 from gclint.report.text.gauge import gauge_of
 from gclint.report.text.paper import STYLES, Paper, clean
 from gclint.report.text.show_out import feed_words, load_words, speed_words
@@ -65,10 +67,7 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
 
 def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
     """What stands below the sheets of a run: the cautions, and each program's verdict as the last thing read."""
-    paper.blank()
-    paper.heading("BEFORE YOU PRESS START")
-    for caution in cautions:
-        paper.bullet(caution)
+    paper.cautions(cautions)
     paper.blank()
     paper.heading("IN SHORT")
     for path, said in verdicts:
@@ -90,6 +89,14 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
+    in_short(run, paper)
+
+
+def in_short(run: Run, paper: Paper) -> None:
+    """Write what comes first on every sheet: the verdict, and the cautions in a few lines."""
+    paper.field("in short", verdict(run.checked))
+    for number, text in enumerate(short_cautions(run.material_cautions)):
+        paper.field("" if number else "cautions", text)
 
 
 def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Glossary) -> None:

@@ -5,14 +5,18 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from gclint.check import run
+from gclint.digest.sheet_words import verdict
 from gclint.digest.words import Lengths
+from gclint.report.page.page_out import page
 from gclint.report.text.instructor_out import instructor_sheet
 from gclint.report.text.operator_out import operator_sheet, sketch
 from gclint.report.text.paper import Paper
+from gclint.report.text.terminal import sheet
 from gclint.run import Run
 from gclint.setup.declare import Options
 from gclint.tables.setup_sheet import Sides
@@ -61,13 +65,44 @@ def test_the_machine_sheet_has_all_that_is_needed_at_the_machine(made: Callable[
         "MACHINE SHEET", done.checked.fingerprint[7:19],
         "the front left corner of the blank; Z on the top of the blank",
         "left 0, right 120, front 0, back 80 mm", "Z -18 mm, 0.5 mm into the table", "Z 10 mm", "six up-cut",
-        "31 mm", "dial D", "dial B", "line 10 (M0", 'The program says: "turn the clamp".', "Put tool 2 in.",
+        "31 mm", "dial D", "dial B", "line 10 (M0", 'The program says: "turn the clamp".', "[ ] Put tool 2 in.",
+        "[ ] Spindle off; wait until it stands still.",
         "IF IT IS BROKEN OFF", "G21 G90 G17 G94 G54 | T1 M6 | S18000 M3", "X80 Y10",
         "A GOOD CHIP", "small, cool shavings", "an even hum", "common practice", "NOT JUDGED",
-        "thickness measured (taken as 17.5 mm) ____", "dial set for each tool (D, B)", "X and Y zero set",
+        "thickness measured (taken as 17.5 mm) ____", "dial set to D for the first tool", "X and Y zero set",
         "initials ____",
     ):  # fmt: skip
         assert said in text, said
+
+
+T_ALONE = "G21 G90 G94 G17 G54\nT1\nS18000 M3\nG0 Z5\nG0 X20 Y20\nG1 Z-2 F300\nG1 X80 F1500\nG0 Z5\nM5\nM30\n"
+
+
+@pytest.mark.parametrize("form", ["text", "page"])
+def test_no_stop_is_claimed_where_the_machine_runs_on(made: Callable[..., Run], form: str) -> None:
+    """One T, no M0, on a card that passes over M6: the tool must be in before the start, and nothing waits."""
+    done = made(T_ALONE, card="hobby-3-axis")
+    if form == "text":
+        text = joined(plain(operator_sheet, done))
+        start = text.index("BEFORE YOU PRESS START")
+    else:
+        text = page(done, "0", "operator")
+        text = joined(re.sub(r"<[^>]*>", " ", re.sub(r"<(script|style).*?</\1>", " ", text, flags=re.DOTALL)))
+        start = text.index("Before you press start")
+    for claim in (r"stops here", r"stops for you", r"machine waits", r"program stops", r"where the program stops"):
+        assert not re.search(claim, text, re.IGNORECASE), claim
+    assert "tool 1 (six up-cut) in" in text[start:]
+    assert "Spindle off; wait until it stands still." in text[start:]
+
+
+@pytest.mark.parametrize("writer", [operator_sheet, instructor_sheet, sheet])
+def test_cautions_stand_short_at_the_head_of_every_sheet(made: Callable[..., Run], writer: Any) -> None:
+    done = made()
+    head = joined(plain(writer, done))[:1600]
+    assert head.index(verdict(done.checked)[:30]) < head.index("No promise")
+    assert "Spindle off, wait until it stands still" in head
+    assert all(caution.partition(": ")[2] in head for caution in done.material_cautions)
+    assert done.material_cautions
 
 
 def test_findings_are_told_only_where_they_concern_running(made: Callable[..., Run]) -> None:

@@ -7,7 +7,7 @@ export interface PathTold {
 }
 export interface Field {
   x: [number, number]; y: [number, number]; top: number; thick: number | null; declared: boolean; placed: boolean;
-  deepest: number; nx?: number; ny?: number; cut?: Told;
+  deepest: number; nx?: number; ny?: number; cut?: Told; start?: Told; // start: as the program finds it
 }
 export interface Run {
   to: number[]; chip_low: (number | null)[]; chip_high: (number | null)[];
