@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Column, numbered
 from gclint.facts import part as facts_part
@@ -34,6 +34,8 @@ from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
 
 WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
+MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
+LARGE = 1 << 20  # bytes of a column that is worth dropping
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
@@ -60,8 +62,7 @@ UNFOLLOWED = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(Struct, frozen=True):
     """What the rules say about one program. Accepted findings are among `findings`, with the reason."""
 
     findings: tuple[Finding, ...]
@@ -106,6 +107,7 @@ def judge(
             continue
         if found is not None:
             hits.append(found)
+        _forget(views, chain)
     _leave_out(hits)
     outcomes = acceptance.apply(hits, chain)
     hanging = take_out(hits, _assumptions(chain), chain)
@@ -182,6 +184,22 @@ def _run(
         _blame(rule, view.choose(unknown), missing)
     rows = np.flatnonzero(answer == TRUE)
     return Hits(rule, view.choose(rows)) if len(rows) else None
+
+
+def _forget(views: dict[str, View], chain: Chain) -> None:
+    """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), chain.kept, chain.__dict__]
+    large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
+    if sum(size for _, _, size in large) > MOST_KEPT:
+        for store, key, _ in large:
+            del store[key]
+
+
+def _bytes(made: Any) -> int:
+    """Of the columns in what was worked out; a part of one that is kept elsewhere counts for nothing."""
+    if isinstance(made, tuple):
+        return sum(_bytes(each) for each in made)
+    return made.nbytes if isinstance(made, np.ndarray) and made.base is None else 0
 
 
 def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import numpy as np
 
-from gclint.columns import distinct
+from gclint.columns import distinct, lean
 from gclint.faults import CODE, FaultRows, Faults
 from gclint.knowledge.numbers import usual_limits
 from gclint.motion.obey import obey
@@ -29,6 +29,10 @@ UNSTATED = {
     "plane-unstated": ("plane of arcs", "XY (G17)"),
     "offset-unstated": ("work offset", "the one that is set at the machine"),
 }
+
+
+# What no kernel reads and a long program may hold as it is throughout.
+SELDOM_CHANGED = ("feed", "speed", "spindle", "tool", "offset", "cycle", "feed_line", "speed_line", "tool_line")
 
 
 def interpret(
@@ -78,6 +82,8 @@ def interpret(
     told = faults.columns()
     assumed += taken_modes(told)
     columns = {name: column[: run.moves] for name, column in run.table.items()}
+    for name in SELDOM_CHANGED:
+        columns[name] = run.table[name] = lean(columns[name])
     events = {name: column[: run.events] for name, column in run.event_table.items()}
     return Motion(
         **columns,

@@ -8,7 +8,7 @@ from gclint.faults import FaultRows
 from gclint.problem import NotBuilt, Problem
 from gclint.program import LARGEST
 from gclint.program.kind import NoProgram, refuse_other_kinds
-from gclint.tables.program import Program
+from gclint.tables.program import WORDS_OF_A_BLOCK, Program
 
 LONGEST_LINE = 1_000_000  # bytes
 
@@ -76,7 +76,8 @@ def tabulate(data: bytes, name: str) -> Program:
 
     # Upper bounds; memory that is never touched costs nothing.
     lines, words, comments = measure(data)
-    lines += 1
+    lines += 2
+    words += WORDS_OF_A_BLOCK  # for the words of one block more, where parameters are followed
     line_start = np.empty(lines + 1, np.int64)
     block_line, block_word = np.empty(lines, np.int32), np.empty(lines + 1, np.int32)
     block_flags, block_number = np.empty(lines, np.uint8), np.empty(lines, np.int32)
