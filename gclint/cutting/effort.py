@@ -39,16 +39,15 @@ def effort(
     h: tuple[Floats32, Floats32, Floats32],
 ) -> Effort:
     """`row`: each piece's tool as an index into `tools`; h: h_ex, that of the tooth that stands out, h_m, mm."""
-    whole = (row, operation, feed, fz)
     if len(engagement.pieces) <= PART:
-        return _effort(engagement, setup, tools, *whole, h)
+        return _effort(engagement, setup, tools, row, operation, feed, fz, h)
     columns = {name: np.empty(len(engagement.pieces), np.float32) for name in Effort.__struct_fields__}
     for start in range(0, len(engagement.pieces), PART):
         rows = slice(start, start + PART)
         pieces = Pieces(**{f.name: getattr(engagement.pieces, f.name)[rows] for f in fields(Pieces)})
         chips = (h[0][rows], h[1][rows], h[2][rows])
         part = replace(engagement, pieces=pieces)
-        made = _effort(part, setup, tools, *(column[rows] for column in whole), chips)
+        made = _effort(part, setup, tools, row[rows], operation[rows], feed[rows], fz[rows], chips)
         for name, column in columns.items():
             column[rows] = getattr(made, name)
     return Effort(**{name: lean(column) for name, column in columns.items()})

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import math
 
-from msgspec import Struct
-
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Floats32
 from gclint.tables.setup import Assumed, Tool
