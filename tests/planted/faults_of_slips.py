@@ -63,7 +63,8 @@ def _straight(base: Base) -> set[int]:
     """Lines of straight cuts that no compensation shifts."""
     sheet = base.sheet()
     on, off = (sheet.lines_with("G", code) for code in (41, 40))
-    shifted = {n for first in on for n in range(first, min([end for end in off if end > first], default=sheet.last) + 1)}
+    ends = {first: min([end for end in off if end > first], default=sheet.last) for first in on}
+    shifted = {n for first, end in ends.items() for n in range(first, end + 1)}
     return {base.line_of(k) for k in base.moves((1,), cutting=True)} - shifted
 
 
@@ -198,7 +199,7 @@ def point_of_a_feed_moved(base: Base, dice: Random) -> Iterator[Plant]:
 
 SPEED_WRONG = FEED_WRONG | {
     "speed-over-spindle": "the spindle does not turn so fast", "speed-under-spindle": "nor so slowly",
-    "edge-too-fast": "ten times the speed", "edge-too-slow": "a tenth of the speed", "rim-too-fast": "ten times the speed",
+    "edge-too-fast": "ten times the speed", "edge-too-slow": "a tenth of the speed", "rim-too-fast": "the same",
     "speed-not-on-dial": "the dial has no such mark", "heats-edge": "ten times the speed",
 }  # fmt: skip
 
@@ -334,8 +335,11 @@ def diameter_word_of_another_tool(base: Base, dice: Random) -> Iterator[Plant]:
 # ---- the flow, the file
 
 
-@plants("blocks-behind-end", {"not-cut-through": "what follows is never cut", "ends-without-stop": "M5 comes too late",
-                              "part-comes-loose": "the tabs are never cut", "never-cuts": "nothing is cut before"})  # fmt: skip
+@plants(
+    "blocks-behind-end",
+    {"not-cut-through": "what follows is never cut", "ends-without-stop": "M5 comes too late",
+     "part-comes-loose": "the tabs are never cut", "never-cuts": "nothing is cut before"}
+)  # fmt: skip
 def end_in_the_middle(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, base.gaps):
         sheet = base.sheet().before(line, "M5", dice.choice(["M2", "M30"]))
