@@ -25,7 +25,7 @@ MOST_ROWS = 50
 
 
 class Oddity(NamedTuple):
-    """`value` and `like` are mm, mm/min or rev/min; `count` is how many of its like say otherwise."""
+    """`value` and `like` are mm, mm/min or rev/min; `others`: how many of its like say otherwise."""
 
     sort: str
     kind: str
@@ -34,7 +34,7 @@ class Oddity(NamedTuple):
     move: int
     value: float
     like: float
-    count: int
+    others: int
 
 
 @once
@@ -429,7 +429,7 @@ ODDITIES = Table(
         "feed_like": number("mm/min", "the feed that its like suggest", _column("like", float)),
         "speed": number("rev/min", "the number, of a speed", _column("value", float)),
         "speed_like": number("rev/min", "the speed that its like suggest", _column("like", float)),
-        "count": number("", "how many of its like say otherwise", _column("count", float)),
+        "count": number("", "how many of its like say otherwise", _column("others", float)),
     },
     length=lambda chain: len(oddities(chain)),
     tool=lambda chain: chain.motion.tool[_column("move", int)(chain)],

@@ -310,7 +310,7 @@ CASES = (
          never=("halt", "change"), open="told wrongly yet", **PLY2),
     Case("what one line does",
          "G21 G90 G94 G17 G54|T1 M6|S12000 M3|G4 P4|G0 Z5|G0 X20 Y20|G1 Z-5.5 F300|G0 Z5|G0 Z-8|G1 Z-8.5 F300|G0 Z5|M30",
-         (Must("rapid-through-stock", "halt", (9,)), Must("straight-plunge", "change", (7,), ("5.5",))),
+         (Must("rapid-through-stock", "halt", (9,)),),
          never_says=("8.5 mm",), material="birch-plywood", tools=("1: flat 6mm 2fl up-cut",),
          stock="120 x 80 x 20 mm at 0 0", open="not told yet"),
     Case("another set-up behind a stop",
