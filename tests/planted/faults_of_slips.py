@@ -31,7 +31,7 @@ ASTRAY = NOT_DONE | TOO_LARGE | {
     "cuts-only-air": "the way there is in the air",
     "never-cuts": "the same",
     "inside-corner": "the corners lie elsewhere",
-    "not-followed": "where the tool goes is not known",
+    "bores-with-router-bit": "it goes straight down ten times as deep",
     "units-suspect": "all spreads far beyond the blank",
     "steep-ramp": "it goes down ten times as far on the same way",
     "depth-step-suspect": "a lap is missing at this depth",
@@ -55,8 +55,9 @@ def _places(base: Base, letter: str) -> dict[int, float]:
 
 
 def _wide(base: Base) -> float:
-    """Twice the largest tool's diameter, 8 mm at least: what lies nearer is a lead-in."""
-    return max(8.0, *(2 * tool.diameter for tool in base.tables.setup.tools.values()))
+    """Twice the diameter of the largest tool that is used, 8 mm at least: what lies nearer is a lead-in."""
+    used = set(base.tables.motion.tool.tolist())
+    return max(8.0, *(2 * tool.diameter for n, tool in base.tables.setup.tools.items() if n in used), 0)
 
 
 def _straight(base: Base) -> set[int]:
@@ -95,7 +96,7 @@ def sign_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
             continue
         one_side = min(places.values()) >= 0 or max(places.values()) <= 0
         for line in _drawn(dice, sorted(_straight(base) & set(places))):
-            if one_side and abs(places[line]) > max(3 * _wide(base), 0.5 * np.ptp(list(places.values()))):
+            if one_side and abs(places[line]) > max(1.5 * _wide(base), 0.5 * np.ptp(list(places.values()))):
                 sheet = base.sheet().set(line, letter, -places[line] / base.unit)
                 says = f"{letter}{-places[line]:g} for {letter}{places[line]:g}"
                 yield Plant(sheet.bytes(), (line, line), says, follows=ANYWHERE)
