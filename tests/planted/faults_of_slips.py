@@ -89,13 +89,20 @@ def point_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("coordinate-suspect", ASTRAY)
 def sign_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
-    """One X or Y on the other side of zero, where all others lie on one side."""
+    """One X or Y on the other side of zero, where all others lie on one side and the places beside it are near."""
+    m = base.tables.motion
     for letter in dice.sample("XY", 2):
         places = _places(base, letter)
         if len(places) < 14:
             continue
         one_side = min(places.values()) >= 0 or max(places.values()) <= 0
         for line in _drawn(dice, sorted(_straight(base) & set(places))):
+            move = int(np.flatnonzero(m.line == line)[0])
+            begins, ends = (m.x0, m.x1) if letter == "X" else (m.y0, m.y1)
+            beside = [float(begins[move]), float(ends[min(move + 1, len(m) - 1)])]
+            far = [abs(-places[line] - other) for other in beside]
+            if not sum(abs(places[line] - other) for other in beside) < 0.3 * sum(far):
+                continue
             if one_side and abs(places[line]) > max(1.5 * _wide(base), 0.5 * np.ptp(list(places.values()))):
                 sheet = base.sheet().set(line, letter, -places[line] / base.unit)
                 says = f"{letter}{-places[line]:g} for {letter}{places[line]:g}"
