@@ -28,6 +28,7 @@ NOT_DONE = {
     "word-missing": "the arc mode of before stays in force",
     "hidden-plunge": "the way before it is not cut",
     "travel-too-low": "where the tool stands is not known",
+    "not-followed": "the same",
 }
 
 
@@ -373,7 +374,8 @@ def _last_cut(base: Base) -> int:
 @plants(
     "program-cut-short",
     {"number-unreadable": "the last line is half a line", "word-missing": "the same", "arc-does-not-close": "the same",
-     "compensation-left-on": "its end is missing", "flow-unmatched": "the same"},
+     "compensation-left-on": "its end is missing", "flow-unmatched": "the same",
+     "outside-stock": "the tool went down beside the blank for a pass that is missing"},
 )  # fmt: skip
 def end_cut_off(base: Base, dice: Random) -> Iterator[Plant]:
     lines = _moving(base)

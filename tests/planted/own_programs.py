@@ -241,8 +241,7 @@ def own_programs() -> list[Base]:
              _mill(t3={"helix": "down-cut"}), {"keel-resin.toml": RESIN}),
         Base("hatch-cover.nc", HATCH_COVER.encode(), _job("mdf", "110 70 9", "vacuum", spoilboard="0.5 mm"), _mill()),
         Base("peg-strip.nc", PEG_STRIP.encode(), _job("beech", "80 60 18", "clamps"), _mill()),
-        Base("pin-rail.nc", PIN_RAIL.encode(), _job("beech", "80 60 18", "clamps"),
-             _mill(controller="shop-mill-macros")),
+        Base("pin-rail.nc", PIN_RAIL.encode(), _job("beech", "80 60 18", "clamps"), _mill("shop-mill-macros")),
         _oarlock_plate(),
         Base("fairlead.nc", FAIRLEAD.encode(), _job("aluminium-6061", "80 50 12", "clamps"), _mill()),
     ]  # fmt: skip
