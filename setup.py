@@ -12,7 +12,7 @@ from setuptools.command.build_py import build_py
 HERE = Path(__file__).parent
 KERNELS = [
     "gclint.program.scan", "gclint.motion.modal", "gclint.motion.follow", "gclint.motion.tool_path",
-    "gclint.motion.planner", "gclint.motion.boxes", "gclint.stock.sweep", "gclint.stock.islands",
+    "gclint.motion.planner", "gclint.motion.boxes", "gclint.stock.rim", "gclint.stock.sweep", "gclint.stock.islands",
 ]
 
 # Contracted multiply-adds would make the result depend on the machine's processor.
