@@ -32,6 +32,15 @@ def one_of(values: Column, choices: Iterable[float]) -> Bools:
     return found
 
 
+def firsts(values: Column) -> tuple[Column, Column]:
+    """(the different values of a column, ascending; for each the row where it comes first)."""
+    order = np.argsort(values, kind="stable")
+    ordered = values[order]
+    fresh = np.ones(len(values), dtype=bool)
+    fresh[1:] = ordered[1:] != ordered[:-1]
+    return ordered[fresh], order[fresh]
+
+
 LONG = 100_000  # rows; below it a column of one value is left as it is
 
 

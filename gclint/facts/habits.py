@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, numbered
+from gclint.columns import Bools, Column, Floats, distinct, firsts, numbered
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Build, Table, number, text
 from gclint.knowledge.numbers import model_number
@@ -63,7 +63,7 @@ def _words(chain: Chain, letter: str) -> tuple[Floats, Column]:
     p, m = chain.program, chain.motion
     words = np.flatnonzero(p.word_letter == ord(letter))
     lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
-    lines, first = np.unique(lines, return_index=True)
+    lines, first = firsts(lines)
     values = p.word_value[words[first]]
     made = np.full(len(m), np.nan)
     if len(lines):
@@ -254,7 +254,7 @@ def _depths(chain: Chain) -> Iterator[Oddity]:
     value = word * _unit(chain)
     value = np.where(np.abs(value - m.z1) < 1e-4, value, np.nan)
     feeds = np.isfinite(value) & (m.kind != RAPID)
-    for tool in np.unique(m.tool[feeds]).tolist():  # one engraves, another cuts through
+    for tool in distinct(m.tool[feeds]).tolist():  # one engraves, another cuts through
         rows = np.flatnonzero(feeds & (m.tool == tool))
         if len(rows) < int(model_number("habit_least_depths")):
             continue
@@ -350,7 +350,7 @@ def _speeds(chain: Chain) -> Iterator[Oddity]:
     """An S ten times, or a tenth of, all others of the program."""
     m = chain.motion
     known = np.isfinite(m.speed) & (m.kind != RAPID) & (m.speed_line > 0)
-    lines, first = np.unique(m.speed_line[known], return_index=True)
+    lines, first = firsts(m.speed_line[known])
     moves = np.flatnonzero(known)[first]
     speeds = m.speed[moves]
     if len(lines) < 3:

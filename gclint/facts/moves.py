@@ -430,7 +430,7 @@ def _length_of_another(chain: Chain) -> Bools:
     """
     height, called = _lengths(chain)[1], _called(chain)
     tools = [*called[np.isfinite(called)].tolist(), *chain.setup.tools]
-    return np.asarray(np.isin(height, tools) & _length_differs(chain))
+    return np.asarray(one_of(height, tools) & _length_differs(chain))
 
 
 def _length_differs(chain: Chain) -> Bools:
