@@ -9,6 +9,7 @@ import pytest
 
 from gclint.faults import Faults
 from gclint.run import Run, Tables
+from gclint.stock.contact import empty as no_contact
 from gclint.tables.cutting import Cutting, Effort, Loads, ToolWindows
 from gclint.tables.engagement import Engagement, Entries, Passes, Pieces
 from gclint.tables.finding import AssumedOut, Change, Checked, Finding, Found, Limits, NotJudged, SetWord
@@ -65,12 +66,14 @@ def tables() -> Tables:
         length=np.array([73.416, 1], np.float32), ap=np.array([2, 1], np.float32), ae=np.array([3, 3], np.float32),
         lowest=np.array([-2, -1], np.float32), removed=np.array([446, 8], np.float32),
     )
-    engagement = Engagement(None, 0.1, 0.1, pieces, entries, passes, np.zeros((1, 1), np.float32), (), ())
+    cut = np.zeros((1, 1), np.float32)
+    engagement = Engagement(None, 0.1, 0.1, pieces, no_contact(1), entries, passes, cut, (), ())
     loads = empty(
         Loads,
         operation=np.array([4, 0, 1, 4], np.uint8), fz=np.array([NAN, 0.0075, 0.0075, NAN]),
-        h_ex=np.array([NAN, 0.0075, 0.0065, NAN]), chip_low=np.array([NAN, 0.042, 0.042, NAN]),
-        chip_high=np.array([NAN, 0.1, 0.1, NAN]), chip_judged=np.array([0, 1, 1, 0], np.uint8),
+        h_ex=np.array([NAN, 0.0075, 0.0065, NAN]), h_thick=np.array([NAN, 0.0075, 0.0065, NAN]),
+        chip_low=np.array([NAN, 0.042, 0.042, NAN]), chip_high=np.array([NAN, 0.1, 0.1, NAN]),
+        chip_judged=np.array([0, 1, 1, 0], np.uint8),
         edge_speed=np.array([264.0, 264, 264, NAN]), true_speed=np.array([26500.0, 26500, 26500, NAN]),
         effort=empty(
             Effort,

@@ -55,9 +55,43 @@ def chip_thickness_mean(
     return np.asarray(fz * share * sin_kr)
 
 
-def chip_thickness_mean_centred(fz: float, ae: float, D: float, kr: float = 90.0) -> float:
-    """hm = sin(kr) 180 ae fz / (pi D asin(ae / D)): a face cut of width ae lying symmetric to the axis."""
-    return float(np.sin(np.radians(kr)) * ae * fz / (D * np.arcsin(ae / D)))
+def chip_thickness_mean_of_arc(
+    fz: Column | float, ae: Column | float, R: Column | float, phi: Column | float, sin_kr: Column | float = 1.0
+) -> Column:
+    """hm = fz sin(kr) ae / (R phi): the exact mean over any arc (or arcs) phi, degrees, ae wide across the feed.
+
+    The volume that a tooth takes off, fz ae for each mm of depth, over the length of its way in the material, R phi.
+    For a side cut it is `chip_thickness_mean`. 0 where there is no arc.
+    """
+    way = np.asarray(R * np.radians(phi))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.asarray(fz * np.where(way > 0.0, ae / way, 0.0) * sin_kr)
+
+
+def chip_thickness_with_runout(h: Column | float, runout: float, z: int) -> Column:
+    """Thickest chip of a tool of z teeth whose tip runs out by `runout` (total indicator reading), mm.
+
+    A tooth stands out against the one k places before it by at most runout sin(pi k / z), and that one left k h: with
+    two teeth h + runout, never over 2 h, where one tooth does all the work. One tooth cuts h. Geometry of a circle
+    whose centre is half the runout off the axis.
+    """
+    k = np.arange(1, max(z, 1) + 1)
+    out = runout * np.sin(PI * k / max(z, 1))
+    thickest = np.asarray(h)
+    made = thickest * k[-1]  # the last of k: the tooth itself, a turn before
+    for before, stands in zip(k[:-1], out[:-1]):
+        made = np.minimum(made, before * thickest + stands)
+    return np.asarray(made)
+
+
+def chip_allowed_with_runout(h: Column | float, runout: float, z: int) -> Column:
+    """The chip at which `chip_thickness_with_runout` is h, mm."""
+    k = np.arange(1, max(z, 1) + 1)
+    out = runout * np.sin(PI * k / max(z, 1))
+    made = np.asarray(h) / k[-1]
+    for before, stands in zip(k[:-1], out[:-1]):
+        made = np.maximum(made, (np.asarray(h) - stands) / before)
+    return np.asarray(made)
 
 
 def _cos_engagement(ae: Column | float, D: Column | float) -> Column:

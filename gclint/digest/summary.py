@@ -58,8 +58,8 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
                 set_speed_rpm=bounds(motion.speed[cutting_moves], 1),
                 true_speed_rpm=bounds(tables.cutting.true_speed_of[cutting_moves], 1),
                 fz_mm=bounds(loads.fz[cutting], 5),
-                h_ex_mm=bounds(loads.h_ex[cutting], 5),
-                ap_max_mm=most(_at_once(pieces, cutting)),
+                h_ex_mm=_thinnest_to_thickest(loads.h_ex[cutting], loads.h_thick[cutting]),
+                ap_max_mm=most(depth_at_once(pieces, cutting)),
                 ae_max_mm=most(pieces.ae[cutting]),
                 removed_mm3=round(float(pieces.removed[touching].sum(dtype=np.float64)), 1),
                 **_heaviest(tables, cutting),
@@ -68,7 +68,7 @@ def tool_rows(tables: Tables) -> tuple[ToolRow, ...]:
     return tuple(rows)
 
 
-def _at_once(pieces: Pieces, rows: Longs) -> Floats:
+def depth_at_once(pieces: Pieces, rows: Longs) -> Floats:
     """[rows] depth of the cut, mm; of a move straight down the depth of all its pieces together: a peck, a plunge."""
     deep = pieces.ap[rows].astype(np.float64)
     down = (pieces.drop[rows] > 0) & (pieces.travel[rows] <= model_number("straight_share") * pieces.drop[rows])
@@ -89,6 +89,12 @@ def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
         "bend_mm": _largest(effort.bend(high=False, rows=rows), effort.bend(high=True, rows=rows), 5),
         "stress_n_mm2": _largest(effort.stress(high=False, rows=rows), effort.stress(high=True, rows=rows), 1),
     }
+
+
+def _thinnest_to_thickest(chip: Column, thick: Column) -> Range | None:
+    """From the thinnest chip of a tool that runs true to the thickest of one that runs out as declared."""
+    ends = bounds(chip, 5), bounds(thick, 5)
+    return (ends[0][0], ends[1][1]) if ends[0] and ends[1] else None
 
 
 def _largest(low: Column, high: Column, digits: int) -> Range | None:

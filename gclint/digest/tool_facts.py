@@ -53,6 +53,9 @@ class ToolFacts(msgspec.Struct, frozen=True):
     chip_window: Limits | None
     edge_speed_m_min: Range | None
     deepest_mm: float | None
+    deepest_cut_mm: Range | None  # (depth, width) of the deepest cut, and of the widest one (of several the deepest)
+    widest_cut_mm: Range | None
+    runout_mm: float | None
     entries: tuple[EntryFacts, ...]
     levels: tuple[LevelFacts, ...]
     levels_left_out: int
@@ -61,6 +64,7 @@ class ToolFacts(msgspec.Struct, frozen=True):
 
 
 MOST_LEVELS = 40
+SAME_WIDTH = 0.99  # share of the largest width that counts as it
 
 
 def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple[ToolFacts, ...]:
@@ -82,6 +86,7 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
         judged_length = np.bincount(loads.operation[judged], pieces.length[judged], minlength=len(OPERATIONS))
         main = int(judged_length.argmax()) if len(judged) else -1
         levels, left_out = _levels(tables, tool)
+        cuts = _largest_cuts(tables, cutting)
         facts.append(
             ToolFacts(
                 row=row,
@@ -96,6 +101,9 @@ def tool_facts(tables: Tables, rows: tuple[ToolRow, ...] | None = None) -> tuple
                 chip_window=_chip_window(tables, tool, judged, main),
                 edge_speed_m_min=summary.bounds(loads.edge_speed[cutting], 1),
                 deepest_mm=summary.most(pieces.depth[cutting]),
+                deepest_cut_mm=cuts[0],
+                widest_cut_mm=cuts[1],
+                runout_mm=declared.runout if declared else None,
                 entries=_entries(tables, np.flatnonzero(entry_tool == tool)),
                 levels=levels,
                 levels_left_out=left_out,
@@ -165,6 +173,18 @@ def _usual(values: Column, lengths: Column, rows: Longs) -> Range | None:
     low, high = np.searchsorted(reached, (0.1 * reached[-1], 0.9 * reached[-1]))
     last = len(rows) - 1
     return summary.bounds(values[rows[[min(low, last), min(high, last)]]], 5)
+
+
+def _largest_cuts(tables: Tables, rows: Longs) -> tuple[Range | None, Range | None]:
+    """(depth, width) of the deepest and of the widest of these pieces, mm: each pair from one place."""
+    pieces = tables.engagement.pieces
+    deep, wide = summary.depth_at_once(pieces, rows), pieces.ae[rows]
+    if not len(rows):
+        return None, None
+    deepest, widest = int(np.argmax(deep)), np.flatnonzero(wide >= SAME_WIDTH * wide.max())
+    other = int(widest[np.argmax(deep[widest])])
+    pairs = [(round(float(deep[row]), 5), round(float(wide[row]), 5)) for row in (deepest, other)]
+    return pairs[0], pairs[1]
 
 
 def _entries(tables: Tables, rows: Longs) -> tuple[EntryFacts, ...]:

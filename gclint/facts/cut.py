@@ -24,6 +24,7 @@ from gclint.facts.path import (
 )
 from gclint.facts.reach import nut_contact, shank_contact
 from gclint.facts.surface import bent_wall, conventional_wall, lifts_top_edge, slot_walls
+from gclint.stock import contact
 from gclint.tables.cutting import OPERATIONS
 from gclint.tables.engagement import ENTRY_KINDS
 from gclint.tables.motion import CYCLE, HOME, INCH, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
@@ -109,6 +110,33 @@ def _chip_at(chain: Chain, feed: Floats) -> Floats:
         return np.where(loads.feed > 0, loads.h_ex * feed / loads.feed, np.nan)
 
 
+def _deepest(chain: Chain) -> Column:
+    """[pieces] mm; of pieces that go straight down what they go down in solid."""
+    engagement, pieces = chain.engagement, chain.engagement.pieces
+    rim = contact.deepest(engagement.contact, pieces.profile)
+    return np.where(rim > 0, rim, np.where(pieces.drop > 0, np.minimum(pieces.ap, pieces.drop), pieces.ap))
+
+
+def _sunk(chain: Chain) -> Floats:
+    """[pieces] how deep the whole move goes down in material, mm, at the deepest place under the tip."""
+    engagement, pieces = chain.engagement, chain.engagement.pieces
+    most = contact.under_most(engagement.contact, pieces.profile, pieces.drop)
+    if not len(pieces):
+        return np.zeros(0)
+    sums: Floats = np.bincount(pieces.move, most, len(chain.motion)).astype(np.float64)
+    return sums[pieces.move]
+
+
+def _move_width(chain: Chain) -> Floats:
+    """[pieces] the largest width of cut along the whole move, mm."""
+    pieces = chain.engagement.pieces
+    if not len(pieces):
+        return np.zeros(0)
+    begins = np.flatnonzero(np.concatenate(([True], pieces.move[1:] != pieces.move[:-1])))
+    widest = np.maximum.reduceat(pieces.ae, begins)
+    return np.repeat(widest, np.diff(np.concatenate((begins, [len(pieces)])))).astype(np.float64)
+
+
 def _path_radius(chain: Chain) -> Floats:
     """[pieces] mm; NaN on straight moves."""
     m, move = chain.motion, _piece_move(chain)
@@ -165,10 +193,13 @@ PIECES = Table(
         **shared(_piece_move),
         "length": number("mm", "length along the path", _piece("length")),
         "travel": number("mm", "travel in X and Y", _piece("travel")),
+        "sunk": number("mm", "how deep the whole move of the piece goes down in material under the tip", _sunk),
         "drop": number("mm", "how far the tip goes down, negative where it rises", _piece("drop")),
         "removed": number("mm^3", "volume removed", _piece("removed")),
         "ap": number("mm", "axial depth of cut", _piece("ap")),
+        "ap_deepest": number("mm", "depth that the deepest tenth of the arc of contact reaches at least", _deepest),
         "ae": number("mm", "radial width of cut", _piece("ae")),
+        "move_width": number("mm", "largest radial width of cut along the whole move of the piece", _move_width),
         "angle": number("deg", "engagement angle", _piece("angle")),
         "climb": number("", "share of the cut that is climb milling", _piece("climb")),
         "under": number("", "share of the tool's disc on uncut material as it goes down", _piece("under")),
@@ -181,6 +212,8 @@ PIECES = Table(
         "mean_feed": number("mm/min", "feed reached on average over the move", _mean_feed, "a feed in the program"),
         "fz": number("mm", "feed per tooth", _load("fz"), _FLUTES),
         "h_ex": number("mm", "largest chip thickness", _load("h_ex"), _FLUTES),
+        "h_thick": number("mm", "largest chip thickness of the tooth that stands out farthest, by the tool's declared "
+                          "`runout`", _load("h_thick"), _FLUTES),
         "h_m": number("mm", "mean chip thickness", _load("h_m"), _FLUTES),
         "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says",
                                     _chip_at_set),
@@ -287,15 +320,6 @@ def _level_names_z(chain: Chain) -> Floats:
     return np.full(len(chain.engagement.entries), named.sum() / max(int(level.sum()), 1))
 
 
-def _down_feed(chain: Chain) -> Floats:
-    """[entries] descent by the time it takes, mm/min: a short fast bit behind a slow plunge counts for little."""
-    m, rows, down = chain.motion, chain.entry_moves[0], _down(chain)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        minutes = np.where(down > 0, m.length[rows] / m.feed[rows], 0.0)
-    rapid = m.kind[rows] == RAPID
-    return _share(_over(chain, np.where(rapid, 0.0, down), np.add), _over(chain, np.where(rapid, 0.0, minutes), np.add))
-
-
 def _share(part: Floats, whole: Floats) -> Floats:
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.where(whole > 0, part / whole, np.nan)
@@ -312,15 +336,19 @@ ENTRIES = Table(
         **shared(_entry_move),
         "kind": text("how the tool goes in", lambda c: (c.engagement.entries.kind.astype(np.int32), ENTRY_KINDS), "",
                      ENTRY_KINDS),
-        "solid": number("mm", "depth of uncut material gone through", _entry("solid")),
+        "solid": number("mm", "depth of solid gone through at feed under at least half of the tool's disc; where there "
+                        "is hardly any, under at least a tenth of it", _entry("solid")),
         "descent": number("mm", "whole descent, air included", _entry("descent")),
         "travel": number("mm", "X-Y travel while in solid", _entry("travel")),
-        "slope": number("deg", "slope below level while in solid; 90 is straight down", _entry("slope")),
-        "under": number("", "largest share of the tool's disc on uncut material", _entry("under")),
+        "slope": number("deg", "slope of its steepest stretch of about half a diameter; 90 is straight down",
+                        _entry("slope")),
+        "steep_drop": number("mm", "how far that stretch goes down", _entry("steep_drop")),
+        "steep_travel": number("mm", "how far it travels in X and Y meanwhile", _entry("steep_travel")),
+        "steep_line": number("", "line of the program at which it begins",
+                             lambda c: c.motion.line[c.engagement.entries.steep_move]),
+        "under": number("", "share of the tool's disc that is on solid over the depth `solid`", _entry("under")),
         "centre": truth("whether the middle of the tip met uncut material", lambda c: c.engagement.entries.centre != 0),
         "feed": number("mm/min", "highest set feed in solid", _entry("feed"), "a feed in the program"),
-        "z_feed": number("mm/min", "highest downward share of the feed in solid", _entry("z_feed"),
-                         "a feed in the program"),
         "depth": number("mm", "depth below the stock's top at the end", _entry("depth")),
         "radius": number("mm", "radius of the helix", _entry("radius")),
         "from_outside": truth("whether the descent was made outside the stock",
@@ -330,7 +358,7 @@ ENTRIES = Table(
                                   _reads_as_travel),
         "level_names_z": number("", "of the program's level moves at feed, the share whose line names a Z all the same",
                                 _level_names_z),
-        "down_feed": number("mm/min", "downward feed, averaged over the time of the descent", _down_feed,
+        "down_feed": number("mm/min", "highest downward share of the feed in solid", _entry("z_feed"),
                             "a feed in the program"),
         "arc": truth("whether the entry is written as an arc", _is_arc),
         "pecks": truth("whether the tool goes down in pecks (G73, G83, or written out)", pecks),

@@ -7,6 +7,7 @@ from collections.abc import Callable
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, numbered, one_of
+from gclint.cutting.formulas import engagement_angle
 from gclint.facts.chain import Chain, once
 from gclint.knowledge.numbers import model_number
 from gclint.tables.cutting import OPERATION
@@ -67,7 +68,8 @@ def angle_peak(chain: Chain) -> Floats:
     than the turn of the path.
     """
     pieces, before = chain.engagement.pieces, angle_before(chain)
-    rise = np.maximum(0.0, pieces.angle - before)
+    mean = np.fmax(pieces.angle, np.where(turn(chain) > 0, engagement_angle(pieces.ae, diameters(chain)), 0.0))
+    rise = np.maximum(0.0, mean - before)
     layer = diameters(chain) / 2 * (1 - np.cos(np.radians(before)))
     with np.errstate(divide="ignore", invalid="ignore"):
         steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length * model_number("sharpest_rise")))

@@ -10,7 +10,21 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, numbered
-from gclint.facts import contours, cut, dwell, followed, habits, modes, moves, part, program, stops, subprograms, words
+from gclint.facts import (
+    contours,
+    cut,
+    dwell,
+    followed,
+    habits,
+    modes,
+    moves,
+    part,
+    program,
+    runs,
+    stops,
+    subprograms,
+    words,
+)
 from gclint.facts.chain import Chain
 from gclint.facts.fact import Build, Fact, Table, truth
 from gclint.facts.setup import SETUP, tool_facts
@@ -27,7 +41,7 @@ def tables() -> dict[str, Table]:
     made = (
         *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
         *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, *modes.TABLES,
-        subprograms.SUBPROGRAMS,
+        subprograms.SUBPROGRAMS, *runs.TABLES,
     )
     return {table.name: table for table in made}
 
@@ -161,6 +175,14 @@ class View(Struct, frozen=True, eq=False):
             self.built[key] = make()
         column: Column = self.built[key]
         return column
+
+    def deeper(self, what: str, limit: Column) -> Column:
+        from gclint.stock import contact
+
+        engagement = self.chain.engagement
+        ask = contact.arc if what == "arc_deeper" else contact.width
+        answer = ask(engagement.contact, self.pick(engagement.pieces.profile), np.nan_to_num(limit))
+        return np.where(np.isnan(limit), np.nan, answer)
 
     def breaks(self) -> Column:
         move, tool = self.column("move"), self.column("tool")

@@ -247,6 +247,7 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
         ("shank", "mm", "diameter of the shank", "`shank` of the tool in shop.toml"),
         ("corner_radius", "mm", "corner radius", "`corner_radius` of the tool in shop.toml"),
         ("up_cut_length", "mm", "length of the up-cut edges at the tip", "`up_cut_length` of the tool in shop.toml"),
+        ("runout", "mm", "total indicator reading at the tip", "`runout` of the tool in shop.toml"),
         ("top_speed", "rev/min", "highest speed", "`top_speed` of the tool in shop.toml"),
         ("angle", "deg", "full angle of a V, taper or point", "`angle` of the tool in shop.toml"),
     )

@@ -46,6 +46,9 @@ class Rows(Protocol):
     def kept(self, key: str, make: Callable[[], Column], /) -> Column:
         """A column of the whole table that the sentences of every finding need again."""
 
+    def deeper(self, what: str, limit: Column, /) -> Column:
+        """Of the profile of contact of each row, what lies deeper than `limit` mm: arc_deeper or width_deeper."""
+
     def breaks(self) -> Column:
         """bool [length]: whether a row does not follow on the row before, for `run`."""
 
@@ -151,6 +154,8 @@ def _run(code: Code, rows: Rows) -> Any:
     if op in ("share", "total", "run"):
         return rows.pick(rows.kept(str(code), lambda: _by_group(code, rows.whole())))
     parts = [_run(part, rows) for part in code[1:]]
+    if op in ("arc_deeper", "width_deeper"):
+        return rows.deeper(op, np.broadcast_to(np.asarray(parts[0], dtype=np.float64), (rows.length,)))
     if op == "either":
         value = parts[0]
         for other in parts[1:]:

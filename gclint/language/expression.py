@@ -100,6 +100,8 @@ FUNCTIONS: dict[str, Function] = {
     "atan": Function("atan(a)", "the angle whose tangent is a plain number"),
     "known": Function("known(a)", "whether a fact is known; never unknown itself"),
     "either": Function("either(a, b, ...)", "the first of two or more numbers that is known", SEVERAL),
+    "arc_deeper": Function("arc_deeper(d)", "engagement angle, in degrees, of what a piece cuts deeper than d"),
+    "width_deeper": Function("width_deeper(d)", "radial width of what a piece cuts deeper than d"),
     "share": Function(
         "share(condition, among)", "of the cut length of the row's tool where `among` holds, the condition's part",
         (2, 2),
@@ -109,6 +111,8 @@ FUNCTIONS: dict[str, Function] = {
         "run(condition)", "length of the unbroken run of cut around the row in which the condition holds, else 0"
     ),
 }  # fmt: skip
+
+PROFILE = {"arc_deeper": "deg", "width_deeper": "mm"}  # asked of a piece's profile of contact; the unit of the answer
 
 
 @cache
@@ -409,6 +413,12 @@ class _Check:
         for part in parts:
             self._need(part, NUMBER, f"{name} needs numbers")
         first = parts[0]
+        if name in PROFILE:
+            if not all(known.grouped for known in self.names.values()):
+                raise Wrong(f"{name} can only be used on pieces", token.start_pos)
+            if first.dimension != UNITS["mm"][1]:
+                raise Wrong(f"{name} needs a length, and this is {dimension_name(first.dimension)}", first.start)
+            return self._made(code, NUMBER, parts, UNITS[PROFILE[name]][1], PROFILE[name])
         if name in ("min", "max", "either"):
             for part in parts[1:]:
                 if part.dimension != first.dimension:

@@ -8,15 +8,16 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Floats, Ints, distinct
+from gclint.columns import Bools, Floats, Ints, distinct, one_of
 from gclint.faults import CODE
 from gclint.knowledge.numbers import model_number
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
+from gclint.stock.contact import empty as no_contact
 from gclint.stock.edge import cleared_before, edge_of
-from gclint.stock.entries import entries_of
+from gclint.stock.entries import entries_of, tips_of
 from gclint.stock.grid import Grid, cell_wanted, grid_over
 from gclint.stock.passes import passes_of
-from gclint.stock.profile import Profile, profile
+from gclint.stock.profile import FLAT, Profile, profile
 from gclint.stock.sweeps import Swept, sweep
 from gclint.tables.engagement import Engagement, Entries, Passes, Pieces
 from gclint.tables.field import Field
@@ -243,17 +244,23 @@ def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     columns = made.columns
     solid = columns.pop("solid")
     pieces = Pieces(
-        move=made.move, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2], **columns
-    )
+        move=made.move, profile=made.profile, touch=made.bits[0], centre=made.bits[1], open_start=made.bits[2],
+        **columns,
+    )  # fmt: skip
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
-    entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
+    pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
+    flat = np.array([tool.shape == FLAT for tool in chosen.tools], bool)[chosen.tool[pieces.move]]
+    entries = entries_of(
+        motion, pieces, tips_of(pieces, made.contact, flat, solid), passes, pass_of, box, made.before,
+        resolution, chosen.radius, pointed,
+    )  # fmt: skip
     # of a program alone nobody asks for what it leaves, and two thirds of it can go
     field = None if start is None else Field(grid.cell, made.side, None if begins is None else begins.under)
     edge = edge_of(motion, chosen.tool, chosen.radius, box, pieces, entries, passes)
     cleared = cleared_before(motion, chosen.reach, box, pieces, entries, passes)
     return Engagement(
-        box, grid.cell, min(wanted, grid.cell), pieces, entries, passes, made.side.cut, assumed, tuple(notes),
-        begins, field, tuple(each for each in (cleared, edge) if each is not None),
+        box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.side.cut, assumed,
+        tuple(notes), begins, field, tuple(each for each in (cleared, edge) if each is not None),
     )  # fmt: skip
 
 
@@ -267,6 +274,6 @@ def _nothing(ready: Ready, start: Start | None) -> Engagement:
 
     field = None if start is None else start.field
     return Engagement(
-        ready.box, 0.0, 0.0, Pieces(**empty(Pieces)), Entries(**empty(Entries)), Passes(**empty(Passes)),
+        ready.box, 0.0, 0.0, Pieces(**empty(Pieces)), no_contact(0), Entries(**empty(Entries)), Passes(**empty(Passes)),
         np.zeros((0, 0), np.float32), ready.assumed, tuple(ready.notes), field, field,
     )  # fmt: skip

@@ -1,4 +1,4 @@
-"""The sweep: lowers the height field under a moving tool and measures what each piece of path meets.
+"""The sweep: lowers the height field under a moving tool and notes what each piece of path meets.
 
 The field is seen from above. `cut` holds for every cell the depth of the surface below the stock's top, taken at the
 cell's centre. A vertical wall seldom runs along cell borders, so a cell through which a wall runs also keeps `share`
@@ -7,6 +7,8 @@ small fraction of a cell, and a skim thinner than a cell is seen.
 
 Everything is in depths: t = top - z, positive downward. A tool is its profile z(r): a flat disc of radius `flat`, a
 corner torus of radius `torus`, a cone of slope `cone` from `join_r`, `join_z` on, and a cylinder of the tool's radius.
+
+What a piece takes off is noted part by part (`_count`); where on the rim that was, and how deep, is laid out by rim.py.
 """
 
 import cython
@@ -14,6 +16,7 @@ import cython
 if not cython.compiled:
     raise ImportError("gclint.stock.sweep runs only as a compiled kernel")
 
+from cython.cimports.gclint.stock.rim import Rim
 from cython.cimports.libc.math import (
     NAN,
     acos,
@@ -38,15 +41,22 @@ OTHER = cython.declare(cython.int, 3)
 
 CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
 SLIVER = cython.declare(cython.double, 0.1)  # share of a cell; less of it newly cut is a sliver
-EVEN = cython.declare(cython.double, 0.25)  # of the mean height; what scatters less is of one height
 CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
+UNDER_LEAST = cython.declare(cython.double, 0.1)  # of the drop; less taken off is nothing that the tip met
 MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 # Of the radius, the longest way of fine moves swept as one; from 0.65 on a small ball on waves removes 0.5 % too much.
 TOGETHER = cython.declare(cython.double, 0.6)
 SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
+MOST_MET = cython.declare(cython.int, 8192)  # parts of cells noted for one piece; of more, a share
+LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
+MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
+PI = cython.declare(cython.double, 3.141592653589793)
+# of a profile without a closed formula, the radius that cuts is kept for so many slopes, so far apart
+SLOPES = cython.declare(cython.int, 200)
+SLOPE_STEP = cython.declare(cython.double, 0.02)
 
 # columns of the table of tools and of the table of pieces, in this order
 TOOL_COLUMNS = ("radius", "flat", "torus", "join_r", "join_z", "cone", "rim", "shape", "flute_length", "shank_radius")
@@ -80,6 +90,8 @@ class Sweeper:
     top: cython.double
     walls: cython.bint  # some cell has a wall
     work: cython.double  # cells looked at so far
+    most_work: cython.double
+    resolution: cython.double
     # the tool
     radius: cython.double
     flat: cython.double
@@ -91,6 +103,32 @@ class Sweeper:
     shape: cython.int
     flute_length: cython.double
     shank_radius: cython.double
+    # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
+    cutting_radius: cython.float[13065]
+    slope_known: cython.uchar[201]
+    at_slope: cython.int
+    # the moves: columns of `moves` rows
+    moves: cython.Py_ssize_t
+    kind: cython.p_const_uchar
+    plane: cython.p_const_uchar
+    x0: cython.p_const_double
+    y0: cython.p_const_double
+    z0: cython.p_const_double
+    x1: cython.p_const_double
+    y1: cython.p_const_double
+    z1: cython.p_const_double
+    cu: cython.p_const_double
+    cv: cython.p_const_double
+    swept_angle: cython.p_const_double
+    tool: cython.p_const_int
+    # the tables that are written
+    out: cython.float[:, ::1]
+    out_move: cython.int[::1]
+    out_profile: cython.int[::1]
+    out_bits: cython.uchar[:, ::1]
+    skipped: cython.uchar[::1]
+    before: cython.float[::1]
+    profiles: Rim
     # the segment under way: from a on the line through (ox, oy) along (ux, uy), a in [sa, sb]
     ox: cython.double
     oy: cython.double
@@ -105,16 +143,18 @@ class Sweeper:
     at_rim: cython.float  # no cell through which the rim runs is lowered deeper than this
     per_ux: cython.double  # 1 / ux, 1 / uy; 0 where the direction has none of it
     per_uy: cython.double
-    t0: cython.double  # depth at a = 0
-    slope: cython.double  # growth of depth along a (of a ball: in the middle)
-    # a ball's path may be bent downward: its depth is t_mid + slope u + bend u^2 at u from the middle, a = mid
+    # the path may be bent downward: its depth is t_mid + slope u + bend u^2 at u from the middle, a = mid
     mid: cython.double
     t_mid: cython.double
+    slope: cython.double
     bend: cython.double
+    t0: cython.double  # depth at a = 0 were the path straight
     lean: cython.double  # sine of the angle below level, in the middle
     turn: cython.double  # growth of `lean` along the path
     going_down: cython.bint
     end_a: cython.double
+    per_drop: cython.double
+    under_least: cython.double  # mm taken off that count as met by the tip
     # the end of the piece before, so that a chained piece need not sweep its start again
     last_x: cython.double
     last_y: cython.double
@@ -122,6 +162,7 @@ class Sweeper:
     scanned: cython.Py_ssize_t  # moves whose `before` is known
     merged: cython.int  # at most so many moves are swept as one
     touched: cython.Py_ssize_t  # the move that last had a piece
+    current: cython.int  # row of the tool that is in the spindle
     made: cython.Py_ssize_t  # pieces written by this run
     # moves swept as one
     group_bend: cython.double
@@ -134,18 +175,39 @@ class Sweeper:
     wall_least: cython.double  # share of a cell by which a wall must move to count
     cells: cython.double  # cells in contact
     removed: cython.double
-    ap: cython.double  # of the cells summed by _ball
-    met: cython.double  # of the others: depth of the highest material met, and of the deepest cut
-    met_by_slivers: cython.double  # the same for cells of which next to nothing was cut
-    area: cython.double  # newly cut, in cells, and the sum of its height's squares
-    squares: cython.double
-    deepest: cython.double
-    left: cython.double
-    left_moment: cython.double
-    right: cython.double
-    right_moment: cython.double
+    right: cython.double  # volume right of the path
+    most: cython.double  # height above the tip of the highest material met, and of the lowest; no slivers
+    most_of_slivers: cython.double
+    foot: cython.double
     under: cython.double
     centre: cython.double
+    # of it, area and sum of the heights taken off, by the height's share of the drop
+    under_area: cython.float[16]
+    under_high: cython.float[16]
+    discs: cython.double  # segments swept; each has its disc
+    foot_2: cython.double  # square of the radius of the tool's footprint in the material
+    # parts of cells that were met: place across the path, height, area
+    met: cython.int
+    met_step: cython.int  # one of so many is noted
+    met_wait: cython.int
+    met_v: cython.float[8192]
+    met_h: cython.float[8192]
+    met_area: cython.float[8192]
+    # A cell is an eighth of a piece long, so which piece it falls to would be seen in the width. It lies from where the
+    # rim meets it one cell onward, and what of it lies beyond the piece's end is carried to the next piece.
+    ahead: cython.double  # mm to the piece's end from the segment's start
+    to_go: cython.double
+    carried_ux: cython.double
+    carried_uy: cython.double
+    carry: cython.int
+    carried: cython.int
+    carry_v: cython.float[2048]
+    carry_h: cython.float[2048]
+    carry_area: cython.float[2048]
+    carried_v: cython.float[2048]
+    carried_h: cython.float[2048]
+    carried_area: cython.float[2048]
+    straight_down: cython.bint
 
     def __init__(
         self,
@@ -173,6 +235,7 @@ class Sweeper:
         self.per_cell = 1 / cell
         self.walls, self.round = bool(share.any()), False
         self.work, self.scanned, self.touched = 0.0, 0, -2
+        self.carry, self.carried, self.current = 0, 0, -1
         self.last_x = self.last_y = self.last_t = NAN
 
     @property
@@ -271,6 +334,39 @@ class Sweeper:
 
     @cython.cfunc
     @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _tip(self, a: cython.double) -> cython.double:
+        """Depth of the tip at a place of the segment, the nearest end beyond it."""
+        u: cython.double = min(max(a, self.sa), self.sb) - self.mid
+        return self.t_mid + (self.slope + self.bend * u) * u
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _note(self, v: cython.float, h: cython.float, area: cython.float) -> cython.void:
+        """Notes a part of a cell that was met: v left of the path, h high. Of very many, one of so many for all."""
+        k: cython.int
+        if self.met_step > 1:
+            self.met_wait -= 1
+            if self.met_wait > 0:
+                return
+            self.met_wait = self.met_step
+            area *= self.met_step
+        if self.met == MOST_MET:
+            for k in range(MOST_MET // 2):
+                self.met_v[k], self.met_h[k] = self.met_v[2 * k], self.met_h[2 * k]
+                self.met_area[k] = 2 * self.met_area[2 * k]
+            self.met = MOST_MET // 2
+            self.met_step *= 2
+            self.met_wait = self.met_step
+            area *= 2
+        self.met_v[self.met], self.met_h[self.met], self.met_area[self.met] = v, h, area
+        self.met += 1
+
+    @cython.cfunc
+    @cython.nogil
     @cython.exceptval(check=False)
     def _count(
         self,
@@ -278,47 +374,73 @@ class Sweeper:
         v: cython.double,
         old: cython.double,
         depth: cython.double,
-        volume: cython.double,
         area: cython.double,
     ) -> cython.void:
-        """Adds one cell in contact to the piece's sums; a along, v left of the path; area: its share newly cut."""
-        y: cython.double = -v
-        right: cython.double
-        d2: cython.double
-        r2: cython.double = self.radius * self.radius
-        self.cells += 1
-        self.removed += volume
-        right = min(1.0, max(0.0, 0.5 + y * self.per_cell))
-        # the mean height of what was cut here: two laps along one wall differ by a rounding, and the sliver left
-        # between them, as tall as the wall, is no depth of cut unless nothing else is met
-        if area >= SLIVER:
-            if depth - volume / area < self.met:
-                self.met = depth - volume / area
-        elif old < self.met_by_slivers:
-            self.met_by_slivers = old
-        self.area += area
-        self.squares += volume * volume / area
-        if self.shape != FLAT:
-            self.right += right * volume
-            if fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
-                # the tip itself passes within this cell, deeper than at the cell's centre
-                depth = max(depth, self.t0 + self.slope * min(max(a, self.sa), self.sb))
-        if depth > self.deepest:
-            self.deepest = depth
-        if self.going_down:
-            d2 = (a - self.end_a) * (a - self.end_a) + v * v
-            if d2 < r2:
-                self.under += area
-                if d2 < 0.36 * r2:  # 0.3 D
-                    self.centre += area
+        """Adds a part of a cell lowered from `old` to `depth`: a along, v left of the path; area: share of the cell.
+
+        What is too little for contact is volume, and may widen a contact, but makes none.
+        """
+        high: cython.double = depth - old
+        front: cython.double = depth
+        met: cython.double
+        beyond: cython.double
+        self.removed += high * area
+        if high <= self.least:
+            return
+        if area > self.wall_least:
+            self.cells += 1
         if self.shape == FLAT:
-            if self.going_down:  # only what lies ahead of the disc at the start is cut by its side
-                area *= min(1.0, max(0.0, 0.5 + (sqrt(a * a + v * v) - self.radius) / self.cell))
-            right *= area
-            self.right += right
-            self.right_moment += right * max(y, 0.0)
-            self.left += area - right
-            self.left_moment += (area - right) * max(-y, 0.0)
+            if self.straight_down:
+                self._under(a, v, high, area)
+                return
+            met = self.radius * self.radius - v * v
+            met = a - sqrt(met if met > 0 else 0.0)
+            if self.going_down:  # what the rim does not meet ahead of it, the tip takes off
+                front = min(depth, self._tip(met))
+                self._under(a, v, depth - max(old, front), area)
+            if front - old > self.least:
+                beyond = (met - self.ahead) * self.per_cell + 1
+                if beyond > 0:
+                    beyond = min(beyond, 1.0) * area
+                    area -= beyond
+                    if self.carry < MOST_CARRIED:
+                        self.carry_v[self.carry], self.carry_h[self.carry] = v, front - old
+                        self.carry_area[self.carry] = beyond
+                        self.carry += 1
+                self._note(v, front - old, area)
+            return
+        self.right += min(1.0, max(0.0, 0.5 - v * self.per_cell)) * high * area
+        front = max(depth, self._tip(a))
+        self._note(v, front - old, area)
+        if area < SLIVER:
+            self.most_of_slivers = max(self.most_of_slivers, front - old)
+        else:
+            self.most = max(self.most, front - old)
+        if fabs(v) < 0.71 * self.cell and -self.cell < a < self.end_a + self.cell:
+            self.foot = 0  # the tip itself passes within this cell
+        else:
+            self.foot = min(self.foot, front - depth)
+        if self.going_down:
+            self._under(a, v, high, area)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _under(
+        self, a: cython.double, v: cython.double, high: cython.double, area: cython.double
+    ) -> cython.void:
+        """Adds what the tip took off, `high` mm of it, where it lies under the disc at the end of the segment."""
+        d_2: cython.double = (a - self.end_a) * (a - self.end_a) + v * v
+        k: cython.int
+        if d_2 >= self.foot_2 or high < self.under_least:
+            return
+        self.under += area
+        if d_2 < 0.36 * self.radius * self.radius:  # 0.3 D
+            self.centre += area
+        high = min(1.0, high * self.per_drop)
+        k = min(LEVELS - 1, cython.cast(cython.int, high * LEVELS))
+        self.under_area[k] += area
+        self.under_high[k] += area * high
 
     # Cells of a row are reached through pointers: j and the range come from _rows and _span, which clamp both.
     @cython.cfunc
@@ -335,42 +457,49 @@ class Sweeper:
         other: cython.p_float = cython.address(self.other[j, first])
         depth: cython.p_float = cython.address(self.row_depth[0])
         walls: cython.bint = self.walls
-        least: cython.float = self.least
         old: cython.float
         d: cython.float
-        low: cython.float
         m: cython.float
-        volume: cython.double
-        area: cython.double
         da: cython.double = self.ux * self.cell
         dv: cython.double = -self.uy * self.cell
         for i in range(n):
             d = depth[i]
             old = cut[i]
-            low = d - old
-            if low > 0:
+            if d > old:
                 cut[i] = d
-                volume = low
-                area = 1.0
+                m = 0
                 if walls and share[i] > 0:
                     m = share[i]
-                    volume = low * (1 - m) + m * max(0.0, d - other[i])
-                    area = (1 - m if low > least else 0.0) + (m if d - other[i] > least else 0.0)
                     if other[i] <= d:
-                        if other[i] < old:
-                            old = other[i]
                         share[i] = 0
-                if low > least or (volume > least and area > self.wall_least):
-                    self._count(a + i * da, v + i * dv, old, d, volume, area)
+                        if other[i] < d:
+                            self._count(a + i * da, v + i * dv, other[i], d, m)
+                self._count(a + i * da, v + i * dv, old, d, 1 - m)
             elif walls and share[i] > 0 and other[i] < d:
-                m = share[i]
-                low = d - other[i]
-                old = other[i]
+                m, old = share[i], other[i]
                 other[i] = d
                 if d >= cut[i] - 1e-5:
                     share[i] = 0
-                if low > least and m > self.wall_least:
-                    self._count(a + i * da, v + i * dv, old, d, m * low, m)
+                self._count(a + i * da, v + i * dv, old, d, m)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _strip(
+        self,
+        a: cython.double,
+        v: cython.double,
+        first: cython.float,
+        last: cython.float,
+        old: cython.float,
+        depth: cython.float,
+    ) -> cython.void:
+        """Adds the part of a rim's cell between two shares of it, told outward from the axis."""
+        b: cython.double = a - min(max(a, self.sa), self.sb)
+        r: cython.double = sqrt(b * b + v * v)
+        if last > first and depth > old:
+            v += v / max(r, 1e-9) * (0.5 * (first + last) - 0.5) * self.cell
+            self._count(a, v, old, depth, last - first)
 
     @cython.cfunc
     @cython.nogil
@@ -389,56 +518,45 @@ class Sweeper:
         m: cython.float = self.share[j, i]
         o: cython.float = self.other[j, i]
         bare: cython.float = 1 - cover
-        moved: cython.float = 0
-        volume: cython.float = 0
         lost: cython.float
-        old: cython.float = main
         if cover >= 0.5:
             if m == 0:
                 if d > main:
-                    moved, volume = cover, cover * (d - main)
                     self.cut[j, i] = d
                     self.share[j, i], self.other[j, i] = bare, main
+                    self.walls = True
+                    self._strip(a, v, 0, cover, main, d)
             elif o < main:  # a part still stands above the floor
                 lost = max(0, m - bare)
                 if lost > 0 and d > o:
-                    moved, volume, old = lost, lost * (d - o), o
                     if d >= main - 1e-5:
                         self.share[j, i] = min(m, bare)
                     else:
                         self.other[j, i] = d
+                    self._strip(a, v, cover - lost, cover, o, d)
                 if d > main:
-                    moved += cover - lost
-                    volume += (cover - lost) * (d - main)
                     self.cut[j, i] = d
                     if self.share[j, i] > bare:
                         self.share[j, i] = bare
+                    self._strip(a, v, 0, cover - lost, main, d)
             elif d > main:  # the wall had come near from this side
-                moved, volume = cover - m, (cover - m) * (d - main)
-                if d > o:
-                    moved += m
-                    volume += m * (d - o)
                 # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again
                 self.cut[j, i] = o if d < o and o - d < 0.03 else d
                 self.share[j, i], self.other[j, i] = bare, main
+                self._strip(a, v, 0, m, o, d)
+                self._strip(a, v, m, cover, main, d)
         elif d > main:
             if m == 0 or o < main:
-                moved, volume = cover, cover * (d - main)
                 self.share[j, i], self.other[j, i] = cover, d
+                self.walls = True
+                self._strip(a, v, 0, cover, main, d)
             else:
                 if cover > m:
-                    moved, volume = cover - m, (cover - m) * (d - main)
                     self.share[j, i] = cover
+                    self._strip(a, v, m, cover, main, d)
                 if d > o:  # the near part goes down as a whole
-                    moved += m
-                    volume += m * (d - o)
-                    if cover <= m:
-                        old = o
                     self.other[j, i] = d
-        if volume > 0:
-            self.walls = True
-            if moved > self.wall_least and volume > self.least * moved:
-                self._count(a, v, old, d, volume, moved)
+                    self._strip(a, v, 0, m, o, d)
 
     @cython.cfunc
     @cython.nogil
@@ -464,22 +582,153 @@ class Sweeper:
     @cython.exceptval(check=False)
     def _depth_at(self, a: cython.double, v: cython.double) -> cython.double:
         """Depth reached at one place near the rim by the segment (flat tools exactly, others at their rim)."""
-        h: cython.double
-        s: cython.double
-        if self.slope == 0:
-            return self.t0 - self.rim
-        h = sqrt(max(0.0, self.radius * self.radius - v * v))
-        s = a + h if self.slope > 0 else a - h
-        s = min(max(s, self.sa), self.sb)
-        return self.t0 + self.slope * s - self.rim
+        h: cython.double = 0.0
+        if self.slope != 0:
+            h = sqrt(max(0.0, self.radius * self.radius - v * v))
+            h = h if self.slope > 0 else -h
+        return self._tip(a + h) - self.rim
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _steepness(self, r: cython.double) -> cython.double:
+        """Slope of the profile at radius r."""
+        e: cython.double
+        if r <= self.flat:
+            return 0.0
+        if r < self.join_r:
+            e = self.torus * self.torus - (r - self.flat) * (r - self.flat)
+            return (r - self.flat) / sqrt(e) if e > 0 else 1e300
+        return self.cone if self.cone > 0 else 1e300
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _leaned(self, slope: cython.double) -> cython.void:
+        """Finds, for a straight path that goes down at `slope` (positive), the tool's radius that cuts deepest at each
+        place across the path: there the profile is as steep along the path as the path is.
+
+        Off by half a step of the slope, the depth is off by half its square times the corner's radius: 0.00005 mm per
+        mm.
+        """
+        k: cython.int = cython.cast(cython.int, min(1.0 * SLOPES, slope / SLOPE_STEP + 0.5))
+        i: cython.int
+        _n: cython.int
+        v: cython.double
+        lo: cython.double
+        hi: cython.double
+        r: cython.double
+        self.at_slope = k
+        if self.slope_known[k] and k < SLOPES:
+            return
+        if k < SLOPES:
+            slope = k * SLOPE_STEP
+        self.slope_known[k] = True
+        for i in range(65):
+            v = self.radius * i / 64
+            lo, hi = v, self.radius
+            for _n in range(24):
+                r = 0.5 * (lo + hi)
+                if self._steepness(r) * sqrt(r * r - v * v) >= slope * r:
+                    hi = r
+                else:
+                    lo = r
+            self.cutting_radius[65 * k + i] = hi
 
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
     def _fill(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
         """row_depth: depth the segment reaches at n cells from (a0, v0) on."""
+        if self.shape == FLAT:
+            self._fill_flat(n, a0, v0)
+        elif self.shape == BALL:
+            self._fill_ball(n, a0, v0)
+        elif self.shape == CONE:
+            self._fill_cone(n, a0, v0)
+        else:
+            self._fill_other(n, a0, v0)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fill_flat(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
+        """A flat tool's low edge decides: behind it as it goes down, ahead of it as it rises."""
         depth: cython.p_float = cython.address(self.row_depth[0])
         i: cython.int  # 32 bits, which the processor turns into floats four at a time
+        m: cython.int = cython.cast(cython.int, n)
+        a: cython.float = a0 - self.mid
+        v: cython.float = v0
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        sa: cython.float = self.sa - self.mid
+        sb: cython.float = self.sb - self.mid
+        t: cython.float = self.t_mid
+        slope: cython.float = self.slope
+        bend: cython.float = self.bend
+        r2: cython.float = self.radius * self.radius
+        side: cython.float = 1 if self.slope > 0 else -1
+        vv: cython.float
+        q: cython.float
+        u: cython.float
+        if slope == 0:
+            for i in range(m):
+                depth[i] = t
+            return
+        for i in range(m):
+            vv = v + i * dv
+            q = r2 - vv * vv
+            q = q if q > 0 else 0
+            u = a + i * da + side * sqrtf(q)
+            u = u if u > sa else sa
+            u = u if u < sb else sb
+            depth[i] = t + (slope + bend * u) * u
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fill_ball(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
+        """The place u of the path, from its middle, at which the tool cuts the cell: see _ball."""
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        i: cython.int
+        m: cython.int = cython.cast(cython.int, n)
+        a: cython.float = a0 - self.mid
+        v: cython.float = v0
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        aa: cython.float
+        vv: cython.float
+        u: cython.float
+        q: cython.float
+        k: cython.float
+        sa: cython.float = self.sa - self.mid
+        sb: cython.float = self.sb - self.mid
+        slope: cython.float = self.slope
+        bend: cython.float = self.bend
+        r2: cython.float = self.radius * self.radius
+        base: cython.float = self.t_mid - self.radius
+        lean: cython.float = self.lean
+        turn: cython.float = self.turn
+        for i in range(m):
+            aa = a + i * da
+            vv = v + i * dv
+            q = r2 - vv * vv
+            q = q if q > 0 else 0
+            k = sqrtf(q)
+            u = (aa + lean * k) * (1 + turn * k * (1 + turn * k))
+            u = u if u > sa else sa
+            u = u if u < sb else sb
+            q = q - (u - aa) * (u - aa)
+            q = q if q > 0 else 0
+            depth[i] = base + (slope + bend * u) * u + sqrtf(q)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fill_cone(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
+        """t0 + slope (a + u) - cone sqrt(v^2 + u^2); best at u = slope |v| / sqrt(cone^2 - slope^2)."""
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        i: cython.int
         m: cython.int = cython.cast(cython.int, n)
         a: cython.float = a0
         v: cython.float = v0
@@ -494,71 +743,50 @@ class Sweeper:
         t: cython.float = self.t0
         slope: cython.float = self.slope
         r2: cython.float = self.radius * self.radius
-        base: cython.float
-        lean: cython.float
-        turn: cython.float
-        bend: cython.float
-        mid: cython.float = self.mid
-        k: cython.float
-        dist: cython.double
-        x: cython.double
-        if self.shape == FLAT:
-            if slope == 0:
-                for i in range(m):
-                    depth[i] = t
-            else:
-                for i in range(m):
-                    aa = a + i * da
-                    vv = v + i * dv
-                    q = r2 - vv * vv
-                    q = q if q > 0 else 0
-                    q = sqrtf(q)
-                    u = aa + q if slope > 0 else aa - q
-                    u = u if u > sa else sa
-                    u = u if u < sb else sb
-                    depth[i] = t + slope * u
-        elif self.shape == BALL:
-            # the place u of the path, from its middle, at which the tool cuts the cell: see _ball
-            base = self.t_mid - self.radius
-            lean, turn, bend = self.lean, self.turn, self.bend
-            sa, sb = self.sa - self.mid, self.sb - self.mid
-            for i in range(m):
-                aa = (a - mid) + i * da
-                vv = v + i * dv
-                q = r2 - vv * vv
-                q = q if q > 0 else 0
-                k = sqrtf(q)
-                u = (aa + lean * k) * (1 + turn * k * (1 + turn * k))
-                u = u if u > sa else sa
-                u = u if u < sb else sb
-                q = q - (u - aa) * (u - aa)
-                q = q if q > 0 else 0
-                depth[i] = base + (slope + bend * u) * u + sqrtf(q)
-        elif self.shape == CONE:
-            # t0 + slope (a + u) - cone sqrt(v^2 + u^2); best at u = slope |v| / sqrt(cone^2 - slope^2)
-            k = self.cone
-            if fabs(self.slope) < self.cone:
-                lean = self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
-            else:
-                lean = 1e6 if self.slope > 0 else -1e6
-            for i in range(m):
-                aa = a + i * da
-                vv = v + i * dv
-                q = r2 - vv * vv
-                q = q if q > 0 else 0
-                q = sqrtf(q)
-                u = lean * (vv if vv > 0 else -vv)
-                u = u if u < q else q
-                u = u if u > -q else -q
-                u = u if u > sa - aa else sa - aa
-                u = u if u < sb - aa else sb - aa
-                depth[i] = t + slope * (aa + u) - k * sqrtf(vv * vv + u * u)
-        else:
-            for i in range(m):
-                x = a0 + i * da
-                dist = v0 + i * dv
-                x = x - min(max(x, self.sa), self.sb)
-                depth[i] = t - self._profile(sqrt(dist * dist + x * x))
+        k: cython.float = self.cone
+        lean: cython.float = 1e6 if self.slope > 0 else -1e6
+        if fabs(self.slope) < self.cone:
+            lean = self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
+        for i in range(m):
+            aa = a + i * da
+            vv = v + i * dv
+            q = r2 - vv * vv
+            q = q if q > 0 else 0
+            q = sqrtf(q)
+            u = lean * (vv if vv > 0 else -vv)
+            u = u if u < q else q
+            u = u if u > -q else -q
+            u = u if u > sa - aa else sa - aa
+            u = u if u < sb - aa else sb - aa
+            depth[i] = t + slope * (aa + u) - k * sqrtf(vv * vv + u * u)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fill_other(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
+        """Any other profile: the radius that cuts is looked up for the path's slope (see _leaned)."""
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        table: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
+        per: cython.double = 64 / self.radius
+        i: cython.int
+        k: cython.int
+        a: cython.double
+        v: cython.double
+        u: cython.double
+        r: cython.double
+        side: cython.double = 1.0 if self.slope > 0 else -1.0
+        for i in range(cython.cast(cython.int, n)):
+            a = a0 + i * self.ux * self.cell
+            v = v0 - i * self.uy * self.cell
+            u = 0.0
+            if self.slope != 0:
+                r = min(fabs(v) * per, 63.999)
+                k = cython.cast(cython.int, r)
+                r = table[k] + (r - k) * (table[k + 1] - table[k])
+                u = r * r - v * v
+                u = side * sqrt(u) if u > 0 else 0.0
+            u = min(max(a + u, self.sa), self.sb)
+            depth[i] = self.t0 + self.slope * u - self._profile(sqrt(v * v + (a - u) * (a - u)))
 
     @cython.cfunc
     @cython.nogil
@@ -685,6 +913,7 @@ class Sweeper:
         volume = cython.declare(cython.float[64])
         right = cython.declare(cython.float[64])
         ap = cython.declare(cython.float[64])
+        high = cython.declare(cython.float[64])
         under = cython.declare(cython.float[64])
         centre = cython.declare(cython.float[64])
         i: cython.int
@@ -722,6 +951,9 @@ class Sweeper:
         r2: cython.float = r * r
         middle: cython.float = 0.36 * r2  # 0.3 D
         least: cython.float = self.least
+        told: cython.float = max(self.least, self.under_least)
+        foot_2: cython.float = self.foot_2
+        raw: cython.float
         twice: cython.float = 2 * self.per_cell
         end_a: cython.float = self.end_a - self.mid
         one: cython.float = 1  # written out, 1 would be a double
@@ -819,33 +1051,38 @@ class Sweeper:
                 for i in range(n):
                     old = cut[i]
                     q = deep[i]
-                    x = q - old
+                    raw = q - old
                     t = tip[i] - old
                     cut[i] = q if q > old else old
-                    x = x if x > least else 0
-                    low[i] = x
+                    raw = raw if raw > 0 else 0
+                    x = raw if raw > least else 0
+                    low[i], high[i] = x, t
                     u = ap[i]
                     t = t if t > u else u
                     ap[i] = t if x > 0 else u
-                    volume[i] += x
+                    volume[i] += raw
                     vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
-                    right[i] += x * (fabsf(one - vv) - fabsf(one + vv) + two)
+                    right[i] += raw * (fabsf(one - vv) - fabsf(one + vv) + two)
+                for i in range(m):
+                    if low[i] > 0:
+                        self._note(v + i * dv, high[i], 1)
                 if self.going_down:
                     a -= end_a
                     for i in range(n):
                         aa = a + i * da
                         vv = v + i * dv
                         q = aa * aa + vv * vv
-                        x = one if low[i] > 0 else 0
-                        under[i] += x if q < r2 else 0
+                        x = one if low[i] > told else 0
+                        under[i] += x if q < foot_2 else 0
                         centre[i] += x if q < middle else 0
                 b += m
         for i in range(64):
             if volume[i] > 0:
-                self.cells += 1
                 self.removed += volume[i]
                 self.right += 0.25 * right[i]
-                self.ap = max(self.ap, ap[i])
+            if ap[i] > 0:
+                self.cells += 1
+                self.most = max(self.most, ap[i])
                 self.under += under[i]
                 self.centre += centre[i]
 
@@ -903,34 +1140,39 @@ class Sweeper:
     ) -> cython.void:
         """Sweeps one segment, straight from above, and adds what it meets to the piece's sums.
 
-        bend: of a ball's path, 1/mm; bulge: how much deeper than its ends the path may go, mm.
+        bend: of the path, 1/mm; bulge: how much deeper than its ends the path may go, mm.
         """
         length: cython.double = hypot(x1 - x0, y1 - y0)
         drop: cython.double = t1 - t0
         chained: cython.bint = x0 == self.last_x and y0 == self.last_y and t0 == self.last_t
         deepest: cython.double = max(t0, t1) + bulge
-        share: cython.double
-        n: cython.int
-        k: cython.int
-        discs: cython.int
-        level: cython.int
         lean: cython.double
+        n: cython.int
         self.last_x, self.last_y, self.last_t = x1, y1, t1
         if deepest <= 0:
             return
         self.ox, self.oy = x0, y0
         self.going_down = drop > 1e-6
+        self.per_drop = 1 / drop if self.going_down else 0.0
+        self.discs += 1
         if length < 1e-7:
             # straight down: the disc at the end has it all; straight up: the start had it already
             if chained and drop <= 0:
                 return
+            self.straight_down = True
             self.ux, self.uy, self.sa, self.sb, self.end_a = 1.0, 0.0, 0.0, 0.0, 0.0
             self.per_ux, self.per_uy = 1.0, 0.0
             self.a_min, self.t0, self.slope = -1e300, deepest, 0.0
             self.mid, self.t_mid, self.bend, self.lean, self.turn = 0.0, deepest, 0.0, 0.0, 0.0
             self._rows(deepest, False)
             return
+        self.straight_down = False
         self.ux, self.uy = (x1 - x0) / length, (y1 - y0) / length
+        self.ahead = max(length, self.to_go)
+        if chained and self.carried > 0 and self.ux * self.carried_ux + self.uy * self.carried_uy > 0.98:
+            for n in range(self.carried):
+                self._note(self.carried_v[n], self.carried_h[n], self.carried_area[n])
+        self.carried, self.carried_ux, self.carried_uy = 0, self.ux, self.uy
         self.per_ux = 1 / self.ux if fabs(self.ux) > 1e-12 else 0.0
         self.per_uy = 1 / self.uy if fabs(self.uy) > 1e-12 else 0.0
         self.sa, self.sb, self.end_a = 0.0, length, length
@@ -944,7 +1186,7 @@ class Sweeper:
         self.turn = 2 * bend / (steep * steep * steep)
         # Behind this line the best place of the tool is the start of the segment, which the segment before has swept.
         self.a_min = -1e300
-        if chained and fabs(bend) * self.radius < 1:
+        if chained and (self.shape == FLAT or fabs(bend) * self.radius < 1):
             if self.shape == FLAT:
                 if not self.going_down:
                     self.a_min = -1e-9
@@ -958,30 +1200,11 @@ class Sweeper:
                         if self.slope >= self.cone
                         else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
                     )
-        if self.shape != OTHER:
-            self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
-            return
-        if self.slope == 0:
-            self._rows(deepest, False)
-            return
-        # No closed form: level steps of at most 0.006 mm, or single places as dense as the corner's curvature asks.
-        if self.slope > 0:
-            self.a_min = -1e300
-        level = cython.cast(cython.int, min(1e6, ceil(fabs(drop) / 0.006)))
-        # the corner's curvature along the path grows with the slope at which it cuts
-        lean = sqrt(0.024 * self.torus / (steep * steep * steep))
-        discs = cython.cast(cython.int, min(1e6, ceil(length / max(0.01, lean)))) + 1
-        n = min(level, discs, 64)
-        for k in range(n):
-            if level <= discs:
-                self.sa, self.sb = length * k / n, length * (k + 1) / n
-            else:
-                share = cython.cast(cython.double, k) / max(1, n - 1) if n > 1 else 1.0
-                self.sa = self.sb = length * share
-            self.t0 = t0 + drop * 0.5 * (self.sa + self.sb) / length
-            self.slope, self.mid, self.t_mid = 0.0, 0.0, self.t0
-            if self.t0 > 0:
-                self._rows(self.t0, False)
+        if self.shape == OTHER:
+            if self.slope > 0:
+                self.a_min = -1e300
+            self._leaned(fabs(self.slope))
+        self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
 
     @cython.cfunc
     @cython.nogil
@@ -1070,16 +1293,40 @@ class Sweeper:
 
     @cython.cfunc
     @cython.nogil
+    @cython.exceptval(check=False)
     def _begin(self, length: cython.double, drop: cython.double) -> cython.void:
+        """Forgets the piece before. length: of the piece; drop: of each of its segments."""
         fine: cython.double = min(1.0, length / (2 * self.cell))
+        k: cython.int
         self.least = max(CONTACT_LEAST, CONTACT * fine)
+        self.under_least = 0.0
         if drop > 1e-6:
             self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
+            self.under_least = UNDER_LEAST * drop
+            for k in range(LEVELS):
+                self.under_area[k] = self.under_high[k] = 0
         self.wall_least = max(CONTACT_LEAST, CONTACT * fine) / self.cell
-        self.cells = self.removed = self.ap = self.deepest = 0.0
-        self.met = self.met_by_slivers = 1e300
-        self.area = self.squares = 0.0
-        self.left = self.left_moment = self.right = self.right_moment = self.under = self.centre = 0.0
+        self.cells = self.removed = self.right = self.most = self.most_of_slivers = self.under = self.centre = 0.0
+        self.foot, self.discs = 1e300, 0.0
+        self.met, self.met_step, self.met_wait = 0, 1, 0
+        self.to_go, self.straight_down = 0.0, False
+        for k in range(self.carry):
+            self.carried_v[k], self.carried_h[k] = self.carry_v[k], self.carry_h[k]
+            self.carried_area[k] = self.carry_area[k]
+        self.carried, self.carry = self.carry, 0
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _footprint(self, t: cython.double, floor_t: cython.double) -> cython.void:
+        """Takes the radius of the tool in the material, at the end of the piece, for what counts as under the tip.
+
+        floor_t: depth of the surface there before the piece.
+        """
+        r: cython.double = self.radius
+        if self.shape != FLAT:
+            r = self._radius_at(t - max(floor_t, 0.0) if floor_t < t else t)
+        self.foot_2 = r * r
 
     @cython.cfunc
     @cython.nogil
@@ -1130,52 +1377,22 @@ class Sweeper:
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
-    def _arc(self, width: cython.double, mean: cython.double, r: cython.double) -> cython.double:
-        """Engagement angle (radians) of a contact `width` wide about `mean`, on one side of the axis.
-
-        An end within a cell of the rim or of the axis is taken to lie there.
-        """
-        lo: cython.double = mean - 0.5 * width
-        hi: cython.double = mean + 0.5 * width
-        if width <= 0 or r <= 0:
-            return 0.0
-        if hi > r - self.cell:
-            lo, hi = r - width, r
-        elif lo < self.cell:
-            lo, hi = 0.0, width
-        return asin(min(1.0, hi / r)) - asin(min(1.0, max(0.0, lo / r)))
-
-    @cython.cfunc
-    @cython.nogil
-    @cython.exceptval(check=False)
-    def _together(
-        self,
-        most: cython.Py_ssize_t,
-        kind: cython.p_const_uchar,
-        tool: cython.p_const_int,
-        x0: cython.p_const_double,
-        y0: cython.p_const_double,
-        z0: cython.p_const_double,
-        x1: cython.p_const_double,
-        y1: cython.p_const_double,
-        z1: cython.p_const_double,
-        longest: cython.double,
-        resolution: cython.double,
-    ) -> cython.int:
-        """How many moves from this one on (at most `most`) can be swept as one segment; sets group_*.
+    def _together(self, at: cython.Py_ssize_t, most: cython.Py_ssize_t, longest: cython.double) -> cython.int:
+        """How many moves from `at` on (at most `most`) can be swept as one segment; sets group_*.
 
         They are lines of one tool, chained, all below the top and over the stock, at most `longest` together. They
-        leave the segment by at most SAGITTA, a ball's segment being bent as they are. None goes down steeper than 45
-        degrees, and those that go down are not mixed with those that rise. Flat tools and
-        profiles without a closed formula are merged in level motion only.
+        leave the segment by at most SAGITTA, that of a ball or a flat tool being bent as they are. None goes down
+        steeper than 45 degrees, and those that go down are not mixed with those that rise: so a flat tool's low edge
+        is at its back or at its front all along, and no cell is off by more than the path is there, SAGITTA of depth
+        and SAGITTA across times the slope.
         """
         along = cython.declare(cython.double[33])
         off = cython.declare(cython.double[33])
         n: cython.int = 0
         k: cython.int
-        level: cython.bint = self.shape == FLAT or self.shape == OTHER
         way: cython.int = 0
         mine: cython.int
+        bendable: cython.bint = self.shape == BALL or self.shape == FLAT
         dx: cython.double
         dy: cython.double
         dt: cython.double
@@ -1193,6 +1410,14 @@ class Sweeper:
         good: cython.bint
         x_high: cython.double = self.x_low + self.nx * self.cell
         y_high: cython.double = self.y_low + self.ny * self.cell
+        kind: cython.p_const_uchar = self.kind + at
+        tool: cython.p_const_int = self.tool + at
+        x0: cython.p_const_double = self.x0 + at
+        y0: cython.p_const_double = self.y0 + at
+        z0: cython.p_const_double = self.z0 + at
+        x1: cython.p_const_double = self.x1 + at
+        y1: cython.p_const_double = self.y1 + at
+        z1: cython.p_const_double = self.z1 + at
         self.group_bend = 0.0
         if not (z0[0] < self.top and self.top - z0[0] <= self.flute_length):
             return 1
@@ -1207,9 +1432,9 @@ class Sweeper:
                 break
             dx, dy, dt = x1[n] - x0[n], y1[n] - y0[n], z0[n] - z1[n]
             flat = sqrt(dx * dx + dy * dy)
-            if flat < 1e-6 or dt > flat or (level and fabs(dt) > 1e-6):
+            if flat < 1e-6 or dt > flat:
                 break
-            mine = 1 if dt > 2 * resolution else -1 if dt < -2 * resolution else 0
+            mine = 1 if dt > 2 * self.resolution else -1 if dt < -2 * self.resolution else 0
             if mine * way < 0:
                 break
             e = sqrt(flat * flat + dt * dt)
@@ -1231,8 +1456,9 @@ class Sweeper:
                     off[k] = z0[0] - z1[k] - e * g
                     top += off[k] * g * (g - chord)
                     below += g * g * (g - chord) * (g - chord)
-                bend = top / below if self.shape == BALL and n > 1 else 0.0
-                good = good and 2 * fabs(bend) * self.radius <= 0.3 and fabs(bend) * widest * widest <= SAGITTA
+                bend = top / below if bendable and n > 1 else 0.0
+                good = good and fabs(bend) * widest * widest <= SAGITTA
+                good = good and (self.shape == FLAT or 2 * fabs(bend) * self.radius <= 0.3)
                 for k in range(n):
                     good = good and fabs(off[k] - bend * along[k] * (along[k] - chord)) <= SAGITTA
                 if not good:
@@ -1247,14 +1473,16 @@ class Sweeper:
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
-    def _share_out(
-        self, at: cython.Py_ssize_t, n: cython.int, depth: cython.double, resolution: cython.double,
-        out: cython.p_float, room: cython.Py_ssize_t, bits: cython.p_uchar, bits_room: cython.Py_ssize_t,
-    ) -> cython.void:  # fmt: skip
-        """Gives each of n moves swept as one its row, from the row of all at `at`: volume and solid by their shares.
+    def _share_out(self, move: cython.Py_ssize_t, n: cython.int, depth: cython.double) -> cython.void:
+        """Gives each of n moves swept as one its row, from the row of all at `made`: volume and solid by their shares.
 
         depth: of the tip at the start of the first move, mm.
         """
+        out: cython.p_float = cython.address(self.out[0, 0])
+        room: cython.Py_ssize_t = self.out.shape[1]
+        bits: cython.p_uchar = cython.address(self.out_bits[0, 0])
+        bits_room: cython.Py_ssize_t = self.out_bits.shape[1]
+        at: cython.Py_ssize_t = self.made
         k: cython.int
         c: cython.int
         length: cython.double = 0.0
@@ -1265,6 +1493,7 @@ class Sweeper:
             same[c] = out[c * room + at]
         touch: cython.uchar = bits[at]
         centre: cython.uchar = bits[bits_room + at]
+        profile: cython.int = self.out_profile[at]
         for k in range(n):
             length += self.group_length[k]
             drop += max(0.0, self.group_drop[k])
@@ -1272,7 +1501,7 @@ class Sweeper:
             down = self.group_drop[k] > 1e-6
             out[at], out[room + at] = 0.0, 1.0
             out[2 * room + at] = self.group_length[k]
-            out[3 * room + at] = self.group_flat[k] if self.group_flat[k] >= resolution else 0.0
+            out[3 * room + at] = self.group_flat[k] if self.group_flat[k] >= self.resolution else 0.0
             out[4 * room + at] = self.group_drop[k]
             out[5 * room + at] = same[5] * (self.group_length[k] / length)
             for c in range(6, 10):
@@ -1284,18 +1513,23 @@ class Sweeper:
             bits[at] = touch if down else touch & 2
             bits[bits_room + at] = centre if down else 0
             bits[2 * bits_room + at] = self.group_open[k]
+            self.out_move[at], self.out_profile[at] = cython.cast(cython.int, move + k), profile
             depth += self.group_drop[k]
             at += 1
+        self.made = at
 
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
     def _load(self, row: cython.const[cython.double][::1]) -> cython.void:
         """Takes a tool: TOOL_COLUMNS in order, mm; shape 0 flat, 1 ball, 2 pointed cone, 3 any other profile."""
+        k: cython.int
         self.radius, self.flat, self.torus, self.join_r = row[0], row[1], row[2], row[3]
         self.join_z, self.cone, self.rim, self.shape = row[4], row[5], row[6], cython.cast(cython.int, row[7])
         self.flute_length, self.shank_radius = row[8], row[9]
         self.last_x = NAN
+        for k in range(SLOPES + 1):
+            self.slope_known[k] = False
 
     def run(
         self,
@@ -1317,79 +1551,232 @@ class Sweeper:
         most_work: cython.double,
         out: cython.float[:, ::1],
         out_move: cython.int[::1],
+        out_profile: cython.int[::1],
         out_bits: cython.uchar[:, ::1],
         skipped: cython.uchar[::1],
         before: cython.float[::1],
+        profiles: Rim,
     ):
         """Sweeps moves from row `first` on, as far as `out` surely holds their pieces and `most_work` cells go.
 
         tool: row of `tools`, -1 = not swept. out: [PIECE_COLUMNS, rows]; out_bits: [touch, centre, open_start; rows].
+        out_profile: row of the tables of `profiles`, which are as long as `out`.
         skipped[move] = 1 where a move was too much for the bounds (an arc of too many turns).
         before[move]: see entries.py; written for moves that go down.
         Returns (next move, pieces written).
         """
         room: cython.Py_ssize_t = out.shape[1]
-        if out.shape[0] < 14 or out_move.shape[0] < room or out_bits.shape[1] < room or out_bits.shape[0] < 3:
+        n: cython.Py_ssize_t = kind.shape[0]
+        each: cython.const[cython.double][::1]
+        if (
+            out.shape[0] < 14
+            or min(out_move.shape[0], out_profile.shape[0], out_bits.shape[1], profiles.depth.shape[0]) < room
+            or out_bits.shape[0] < 3
+        ):
             raise ValueError("the output tables do not fit each other")
+        if min(plane.shape[0], tool.shape[0], skipped.shape[0], before.shape[0]) < n:
+            raise ValueError("the columns of moves do not fit each other")
+        for each in (x0s, y0s, z0s, x1s, y1s, z1s, cus, cvs, sweeps):
+            if each.shape[0] < n:
+                raise ValueError("the columns of moves do not fit each other")
+        self.made, self.moves = 0, n
+        if not 0 <= first < n:
+            return first, 0
+        self.kind, self.plane, self.tool = cython.address(kind[0]), cython.address(plane[0]), cython.address(tool[0])
+        self.x0, self.y0, self.z0 = cython.address(x0s[0]), cython.address(y0s[0]), cython.address(z0s[0])
+        self.x1, self.y1, self.z1 = cython.address(x1s[0]), cython.address(y1s[0]), cython.address(z1s[0])
+        self.cu, self.cv, self.swept_angle = cython.address(cus[0]), cython.address(cvs[0]), cython.address(sweeps[0])
+        self.out, self.out_move, self.out_profile, self.out_bits = out, out_move, out_profile, out_bits
+        self.skipped, self.before, self.profiles = skipped, before, profiles
+        self.resolution, self.most_work = resolution, most_work
         with cython.nogil:
-            first = self._run(
-                first, kind, plane, x0s, y0s, z0s, x1s, y1s, z1s, cus, cvs, sweeps, tool, tools, resolution, most_work,
-                out, out_move, out_bits, skipped, before,
-            )  # fmt: skip
+            first = self._run(first, tools)
         return first, self.made
 
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(-1)
-    def _run(
-        self,
-        first: cython.Py_ssize_t,
-        kind: cython.const[cython.uchar][::1],
-        plane: cython.const[cython.uchar][::1],
-        x0s: cython.const[cython.double][::1],
-        y0s: cython.const[cython.double][::1],
-        z0s: cython.const[cython.double][::1],
-        x1s: cython.const[cython.double][::1],
-        y1s: cython.const[cython.double][::1],
-        z1s: cython.const[cython.double][::1],
-        cus: cython.const[cython.double][::1],
-        cvs: cython.const[cython.double][::1],
-        sweeps: cython.const[cython.double][::1],
-        tool: cython.const[cython.int][::1],
-        tools: cython.const[cython.double][:, ::1],
-        resolution: cython.double,
-        most_work: cython.double,
-        out: cython.float[:, ::1],
-        out_move: cython.int[::1],
-        out_bits: cython.uchar[:, ::1],
-        skipped: cython.uchar[::1],
-        before: cython.float[::1],
-    ) -> cython.Py_ssize_t:
+    def _run(self, first: cython.Py_ssize_t, tools: cython.const[cython.double][:, ::1]) -> cython.Py_ssize_t:
         """`run` without the interpreter's lock: two sweepers work side by side. Returns the next move."""
-        n_moves: cython.Py_ssize_t = kind.shape[0]
-        room: cython.Py_ssize_t = out.shape[1]
-        made: cython.Py_ssize_t = 0
-        mv: cython.Py_ssize_t
+        room: cython.Py_ssize_t = self.out.shape[1]
+        mv: cython.Py_ssize_t = first
+        done: cython.Py_ssize_t
         row: cython.int
-        current: cython.int = -1
-        x0: cython.double
-        y0: cython.double
-        z0: cython.double
-        x1: cython.double
-        y1: cython.double
-        z1: cython.double
+        while mv < self.moves:
+            row = self.tool[mv]
+            if row < 0:
+                self.last_x = NAN
+                mv += 1
+                continue
+            if room - self.made < MOST_PIECES or self.work > self.most_work:
+                return mv
+            if row != self.current:
+                self._load(tools[row])
+                self.current = row
+            if not (
+                fabs(self.x0[mv]) < FAR
+                and fabs(self.y0[mv]) < FAR
+                and fabs(self.z0[mv]) < FAR
+                and fabs(self.x1[mv]) < FAR
+                and fabs(self.y1[mv]) < FAR
+                and fabs(self.z1[mv]) < FAR
+            ):
+                self.last_x = NAN
+                mv += 1
+                continue
+            if mv >= self.scanned and self.z0[mv] - self.z1[mv] > 0.5 * self.resolution:
+                self._look_below(mv, row)
+            if self.kind[mv] == 1 and self.touched == mv - 1:
+                done = self._fine(mv)
+                if done > 0:
+                    mv += done
+                    continue
+            if self.kind[mv] >= 2 and isfinite(self.cu[mv] + self.cv[mv] + self.swept_angle[mv]):
+                if not self._arc_move(mv):
+                    return mv
+            elif not self._line_move(mv):
+                return mv
+            mv += 1
+        return self.moves
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _look_below(self, mv: cython.Py_ssize_t, row: cython.int) -> cython.void:
+        """Keeps what lies under the ends of a run of moves that go down, before the first of them cuts."""
+        k: cython.Py_ssize_t = mv
+        while k < self.moves and self.tool[k] == row and self.z0[k] - self.z1[k] > 0.5 * self.resolution:
+            self.before[k] = self._surface(self.x1[k], self.y1[k])
+            k += 1
+        self.scanned = k
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fine(self, mv: cython.Py_ssize_t) -> cython.Py_ssize_t:
+        """Sweeps fine moves from `mv` on as one; returns how many, 0 if this one must be swept by itself."""
+        together: cython.int = self._together(
+            mv, min(self.merged, self.moves - mv), max(TOGETHER * self.radius, self.cell)
+        )
+        n: cython.Py_ssize_t = mv + together - 1
+        k: cython.Py_ssize_t
+        px: cython.double = self.x0[mv]
+        py: cython.double = self.y0[mv]
+        pt: cython.double = self.top - self.z0[mv]
+        qx: cython.double = self.x1[n]
+        qy: cython.double = self.y1[n]
+        qt: cython.double = self.top - self.z1[n]
+        level: cython.double = pt
+        length: cython.double = 0.0
+        flat_length: cython.double
+        floor_t: cython.double
+        if together < 2:
+            return 0
+        self.round = False
+        for k in range(mv, n + 1):
+            self.group_open[k - mv] = self._open_at(self.x0[k], self.y0[k], self.top - self.z0[k])
+            level = max(level, self.top - self.z1[k])
+        for k in range(together):
+            length += self.group_length[k]
+        floor_t = self._floor(qx, qy)
+        flat_length = hypot(qx - px, qy - py)
+        self._begin(length, qt - pt)
+        self._footprint(qt, floor_t)
+        self._segment(px, py, pt, qx, qy, qt, self.group_bend, level - max(pt, qt) + SAGITTA)
+        if self._store(
+            mv, 0.0, 1.0, length, flat_length, flat_length, qt - pt, level, qx, qy, qt, False, floor_t
+        ):
+            self.made -= 1
+            self._share_out(mv, together, pt)
+            self.touched = n
+        return together
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _step(self) -> cython.double:
+        """The longest piece, mm."""
+        return max(0.5 * self.radius, self.cell)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _line_move(self, mv: cython.Py_ssize_t) -> cython.bint:
+        """Sweeps a straight move; False where the bound of work is reached."""
+        x0: cython.double = self.x0[mv]
+        y0: cython.double = self.y0[mv]
+        t0: cython.double = self.top - self.z0[mv]
+        x1: cython.double = self.x1[mv]
+        y1: cython.double = self.y1[mv]
+        t1: cython.double = self.top - self.z1[mv]
+        reach: cython.double = self.radius + self.cell
+        flat_length: cython.double = hypot(x1 - x0, y1 - y0)
+        length: cython.double = hypot(flat_length, t1 - t0)
+        wanted: cython.double = flat_length if flat_length >= self.resolution else 0.0
         sa: cython.double
         sb: cython.double
         s: cython.double
-        e: cython.double
-        reach: cython.double
-        length: cython.double
-        flat_length: cython.double
-        step: cython.double
+        u: cython.double
+        px: cython.double
+        py: cython.double
+        pt: cython.double
+        qx: cython.double
+        qy: cython.double
+        qt: cython.double
+        opened: cython.bint
+        floor_t: cython.double
         pieces: cython.Py_ssize_t
         p: cython.Py_ssize_t
-        k: cython.Py_ssize_t
-        chords: cython.Py_ssize_t
+        self.round = False
+        # the part of the line below the top and within reach of the box
+        self.lo, self.hi = 0.0, 1.0
+        self._clip(t0, t1 - t0, 0.0, 1e300)
+        self._clip(x0, x1 - x0, self.x_low - reach, self.x_low + self.nx * self.cell + reach)
+        self._clip(y0, y1 - y0, self.y_low - reach, self.y_low + self.ny * self.cell + reach)
+        sa, sb = self.lo, self.hi
+        if not sa <= sb or max(t0, t1) <= 0:
+            self.last_x = NAN
+            return True
+        pieces = cython.cast(
+            cython.Py_ssize_t,
+            min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length * (sb - sa) / self._step() - 1e-6))),
+        )
+        px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), t0 + sa * (t1 - t0)
+        for p in range(pieces):
+            if self.work > self.most_work:
+                return False
+            s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
+            qx, qy, qt = x0 + s * (x1 - x0), y0 + s * (y1 - y0), t0 + s * (t1 - t0)
+            if s == 1.0:
+                qx, qy, qt = x1, y1, t1
+            u = sa + (sb - sa) * p / pieces
+            opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
+            self._begin(length * (s - u), qt - pt)
+            self._footprint(qt, floor_t)
+            self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
+            self._store(
+                mv, u, s, length * (s - u), flat_length * (s - u), wanted * (s - u),
+                qt - pt, max(pt, qt), qx, qy, qt, opened, floor_t,
+            )  # fmt: skip
+            px, py, pt = qx, qy, qt
+        return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_move(self, mv: cython.Py_ssize_t) -> cython.bint:
+        """Sweeps an arc in chords; False where the bound of work is reached. U, V are its plane's axes, W the third."""
+        pl: cython.int = self.plane[mv]
+        cu: cython.double = self.cu[mv]
+        cv: cython.double = self.cv[mv]
+        x0: cython.double = self.x0[mv]
+        y0: cython.double = self.y0[mv]
+        z0: cython.double = self.z0[mv]
+        x1: cython.double = self.x1[mv]
+        y1: cython.double = self.y1[mv]
+        z1: cython.double = self.z1[mv]
+        reach: cython.double = self.radius + self.cell
+        step: cython.double = self._step()
         u0: cython.double
         v0: cython.double
         w0: cython.double
@@ -1398,10 +1785,14 @@ class Sweeper:
         w1: cython.double
         r0: cython.double
         r1: cython.double
-        angle0: cython.double
-        turn: cython.double
         r: cython.double
-        ang: cython.double
+        angle0: cython.double
+        angle: cython.double
+        turn: cython.double = self.swept_angle[mv] * 0.017453292519943295
+        length: cython.double
+        wanted: cython.double
+        e: cython.double
+        s: cython.double
         px: cython.double
         py: cython.double
         pt: cython.double
@@ -1409,271 +1800,94 @@ class Sweeper:
         qy: cython.double
         qt: cython.double
         st: cython.double
-        box_x: cython.double = self.x_low + self.nx * self.cell
-        box_y: cython.double = self.y_low + self.ny * self.cell
-        opened: cython.bint
-        floor_t: cython.double
-        is_arc: cython.bint
-        together: cython.int
-        merged_to: cython.Py_ssize_t = 0
-        n: cython.Py_ssize_t
-        pl: cython.int
         level: cython.double
-        wanted: cython.double
-        for mv in range(first, n_moves):
-            if mv < merged_to:
-                continue
-            row = tool[mv]
-            if row < 0:
-                self.last_x = NAN
-                continue
-            if room - made < MOST_PIECES or self.work > most_work:
-                self.made = made
-                return mv
-            if row != current:
-                self._load(tools[row])
-                current = row
-            x0, y0, z0, x1, y1, z1 = x0s[mv], y0s[mv], z0s[mv], x1s[mv], y1s[mv], z1s[mv]
-            if not (
-                fabs(x0) < FAR
-                and fabs(y0) < FAR
-                and fabs(z0) < FAR
-                and fabs(x1) < FAR
-                and fabs(y1) < FAR
-                and fabs(z1) < FAR
-            ):
-                self.last_x = NAN
-                continue
-            if mv >= self.scanned and z0 - z1 > 0.5 * resolution:
-                k = mv
-                while k < n_moves and tool[k] == row and z0s[k] - z1s[k] > 0.5 * resolution:
-                    before[k] = self._surface(x1s[k], y1s[k])
-                    k += 1
-                self.scanned = k
-            reach = self.radius + self.cell
-            step = max(0.5 * self.radius, self.cell)
-            if kind[mv] == 1 and self.touched == mv - 1:
-                together = self._together(
-                    min(self.merged, n_moves - mv),
-                    cython.address(kind[mv]),
-                    cython.address(tool[mv]),
-                    cython.address(x0s[mv]),
-                    cython.address(y0s[mv]),
-                    cython.address(z0s[mv]),
-                    cython.address(x1s[mv]),
-                    cython.address(y1s[mv]),
-                    cython.address(z1s[mv]),
-                    max(TOGETHER * self.radius, self.cell),
-                    resolution,
-                )
-                if together > 1:
-                    self.round = False
-                    n = mv + together - 1
-                    px, py, pt = x0, y0, self.top - z0
-                    qx, qy, qt = x1s[n], y1s[n], self.top - z1s[n]
-                    level = pt
-                    for k in range(mv, n + 1):
-                        self.group_open[k - mv] = self._open_at(x0s[k], y0s[k], self.top - z0s[k])
-                        level = max(level, self.top - z1s[k])
-                    floor_t = self._floor(qx, qy)
-                    flat_length, length = hypot(qx - px, qy - py), 0.0
-                    for k in range(together):
-                        length += self.group_length[k]
-                    self._begin(length, qt - pt)
-                    self._segment(px, py, pt, qx, qy, qt, self.group_bend, level - max(pt, qt) + SAGITTA)
-                    if self._store(
-                        made,
-                        out,
-                        out_bits,
-                        0.0,
-                        1.0,
-                        length,
-                        flat_length,
-                        flat_length,
-                        qt - pt,
-                        level,
-                        qx,
-                        qy,
-                        qt,
-                        False,
-                        floor_t,
-                    ):
-                        self._share_out(
-                            made,
-                            together,
-                            pt,
-                            resolution,
-                            cython.address(out[0, 0]),
-                            room,
-                            cython.address(out_bits[0, 0]),
-                            out_bits.shape[1],
-                        )
-                        for k in range(mv, n + 1):
-                            out_move[made] = k
-                            made += 1
-                        self.touched = n
-                    merged_to = n + 1
-                    continue
-            is_arc = kind[mv] >= 2 and isfinite(cus[mv]) and isfinite(cvs[mv]) and isfinite(sweeps[mv])
-            self.round = is_arc
-            if not is_arc:
-                st, e = self.top - z0, self.top - z1
-                # the part of the line below the top and within reach of the box
-                self.lo, self.hi = 0.0, 1.0
-                self._clip(st, e - st, 0.0, 1e300)
-                self._clip(x0, x1 - x0, self.x_low - reach, box_x + reach)
-                self._clip(y0, y1 - y0, self.y_low - reach, box_y + reach)
-                sa, sb = self.lo, self.hi
-                if not sa <= sb or max(st, e) <= 0:
-                    self.last_x = NAN
-                    continue
-                flat_length = hypot(x1 - x0, y1 - y0)
-                length = hypot(flat_length, z1 - z0)
-                wanted = flat_length if flat_length >= resolution else 0.0
-                pieces = cython.cast(
-                    cython.Py_ssize_t,
-                    min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length * (sb - sa) / step - 1e-6))),
-                )
-                px, py, pt = x0 + sa * (x1 - x0), y0 + sa * (y1 - y0), st + sa * (e - st)
-                for p in range(pieces):
-                    if self.work > most_work:
-                        self.made = made
-                        return mv
-                    s = sb if p == pieces - 1 else sa + (sb - sa) * (p + 1) / pieces
-                    qx, qy, qt = x0 + s * (x1 - x0), y0 + s * (y1 - y0), st + s * (e - st)
-                    if s == 1.0:
-                        qx, qy, qt = x1, y1, e
-                    u0 = sa + (sb - sa) * p / pieces
-                    opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
-                    self._begin(length * (s - u0), qt - pt)
-                    self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
-                    if self._store(
-                        made,
-                        out,
-                        out_bits,
-                        u0,
-                        s,
-                        length * (s - u0),
-                        flat_length * (s - u0),
-                        wanted * (s - u0),
-                        qt - pt,
-                        max(pt, qt),
-                        qx,
-                        qy,
-                        qt,
-                        opened,
-                        floor_t,
-                    ):
-                        out_move[made] = mv
-                        made += 1
-                        self.touched = mv
-                    px, py, pt = qx, qy, qt
-                continue
-            # an arc: U, V are the plane's axes, W the third
-            pl = plane[mv]
-            if pl == 18:
-                u0, v0, w0, u1, v1, w1 = z0, x0, y0, z1, x1, y1
-            elif pl == 19:
-                u0, v0, w0, u1, v1, w1 = y0, z0, x0, y1, z1, x1
-            else:
-                u0, v0, w0, u1, v1, w1 = x0, y0, z0, x1, y1, z1
-            r0, r1 = hypot(u0 - cus[mv], v0 - cvs[mv]), hypot(u1 - cus[mv], v1 - cvs[mv])
-            angle0 = atan2(v0 - cvs[mv], u0 - cus[mv])
-            turn = sweeps[mv] * 0.017453292519943295
-            r = max(r0, r1)
-            if not r < FAR:
-                self.last_x = NAN
-                continue
-            # out of reach altogether?
-            if pl == 17 and (
-                max(self.top - z0, self.top - z1) <= 0
-                or cus[mv] - r > box_x + reach
-                or cus[mv] + r < self.x_low - reach
-                or cvs[mv] - r > box_y + reach
-                or cvs[mv] + r < self.y_low - reach
-            ):
-                self.last_x = NAN
-                continue
-            if pl != 17:
-                e = cus[mv] if pl == 18 else cvs[mv]
-                if self.top - (e - r) <= 0:
-                    self.last_x = NAN
-                    continue
-            length = hypot(r * fabs(turn), w1 - w0)
-            e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
-            e = max(e, ceil(length / step))
-            if not e <= MOST_CHORDS:
-                skipped[mv] = 1
-                self.last_x = NAN
-                continue
-            chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
-            pieces = cython.cast(
-                cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6)))
-            )
-            chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
-            px, py, pt = x0, y0, self.top - z0
-            flat_length = r * fabs(turn)
-            if pl != 17:
-                flat_length = 0.0
-            wanted = flat_length if pl != 17 or 2 * r >= resolution else 0.0
-            for p in range(pieces):
-                if self.work > most_work:
-                    self.made = made
-                    return mv
-                st = pt
-                opened = self._open_at(px, py, pt)
-                ang = angle0 + turn * (p + 1) / pieces
-                floor_t = self._floor(cus[mv] + r1 * cos(ang), cvs[mv] + r1 * sin(ang)) if pl == 17 else 1e30
-                e = 0.0
-                level = pt
-                # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
-                self._begin(length / pieces, (z0 - z1) / chords if pl == 17 else 0.0)
-                for k in range(p * chords // pieces, (p + 1) * chords // pieces):
-                    s = cython.cast(cython.double, k + 1) / chords
-                    ang = angle0 + turn * s
-                    r = r0 + (r1 - r0) * s
-                    u1, v1, w1 = (
-                        cus[mv] + r * cos(ang),
-                        cvs[mv] + r * sin(ang),
-                        w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0),
-                    )
-                    if pl == 18:
-                        qx, qy, qt = v1, w1, self.top - u1
-                    elif pl == 19:
-                        qx, qy, qt = w1, u1, self.top - v1
-                    else:
-                        qx, qy, qt = u1, v1, self.top - w1
-                    if k == chords - 1:
-                        qx, qy, qt = x1, y1, self.top - z1
-                    if self.work > most_work:
-                        self.made = made
-                        return mv
-                    self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
-                    e += hypot(qx - px, qy - py)
-                    level = max(level, qt)
-                    px, py, pt = qx, qy, qt
-                if self._store(
-                    made,
-                    out,
-                    out_bits,
-                    cython.cast(cython.double, p) / pieces,
-                    cython.cast(cython.double, p + 1) / pieces,
-                    length / pieces,
-                    e,
-                    wanted / pieces if pl == 17 else e,
-                    pt - st,
-                    level,
-                    px,
-                    py,
-                    pt,
-                    opened,
-                    floor_t,
-                ):
-                    out_move[made] = mv
-                    made += 1
-                    self.touched = mv
-        self.made = made
-        return n_moves
+        floor_t: cython.double
+        opened: cython.bint
+        pieces: cython.Py_ssize_t
+        chords: cython.Py_ssize_t
+        p: cython.Py_ssize_t
+        k: cython.Py_ssize_t
+        self.round = True
+        if pl == 18:
+            u0, v0, w0, u1, v1, w1 = z0, x0, y0, z1, x1, y1
+        elif pl == 19:
+            u0, v0, w0, u1, v1, w1 = y0, z0, x0, y1, z1, x1
+        else:
+            u0, v0, w0, u1, v1, w1 = x0, y0, z0, x1, y1, z1
+        r0, r1 = hypot(u0 - cu, v0 - cv), hypot(u1 - cu, v1 - cv)
+        angle0 = atan2(v0 - cv, u0 - cu)
+        r = max(r0, r1)
+        if not r < FAR or self._out_of_reach(pl, cu, cv, r, max(self.top - z0, self.top - z1), reach):
+            self.last_x = NAN
+            return True
+        length = hypot(r * fabs(turn), w1 - w0)
+        e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
+        e = max(e, ceil(length / step))
+        if not e <= MOST_CHORDS:
+            self.skipped[mv] = 1
+            self.last_x = NAN
+            return True
+        chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
+        pieces = cython.cast(
+            cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6)))
+        )
+        chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
+        px, py, pt = x0, y0, self.top - z0
+        wanted = r * fabs(turn) if pl != 17 or 2 * r >= self.resolution else 0.0
+        for p in range(pieces):
+            if self.work > self.most_work:
+                return False
+            st, level, e = pt, pt, 0.0
+            opened = self._open_at(px, py, pt)
+            angle = angle0 + turn * (p + 1) / pieces
+            floor_t = self._floor(cu + r1 * cos(angle), cv + r1 * sin(angle)) if pl == 17 else 1e30
+            # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
+            self._begin(length / pieces, (z0 - z1) / chords if pl == 17 else 0.0)
+            self._footprint(self.top - z0 + (z0 - z1) * (p + 1) / pieces, floor_t if pl == 17 else 0.0)
+            for k in range(p * chords // pieces, (p + 1) * chords // pieces):
+                s = cython.cast(cython.double, k + 1) / chords
+                angle = angle0 + turn * s
+                r = r0 + (r1 - r0) * s
+                u1, v1 = cu + r * cos(angle), cv + r * sin(angle)
+                w1 = w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0)
+                if pl == 18:
+                    qx, qy, qt = v1, w1, self.top - u1
+                elif pl == 19:
+                    qx, qy, qt = w1, u1, self.top - v1
+                else:
+                    qx, qy, qt = u1, v1, self.top - w1
+                if k == chords - 1:
+                    qx, qy, qt = x1, y1, self.top - z1
+                if self.work > self.most_work:
+                    return False
+                self.to_go = wanted / chords * ((p + 1) * chords // pieces - k) if pl == 17 else 0.0
+                self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
+                e += hypot(qx - px, qy - py)
+                level = max(level, qt)
+                px, py, pt = qx, qy, qt
+            self._store(
+                mv, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
+                length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened, floor_t,
+            )  # fmt: skip
+        return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _out_of_reach(
+        self, pl: cython.int, cu: cython.double, cv: cython.double, r: cython.double, deepest: cython.double,
+        reach: cython.double,
+    ) -> cython.bint:  # fmt: skip
+        """Whether an arc stays above the stock or clear of its outline altogether."""
+        if pl != 17:
+            return self.top - ((cu if pl == 18 else cv) - r) <= 0
+        return (
+            deepest <= 0
+            or cu - r > self.x_low + self.nx * self.cell + reach
+            or cu + r < self.x_low - reach
+            or cv - r > self.y_low + self.ny * self.cell + reach
+            or cv + r < self.y_low - reach
+        )
 
     @cython.cfunc
     @cython.nogil
@@ -1695,12 +1909,10 @@ class Sweeper:
 
     @cython.cfunc
     @cython.nogil
-    @cython.exceptval(-1)
+    @cython.exceptval(check=False)
     def _store(
         self,
-        at: cython.Py_ssize_t,
-        out: cython.float[:, ::1],
-        bits: cython.uchar[:, ::1],
+        move: cython.Py_ssize_t,
         s0: cython.double,
         s1: cython.double,
         length: cython.double,
@@ -1715,17 +1927,14 @@ class Sweeper:
         floor_t: cython.double,
     ) -> cython.bint:
         """Writes the piece's row; False where nothing was touched."""
+        at: cython.Py_ssize_t = self.made
         c2: cython.double = self.cell * self.cell
         ap: cython.double = 0.0
-        ae: cython.double = 0.0
-        angle: cython.double = 0.0
-        climb: cython.double = 0.5
         under: cython.double = 0.0
         shank: cython.double = 0.0
-        r: cython.double = self.radius
-        high: cython.double
-        w_left: cython.double
-        w_right: cython.double
+        disc: cython.double = 0.0
+        most: cython.double
+        reach: cython.double = self.radius
         centre: cython.bint = False
         touch: cython.int = 0
         if t > self.flute_length:
@@ -1734,46 +1943,86 @@ class Sweeper:
             self.cells = 0.0
         if self.cells <= 0 and shank <= 0:
             return False
-        self.removed = self.removed if self.cells > 0 else 0.0
+        self.profiles.clear()
         if self.cells > 0:
-            ap = max(self.ap, self.deepest - (self.met if self.met < 1e299 else self.met_by_slivers))
-            if self.shape == FLAT and fabs(drop) <= 1e-6 and self.area > 0:
-                high = self.removed / self.area
-                if self.squares / self.area - high * high < EVEN * EVEN * high * high:
-                    ap = high  # one height all over, but for slivers of the wall
-            r = self._radius_at(ap)
             if drop > 1e-6:
-                under = min(1.0, self.under * c2 / (3.141592653589793 * self.radius * self.radius))
-                centre = self.centre * c2 > 0.1 * 3.141592653589793 * min(0.36 * self.radius * self.radius, r * r)
-            if swept < 1e-6:
-                ae = 2 * self.radius * under
-            elif self.shape != FLAT:
-                climb = min(1.0, max(0.0, self.right / self.removed))
-                # where both sides cut alike the material is level, and the mean depth along the piece gives the section
-                high = ap - 0.5 * fabs(drop) if fabs(climb - 0.5) < 0.15 and ap > fabs(drop) else ap
-                ae = min(2 * r, self._stepover(self.removed * c2 / swept, high))
-                angle = 57.29577951308232 * acos(max(-1.0, 1 - ae / r)) if r > 0 else 0.0
+                disc = PI * self.foot_2 / c2 * max(1.0, self.discs)
+                under = min(1.0, self.under / max(disc, 1.0))
+                # a tenth of the middle of each disc
+                most = min(disc, max(1.0, self.discs) * 0.36 * PI * self.radius * self.radius / c2)
+                centre = self.centre > 0.1 * most
+            if self.shape == FLAT:
+                self._lay_out_flat(swept, drop)
             else:
-                w_left, w_right = self.left * c2 / swept, self.right * c2 / swept
-                if w_left > r:
-                    w_left = r
-                if w_right > r:
-                    w_right = r
-                ae = w_left + w_right
-                if ae > 0:
-                    climb = w_right / ae
-                    if self.left > 0:
-                        angle += self._arc(w_left, self.left_moment / self.left, r)
-                    if self.right > 0:
-                        angle += self._arc(w_right, self.right_moment / self.right, r)
-                    angle *= 57.29577951308232
-            touch = (1 if under > 0 else 0) + (2 if ae > 0 and swept >= 1e-6 else 0)
+                reach = self._lay_out_rounded(swept, drop, disc)
+            ap = self.profiles.ap
+            if swept < 1e-6:
+                self.profiles.ae, self.profiles.angle, self.profiles.climb = 2 * sqrt(self.foot_2) * under, 0.0, 0.5
+            touch = (1 if under > 0 else 0) + (2 if self.profiles.ae > 0 and swept >= 1e-6 else 0)
+        else:
+            self.removed = 0.0
         if shank > 0:
             touch += 4
-        out[0, at], out[1, at], out[2, at], out[3, at], out[4, at] = s0, s1, length, travel, drop
-        out[5, at], out[6, at], out[7, at], out[8, at], out[9, at] = self.removed * c2, ap, ae, angle, climb
-        out[10, at], out[11, at], out[12, at] = under, shank, depth
+        self.out[0, at], self.out[1, at], self.out[2, at], self.out[3, at] = s0, s1, length, travel
+        self.out[4, at], self.out[5, at], self.out[6, at] = drop, self.removed * c2, ap
+        self.out[7, at], self.out[8, at], self.out[9, at] = self.profiles.ae, self.profiles.angle, self.profiles.climb
+        self.out[10, at], self.out[11, at], self.out[12, at] = under, shank, depth
         # solid gone through under the middle of the tip; where the middle hangs over a hole, under the rest of it
-        out[13, at] = min(drop, ap) if floor_t >= t else min(drop, min(ap, t - max(floor_t, 0.0)))
-        bits[0, at], bits[1, at], bits[2, at] = touch, centre, opened
+        self.out[13, at] = min(drop, ap) if floor_t >= t else min(drop, min(ap, t - max(floor_t, 0.0)))
+        self.out_bits[0, at], self.out_bits[1, at], self.out_bits[2, at] = touch, centre, opened
+        self.out_move[at] = cython.cast(cython.int, move)
+        self.out_profile[at] = cython.cast(
+            cython.int, self.profiles.write(reach, disc, under, self.under_area, self.under_high)
+        )
+        self.made = at + 1
+        self.touched = move
         return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _lay_out_flat(self, swept: cython.double, drop: cython.double) -> cython.void:
+        k: cython.int
+        most: cython.double = 0.0
+        if swept >= 1e-6 and self.met > 0:
+            self.profiles.flat(self.met_v, self.met_h, self.met_area, self.met, self.radius, self.cell, swept)
+        if drop > 1e-6:  # as deep as what the tip takes off, if the rim meets less
+            for k in range(LEVELS):
+                if self.under_area[k] > 0:
+                    most = self.under_high[k] / self.under_area[k]
+            self.profiles.ap = max(self.profiles.ap, most * drop)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _lay_out_rounded(
+        self, swept: cython.double, drop: cython.double, disc: cython.double
+    ) -> cython.double:
+        """Returns the tool's radius at the top of the contact."""
+        b: cython.int
+        most: cython.double = self.most if self.most > 0 else self.most_of_slivers
+        foot: cython.double = 0.0 if self.shape == BALL else max(0.0, min(self.foot, most))
+        reach: cython.double = self._radius_at(most)
+        high: cython.double
+        r: cython.double
+        if self.shape == BALL and disc > 0:
+            self.under_area[LEVELS - 1] = self.under_high[LEVELS - 1] = self.under
+        self.profiles.ap = most - foot
+        if swept < 1e-6 or most <= 0:
+            return reach
+        self.profiles.gather(
+            self.met_v, self.met_h, self.met_area, self.met, 0, max(reach, 0.5 * self.cell), self.cell, swept
+        )
+        for b in range(1, self.profiles.bins + 1):
+            if self.profiles.cover[0][b] > 0:
+                self.profiles.local[b] = self._radius_at(self.profiles.high[0][b] / self.profiles.cover[0][b])
+        self.profiles.rounded(foot, most)
+        r = self._radius_at(self.profiles.ap)
+        self.profiles.climb = min(1.0, max(0.0, self.right / self.removed))
+        # where both sides cut alike the material is level, and the mean depth along the piece gives the section
+        high = self.profiles.ap
+        if fabs(self.profiles.climb - 0.5) < 0.15 and high > fabs(drop):
+            high -= 0.5 * fabs(drop)
+        self.profiles.ae = min(2 * r, self._stepover(self.removed * self.cell * self.cell / swept, high))
+        self.profiles.angle = 57.29577951308232 * acos(max(-1.0, 1 - self.profiles.ae / r)) if r > 0 else 0.0
+        return reach

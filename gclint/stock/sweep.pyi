@@ -1,4 +1,5 @@
 from gclint.columns import Bytes, Floats, Floats32, Ints
+from gclint.stock.rim import Rim
 
 TOOL_COLUMNS: tuple[str, ...]
 PIECE_COLUMNS: tuple[str, ...]
@@ -15,5 +16,6 @@ class Sweeper:
         x0s: Floats, y0s: Floats, z0s: Floats, x1s: Floats, y1s: Floats, z1s: Floats,
         cus: Floats, cvs: Floats, sweeps: Floats,
         tool: Ints, tools: Floats, resolution: float, most_work: float,
-        out: Floats32, out_move: Ints, out_bits: Bytes, skipped: Bytes, before: Floats32,
+        out: Floats32, out_move: Ints, out_profile: Ints, out_bits: Bytes,
+        skipped: Bytes, before: Floats32, profiles: Rim,
     ) -> tuple[int, int]: ...  # fmt: skip

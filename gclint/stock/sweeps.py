@@ -10,9 +10,11 @@ import numpy as np
 from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
 from gclint.problem import NotBuilt
+from gclint.stock.contact import empty, joined
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
+from gclint.tables.contact import Contact
 from gclint.tables.field import Field, Side
 from gclint.tables.motion import Motion
 
@@ -28,11 +30,13 @@ class Swept:
     side: Side
     table: Floats32  # [PIECE_COLUMNS, pieces]
     move: Ints
+    profile: Ints  # [pieces] row of `contact`
+    contact: Contact
     bits: Bytes
     skipped: Bytes  # [moves]
     before: Floats32
     next_move: int
-    whole: tuple[Floats32, Ints, Bytes]  # table, move and bits with the room behind them, which is of no meaning
+    whole: tuple[Any, ...]  # table, move, profile, bits with the room behind, which means nothing
 
     @property
     def columns(self) -> dict[str, Floats32]:
@@ -72,14 +76,14 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
     for name in Side.__slots__:
         halves.join(getattr(first.side, name), getattr(second.side, name))
     own = int(np.searchsorted(second.move, halves.at))
-    table, move, bits = (
-        _behind(kept, len(first.move), more)
-        for kept, more in zip(
-            first.whole, (second.table[:, own:], second.move[own:], second.bits[:, own:]), strict=True
-        )
-    )
+    profile = second.profile[own:]
+    skip = int(profile[0]) if len(profile) else len(second.contact)  # those of moves gone through again
+    later = second.table[:, own:], second.move[own:], profile + (len(first.contact) - skip), second.bits[:, own:]
+    whole = tuple(_behind(kept, len(first.move), more) for kept, more in zip(first.whole, later, strict=True))
+    table, move, profile, bits = whole
+    contact = joined([first.contact, second.contact.part(skip)])
     return Swept(
-        first.side, table, move, bits, second.skipped, second.before, second.next_move, (table, move, bits)
+        first.side, table, move, profile, contact, bits, second.skipped, second.before, second.next_move, whole
     )
 
 
@@ -96,6 +100,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
          start: Field | None, floor: Floats32 | None) -> Swept:  # fmt: skip
     """One sweep over the first so many moves."""
     try:
+        from gclint.stock.rim import Rim
         from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
     except ImportError:
         raise NotBuilt("gclint.stock.sweep") from None
@@ -111,25 +116,25 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
     )  # fmt: skip
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
     room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
-    tables: list[Floats32] = []
-    of_move: list[Ints] = []
-    bits: list[Bytes] = []
-    at = 0
+    parts: list[tuple[Any, ...]] = []
+    contacts: list[Contact] = []
+    at = rows = count = 0
     while at < moves:
-        out = np.empty((len(PIECE_COLUMNS), room), np.float32)
-        out_move, out_bits = np.empty(room, np.int32), np.empty((3, room), np.uint8)
+        out, bits = np.empty((len(PIECE_COLUMNS), room), np.float32), np.empty((3, room), np.uint8)
+        of_move, profile = np.empty(room, np.int32), np.empty(room, np.int32)
+        contact = empty(room)
+        rim = Rim(contact.depth, contact.edges, contact.above, contact.reach, contact.disc)
         at, made = sweeper.run(
             at, m.kind[:moves], m.plane, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep,
-            tool, tools, resolution, most_work, out, out_move, out_bits, skipped, before,
+            tool, tools, resolution, most_work, out, of_move, profile, bits, skipped, before, rim,
         )  # fmt: skip
-        tables.append(out[:, :made])
-        of_move.append(out_move[:made])
-        bits.append(out_bits[:, :made])
-        if sweeper.cells_visited > most_work:
+        profile[:made] += rows
+        contacts.append(contact.part(0, rim.used))
+        parts.append((out, of_move, profile, bits))
+        count, rows = count + made, rows + rim.used
+        if sweeper.cells_visited > most_work or at >= moves:
             break
-    if len(tables) == 1:
-        whole = out, out_move, out_bits
-    else:
-        whole = np.concatenate(tables, axis=1), np.concatenate(of_move), np.concatenate(bits, axis=1)
-    count = sum(len(each) for each in of_move)
-    return Swept(side, whole[0][:, :count], whole[1][:count], whole[2][:, :count], skipped, before, at, whole)
+        parts[-1] = tuple(each[..., :made] for each in parts[-1])
+    whole = tuple(each[0] if len(each) == 1 else np.concatenate(each, axis=-1) for each in zip(*parts, strict=True))
+    out, of_move, profile, bits = (each[..., :count] for each in whole)
+    return Swept(side, out, of_move, profile, joined(contacts), bits, skipped, before, at, whole)

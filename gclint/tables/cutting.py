@@ -53,6 +53,7 @@ class Loads:
     fz: Floats32  # feed per tooth, mm
     effective_diameter: Floats32  # diameter that cuts at this depth, mm
     h_ex: Floats32  # largest chip thickness after radial thinning and tool shape, mm
+    h_thick: Floats32  # h_ex of the tooth that stands out farthest, by the tool's declared runout
     h_m: Floats32  # mean chip thickness, mm
     edge_speed: Floats32  # at the effective diameter, m/min
     chip_low: Floats32  # window of h_ex for this tool, operation and edge speed, mm; NaN = no limit known

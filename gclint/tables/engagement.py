@@ -14,6 +14,7 @@ import numpy as np
 
 from gclint.columns import Bytes, Floats32, Ints
 from gclint.tables.assumption import Assumption
+from gclint.tables.contact import Contact
 from gclint.tables.field import Field, gone
 from gclint.tables.setup import Assumed, Stock
 
@@ -36,20 +37,21 @@ class Pieces:
     travel: Floats32  # in X and Y
     drop: Floats32  # downward, positive; negative where the tool rises
     removed: Floats32  # volume
-    ap: Floats32  # axial depth of cut: top of the material met (no slivers of a wall) above the lowest point that cuts
-    # radial width of cut, 0..D; of tools that are not flat the stepover from an equal cut beside which they take this
-    # section, at most the diameter that is in the cut (a slot)
+    # Depth and width of one statement: of all that is so deep all over its width, the largest section. A wall skim over
+    # a thin floor is deep and narrow or shallow and wide, whichever takes off more, never deep and wide.
+    ap: Floats32  # axial depth of cut; of tools that are not flat the top of the material above the lowest contact
+    # radial width of that contact, 0..D; of tools that are not flat the stepover from an equal cut beside which they
+    # take this section, at most the diameter that is in the cut (a slot)
     ae: Floats32
-    angle: (
-        Floats32  # engagement angle, 0..180 in level motion; of tools that are not flat arccos(1 - ae / radius there)
-    )
+    angle: Floats32  # engagement angle of that contact, 0..180; of other tools arccos(1 - ae / radius there)
     climb: Floats32  # share of the cut that is climb milling with a clockwise spindle, 0..1
-    under: Floats32  # share of the tool's disc (at full diameter) on uncut material as it goes down; 0 when it does not
+    under: Floats32  # share of the tool's footprint that met material as it went down; 0 when it does not
     centre: Bytes  # 1 where material lies under the middle 0.3 D (radius) of the tip as it goes down
     touch: Bytes  # TIP, SIDE, SHANK bits
     shank: Floats32  # height of wall met by the shank above the flutes; 0 if none
     depth: Floats32  # of the tip's lowest point below the stock's top
     open_start: Bytes  # 1 where the tip, at the start of the piece, stood in space already cut or outside the stock
+    profile: Ints  # row of Engagement.contact; neighbours that are alike share one
 
     def __len__(self) -> int:
         return len(self.move)
@@ -60,17 +62,22 @@ class Entries:
     """Each place where the tip starts down into solid, or starts to cut after open space."""
 
     kind: Bytes  # index into ENTRY_KINDS
-    first_move: Ints  # rows of Motion
+    first_move: Ints  # rows of Motion: the first in solid, and the last
     last_move: Ints
     pass_: Ints  # row of Passes it opens or lies in; -1 if none
-    solid: Floats32  # depth of solid gone through (uncut material met on the way down)
+    # depth of solid gone through under at least half of the disc; where less than a quarter of the way has so much
+    # under it, under at least a tenth: less than that is a graze and does not count
+    solid: Floats32
     descent: Floats32  # whole descent of those moves, air included
     travel: Floats32  # X-Y travel while in solid
-    slope: Floats32  # degrees below level while in solid: 90 = straight down
-    under: Floats32  # largest share of the disc on uncut material
+    slope: Floats32  # degrees below level of the steepest stretch of about half a diameter: 90 = straight down
+    steep_move: Ints  # row of Motion at which that stretch begins
+    steep_drop: Floats32  # its drop
+    steep_travel: Floats32  # and its X-Y travel
+    under: Floats32  # share of the disc on solid over the depth `solid`: at least half, or less than half
     centre: Bytes  # 1 where the middle of the tip met uncut material
     feed: Floats32  # highest set feed in solid, mm/min (NaN if none)
-    z_feed: Floats32  # highest downward share of it, mm/min
+    z_feed: Floats32  # highest downward share of it, bits of next to no depth apart, mm/min
     depth: Floats32  # tip's depth below the stock's top at the end of the entry
     radius: Floats32  # of the helix; NaN if not a helix
     from_outside: Bytes  # 1 where the descent was made outside the stock's outline
@@ -110,6 +117,7 @@ class Engagement:
     cell: float  # mm; 0 where nothing was modelled
     cell_wanted: float  # mm; smaller than `cell` where the memory cap made the cell grow
     pieces: Pieces
+    contact: Contact  # the profiles of the pieces
     entries: Entries
     passes: Passes
     cut: Floats32  # [ny, nx] depth of the finished surface below the stock's top, 0 = untouched

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 from typing import Any
 
 import numpy as np
 
 from gclint.columns import Column
 from gclint.faults import Faults
+from gclint.stock.contact import MIDDLE, MM, NO_BAND, NONE, SECTOR, Contact
+from gclint.stock.contact import empty as empty_contact
 from gclint.tables.engagement import SIDE, TIP, Engagement, Entries, Passes, Pieces
 from gclint.tables.motion import LINE, Motion
 from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool
@@ -54,16 +57,35 @@ def timing(of: Motion) -> Timing:
     return Timing(reached=of.feed.copy(), peak=of.feed.copy(), seconds=np.ones(len(of)), dwell=0.0, assumed=())
 
 
-def engagement(rows: int = 1, **columns: Any) -> Engagement:
-    """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide."""
+def contact(ae: Any, ap: Any, radius: Any = 3.0, around: float = 90.0) -> Contact:
+    """Profiles of level contact ae wide and ap deep, one for each row: from the rim at `around` degrees inward."""
+    ae, ap, radius = np.broadcast_arrays(np.atleast_1d(ae), ap, radius)
+    made = empty_contact(len(ae))
+    for row, (wide, deep, r) in enumerate(zip(ae.tolist(), ap.tolist(), radius.tolist(), strict=True)):
+        made.depth[row], made.edges[row], made.above[row], made.disc[row] = 0, NONE, NO_BAND, 0
+        made.reach[row] = round(min(r, 100.0) / float(MM))
+        if not (wide > 0 and deep > 0):
+            continue
+        last = around
+        first = math.degrees(math.asin(max(-1.0, math.sin(math.radians(last)) - wide / r)))
+        made.edges[row, :2] = round(first * 100), round(last * 100)
+        met = (first < MIDDLE + SECTOR / 2) & (last > MIDDLE - SECTOR / 2)
+        made.depth[row, met] = round(min(max(deep / float(MM), 1), 60000))
+    return made
+
+
+def engagement(rows: int = 1, radius: Any = 3.0, **columns: Any) -> Engagement:
+    """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide, with a tool of this radius."""
     made = {"move": np.arange(rows), "end": 1.0, "length": 5.0, "travel": 5.0, "ap": 2.0, "ae": 1.0, "angle": 60.0}
-    made |= {"touch": TIP | SIDE, "depth": 2.0}
+    made |= {"touch": TIP | SIDE, "depth": 2.0, "profile": np.arange(rows)}
+    made |= columns
     whole = empty(Passes, 1, last_piece=rows - 1, tool=1, length=5.0 * rows)
     return Engagement(
         box=None,
         cell=0.1,
         cell_wanted=0.1,
-        pieces=Pieces(**empty(Pieces, rows, **(made | columns))),
+        pieces=Pieces(**empty(Pieces, rows, **made)),
+        contact=contact(np.broadcast_to(made["ae"], (rows,)), made["ap"], radius),
         entries=Entries(**empty(Entries, 0)),
         passes=Passes(**whole),
         cut=np.zeros((1, 1), np.float32),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from gclint.cutting import formulas as f
@@ -45,7 +47,37 @@ def test_chip_thickness(share: float, largest: float, mean: float) -> None:
 
 def test_mean_chip_of_a_centred_face_cut() -> None:
     """Geometry: the mean of cos over 30 degrees on both sides is 3 / pi = 0.9549; a side cut of D / 2 has 2 / pi."""
-    assert f.chip_thickness_mean_centred(1.0, 3.0, 6.0) == pytest.approx(0.9549, abs=1e-4)
+    arc = 2 * math.degrees(math.asin(3.0 / 6.0))
+    assert float(f.chip_thickness_mean_of_arc(1.0, 3.0, 3.0, arc)) == pytest.approx(0.9549, abs=1e-4)
+
+
+@pytest.mark.parametrize(("share", "mean"), [(0.1, 0.3108), (0.25, 0.4775), (0.5, 0.6366), (1.0, 0.6366)])
+def test_mean_chip_of_an_arc_at_the_side(share: float, mean: float) -> None:
+    """Fundamentals of Machining Processes, 2nd ed., 2013, p. 174: the form for a measured arc is that of a side cut."""
+    arc = float(f.engagement_angle(share * 6.0, 6.0))
+    assert float(f.chip_thickness_mean_of_arc(1.0, share * 6.0, 3.0, arc)) == pytest.approx(mean, abs=1e-4)
+
+
+@pytest.mark.parametrize(("fz", "runout", "thick"), [(0.025, 0.01, 0.035), (0.05, 0.03, 0.08), (0.01, 0.05, 0.02)])
+def test_chip_of_a_tool_that_runs_out(fz: float, runout: float, thick: float) -> None:
+    """From memory, no source read: with two flutes the teeth take fz +/- the runout. Geometry: one alone takes 2 fz."""
+    assert float(f.chip_thickness_with_runout(fz, runout, 2)) == pytest.approx(thick)
+    assert float(f.chip_allowed_with_runout(thick, runout, 2)) == pytest.approx(fz)
+
+
+@pytest.mark.parametrize("z", [1, 2, 3, 4, 6])
+@pytest.mark.parametrize("runout", [0.004, 0.02, 0.2])
+def test_chip_of_a_tool_that_runs_out_against_its_teeth_turned_round(z: int, runout: float) -> None:
+    """Geometry: the surface that the teeth leave one after another, for all directions of the eccentricity."""
+    fz, thickest = 0.03, 0.0
+    for turned in range(720):
+        radius = [runout / 2 * math.cos(2 * math.pi * i / z + math.radians(turned / 2)) for i in range(z)]
+        chips = [min(k * fz + radius[0] - radius[-k % z] for k in range(1, z + 1))]
+        thickest = max(thickest, *chips)
+    most = float(f.chip_thickness_with_runout(fz, runout, z))
+    assert thickest <= most + 1e-9
+    assert most == pytest.approx(thickest, rel=0.12)
+    assert float(f.chip_allowed_with_runout(most, runout, z)) == pytest.approx(fz)
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 
 from gclint.faults import Faults
+from gclint.stock.contact import MIDDLE, MM, NO_BAND, NONE, SHARE, Contact, empty
 from gclint.tables.motion import ARC_CCW, ARC_CW, LINE, RAPID, Motion
 from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Stock, Tool
 
@@ -119,3 +120,34 @@ def box(x: tuple[float, float], y: tuple[float, float], depth: float = 20.0, top
 
 def flat(diameter: float = 6.0, **more: Any) -> Tool:
     return Tool(1, "flat", diameter, **more)
+
+
+def contact_of(
+    runs: Sequence[Sequence[tuple[float, float, float]]], reach: float = 3.0, disc: Sequence[float] = (0, 0, 0, 0, 0)
+) -> Contact:
+    """One profile for each list of (first degree, last degree, depth in mm); at most two runs of each depth.
+
+    disc: share of the disc that met material, then as shares of the drop the median, what came off under half and a
+    tenth of the disc, and the most.
+    """
+    made = empty(len(runs))
+    made.depth[:], made.edges[:], made.above[:] = 0, NONE, NO_BAND
+    made.reach[:], made.disc[:] = min(65535, round(reach / MM)), np.round(np.asarray(disc) / SHARE)
+    for row, each in enumerate(runs):
+        levels = sorted({depth for _, _, depth in each})
+        for band, level in enumerate(levels):
+            inside = sorted((first, last) for first, last, depth in each if depth >= level)
+            joined: list[list[float]] = []
+            for first, last in inside:
+                if joined and first <= joined[-1][1]:
+                    joined[-1][1] = max(joined[-1][1], last)
+                else:
+                    joined.append([first, last])
+            for run, (first, last) in enumerate(joined):
+                made.edges[row, 4 * band + 2 * run : 4 * band + 2 * run + 2] = round(100 * first), round(100 * last)
+                middle = (first <= MIDDLE) & (last >= MIDDLE)
+                middle[int(min(23, ((first + last) / 2 + 90) // 7.5))] = True
+                made.depth[row, middle] = min(65535, round(level / MM))
+            if band:
+                made.above[row, band - 1] = min(65534, round((levels[band - 1] + level) / 2 / MM))
+    return made

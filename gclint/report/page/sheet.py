@@ -45,7 +45,7 @@ from gclint.knowledge.glosses import glosses
 from gclint.report.text.cautions import cautions, in_short
 from gclint.report.text.gauge import gauge_of
 from gclint.report.text.paper_words import on_paper
-from gclint.report.text.show_out import feed_words, load_words, speed_words
+from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 from gclint.tables.setup import Setup, Stock
@@ -367,11 +367,8 @@ def _tool_rows(
         most = f" (most {facts.chip_operation} cuts)" if facts.chip_usual_mm else ""
         rows.append(("chip", [f"{lengths.lengths(*usual)}{most}{known}"]))
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
-    if row.ap_max_mm is not None and row.ae_max_mm is not None:
-        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
-        rows.append(("depth", [
-            f"at most {lengths.length(row.ap_max_mm)} deep at once, {lengths.length(row.ae_max_mm)} wide{deepest}"
-        ]))  # fmt: skip
+    if depth := depth_words(facts, lengths):
+        rows.append(("depth", [depth]))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]

@@ -27,6 +27,7 @@ from gclint.tables.finding import Extent, ToolRow
 from gclint.tables.motion import Followed
 
 FILES_NAMED = 5
+ONE_CUT = 0.95  # of the largest width: the deepest cut is as good as the widest
 
 
 class Shown(msgspec.Struct, frozen=True):
@@ -153,12 +154,27 @@ def speed_words(facts: ToolFacts) -> str:
     return ", ".join(parts)
 
 
+def depth_words(facts: ToolFacts, lengths: Lengths) -> str:
+    """'at most 18 mm deep at once (0.2 mm wide there), 6 mm wide (0.5 mm deep there)'; "" where nothing is cut."""
+    if facts.deepest_cut_mm is None or facts.widest_cut_mm is None:
+        return ""
+    (deep, narrow), (shallow, wide) = facts.deepest_cut_mm, facts.widest_cut_mm
+    there = tip = ""
+    if narrow < ONE_CUT * wide:
+        there, tip = f" ({lengths.length(narrow)} wide there)", f" ({lengths.length(shallow)} deep there)"
+    deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
+    return f"at most {lengths.length(deep)} deep at once{there}, {lengths.length(wide)} wide{tip}{deepest}"
+
+
 def load_words(facts: ToolFacts, lengths: Lengths) -> list[tuple[str, str]]:
     """[('force', '11 to 30 N in the heaviest cut, power ...'), ('bends', '0.01 to 0.03 mm at the tip, ...')].
 
     Two digits: the constants behind are known no better. What is not known is left out.
     """
     row, lines = facts.row, []
+    if facts.runout_mm and row.h_ex_mm:
+        most = lengths.length(row.h_ex_mm[1])
+        lines.append(("runout", f"{lengths.length(facts.runout_mm)}: the tooth that stands out takes up to {most}"))
     label = "force" if row.force_n else "power"
     parts = [f"{span(*row.force_n, 'N', 2)} in the heaviest cut"] if row.force_n else []
     if row.power_w:

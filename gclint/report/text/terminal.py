@@ -34,7 +34,7 @@ from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, cou
 from gclint.report.text.cautions import in_short as short_cautions
 from gclint.report.text.gauge import gauge_of
 from gclint.report.text.paper import STYLES, Paper, clean
-from gclint.report.text.show_out import feed_words, load_words, speed_words
+from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 
@@ -189,10 +189,8 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field("chip", gloss(f"chip {lengths.lengths(*usual)}{most}{known}").removeprefix("chip "), INDENT)
     for label, words in load_words(facts, lengths):
         paper.field(label, gloss(words), INDENT)
-    if row.ap_max_mm is not None and row.ae_max_mm is not None:
-        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
-        deep, wide = lengths.length(row.ap_max_mm), lengths.length(row.ae_max_mm)
-        paper.field("depth", f"at most {deep} deep at once, {wide} wide{deepest}", INDENT)
+    if depth := depth_words(facts, lengths):
+        paper.field("depth", depth, INDENT)
 
 
 def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
