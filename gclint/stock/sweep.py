@@ -50,6 +50,7 @@ SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chor
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
 MOST_MET = cython.declare(cython.int, 8192)  # parts of cells noted for one piece; of more, a share
+LANES = cython.declare(cython.int, 32)
 LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
 MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
@@ -71,11 +72,15 @@ class Sweeper:
     """The field, the tool that is in the spindle, and the sums of the piece under way.
 
     cut, share, other: float32 [ny, nx], mm, share of the cell, mm. The cell (0, 0) has its corner at x_low, y_low.
+    floor: the same, depth at which the material ends because the blank was cut from below (inf where it was not); of
+    another shape where it was cut nowhere. No cell is lowered beyond it: what lies deeper is air.
     """
 
     cut: cython.float[:, ::1]
     share: cython.float[:, ::1]
     other: cython.float[:, ::1]
+    floor: cython.float[:, ::1]
+    floored: cython.bint  # somewhere the material ends above the blank's underside
     row_depth: cython.float[::1]
     nx: cython.Py_ssize_t
     ny: cython.Py_ssize_t
@@ -101,6 +106,7 @@ class Sweeper:
     shank_radius: cython.double
     # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
     cutting_radius: cython.float[13065]
+    cutting_height: cython.float[13065]  # of the tool's surface there, above its tip
     slope_known: cython.uchar[201]
     at_slope: cython.int
     # the moves: columns of `moves` rows
@@ -180,6 +186,10 @@ class Sweeper:
     # of it, area and sum of the heights taken off, by the height's share of the drop
     under_area: cython.float[16]
     under_high: cython.float[16]
+    lane_volume: cython.float[32]  # see _take_block
+    lane_cells: cython.float[32]
+    sample: cython.int  # of fine moves, every so many rows of cells are looked at for what lies under the tip
+    front: cython.Py_ssize_t  # where in row_depth the depth that the rim meets lies behind the depth that is reached
     discs: cython.double  # segments swept; each has its disc
     foot_2: cython.double  # square of the radius of the tool's footprint in the material
     # parts of cells that were met: place across the path, height, area
@@ -216,18 +226,21 @@ class Sweeper:
         top: float,
         row_depth,
         merged: int,
+        floor,
     ):
         self.cut, self.share, self.other = cut, share, other
         self.ny, self.nx = cut.shape[0], cut.shape[1]
         if share.shape != cut.shape or other.shape != cut.shape:
             raise ValueError("the three fields must have one shape")
-        if row_depth.shape[0] < self.nx:
-            raise ValueError("the row buffer is shorter than a row")
+        if row_depth.shape[0] < 2 * self.nx:
+            raise ValueError("the row buffer is shorter than two rows")
         self.row_depth = row_depth
+        self.floor, self.floored = floor, floor.shape == cut.shape
         self.merged = max(1, min(MOST_MERGED, merged))
         self.x_low, self.y_low, self.cell, self.top = x_low, y_low, cell, top
         self.per_cell = 1 / cell
-        self.walls, self.round, self.work, self.scanned, self.touched = False, False, 0.0, 0, -2
+        self.walls, self.round = bool(share.any()), False
+        self.work, self.scanned, self.touched = 0.0, 0, -2
         self.carry, self.carried, self.current = 0, 0, -1
         self.last_x = self.last_y = self.last_t = NAN
 
@@ -375,8 +388,6 @@ class Sweeper:
         """
         high: cython.double = depth - old
         front: cython.double = depth
-        met: cython.double
-        beyond: cython.double
         self.removed += high * area
         if high <= self.least:
             return
@@ -386,21 +397,12 @@ class Sweeper:
             if self.straight_down:
                 self._under(a, v, high, area)
                 return
-            met = self.radius * self.radius - v * v
-            met = a - sqrt(met if met > 0 else 0.0)
             if self.going_down:  # what the rim does not meet ahead of it, the tip takes off
-                front = min(depth, self._tip(met))
+                front = self.radius * self.radius - v * v
+                front = min(depth, self._tip(a - sqrt(front if front > 0 else 0.0)))
                 self._under(a, v, depth - max(old, front), area)
             if front - old > self.least:
-                beyond = (met - self.ahead) * self.per_cell + 1
-                if beyond > 0:
-                    beyond = min(beyond, 1.0) * area
-                    area -= beyond
-                    if self.carry < MOST_CARRIED:
-                        self.carry_v[self.carry], self.carry_h[self.carry] = v, front - old
-                        self.carry_area[self.carry] = beyond
-                        self.carry += 1
-                self._note(v, front - old, area)
+                self._meet(a, v, front - old, area)
             return
         self.right += min(1.0, max(0.0, 0.5 - v * self.per_cell)) * high * area
         front = max(depth, self._tip(a))
@@ -415,6 +417,23 @@ class Sweeper:
             self.foot = min(self.foot, front - depth)
         if self.going_down:
             self._under(a, v, high, area)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _meet(
+        self, a: cython.double, v: cython.double, high: cython.double, area: cython.double
+    ) -> cython.void:
+        """Notes what the rim of a flat tool meets; the next piece gets what lies beyond this one's end."""
+        beyond: cython.double = self.radius * self.radius - v * v
+        beyond = (a - sqrt(beyond if beyond > 0 else 0.0) - self.ahead) * self.per_cell + 1
+        if beyond > 0:
+            beyond = min(beyond, 1.0) * area
+            area -= beyond
+            if self.carry < MOST_CARRIED:
+                self.carry_v[self.carry], self.carry_h[self.carry], self.carry_area[self.carry] = v, high, beyond
+                self.carry += 1
+        self._note(v, high, area)
 
     @cython.cfunc
     @cython.nogil
@@ -440,40 +459,132 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _take(
-        self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double
+        self,
+        j: cython.Py_ssize_t,
+        first: cython.Py_ssize_t,
+        end: cython.Py_ssize_t,
+        at: cython.Py_ssize_t,
+        a: cython.double,
+        v: cython.double,
     ) -> cython.void:
-        """Lowers whole cells of one row to row_depth; a, v: place of cell `first` relative to the segment."""
-        n: cython.Py_ssize_t = end - first
-        i: cython.Py_ssize_t
-        cut: cython.p_float = cython.address(self.cut[j, first])
-        share: cython.p_float = cython.address(self.share[j, first])
-        other: cython.p_float = cython.address(self.other[j, first])
-        depth: cython.p_float = cython.address(self.row_depth[0])
-        walls: cython.bint = self.walls
+        """Lowers whole cells of one row to row_depth, from its place `at` on; a, v: place of cell `first` relative to
+        the segment."""
+        n: cython.int = cython.cast(cython.int, end - first)
+        i: cython.int
+        b: cython.int = 0
+        m: cython.int
+        walled: cython.int = 0
+        cut: cython.p_float = cython.address(self.cut[j, 0]) + first
+        share: cython.p_int = cython.cast(cython.p_int, cython.address(self.share[j, 0])) + first
+        depth: cython.p_float = cython.address(self.row_depth[0]) + at
         old: cython.float
-        d: cython.float
-        m: cython.float
         da: cython.double = self.ux * self.cell
         dv: cython.double = -self.uy * self.cell
+        if n <= 0:
+            return
+        if self.walls:
+            for i in range(n):
+                walled |= share[i]
+            if walled != 0:
+                for i in range(n):
+                    if share[i] != 0:
+                        self._take_walled(j, first + i, depth[i], a + i * da, v + i * dv)
+                        depth[i] = 0  # done
+        if self.shape == FLAT:
+            while b < n:
+                m = min(LANES, n - b)
+                self._take_block(cut + b, depth + b, m, a + b * da, v + b * dv, j % self.sample == 0)
+                b += m
+            return
         for i in range(n):
-            d = depth[i]
             old = cut[i]
-            if d > old:
-                cut[i] = d
-                m = 0
-                if walls and share[i] > 0:
-                    m = share[i]
-                    if other[i] <= d:
-                        share[i] = 0
-                        if other[i] < d:
-                            self._count(a + i * da, v + i * dv, other[i], d, m)
-                self._count(a + i * da, v + i * dv, old, d, 1 - m)
-            elif walls and share[i] > 0 and other[i] < d:
-                m, old = share[i], other[i]
-                other[i] = d
-                if d >= cut[i] - 1e-5:
-                    share[i] = 0
-                self._count(a + i * da, v + i * dv, old, d, m)
+            if depth[i] > old:
+                cut[i] = depth[i]
+                self._count(a + i * da, v + i * dv, old, depth[i], 1)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _take_block(
+        self,
+        cut: cython.p_float,
+        depth: cython.p_float,
+        m: cython.int,
+        a: cython.double,
+        v: cython.double,
+        sampled: cython.bint,
+    ) -> cython.void:
+        """Lowers at most LANES cells without walls under a flat tool; sampled: those under its tip are looked at.
+
+        The processor does four cells at a time where a loop has neither branches nor a sum across cells: so each sum is
+        kept by the cell's place in its block until the piece is done.
+        """
+        low = cython.declare(cython.float[32])
+        side = cython.declare(cython.float[32])
+        front: cython.p_float = depth + self.front  # what the rim meets; below it the tip follows
+        i: cython.int
+        bits: cython.int = 0
+        least: cython.float = self.least
+        one: cython.float = 1
+        old: cython.float
+        x: cython.float
+        y: cython.float
+        cap: cython.float = -1 if self.straight_down else 1e30  # the rim meets nothing on the way straight down
+        da: cython.double = self.ux * self.cell
+        dv: cython.double = -self.uy * self.cell
+        for i in range(m):
+            bits |= depth[i] > cut[i]
+        if bits == 0:
+            return
+        bits = 0
+        for i in range(m):
+            old = cut[i]
+            x = depth[i]
+            y = front[i]
+            y = y if y < x else x
+            y = y if y < cap else cap
+            y = y - old
+            cut[i] = x if x > old else old
+            x = x - old
+            x = x if x > 0 else 0
+            low[i], side[i] = x, y
+            bits |= y > least
+        for i in range(m):
+            self.lane_volume[i] += low[i]
+        for i in range(m):
+            self.lane_cells[i] += one if low[i] > least else 0
+        if bits != 0:
+            for i in range(m):
+                if side[i] > least:
+                    self._meet(a + i * da, v + i * dv, side[i], 1)
+        if self.going_down and sampled:
+            for i in range(m):
+                if low[i] > least:
+                    y = side[i]
+                    self._under(a + i * da, v + i * dv, low[i] - (y if y > 0 else 0), self.sample)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _take_walled(
+        self, j: cython.Py_ssize_t, i: cython.Py_ssize_t, d: cython.float, a: cython.double, v: cython.double
+    ) -> cython.void:
+        """Lowers one whole cell through which a wall runs."""
+        old: cython.float = self.cut[j, i]
+        m: cython.float = self.share[j, i]
+        other: cython.float = self.other[j, i]
+        if d > old:
+            self.cut[j, i] = d
+            if other <= d:
+                self.share[j, i] = 0
+                if other < d:
+                    self._count(a, v, other, d, m)
+            self._count(a, v, old, d, 1 - m)
+        elif other < d:
+            self.other[j, i] = d
+            if d >= old - 1e-5:
+                self.share[j, i] = 0
+            self._count(a, v, other, d, m)
 
     @cython.cfunc
     @cython.nogil
@@ -554,13 +665,20 @@ class Sweeper:
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
-    def _cover(self, dx: cython.double, dy: cython.double) -> cython.double:
-        """Share of the cell at (dx, dy) from the axis that lies within the tool's radius, the rim taken as straight."""
-        r: cython.double = sqrt(dx * dx + dy * dy)
+    def _cover(self, along: cython.double, across: cython.double) -> cython.double:
+        """Share of a cell that lies within the tool's radius, the rim taken as straight there.
+
+        along, across: the cell's place from the axis, in the segment's direction and left of it.
+        """
+        r: cython.double = sqrt(along * along + across * across)
         s: cython.double = (r - self.radius) * self.per_cell
-        wide: cython.double = max(fabs(dx), fabs(dy)) / max(r, 1e-12)
-        thin: cython.double = min(fabs(dx), fabs(dy)) / max(r, 1e-12)
+        x: cython.double = fabs(along * self.ux - across * self.uy)
+        y: cython.double = fabs(along * self.uy + across * self.ux)
+        wide: cython.double
+        thin: cython.double
         e: cython.double
+        r = 1 / max(r, 1e-12)
+        wide, thin = max(x, y) * r, min(x, y) * r
         if 2 * fabs(s) <= wide - thin:
             return 0.5 - s / wide
         e = 0.5 * (wide + thin) - fabs(s)
@@ -574,7 +692,7 @@ class Sweeper:
     @cython.inline
     @cython.exceptval(check=False)
     def _depth_at(self, a: cython.double, v: cython.double) -> cython.double:
-        """Depth reached at one place near the rim by the segment (flat tools exactly, others at their rim)."""
+        """Depth reached at one place by the rim of a tool that is not flat."""
         h: cython.double = 0.0
         if self.slope != 0:
             h = sqrt(max(0.0, self.radius * self.radius - v * v))
@@ -626,7 +744,7 @@ class Sweeper:
                     hi = r
                 else:
                     lo = r
-            self.cutting_radius[65 * k + i] = hi
+            self.cutting_radius[65 * k + i], self.cutting_height[65 * k + i] = hi, self._profile(hi)
 
     @cython.cfunc
     @cython.nogil
@@ -664,6 +782,7 @@ class Sweeper:
         vv: cython.float
         q: cython.float
         u: cython.float
+        self.front = 0
         if slope == 0:
             for i in range(m):
                 depth[i] = t
@@ -676,6 +795,17 @@ class Sweeper:
             u = u if u > sa else sa
             u = u if u < sb else sb
             depth[i] = t + (slope + bend * u) * u
+        if self.going_down and m > 1:
+            self.front = self.nx
+            depth += self.nx
+            for i in range(m):
+                vv = v + i * dv
+                q = r2 - vv * vv
+                q = q if q > 0 else 0
+                u = a + i * da - sqrtf(q)
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                depth[i] = t + (slope + bend * u) * u
 
     @cython.cfunc
     @cython.nogil
@@ -757,29 +887,43 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _fill_other(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
-        """Any other profile: the radius that cuts is looked up for the path's slope (see _leaned)."""
+        """Any other profile: the radius that cuts, and the tool's height there, are looked up for the path's slope (see
+        _leaned); where the path ends before that place, the nearest end cuts."""
         depth: cython.p_float = cython.address(self.row_depth[0])
-        table: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
-        per: cython.double = 64 / self.radius
+        radii: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
+        heights: cython.p_float = cython.address(self.cutting_height[65 * self.at_slope])
+        per: cython.float = 64 / self.radius
         i: cython.int
         k: cython.int
-        a: cython.double
-        v: cython.double
-        u: cython.double
-        r: cython.double
-        side: cython.double = 1.0 if self.slope > 0 else -1.0
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        a: cython.float
+        v: cython.float
+        u: cython.float
+        r: cython.float
+        x: cython.float
+        sa: cython.float = self.sa
+        sb: cython.float = self.sb
+        t: cython.float = self.t0
+        slope: cython.float = self.slope
+        most: cython.float = 63.999
+        side: cython.float = 1 if self.slope > 0 else -1 if self.slope < 0 else 0
         for i in range(cython.cast(cython.int, n)):
-            a = a0 + i * self.ux * self.cell
-            v = v0 - i * self.uy * self.cell
-            u = 0.0
-            if self.slope != 0:
-                r = min(fabs(v) * per, 63.999)
-                k = cython.cast(cython.int, r)
-                r = table[k] + (r - k) * (table[k + 1] - table[k])
-                u = r * r - v * v
-                u = side * sqrt(u) if u > 0 else 0.0
-            u = min(max(a + u, self.sa), self.sb)
-            depth[i] = self.t0 + self.slope * u - self._profile(sqrt(v * v + (a - u) * (a - u)))
+            a = a0 + i * da
+            v = v0 + i * dv
+            x = fabsf(v) * per
+            x = x if x < most else most
+            k = cython.cast(cython.int, x)
+            x -= k
+            r = radii[k] + x * (radii[k + 1] - radii[k])
+            u = r * r - v * v
+            u = a + side * sqrtf(u if u > 0 else 0)
+            if side != 0 and sa < u < sb:
+                depth[i] = t + slope * u - heights[k] - x * (heights[k + 1] - heights[k])
+            else:
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                depth[i] = t + slope * u - self._profile(sqrtf(v * v + (a - u) * (a - u)))
 
     @cython.cfunc
     @cython.nogil
@@ -799,8 +943,6 @@ class Sweeper:
         e: cython.Py_ssize_t = 0
         of: cython.Py_ssize_t = 0
         oe: cython.Py_ssize_t = 0
-        sf: cython.Py_ssize_t
-        se: cython.Py_ssize_t
         dy: cython.double
         lo: cython.double
         if wall:
@@ -822,18 +964,14 @@ class Sweeper:
         if self.shape == BALL and not self.round and inner > 0:
             self._ball(inner, outer if wall else 0.0, j_first, j_end)
             return
+        if self.shape == FLAT:
+            for j in range(j_first, j_end):
+                self._row_flat(j, inner, outer, skip_start)
+            return
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
-                sf, se = e, e
-                if skip_start and fabs(dy) < inner:
-                    lo = sqrt(inner * inner - dy * dy)
-                    sf = self._index(self.ox - lo, True)
-                    se = self._index(self.ox + lo, False)
-                    if se <= sf:
-                        sf, se = e, e
-                self._part(j, f, min(e, max(f, sf)), dy)
-                self._part(j, max(f, min(e, se)), e, dy)
+                self._part(j, f, e, dy)
             else:
                 f = e = -1
             if wall and self._span(dy, outer, cython.address(of), cython.address(oe)):
@@ -842,6 +980,84 @@ class Sweeper:
                 else:
                     self._rim(j, of, f, dy)
                     self._rim(j, e, oe, dy)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _row_flat(
+        self, j: cython.Py_ssize_t, inner: cython.double, outer: cython.double, skip_start: cython.bint
+    ) -> cython.void:
+        """Lowers one row under a flat tool: whole cells within `inner` of the path, those of the rim to `outer`."""
+        dx: cython.double
+        dy: cython.double = self.y_low + (j + 0.5) * self.cell - self.oy
+        half: cython.double
+        a: cython.double
+        v: cython.double
+        da: cython.double = self.ux * self.cell
+        dv: cython.double = -self.uy * self.cell
+        f: cython.Py_ssize_t = 0
+        e: cython.Py_ssize_t = 0
+        of: cython.Py_ssize_t = 0
+        oe: cython.Py_ssize_t = 0
+        sf: cython.Py_ssize_t
+        se: cython.Py_ssize_t
+        if not self._span(dy, outer, cython.address(of), cython.address(oe)):
+            return
+        if not (inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e))):
+            f = e = oe
+        dx = self.x_low + (of + 0.5) * self.cell - self.ox
+        a = self.ux * dx + self.uy * dy
+        v = self.ux * dy - self.uy * dx
+        self.work += oe - of
+        self._fill_flat(oe - of, a, v)
+        if self.floored:
+            self._stop_at_floor(j, of, oe - of)
+        self._rim_flat(j, of, f, of, a, v)
+        self._rim_flat(j, e, oe, of, a, v)
+        sf, se = e, e
+        if skip_start and fabs(dy) < inner:
+            half = sqrt(inner * inner - dy * dy)
+            sf, se = self._index(self.ox - half, True), self._index(self.ox + half, False)
+            if se <= sf:
+                sf, se = e, e
+        sf, se = min(e, max(f, sf)), max(f, min(e, se))
+        self._take(j, f, sf, f - of, a + (f - of) * da, v + (f - of) * dv)
+        self._take(j, se, e, se - of, a + (se - of) * da, v + (se - of) * dv)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _rim_flat(
+        self,
+        j: cython.Py_ssize_t,
+        f: cython.Py_ssize_t,
+        e: cython.Py_ssize_t,
+        of: cython.Py_ssize_t,
+        a: cython.double,
+        v: cython.double,
+    ) -> cython.void:
+        """Lowers the cells f to e, through which the rim runs; row_depth, a and v begin at cell `of`."""
+        i: cython.Py_ssize_t
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        cut: cython.p_float = cython.address(self.cut[j, 0])
+        share: cython.p_float = cython.address(self.share[j, 0])
+        da: cython.double
+        dv: cython.double
+        s: cython.double
+        cover: cython.double
+        for i in range(f, e):
+            if share[i] == 0 and depth[i - of] <= cut[i]:
+                continue
+            da = a + (i - of) * self.ux * self.cell
+            dv = v - (i - of) * self.uy * self.cell
+            s = min(max(da, self.sa), self.sb)
+            cover = self._cover(da - s, dv)
+            if cover < 1e-6 or depth[i - of] <= 0:
+                continue
+            if cover > 1 - 1e-6:
+                self._take(j, i, i + 1, i - of, da, dv)
+            else:
+                self._wall(j, i, cover, depth[i - of], da, dv)
 
     @cython.cfunc
     @cython.nogil
@@ -866,7 +1082,21 @@ class Sweeper:
         v = self.ux * dy - self.uy * dx
         self.work += e - f
         self._fill(e - f, a, v)
-        self._take(j, f, e, a, v)
+        if self.floored:
+            self._stop_at_floor(j, f, e - f)
+        self._take(j, f, e, 0, a, v)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _stop_at_floor(self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, n: cython.Py_ssize_t) -> cython.void:
+        """row_depth: no deeper than the material reaches."""
+        floor: cython.p_float = cython.address(self.floor[j, first])
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        i: cython.Py_ssize_t
+        for i in range(n):
+            if depth[i] > floor[i]:
+                depth[i] = floor[i]
 
     @cython.cfunc
     @cython.nogil
@@ -960,6 +1190,12 @@ class Sweeper:
                 dx = self.x_low + (b + 0.5) * self.cell - self.ox
                 a = self.ux * dx + self.uy * dy - self.mid
                 v = self.ux * dy - self.uy * dx
+                if self.floored:
+                    self._fill(m, a + self.mid, v)
+                    self._stop_at_floor(j, b, m)
+                    self._take(j, b, b + m, 0, a + self.mid, v)
+                    b += m
+                    continue
                 if self.walls:
                     share = cython.cast(cython.p_int, cython.address(self.share[j, b]))
                     bits = 0
@@ -972,7 +1208,7 @@ class Sweeper:
                             bits |= share[i]
                     if bits != 0:
                         self._fill(m, a + self.mid, v)
-                        self._take(j, b, b + m, a + self.mid, v)
+                        self._take(j, b, b + m, 0, a + self.mid, v)
                         b += m
                         continue
                 n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
@@ -1074,24 +1310,26 @@ class Sweeper:
         self.work += max(0, e - f)
         for i in range(f, e):
             if self.cut[j, i] >= self.at_rim and self.share[j, i] == 0:
-                continue
+                continue  # as most cells beside an earlier cut
             dx = self.x_low + (i + 0.5) * self.cell - self.ox
             a = self.ux * dx + self.uy * dy
             v = self.ux * dy - self.uy * dx
             s = min(max(a, self.sa), self.sb)
-            cover = self._cover(dx - s * self.ux, dy - s * self.uy)
+            cover = self._cover(a - s, v)
             if cover < 1e-6:
                 continue
-            if self.shape == FLAT or cover < 0.5:
+            if cover < 0.5:
                 depth = self._depth_at(a, v)
                 self.row_depth[0] = depth
             else:
                 self._fill(1, a, v)
                 depth = self.row_depth[0]
+            if self.floored and depth > self.floor[j, i]:
+                self.row_depth[0] = depth = self.floor[j, i]
             if depth <= 0:
                 continue
             if cover > 1 - 1e-6:
-                self._take(j, i, i + 1, a, v)
+                self._take(j, i, i + 1, 0, a, v)
             else:
                 self._wall(j, i, cover, depth, a, v)
 
@@ -1181,12 +1419,16 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(-1e300)
     def _surface(self, x: cython.double, y: cython.double) -> cython.double:
-        """Depth of the surface at a place; very deep outside the outline."""
+        """Depth of the surface at a place; very deep outside the outline, and where nothing is left."""
         i: cython.double = floor((x - self.x_low) / self.cell)
         j: cython.double = floor((y - self.y_low) / self.cell)
         if not (0 <= i < self.nx and 0 <= j < self.ny):
             return 1e30
-        return self.cut[cython.cast(cython.Py_ssize_t, j), cython.cast(cython.Py_ssize_t, i)]
+        p: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, j)
+        q: cython.Py_ssize_t = cython.cast(cython.Py_ssize_t, i)
+        if self.floored and self.cut[p, q] >= self.floor[p, q] - 1e-4:
+            return 1e30
+        return self.cut[p, q]
 
     @cython.cfunc
     @cython.nogil
@@ -1276,7 +1518,9 @@ class Sweeper:
         self.cells = self.removed = self.right = self.most = self.most_of_slivers = self.under = self.centre = 0.0
         self.foot, self.discs = 1e300, 0.0
         self.met, self.met_step, self.met_wait = 0, 1, 0
-        self.to_go, self.straight_down = 0.0, False
+        self.to_go, self.straight_down, self.sample = 0.0, False, 1
+        for k in range(LANES):
+            self.lane_volume[k] = self.lane_cells[k] = 0
         for k in range(self.carry):
             self.carried_v[k], self.carried_h[k] = self.carry_v[k], self.carry_h[k]
             self.carried_area[k] = self.carry_area[k]
@@ -1649,6 +1893,7 @@ class Sweeper:
         flat_length = hypot(qx - px, qy - py)
         self._begin(length, qt - pt)
         self._footprint(qt, floor_t)
+        self.sample = cython.cast(cython.int, min(4.0, max(1.0, self.radius * self.per_cell / 8)))
         self._segment(px, py, pt, qx, qy, qt, self.group_bend, level - max(pt, qt) + SAGITTA)
         if self._store(
             mv, 0.0, 1.0, length, flat_length, flat_length, qt - pt, level, qx, qy, qt, False, floor_t
@@ -1895,6 +2140,7 @@ class Sweeper:
     ) -> cython.bint:
         """Writes the piece's row; False where nothing was touched."""
         at: cython.Py_ssize_t = self.made
+        k: cython.int
         c2: cython.double = self.cell * self.cell
         ap: cython.double = 0.0
         under: cython.double = 0.0
@@ -1906,6 +2152,9 @@ class Sweeper:
         touch: cython.int = 0
         if t > self.flute_length:
             shank = self._shank(x, y, t)
+        for k in range(LANES):
+            self.removed += self.lane_volume[k]
+            self.cells += self.lane_cells[k]
         if self.removed * c2 < CONTACT * CONTACT * length:
             self.cells = 0.0
         if self.cells <= 0 and shank <= 0:

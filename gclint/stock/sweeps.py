@@ -100,8 +100,9 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
         ) from None
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     cut, share, other = (np.zeros(grid.shape, np.float32) for _ in range(3))
-    row = np.zeros(grid.shape[1], np.float32)
-    sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED)
+    row = np.zeros(2 * grid.shape[1], np.float32)
+    sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED,
+                      np.zeros((0, 0), np.float32))
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
     room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
     parts: list[tuple[Any, ...]] = []
