@@ -473,7 +473,7 @@ class Sweeper:
         i: cython.int
         b: cython.int = 0
         m: cython.int
-        walled: cython.int = 0
+        walled: cython.int
         cut: cython.p_float = cython.address(self.cut[j, 0]) + first
         share: cython.p_int = cython.cast(cython.p_int, cython.address(self.share[j, 0])) + first
         depth: cython.p_float = cython.address(self.row_depth[0]) + at
@@ -482,14 +482,18 @@ class Sweeper:
         dv: cython.double = -self.uy * self.cell
         if n <= 0:
             return
-        if self.walls:
-            for i in range(n):
+        while self.walls and b < n:
+            m = min(n, b + 16)
+            walled = 0
+            for i in range(b, m):
                 walled |= share[i]
             if walled != 0:
-                for i in range(n):
+                for i in range(b, m):
                     if share[i] != 0:
                         self._take_walled(j, first + i, depth[i], a + i * da, v + i * dv)
                         depth[i] = 0  # done
+            b = m
+        b = 0
         if self.shape == FLAT:
             while b < n:
                 m = min(LANES, n - b)
@@ -764,8 +768,10 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _fill_flat(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
-        """A flat tool's low edge decides: behind it as it goes down, ahead of it as it rises."""
+        """A flat tool's low edge decides: behind it as it goes down, ahead of it as it rises. As it goes down, what its
+        rim meets ahead is filled in too, `front` places further on."""
         depth: cython.p_float = cython.address(self.row_depth[0])
+        front: cython.p_float
         i: cython.int  # 32 bits, which the processor turns into floats four at a time
         m: cython.int = cython.cast(cython.int, n)
         a: cython.float = a0 - self.mid
@@ -787,25 +793,32 @@ class Sweeper:
             for i in range(m):
                 depth[i] = t
             return
-        for i in range(m):
-            vv = v + i * dv
-            q = r2 - vv * vv
-            q = q if q > 0 else 0
-            u = a + i * da + side * sqrtf(q)
-            u = u if u > sa else sa
-            u = u if u < sb else sb
-            depth[i] = t + (slope + bend * u) * u
-        if self.going_down and m > 1:
-            self.front = self.nx
-            depth += self.nx
+        if not self.going_down:
             for i in range(m):
                 vv = v + i * dv
                 q = r2 - vv * vv
                 q = q if q > 0 else 0
-                u = a + i * da - sqrtf(q)
+                u = a + i * da + side * sqrtf(q)
                 u = u if u > sa else sa
                 u = u if u < sb else sb
                 depth[i] = t + (slope + bend * u) * u
+            return
+        self.front = self.nx
+        front = depth + self.nx
+        for i in range(m):
+            vv = v + i * dv
+            q = r2 - vv * vv
+            q = q if q > 0 else 0
+            q = sqrtf(q)
+            u = a + i * da
+            vv = u - q
+            u = u + side * q
+            u = u if u > sa else sa
+            u = u if u < sb else sb
+            vv = vv if vv > sa else sa
+            vv = vv if vv < sb else sb
+            depth[i] = t + (slope + bend * u) * u
+            front[i] = t + (slope + bend * vv) * vv
 
     @cython.cfunc
     @cython.nogil
