@@ -42,6 +42,7 @@ OTHER = cython.declare(cython.int, 3)
 CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
 SLIVER = cython.declare(cython.double, 0.1)  # share of a cell; less of it newly cut is a sliver
 CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
+SINK_LEAST = cython.declare(cython.double, 2e-5)  # mm; the same where the tool sinks, which no wall disturbs
 UNDER_LEAST = cython.declare(cython.double, 0.1)  # of the drop; less taken off is nothing that the tip met
 MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 # Of the radius, the longest way of fine moves swept as one; from 0.65 on a small ball on waves removes 0.5 % too much.
@@ -54,6 +55,9 @@ LANES = cython.declare(cython.int, 32)
 LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
 MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
+LEAST_PITCH = cython.declare(cython.double, 0.05)  # mm; the turns of a finer helix are swept as fewer
+MANY_TURNS = cython.declare(cython.int, 5)  # of one arc; alike ones are swept once
+ALIKE = cython.declare(cython.double, 2e-3)  # of the volume of two turns
 PI = cython.declare(cython.double, 3.141592653589793)
 # of a profile without a closed formula, the radius that cuts is kept for so many slopes, so far apart
 SLOPES = cython.declare(cython.int, 200)
@@ -107,6 +111,7 @@ class Sweeper:
     # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
     cutting_radius: cython.float[13065]
     cutting_height: cython.float[13065]  # of the tool's surface there, above its tip
+    widest: cython.float[201]  # farthest that the place which cuts lies from the axis, along the path
     slope_known: cython.uchar[201]
     at_slope: cython.int
     # the moves: columns of `moves` rows
@@ -166,6 +171,21 @@ class Sweeper:
     touched: cython.Py_ssize_t  # the move that last had a piece
     current: cython.int  # row of the tool that is in the spindle
     made: cython.Py_ssize_t  # pieces written by this run
+    # the arc under way
+    arc_pieces: cython.Py_ssize_t
+    per_piece: cython.Py_ssize_t  # chords
+    per_turn: cython.Py_ssize_t  # pieces of one turn where there are many
+    arc_r0: cython.double
+    arc_r1: cython.double
+    arc_angle: cython.double
+    arc_turn: cython.double
+    arc_w0: cython.double
+    arc_w1: cython.double
+    arc_flat: cython.double  # of the whole of it, seen from above
+    arc_length: cython.double
+    arc_x: cython.double  # where it has got to
+    arc_y: cython.double
+    arc_t: cython.double
     # moves swept as one
     group_bend: cython.double
     group_flat: cython.double[32]
@@ -737,7 +757,8 @@ class Sweeper:
         if self.slope_known[k] and k < SLOPES:
             return
         if k < SLOPES:
-            slope = k * SLOPE_STEP
+            slope = max(k * SLOPE_STEP, 1e-4)  # on the level too a flat end's low edge decides
+        self.widest[k] = 0
         self.slope_known[k] = True
         for i in range(65):
             v = self.radius * i / 64
@@ -749,6 +770,7 @@ class Sweeper:
                 else:
                     lo = r
             self.cutting_radius[65 * k + i], self.cutting_height[65 * k + i] = hi, self._profile(hi)
+            self.widest[k] = max(self.widest[k], sqrt(max(0.0, hi * hi - v * v)))
 
     @cython.cfunc
     @cython.nogil
@@ -1423,9 +1445,9 @@ class Sweeper:
                         else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
                     )
         if self.shape == OTHER:
-            if self.slope > 0:
-                self.a_min = -1e300
             self._leaned(fabs(self.slope))
+            if self.slope > 0 and self.a_min > -1e299:
+                self.a_min = -self.cell - self.widest[self.at_slope]
         self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
 
     @cython.cfunc
@@ -1523,7 +1545,7 @@ class Sweeper:
         self.least = max(CONTACT_LEAST, CONTACT * fine)
         self.under_least = 0.0
         if drop > 1e-6:
-            self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
+            self.least = max(SINK_LEAST, min(self.least, 0.25 * drop))
             self.under_least = UNDER_LEAST * drop
             for k in range(LEVELS):
                 self.under_area[k] = self.under_high[k] = 0
@@ -1990,7 +2012,49 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _arc_move(self, mv: cython.Py_ssize_t) -> cython.bint:
-        """Sweeps an arc in chords; False where the bound of work is reached. U, V are its plane's axes, W the third."""
+        """Sweeps an arc in pieces of chords; False where the bound of work is reached."""
+        p: cython.Py_ssize_t = 0
+        next_: cython.Py_ssize_t
+        many: cython.bint = self._plan_arc(mv)
+        turn_row: cython.Py_ssize_t = self.made  # the first row of the turn under way, and of the one before
+        row_before: cython.Py_ssize_t = self.made
+        swept: cython.Py_ssize_t = 0
+        first_row: cython.Py_ssize_t = self.made
+        self.round = True
+        while p < self.arc_pieces:
+            if self.work > self.most_work:
+                return False
+            if many and p > 0 and p % self.per_turn == 0:
+                next_ = self._turns_alike(mv, p, row_before, turn_row)
+                if next_ > p:  # the last of them is swept, so that the field is as they leave it
+                    self._arc_at(mv, next_ - self.per_turn)
+                    for p in range(next_ - self.per_turn, next_):
+                        if not self._arc_piece(mv, p, False):
+                            return False
+                    p = next_
+                    turn_row = self.made
+                    if p >= self.arc_pieces:
+                        break
+                row_before, turn_row = turn_row, self.made
+            if swept * self.per_piece > MOST_CHORDS or self.made - first_row >= MOST_PIECES - 1:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return True
+            if not self._arc_piece(mv, p, True):
+                return False
+            swept += 1
+            p += 1
+        return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _plan_arc(self, mv: cython.Py_ssize_t) -> cython.bint:
+        """Sets arc_*: pieces at most a step long, chords within SAGITTA; no pieces where it is out of reach or too long.
+
+        U, V are its plane's axes, W the third. True for an arc of many turns on one circle, whose turns have the same
+        pieces. Turns that sink less than the depth that counts are swept as fewer that sink so much.
+        """
         pl: cython.int = self.plane[mv]
         cu: cython.double = self.cu[mv]
         cv: cython.double = self.cv[mv]
@@ -2000,101 +2064,259 @@ class Sweeper:
         x1: cython.double = self.x1[mv]
         y1: cython.double = self.y1[mv]
         z1: cython.double = self.z1[mv]
-        reach: cython.double = self.radius + self.cell
-        step: cython.double = self._step()
         u0: cython.double
         v0: cython.double
         w0: cython.double
         u1: cython.double
         v1: cython.double
         w1: cython.double
-        r0: cython.double
-        r1: cython.double
         r: cython.double
-        angle0: cython.double
-        angle: cython.double
-        turn: cython.double = self.swept_angle[mv] * 0.017453292519943295
         length: cython.double
-        wanted: cython.double
-        e: cython.double
-        s: cython.double
-        px: cython.double
-        py: cython.double
-        pt: cython.double
-        qx: cython.double
-        qy: cython.double
-        qt: cython.double
-        st: cython.double
-        level: cython.double
-        floor_t: cython.double
-        opened: cython.bint
-        pieces: cython.Py_ssize_t
-        chords: cython.Py_ssize_t
-        p: cython.Py_ssize_t
-        k: cython.Py_ssize_t
-        self.round = True
+        turns: cython.double
+        fewer: cython.double
+        chords: cython.double
+        pieces: cython.double
+        many: cython.bint
+        self.arc_pieces = 0
         if pl == 18:
             u0, v0, w0, u1, v1, w1 = z0, x0, y0, z1, x1, y1
         elif pl == 19:
             u0, v0, w0, u1, v1, w1 = y0, z0, x0, y1, z1, x1
         else:
             u0, v0, w0, u1, v1, w1 = x0, y0, z0, x1, y1, z1
-        r0, r1 = hypot(u0 - cu, v0 - cv), hypot(u1 - cu, v1 - cv)
-        angle0 = atan2(v0 - cv, u0 - cu)
-        r = max(r0, r1)
-        if not r < FAR or self._out_of_reach(pl, cu, cv, r, max(self.top - z0, self.top - z1), reach):
+        self.arc_r0, self.arc_r1 = hypot(u0 - cu, v0 - cv), hypot(u1 - cu, v1 - cv)
+        r = max(self.arc_r0, self.arc_r1)
+        if not r < FAR or self._out_of_reach(pl, cu, cv, r, max(self.top - z0, self.top - z1), self.radius + self.cell):
             self.last_x = NAN
+            return False
+        self.arc_angle, self.arc_turn = atan2(v0 - cv, u0 - cu), self.swept_angle[mv] * PI / 180
+        self.arc_w0, self.arc_w1 = w0, w1
+        self.arc_flat, self.arc_length = r * fabs(self.arc_turn), hypot(r * fabs(self.arc_turn), w1 - w0)
+        turns = fabs(self.arc_turn) / (2 * PI)
+        many = pl == 17 and turns >= MANY_TURNS and fabs(self.arc_r0 - self.arc_r1) < 1e-3
+        if many:
+            fewer = max(1.0, ceil(fabs(w1 - w0) / LEAST_PITCH))
+            if fewer < floor(turns):
+                turns = fewer + turns - floor(turns)
+                self.arc_turn = turns * 2 * PI if self.arc_turn > 0 else -turns * 2 * PI
+        length = hypot(r * fabs(self.arc_turn), w1 - w0)
+        chords = ceil(fabs(self.arc_turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
+        pieces = max(1.0, ceil(length / self._step() - 1e-6))
+        chords = max(1.0, max(chords, ceil(length / self._step())))
+        if many:
+            self.per_turn = cython.cast(cython.Py_ssize_t, min(1e6, max(1.0, ceil(pieces / turns))))
+            pieces = ceil(self.per_turn * turns - 1e-6)
+            self.per_piece = cython.cast(cython.Py_ssize_t, min(1e6, max(1.0, ceil(chords / pieces))))
+            if not pieces < 1e12:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return False
+        else:
+            if not chords <= MOST_CHORDS:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return False
+            pieces = min(cython.cast(cython.double, MOST_PIECES), pieces)
+            self.per_turn = 0
+            self.per_piece = cython.cast(cython.Py_ssize_t, ceil(chords / pieces))
+        self.arc_pieces = cython.cast(cython.Py_ssize_t, pieces)
+        self.arc_x, self.arc_y, self.arc_t = x0, y0, self.top - z0
+        return many
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_share(self, p: cython.double) -> cython.double:
+        """Share of the arc that lies before its piece p; the pieces of many turns are all of one length but the last."""
+        if self.per_turn > 0:
+            return min(1.0, p / (self.per_turn * fabs(self.arc_turn) / (2 * PI)))
+        return p / self.arc_pieces
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_at(self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t) -> cython.void:
+        """Goes to the start of piece p of a helix about Z, without sweeping."""
+        share: cython.double = self._arc_share(p)
+        angle: cython.double = self.arc_angle + self.arc_turn * share
+        self.arc_x, self.arc_y = self.cu[mv] + self.arc_r0 * cos(angle), self.cv[mv] + self.arc_r0 * sin(angle)
+        self.arc_t = self.top - self.z0[mv] + (self.z0[mv] - self.z1[mv]) * share
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_piece(self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, stored: cython.bint) -> cython.bint:
+        """Sweeps one piece of the arc that was planned; False where the bound of work is reached."""
+        pl: cython.int = self.plane[mv]
+        cu: cython.double = self.cu[mv]
+        cv: cython.double = self.cv[mv]
+        first: cython.double = self._arc_share(p)
+        last: cython.double = self._arc_share(p + 1)
+        fall: cython.double = self.z0[mv] - self.z1[mv] if pl == 17 else 0.0
+        angle: cython.double = self.arc_angle + self.arc_turn * last
+        u: cython.double
+        v: cython.double
+        w: cython.double
+        r: cython.double
+        s: cython.double
+        qx: cython.double
+        qy: cython.double
+        qt: cython.double
+        st: cython.double = self.arc_t
+        level: cython.double = self.arc_t
+        swept: cython.double = 0.0
+        travel: cython.double = self.arc_flat * (last - first)
+        floor_t: cython.double = 1e30
+        opened: cython.bint
+        k: cython.Py_ssize_t
+        if first >= 1:
             return True
-        length = hypot(r * fabs(turn), w1 - w0)
-        e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
-        e = max(e, ceil(length / step))
-        if not e <= MOST_CHORDS:
-            self.skipped[mv] = 1
-            self.last_x = NAN
-            return True
-        chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
-        pieces = cython.cast(
-            cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6)))
-        )
-        chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
-        px, py, pt = x0, y0, self.top - z0
-        wanted = r * fabs(turn) if pl != 17 or 2 * r >= self.resolution else 0.0
-        for p in range(pieces):
+        opened = self._open_at(self.arc_x, self.arc_y, self.arc_t)
+        if pl == 17:
+            floor_t = self._floor(cu + self.arc_r1 * cos(angle), cv + self.arc_r1 * sin(angle))
+        # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
+        self._begin(min(self.arc_length * (last - first), self._step()), fall * (last - first) / self.per_piece)
+        self._footprint(self.top - self.z0[mv] + fall * last, floor_t if pl == 17 else 0.0)
+        for k in range(self.per_piece):
+            s = first + (last - first) * (k + 1) / self.per_piece
+            angle = self.arc_angle + self.arc_turn * s
+            r = self.arc_r0 + (self.arc_r1 - self.arc_r0) * s
+            u, v, w = cu + r * cos(angle), cv + r * sin(angle), self.arc_w0 + s * (self.arc_w1 - self.arc_w0)
+            if pl == 18:
+                qx, qy, qt = v, w, self.top - u
+            elif pl == 19:
+                qx, qy, qt = w, u, self.top - v
+            else:
+                qx, qy, qt = u, v, self.top - w
+            if s >= 1:
+                qx, qy, qt = self.x1[mv], self.y1[mv], self.top - self.z1[mv]
             if self.work > self.most_work:
                 return False
-            st, level, e = pt, pt, 0.0
-            opened = self._open_at(px, py, pt)
-            angle = angle0 + turn * (p + 1) / pieces
-            floor_t = self._floor(cu + r1 * cos(angle), cv + r1 * sin(angle)) if pl == 17 else 1e30
-            # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
-            self._begin(length / pieces, (z0 - z1) / chords if pl == 17 else 0.0)
-            self._footprint(self.top - z0 + (z0 - z1) * (p + 1) / pieces, floor_t if pl == 17 else 0.0)
-            for k in range(p * chords // pieces, (p + 1) * chords // pieces):
-                s = cython.cast(cython.double, k + 1) / chords
-                angle = angle0 + turn * s
-                r = r0 + (r1 - r0) * s
-                u1, v1 = cu + r * cos(angle), cv + r * sin(angle)
-                w1 = w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0)
-                if pl == 18:
-                    qx, qy, qt = v1, w1, self.top - u1
-                elif pl == 19:
-                    qx, qy, qt = w1, u1, self.top - v1
-                else:
-                    qx, qy, qt = u1, v1, self.top - w1
-                if k == chords - 1:
-                    qx, qy, qt = x1, y1, self.top - z1
-                if self.work > self.most_work:
-                    return False
-                self.to_go = wanted / chords * ((p + 1) * chords // pieces - k) if pl == 17 else 0.0
-                self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
-                e += hypot(qx - px, qy - py)
-                level = max(level, qt)
-                px, py, pt = qx, qy, qt
+            self.to_go = 0.0
+            if pl == 17:
+                self.to_go = r * fabs(self.arc_turn) * (last - first) * (self.per_piece - k) / self.per_piece
+            self._segment(self.arc_x, self.arc_y, self.arc_t, qx, qy, qt, 0.0, 0.0)
+            swept += hypot(qx - self.arc_x, qy - self.arc_y)
+            level = max(level, qt)
+            self.arc_x, self.arc_y, self.arc_t = qx, qy, qt
+        if stored:
+            if pl != 17:
+                travel = swept
+            elif 2 * self.arc_r0 < self.resolution and 2 * self.arc_r1 < self.resolution:
+                travel = 0.0
             self._store(
-                mv, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
-                length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened, floor_t,
+                mv, first, last, self.arc_length * (last - first), swept, travel, self.arc_t - st, level,
+                self.arc_x, self.arc_y, self.arc_t, opened, floor_t,
             )  # fmt: skip
         return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _turns_alike(
+        self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, row_before: cython.Py_ssize_t, turn_row: cython.Py_ssize_t
+    ) -> cython.Py_ssize_t:
+        """The piece up to which the turns of a helix go on as the one just swept: those between need no sweeping.
+
+        row_before, turn_row: the first rows of the last two turns. Turns that take off the same twice are alike as long
+        as nothing under the ring is cut deeper than they are; they get one row. Turns that meet nothing get none: on
+        the level and rising none ever will, going down none above the highest place under the ring.
+        """
+        left: cython.Py_ssize_t = (self.arc_pieces - p) // self.per_turn  # whole turns
+        pitch: cython.double = (self.z0[mv] - self.z1[mv]) * (self._arc_share(p + self.per_turn) - self._arc_share(p))
+        before: cython.double = 0.0
+        now: cython.double = 0.0
+        k: cython.Py_ssize_t
+        if p < 2 * self.per_turn or left < 2:
+            return p
+        for k in range(row_before, turn_row):
+            before += self.out[5, k]
+        for k in range(turn_row, self.made):
+            now += self.out[5, k]
+        if turn_row == self.made:
+            if pitch > 1e-12:
+                self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
+                now = floor((self.lo - self.arc_t) / pitch) - 1
+                left = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, left), max(0.0, now)))
+            return p + left * self.per_turn
+        if turn_row - row_before != self.made - turn_row or fabs(now - before) > ALIKE * now or self.floored:
+            return p
+        self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
+        if self.hi > self.arc_t + CONTACT:
+            return p
+        self._store_turns(mv, p, left, pitch, turn_row)
+        return p + left * self.per_turn
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _store_turns(
+        self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, turns: cython.Py_ssize_t, pitch: cython.double,
+        turn_row: cython.Py_ssize_t,
+    ) -> cython.void:  # fmt: skip
+        """Writes one row for so many turns like the one whose rows begin at turn_row: its sums times their number, and
+        the contact of the piece that takes off the most."""
+        at: cython.Py_ssize_t = self.made
+        k: cython.Py_ssize_t
+        c: cython.int
+        best: cython.Py_ssize_t = turn_row
+        length: cython.double = 0.0
+        travel: cython.double = 0.0
+        removed: cython.double = 0.0
+        solid: cython.double = 0.0
+        touch: cython.uchar = 0
+        for k in range(turn_row, at):
+            length += self.out[2, k]
+            travel += self.out[3, k]
+            removed += self.out[5, k]
+            solid += self.out[13, k]
+            touch |= self.out_bits[0, k]
+            if self.out[5, k] > self.out[5, best]:
+                best = k
+        for c in range(14):
+            self.out[c, at] = self.out[c, best]
+        self.out[0, at], self.out[1, at] = self._arc_share(p), self._arc_share(p + turns * self.per_turn)
+        self.out[2, at], self.out[3, at], self.out[4, at] = turns * length, turns * travel, turns * pitch
+        self.out[5, at], self.out[13, at] = turns * removed, turns * solid
+        self.out[12, at] = self.arc_t + max(0.0, turns * pitch)
+        if self.arc_t + turns * pitch > self.flute_length:
+            self.out[11, at] = self._shank(self.arc_x, self.arc_y, self.arc_t + turns * pitch)
+            if self.out[11, at] > 0:
+                touch |= 4
+        self.out_bits[0, at], self.out_bits[1, at], self.out_bits[2, at] = touch, self.out_bits[1, best], 0
+        self.out_move[at], self.out_profile[at] = cython.cast(cython.int, mv), self.out_profile[best]
+        self.made = at + 1
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _under_ring(self, x: cython.double, y: cython.double, r: cython.double) -> cython.void:
+        """Sets lo and hi to the highest and the lowest place, as depths, of the surface under a tool on a circle."""
+        far: cython.double = r + self.radius + self.cell
+        near: cython.double = max(0.0, r - self.radius - self.cell)
+        dx: cython.double
+        dy: cython.double
+        d: cython.double
+        i: cython.Py_ssize_t
+        j: cython.Py_ssize_t
+        i_first: cython.Py_ssize_t = self._index(x - far, True)
+        i_end: cython.Py_ssize_t = self._index(x + far, False)
+        self.lo, self.hi = 1e30, 0.0
+        for j in range(self.ny):
+            dy = self.y_low + (j + 0.5) * self.cell - y
+            if fabs(dy) > far:
+                continue
+            self.work += max(0, i_end - i_first)
+            for i in range(i_first, i_end):
+                dx = self.x_low + (i + 0.5) * self.cell - x
+                d = dx * dx + dy * dy
+                if near * near <= d <= far * far:
+                    d = self.cut[j, i]
+                    self.hi = max(self.hi, d)
+                    if self.share[j, i] > 0:
+                        self.lo = min(self.lo, cython.cast(cython.double, self.other[j, i]))
+                        self.hi = max(self.hi, cython.cast(cython.double, self.other[j, i]))
+                    self.lo = min(self.lo, d)
 
     @cython.cfunc
     @cython.nogil
@@ -2168,7 +2390,7 @@ class Sweeper:
         for k in range(LANES):
             self.removed += self.lane_volume[k]
             self.cells += self.lane_cells[k]
-        if self.removed * c2 < CONTACT * CONTACT * length:
+        if self.removed * c2 < CONTACT * CONTACT * hypot(swept, drop):
             self.cells = 0.0
         if self.cells <= 0 and shank <= 0:
             return False
