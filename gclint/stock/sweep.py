@@ -234,6 +234,7 @@ class Sweeper:
     carried_h: cython.float[2048]
     carried_area: cython.float[2048]
     straight_down: cython.bint
+    goes_on: cython.bint  # another segment of the same move follows, in nearly the same direction
 
     def __init__(
         self,
@@ -262,6 +263,7 @@ class Sweeper:
         self.walls, self.round = bool(share.any()), False
         self.work, self.scanned, self.touched = 0.0, 0, -2
         self.carry, self.carried, self.current = 0, 0, -1
+        self.goes_on = False
         self.last_x = self.last_y = self.last_t = NAN
 
     @property
@@ -666,7 +668,7 @@ class Sweeper:
                     self.cut[j, i] = d
                     if self.share[j, i] > bare:
                         self.share[j, i] = bare
-                    self._strip(a, v, 0, cover - lost, main, d)
+                    self._strip(a, v, 0, 1 - m, main, d)
             elif d > main:  # the wall had come near from this side
                 # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again
                 self.cut[j, i] = o if d < o and o - d < 0.03 else d
@@ -674,6 +676,8 @@ class Sweeper:
                 self._strip(a, v, 0, m, o, d)
                 self._strip(a, v, m, cover, main, d)
         elif d > main:
+            if 0 < m and o < main and self.goes_on and a > self.sb:
+                return  # the next segment covers more of it, and a cell has room for one wall
             if m == 0 or o < main:
                 self.share[j, i], self.other[j, i] = cover, d
                 self.walls = True
@@ -1447,7 +1451,7 @@ class Sweeper:
         if self.shape == OTHER:
             self._leaned(fabs(self.slope))
             if self.slope > 0 and self.a_min > -1e299:
-                self.a_min = -self.cell - self.widest[self.at_slope]
+                self.a_min = min(self.a_min, 0.0) - self.cell - self.widest[self.at_slope]
         self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
 
     @cython.cfunc
@@ -1918,7 +1922,7 @@ class Sweeper:
         floor_t: cython.double
         if together < 2:
             return 0
-        self.round = False
+        self.round, self.goes_on = False, False
         for k in range(mv, n + 1):
             self.group_open[k - mv] = self._open_at(self.x0[k], self.y0[k], self.top - self.z0[k])
             level = max(level, self.top - self.z1[k])
@@ -2000,6 +2004,7 @@ class Sweeper:
             opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
             self._begin(length * (s - u), qt - pt)
             self._footprint(qt, floor_t)
+            self.goes_on = p < pieces - 1
             self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
             self._store(
                 mv, u, s, length * (s - u), flat_length * (s - u), wanted * (s - u),
@@ -2195,6 +2200,7 @@ class Sweeper:
             self.to_go = 0.0
             if pl == 17:
                 self.to_go = r * fabs(self.arc_turn) * (last - first) * (self.per_piece - k) / self.per_piece
+            self.goes_on = s < 1 and pl == 17
             self._segment(self.arc_x, self.arc_y, self.arc_t, qx, qy, qt, 0.0, 0.0)
             swept += hypot(qx - self.arc_x, qy - self.arc_y)
             level = max(level, qt)
