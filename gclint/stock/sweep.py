@@ -676,7 +676,7 @@ class Sweeper:
                 self._strip(a, v, 0, m, o, d)
                 self._strip(a, v, m, cover, main, d)
         elif d > main:
-            if 0 < m and o < main and self.goes_on and a > self.sb:
+            if m > 0 and o < main and self.goes_on and a > self.sb:
                 return  # the next segment covers more of it, and a cell has room for one wall
             if m == 0 or o < main:
                 self.share[j, i], self.other[j, i] = cover, d
@@ -2055,7 +2055,7 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _plan_arc(self, mv: cython.Py_ssize_t) -> cython.bint:
-        """Sets arc_*: pieces at most a step long, chords within SAGITTA; no pieces where it is out of reach or too long.
+        """Sets arc_*: pieces at most a step long, chords within SAGITTA; none where it is out of reach or too long.
 
         U, V are its plane's axes, W the third. True for an arc of many turns on one circle, whose turns have the same
         pieces. Turns that sink less than the depth that counts are swept as fewer that sink so much.
@@ -2132,7 +2132,7 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _arc_share(self, p: cython.double) -> cython.double:
-        """Share of the arc that lies before its piece p; the pieces of many turns are all of one length but the last."""
+        """Share of the arc that lies before its piece p; of many turns all pieces but the last are of one length."""
         if self.per_turn > 0:
             return min(1.0, p / (self.per_turn * fabs(self.arc_turn) / (2 * PI)))
         return p / self.arc_pieces
