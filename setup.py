@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 
 from Cython.Build import cythonize
-from setuptools import Extension, setup
+from setuptools import Extension, find_packages, setup
 from setuptools.command.build_py import build_py
 
 HERE = Path(__file__).parent
@@ -30,7 +30,7 @@ class BuildWithRules(build_py):
         super().run()
         sys.path.insert(0, str(HERE))  # an isolated build does not look in the source folder
         try:
-            from gclint.judge.compile_packs import compile_shipped
+            from gclint.packs.shipped_packs import compile_shipped
         finally:
             sys.path.remove(str(HERE))
         target = self.compiled_rules()
@@ -42,6 +42,7 @@ class BuildWithRules(build_py):
 
 
 setup(
+    packages=[*find_packages(include=["gclint", "gclint.*"]), "gclint.rules"],  # the last one is data: the folder rules
     cmdclass={"build_py": BuildWithRules},
     ext_modules=cythonize(
         [Extension(name, [name.replace(".", "/") + ".py"], extra_compile_args=flags) for name in KERNELS],

@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Checked, Extent, ToolRow
-    from gclint.judge.on_paper import PaperList
-    from gclint.report.tables import Run, Tables
+    from gclint.run import Run, Tables
     from gclint.setup.declare import Options
+    from gclint.shelf import Shelf
+    from gclint.tables.finding import Checked, Extent, ToolRow
+    from gclint.tables.setup_sheet import PaperList
 
 Told = Callable[[str], None]
 
@@ -36,14 +37,20 @@ def check(data: bytes, name: str, options: Options, path: str | None = None) -> 
     return run(data, name, options, path).checked
 
 
-def run(data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None) -> Run:
-    """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins."""
-    from gclint.report.tables import Run
+def run(
+    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None,
+    shelf: Shelf | None = None,
+) -> Run:  # fmt: skip
+    """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins.
+
+    `shelf` is where the stock between the programs of a job may lie already.
+    """
+    from gclint.run import Run
 
     fingerprint = "sha256:" + hashlib.sha256(data).hexdigest()
     tables: Tables | None = None
     try:
-        tables = trace(data, name, options, path, told)
+        tables = trace(data, name, options, path, told, shelf)
         return _judged(tables, name, fingerprint, told)
     except Problem:
         raise
@@ -53,33 +60,45 @@ def run(data: bytes, name: str, options: Options, path: str | None = None, told:
 
 
 def trace(
-    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None
-) -> Tables:
+    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None,
+    shelf: Shelf | None = None,
+) -> Tables:  # fmt: skip
     """Every table from reading to loads, not judged."""
+    from msgspec.structs import replace
+
     from gclint.beside import both
     from gclint.cutting.load import load
+    from gclint.earlier import WHOLE, Earlier, earlier_of
     from gclint.motion.compensate import compensate
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
     from gclint.program import kind
     from gclint.program.read import read
-    from gclint.report.tables import Tables
+    from gclint.run import Tables
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, limits_of, resolve
+    from gclint.setup.order import declared_at, order_of
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.stock.engage import engage
 
     declared = declare(options, path)
+    order = order_of(declared)
+    if order is not None:
+        declared = declared_at(declared, order, order.at)
     told("reading")
     try:
         program = read(data, name)
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
-    motion = interpret(program, controller_of(declared), limits_of(declared), folder_of(path))
-    setup = resolve(declared, program, motion)
+    setup = shop_setup(declared)
+    motion = interpret(program, setup.controller, limits_of(declared), folder_of(path))
+    setup = with_program(setup, declared, program, motion)
     motion = compensate(motion, setup, program)
     told("cutting the stock")
-    engagement, timing = both(lambda: engage(motion, setup), lambda: pace(motion, setup), len(motion))
+    earlier = Earlier(assumed=(WHOLE,)) if order is None else earlier_of(declared, order, motion, setup, shelf)
+    setup = replace(setup, used=(*setup.used, *earlier.used)) if earlier.used else setup
+    engagement, timing = both(lambda: engage(motion, setup, earlier.start), lambda: pace(motion, setup), len(motion))
+    engagement = earlier.left(engagement, shelf)
     told("working out the chips")
     cutting = load(motion, timing, engagement, setup)
     return Tables(program, motion, setup, timing, engagement, cutting)
@@ -91,13 +110,14 @@ def folder_of(path: str | None) -> Path | None:
 
 
 def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
+    from gclint.advice.places import texts_of
     from gclint.beside import both
-    from gclint.judge.finding import AssumedOut, Checked
+    from gclint.digest import summary
     from gclint.judge.judge import all_packs, judge
-    from gclint.judge.places import texts_of
-    from gclint.judge.wording import in_inches
-    from gclint.report import summary
-    from gclint.report.tables import Run
+    from gclint.packs.wording import in_inches
+    from gclint.report.text.cautions import of_material
+    from gclint.run import Run
+    from gclint.tables.finding import AssumedOut, Checked
 
     told("judging")
     packs = all_packs(tables.setup)
@@ -110,7 +130,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     )
     taken = (
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
-        *tables.cutting.assumed,
+        *tables.cutting.assumed, *judged.assumed,
     )
     units = summary.units(tables.motion)
     told_in = in_inches if units == "inch" else str
@@ -134,29 +154,19 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
     failed = any(finding.rule == "internal-error" for finding in judged.findings)
     house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
-    cautions = _cautions(tables.setup.material)
-    return Run(checked, tables, tables.setup.fail_at, failed, titles, cautions, house)
+    return Run(checked, tables, tables.setup.fail_at, failed, titles, of_material(tables.setup.material), house)
 
 
 def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
-    from gclint.report import summary
-    from gclint.report.paper_list import paper_list
+    from gclint.digest import summary
+    from gclint.digest.paper_list import paper_list
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     return rows, extent, paper_list(tables, rows, extent)
 
 
-def _cautions(material: object) -> tuple[str, ...]:
-    from gclint.setup.card import Material
-
-    if not isinstance(material, Material):
-        return ()
-    name = material.named
-    return tuple(f"{name[:1].upper()}{name[1:]}: {caution}" for caution in material.cautions)
-
-
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
-    from gclint.judge.finding import Change, Checked, Extent, Finding, Found
+    from gclint.tables.finding import Change, Checked, Extent, Finding, Found
 
     finding = Finding(
         rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,

@@ -40,6 +40,19 @@ def listening() -> Iterator[dict[Question, str]]:
         _listening = before
 
 
+@contextmanager
+def overhearing() -> Iterator[dict[Question, str]]:
+    """The questions asked within, with their answers; whoever listens outside hears them too."""
+    asked: dict[Question, str] = {}
+    try:
+        with listening() as heard:
+            asked = heard
+            yield asked
+    finally:
+        for question, answer in asked.items():
+            _heard(question, answer)
+
+
 def _heard(question: Question, answer: str) -> None:
     if question[1].startswith(_SHIPPED):  # part of this gclint, and read once in a process
         return

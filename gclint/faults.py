@@ -1,7 +1,7 @@
 """What can be wrong with the text or with the motion it asks for: one numbered kind per fault.
 
 A fault is a row (kind, line, start, end, a, b): the span is a byte range of the program, `a` and `b` are numbers whose
-meaning stands beside the kind. Reading and interpreting make faults; rules of `rules/program.toml` judge them.
+meaning stands beside the kind. Reading and interpreting make faults; rules of `rules/program` judge them.
 """
 
 from __future__ import annotations
@@ -62,6 +62,7 @@ KINDS: tuple[str, ...] = (
     "compensation-refused",  # a code that the report refuses while compensation is on, or turning it on; a = code x 10
     "contour-too-tight",  # the tool does not go into an inside corner or arc; a = its radius, b = room there is, mm
     "corner-refused",  # an inside corner on a controller that refuses every one; a = the tool's radius, mm
+    "arc-plane-suspect",  # as arc-does-not-close, and it closes in another plane; a = that plane (17, 18 or 19)
     "entry-too-short",  # the first move under G41 or G42 is shorter than a, the radius; b = its length, mm
 )
 CODE = {kind: number for number, kind in enumerate(KINDS)}

@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Finding
-    from gclint.judge.packs import Example, Pack, Rule
-    from gclint.report.tables import Tables
+    from gclint.packs.pack import Example, Pack, Rule
+    from gclint.run import Tables
+    from gclint.tables.finding import Finding
 
 PROGRAM = "example.nc"
 

@@ -26,17 +26,17 @@ if __name__ == "__main__":  # run as a script: the tree it stands in comes first
     sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from gclint.check import trace
-from gclint.judge.chain import Chain
-from gclint.judge.compile_packs import shipped_packs, sources
-from gclint.judge.compile_rule import _Compile
-from gclint.judge.evaluate import TRUE, truth
-from gclint.judge.facts import View
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View
 from gclint.judge.grouping import findings_of, grades_of
 from gclint.judge.judge import judge
-from gclint.judge.language import Expression, Name
-from gclint.judge.packs import CORE, Example, Limit, Pack, Rule
+from gclint.language.evaluate import TRUE, truth
+from gclint.language.expression import Expression, Name
+from gclint.packs.compile_rule import _Compile
+from gclint.packs.pack import CORE, Example, Limit, Pack, Rule
+from gclint.packs.shipped_packs import shipped_packs, sources
 from gclint.prove import tables_of
-from gclint.report.tables import Tables
+from gclint.run import Tables
 from gclint.setup.declare import Options
 from gclint.shipped import folder
 from tests.samples import make_samples
@@ -131,7 +131,7 @@ def mutants(source: str, pack: Pack, number: int) -> Iterator[tuple[str, Rule]]:
                 yield f"bound {place + 1} ({_words(bound)}) = {said}", replace(rule, when=Expression(changed, kind))
     for name in rule.text.limits:
         for said, end in ENDS:
-            made = _Broken(source, pack.path, pack.name, number, rule.text, name, end).rule()
+            made = _Broken(source, pack.file_of(rule.name), pack.name, 0, rule.text, name, end).rule()
             if any(_decides(made, part) != _decides(rule, part) for part in ("when", "grades")):
                 yield f"limit {name} = {said}", made
 
@@ -196,7 +196,7 @@ def survivors(rule: Rule, pack: Pack, source: str, samples: Samples) -> tuple[in
 def _share(names: list[str]) -> dict[str, tuple[int, list[str]]]:
     samples, texts = Samples(), sources(folder())
     return {
-        rule.name: survivors(rule, pack, texts[Path(pack.path).name], samples)
+        rule.name: survivors(rule, pack, texts[pack.file_of(rule.name).removeprefix("rules/")], samples)
         for pack in shipped_packs()
         for rule in pack.rules
         if rule.name in names

@@ -55,7 +55,7 @@ def main() -> None:
     sys.path.insert(0, str(ROOT))
     from gclint import __version__
     from gclint.check import run
-    from gclint.report.page_out import page
+    from gclint.report.page.page_out import page
     from gclint.setup.declare import Options
 
     with tempfile.TemporaryDirectory() as folder, contextlib.chdir(SAMPLE.parent):

@@ -42,8 +42,8 @@ def draw() -> str:
 
     from gclint import __version__
     from gclint.check import run
-    from gclint.report.paper import Paper
-    from gclint.report.terminal import sheet
+    from gclint.report.text.paper import Paper
+    from gclint.report.text.terminal import sheet
     from gclint.setup.declare import Options
 
     paper = Paper(colour=True, record=True)
@@ -56,7 +56,7 @@ def draw() -> str:
 def draw_path() -> bytes:
     """The SVG of another sample's path, as `gclint show --picture` makes it."""
     from gclint.check import run
-    from gclint.report.picture import picture
+    from gclint.report.picture.picture import picture
     from gclint.setup.declare import Options
 
     with contextlib.chdir(DRAWN.parent):
@@ -65,7 +65,7 @@ def draw_path() -> bytes:
 
 def draw_learned() -> bytes:
     """The SVG of what the sample's test cuts teach, as `gclint trial learn --picture` makes it."""
-    from gclint.report.words import Lengths
+    from gclint.digest.words import Lengths
     from gclint.trial.learn import learn
     from gclint.trial.learn_picture import picture_of
     from gclint.trial.seen import read_trial

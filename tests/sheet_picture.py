@@ -16,12 +16,16 @@ def main() -> None:
     from playwright.sync_api import sync_playwright
 
     sys.path.insert(0, str(ROOT))
+    from gclint.trial.asked import bench_again
     from gclint.trial.plan_file import read_plan
     from gclint.trial.sheet import sheet
 
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as play:
         page_file = Path(folder) / "sheet.html"
-        page_file.write_text(sheet(read_plan(ROOT / "sample_programs" / "epoxy-trial" / "plan.toml")), encoding="utf-8")
+        folder_of_plan = ROOT / "sample_programs" / "epoxy-trial"
+        plan = read_plan(folder_of_plan / "plan.toml")
+        bench = bench_again(plan.like or plan.material, plan.tool, folder_of_plan / str(plan.shop))
+        page_file.write_text(sheet(plan, bench.setup), encoding="utf-8")
         browser = play.chromium.launch(executable_path=shutil.which("chromium"), args=["--no-sandbox"])
         page = browser.new_page(viewport=SIZE)  # type: ignore[arg-type]
         page.goto(page_file.as_uri())

@@ -14,9 +14,9 @@ from gclint.problem import Problem
 
 if TYPE_CHECKING:
     from gclint.judge.accept_all import Known
-    from gclint.judge.finding import Finding
-    from gclint.report.tables import Run
+    from gclint.run import Run
     from gclint.setup.declare import Declared, Options
+    from gclint.tables.finding import Finding
 
 
 class Acceptance(NamedTuple):
@@ -89,7 +89,7 @@ class Accepting:
     maker = None
 
     def __init__(self, said: Acceptance, options: Options, target: Path) -> None:
-        from gclint.setup.toml_file import read_text
+        from gclint.toml.file import read_text
 
         self.said, self.options, self.target = said, options, target
         self.before = target.read_bytes() if said.add else None
@@ -118,7 +118,7 @@ class Accepting:
         from msgspec.structs import replace
 
         from gclint.judge.accept_all import known
-        from gclint.report.tables import Run
+        from gclint.run import Run
 
         checked = replace(done.checked, findings=known(done.checked, "")[1])
         return Run(checked, done.tables, done.fail_at, done.failed, done.titles, done.material_cautions)
@@ -223,8 +223,8 @@ class Accepting:
 
     def _account(self) -> str:
         from gclint import __version__
-        from gclint.report.accept_out import account
-        from gclint.report.paper import paper_for
+        from gclint.report.answers.accept_out import account
+        from gclint.report.text.paper import paper_for
 
         paper = paper_for(sys.stdout)
         account(

@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.cli.writers import Writer
     from gclint.folder.find import Found
-    from gclint.report.page_out import Reader
-    from gclint.report.tables import Run
+    from gclint.report.page.page_out import Reader
+    from gclint.run import Run
 
 FORMS = ("text", "json", "sarif", "junit", "page")
 FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read

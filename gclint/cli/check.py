@@ -12,10 +12,10 @@ from gclint.cli.also import FOR_HOSTS, FORMS, Form, Together, also_option, furth
 from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem
-from gclint.setup.types import GRADES
+from gclint.tables.setup import GRADES
 
 if TYPE_CHECKING:
-    from gclint.report.page_out import Reader
+    from gclint.report.page.page_out import Reader
 
 READERS = ("author", "operator", "instructor")
 
@@ -85,8 +85,8 @@ def check(
     from gclint.cli.options import options_of
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.writers import refuse_apart, writer
+    from gclint.digest.sheet_words import failing
     from gclint.folder.source import path_of
-    from gclint.report.sheet_words import failing
 
     memory.keep()
     refuse_apart([form, *(each.name for each in also)], reader, teach)

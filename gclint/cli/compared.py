@@ -14,9 +14,9 @@ if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.folder.find import Found
     from gclint.folder.outcome import Outcome, Source
-    from gclint.judge.finding import Finding
-    from gclint.report.paper import Paper
+    from gclint.report.text.paper import Paper
     from gclint.setup.declare import Options
+    from gclint.tables.finding import Finding
 
 LINES_NAMED = 6
 
@@ -29,7 +29,7 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
     from gclint.folder.kept import Kept, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
-    from gclint.report.paper import paper_for
+    from gclint.report.text.paper import paper_for
     from gclint.setup.declare import declare
 
     if form != "text":
@@ -49,8 +49,8 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
 
 def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: str, paper: Paper) -> int:
     from gclint import __version__
-    from gclint.report.sheet_words import by_grade, failing, open_findings
-    from gclint.report.words import GRADE_WORDS, count
+    from gclint.digest.sheet_words import by_grade, failing, open_findings
+    from gclint.digest.words import GRADE_WORDS, count
 
     paper.ends("WHAT OTHER WINDOWS CHANGE", f"gclint {__version__}")
     paper.field("then", f"the windows of {old_shop}")
@@ -97,7 +97,7 @@ def _differ(then: Sequence[Finding], now: Sequence[Finding]) -> tuple[list[Findi
 def _said(finding: Finding) -> str:
     """'chip-too-thin, change before cutting, tool 1, lines 8, 12: feed per tooth 0.03 mm against 0.0408 to 0.108 mm
     (measured in this shop; ...)'."""
-    from gclint.report.words import GRADE_WORDS, behind, figure, measure
+    from gclint.digest.words import GRADE_WORDS, behind, figure, measure
 
     tool = f", tool {finding.tool}" if finding.tool is not None else ""
     lines = ", ".join(map(str, finding.lines[:LINES_NAMED])) + (" ..." if len(finding.lines) > LINES_NAMED else "")

@@ -23,11 +23,11 @@ def controller(words: tuple[str, ...]) -> int:
       gclint controller ours.toml          a card of your own
       gclint controller check ours.toml    is it sound?
     """
+    from gclint.cards.controller import controller as find
+    from gclint.cards.controller import controller_from
     from gclint.cli.output import deliver
-    from gclint.report.controller_out import card, card_list
-    from gclint.report.paper import paper_for
-    from gclint.setup.controllers import controller as find
-    from gclint.setup.controllers import controller_from
+    from gclint.report.answers.controller_out import card, card_list
+    from gclint.report.text.paper import paper_for
 
     paper = paper_for(sys.stdout)
     if not words:

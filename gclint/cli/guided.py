@@ -15,7 +15,7 @@ from typing import TypeVar
 import click
 
 from gclint.problem import Problem, nearest
-from gclint.setup.declared import Quantity, from_text
+from gclint.toml.quantity import Quantity, from_text
 
 Read = TypeVar("Read")
 LONGEST = 200  # characters of an answer
@@ -104,7 +104,7 @@ class Lines:
 def write_new(lines: Lines, target: Path, kind: type) -> None:
     """Raises Problem where a file has come into being in the meantime."""
     from gclint.cli.output import write_job
-    from gclint.setup.toml_file import decode
+    from gclint.toml.file import decode
 
     decode(lines.text(), kind, str(target))
     write_job(lines.text().encode("utf-8"), target, None)

@@ -8,7 +8,8 @@ import click
 
 from gclint.cli.guided import Lines, as_text, ask, of, one_of, refuse_existing, write_new
 from gclint.problem import Problem
-from gclint.setup.declared import Depth, HeldBy, Job, Length, Position, from_text
+from gclint.setup.declared import HeldBy, Job
+from gclint.toml.quantity import Depth, Length, Position, from_text
 
 FIRST = "One job: its program, material, blank and hold. `gclint job check` says what more can stand here."
 BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 18 mm at -10 -10"'
@@ -16,7 +17,7 @@ BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 1
 
 def ask_job(file: str) -> None:
     """Asks, and writes the file. Raises Problem where it exists or the answers end."""
-    from gclint.setup import card
+    from gclint.cards import material as card
 
     target = refuse_existing(file)
     click.echo("Enter leaves a question open: less can then be judged, and every report says what.")

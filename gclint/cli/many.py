@@ -18,7 +18,7 @@ from gclint.problem import Problem, one_line
 if TYPE_CHECKING:
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Outcome, Source
-    from gclint.report.tables import Run
+    from gclint.run import Run
     from gclint.setup.declare import Options
 
 FEW = 4  # programs whose sheets are all written; of more the report is a list
@@ -45,10 +45,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
     @wraps(command)
     def packed(
-        *, sheets: bool, passed: bool, cache: str | None, changed_since: str | None, tracked: bool,
+        *, sheets: bool, passed: bool, cache: str | None, differs_from: str | None, tracked: bool,
         workers: int | None, give_up_after: float | None, **rest: Any,
     ) -> Any:
-        return command(many=Many(sheets, passed, cache, changed_since, tracked, workers, give_up_after), **rest)
+        return command(many=Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after), **rest)
 
     for option in reversed(
         (
@@ -57,11 +57,11 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             ),
             click.option("--passed", is_flag=True, help="Name every file of a folder that is passed over."),
             click.option(
-                "--changed-since", metavar="REV",
+                "--differs-from", metavar="REV",
                 help="Only what differs from this revision of a git folder: programs, and those whose declarations do.",
             ),
             click.option(
-                "--tracked", is_flag=True, help="With --changed-since: leave out files that git does not keep yet."
+                "--tracked", is_flag=True, help="With --differs-from: leave out files that git does not keep yet."
             ),
             click.option(
                 "--cache", metavar="DIR",
@@ -82,7 +82,7 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found:
-    """The programs behind the arguments; with --changed-since those of them that a change concerns."""
+    """The programs behind the arguments; with --differs-from those of them that a change concerns."""
     from gclint.folder.find import find
 
     found = find(named)
@@ -91,7 +91,7 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
 
         found.sources = changed(named, found.sources, many.since, options, many.tracked)
     elif many.tracked:
-        raise Problem("--tracked goes with --changed-since")
+        raise Problem("--tracked goes with --differs-from")
     return found
 
 
@@ -100,7 +100,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
     from gclint.check import NoProgram, Unreadable, run
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes
-    from gclint.judge.finding import Left
+    from gclint.tables.finding import Left
 
     [source] = found.sources
     with Progress() as progress:
@@ -129,8 +129,8 @@ def by_workers(
     from gclint.folder.kept import Kept, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
-    from gclint.judge.finding import Left
     from gclint.setup.declare import refuse_wrong
+    from gclint.tables.finding import Left
 
     refuse_wrong(options)
     place = folder_of_cache(many.cache)

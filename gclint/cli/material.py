@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 import click
 
 if TYPE_CHECKING:
-    from gclint.report.paper import Paper
-    from gclint.setup.card import Material
+    from gclint.report.text.paper import Paper
+    from gclint.tables.material import Material
 
 
 @click.command(short_help="The material cards: every number with its standing.")
@@ -33,10 +33,10 @@ def material(words: tuple[str, ...], shop: str | None) -> int:
       gclint material our-board.toml          a card of your own
       gclint material check our-board.toml    is it sound?
     """
+    from gclint.cards.material import material as find
     from gclint.cli.output import deliver
-    from gclint.report.card_out import card, card_list, proof
-    from gclint.report.paper import paper_for
-    from gclint.setup.card import material as find
+    from gclint.report.answers.card_out import card, card_list, proof
+    from gclint.report.text.paper import paper_for
 
     paper = paper_for(sys.stdout)
     wrong = False
@@ -47,8 +47,8 @@ def material(words: tuple[str, ...], shop: str | None) -> int:
     elif words[0] == "check":
         if len(words) != 2:
             raise click.UsageError("say which file: gclint material check FILE")
-        from gclint.setup.card import material_from
-        from gclint.setup.card_proof import prove
+        from gclint.cards.material import material_from
+        from gclint.cards.proof import prove
 
         path = Path(words[1])
         doubts = prove(path)
@@ -66,11 +66,11 @@ def material(words: tuple[str, ...], shop: str | None) -> int:
 
 
 def _beside(shown: Material, path: str, paper: Paper) -> None:
-    from gclint.report.own_out import own_windows
+    from gclint.report.answers.own_out import own_windows
     from gclint.setup.declare import File
     from gclint.setup.declared import Shop
     from gclint.setup.own_windows import windows_in
-    from gclint.setup.toml_file import decode, read_text
+    from gclint.toml.file import decode, read_text
 
     text = read_text(Path(path), "shop file")
     shop = decode(text, Shop, path)

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from gclint.cli.lazy import Group
+
+if TYPE_CHECKING:
+    from gclint.packs.pack import Pack
 
 
 @click.group(
@@ -32,7 +36,7 @@ def pack(context: click.Context) -> None:
 
     A rule needs programs that must be found and programs that must be left alone; `gclint pack check` runs them.
     `gclint pack facts --as markdown` prints the whole reference, from which a pack can be written. Editors
-    that complete TOML find the keys in judge/pack.schema.json, in the folder where gclint is installed.
+    that complete TOML find the keys in packs/pack.schema.json, in the folder where gclint is installed.
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())
@@ -41,23 +45,34 @@ def pack(context: click.Context) -> None:
 @pack.command(short_help="Load, type-check and prove a pack.")
 @click.argument("file", metavar="PACK")
 def check(file: str) -> int:
-    """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed."""
-    from gclint.cli.output import deliver
-    from gclint.judge.compile_packs import shipped_packs
-    from gclint.judge.house import scope_words
-    from gclint.judge.packs import check_together, load_pack
-    from gclint.prove import unproved
-    from gclint.report.paper import paper_for
-    from gclint.report.words import count
+    """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed.
 
-    loaded = load_pack(Path(file))
-    known = [pack for pack in shipped_packs() if pack.name != loaded.name or not _same(pack.path, file)]
+    PACK is a file. Of the rules that ship it is a folder (rules/entries), or the file of one rule in it.
+    """
+    from gclint.cli.output import deliver
+    from gclint.digest.words import count
+    from gclint.packs.house import scope_words
+    from gclint.packs.load import check_together, load_pack
+    from gclint.packs.pack import GROUP_FILE
+    from gclint.packs.shipped_packs import load_group, shipped_packs
+    from gclint.prove import unproved
+    from gclint.report.text.paper import paper_for
+
+    path = Path(file)
+    group = path if path.is_dir() else path.parent
+    if path.exists() and (group / GROUP_FILE).is_file():  # rules as they ship: a folder, or one file of it
+        loaded = load_group(group)
+        known = [_without(pack, loaded) for pack in shipped_packs()]
+        only = None if path.is_dir() or path.name == GROUP_FILE else path.stem
+    else:
+        loaded, known, only = load_pack(path), list(shipped_packs()), None
+    proved = [rule for rule in loaded.rules if only in (None, rule.name)]
     check_together((*known, loaded))
     paper = paper_for(sys.stdout)
-    paper.ends(f"PACK {loaded.name}", count(len(loaded.rules), "rule"))
+    paper.ends(f"PACK {loaded.name}", count(len(proved), "rule"))
     paper.text_block(loaded.about)
     failed = 0
-    for rule in loaded.rules:
+    for rule in proved:
         wrong = unproved(loaded, rule)
         failed += bool(wrong)
         found, left = len(rule.text.must_find), len(rule.text.must_leave)
@@ -68,7 +83,7 @@ def check(file: str) -> int:
         paper.bullet(f"{entry.rule}: {entry.grade} from now on, because {entry.because}")
     for scope in loaded.narrows:
         paper.bullet(f"{scope.rule}: counts {scope_words(scope)}, because {scope.because}")
-    if loaded.rules:
+    if proved:
         paper.text_block(f"{count(failed, 'rule')} not proved." if failed else "Every rule does what its examples say.")
     deliver(paper.text, None)
     return int(failed > 0)
@@ -85,10 +100,10 @@ def facts(table: str | None, form: str, out: str | None) -> int:
     are made of, how rules of other packs are changed, and every fact.
     """
     from gclint.cli.output import deliver
-    from gclint.judge.facts import tables
+    from gclint.facts.registry import tables
     from gclint.problem import Problem, nearest
-    from gclint.report.language_out import fact_lists, page, table_part
-    from gclint.report.paper import Paper, paper_for
+    from gclint.report.answers.language_out import fact_lists, page, table_part
+    from gclint.report.text.paper import Paper, paper_for
 
     known = tables()
     if table is not None and table not in known:
@@ -105,6 +120,11 @@ def facts(table: str | None, form: str, out: str | None) -> int:
     return 0
 
 
-def _same(shipped: str, file: str) -> bool:
-    """Whether the pack to prove is one of those that ship (or a copy that is being worked on)."""
-    return Path(shipped).name == Path(file).name
+def _without(pack: Pack, worked_on: Pack) -> Pack:
+    """A shipped pack without the rules of a folder that is being worked on (itself, or a copy of some of its files)."""
+    if pack.name != worked_on.name:
+        return pack
+    from msgspec.structs import replace
+
+    names = {rule.name for rule in worked_on.rules}
+    return replace(pack, rules=tuple(rule for rule in pack.rules if rule.name not in names))

@@ -14,8 +14,8 @@ from gclint.problem import Problem
 
 if TYPE_CHECKING:
     from gclint.folder.outcome import Source
-    from gclint.report.page_out import Reader
-    from gclint.report.tables import Run
+    from gclint.report.page.page_out import Reader
+    from gclint.run import Run
 
 CONTENTS = "index.html"
 MARK = b"<!-- made by gclint for "
@@ -55,7 +55,7 @@ class PageOf(Struct, frozen=True):
 
     def made(self, source: Source, run: Run, state: str) -> str:
         from gclint import __version__
-        from gclint.report.page_out import page
+        from gclint.report.page.page_out import page
         from gclint.whole_file import write_whole
 
         text = page(run, __version__, self.reader)
@@ -102,7 +102,7 @@ class Pages:
         self.maker = PageOf(str(self.folder) if self.folder else None, files, reader)
 
     def add(self, done: Run) -> None:
-        from gclint.report.page_out import entry
+        from gclint.report.page.page_out import entry
 
         [made] = done.made
         if self.folder is None:
@@ -115,7 +115,7 @@ class Pages:
 
     def text(self, code: int) -> str:
         from gclint import __version__
-        from gclint.report.page_out import contents
+        from gclint.report.page.page_out import contents
 
         return contents(self.rows, __version__, self.reader) if self.folder else self.single
 

@@ -1,4 +1,4 @@
-"""What `gclint shop check` and `gclint job check` share: declarations resolved as for a program that says nothing."""
+"""What `gclint shop check` and `gclint job check` share: declarations resolved without a program."""
 
 from __future__ import annotations
 
@@ -11,18 +11,14 @@ from gclint.problem import Problem
 if TYPE_CHECKING:
     from gclint.setup.declare import Declared, Options
 
-NO_PROGRAM = b"G21 G90\n"
-
 
 def say_setup(options: Options, file: str, whole_job: bool) -> int:
     """Print what is declared. Raises Problem with file, line and column where something is wrong."""
     from gclint.cli.output import deliver
-    from gclint.motion.interpret import interpret
-    from gclint.program.read import read
-    from gclint.report.paper import paper_for
-    from gclint.report.setup_out import setup_sheet
+    from gclint.report.answers.setup_out import setup_sheet
+    from gclint.report.text.paper import paper_for
     from gclint.setup.declare import declare
-    from gclint.setup.resolve import controller_of, resolve
+    from gclint.setup.resolve import shop_setup
 
     declared = declare(options, None)
     for program in declared.programs:
@@ -31,8 +27,7 @@ def say_setup(options: Options, file: str, whole_job: bool) -> int:
             raise declared.job_file.wrong(("program",), says) if declared.job_file else Problem(says, file)
     if whole_job:
         check_acceptances(declared)
-    nothing = read(NO_PROGRAM, file)
-    setup = resolve(declared, nothing, interpret(nothing, controller_of(declared)))
+    setup = shop_setup(declared)
     paper = paper_for(sys.stdout)
     setup_sheet(setup, file, paper, whole_job, declared.job.accept if declared.job and whole_job else ())
     deliver(paper.text, None)

@@ -6,8 +6,9 @@ import click
 
 from gclint.cli.guided import Lines, as_text, ask, of, one_of, refuse_existing, write_new, yes_or_no
 from gclint.problem import Problem
-from gclint.setup.declared import Acceleration, Feed, Length, Power, Quantity, Shop, Speed, Time, from_text
-from gclint.setup.types import Tool
+from gclint.setup.declared import Shop
+from gclint.tables.setup import Tool
+from gclint.toml.quantity import Acceleration, Feed, Length, Power, Quantity, Speed, Time, from_text
 
 FIRST = "The machine, its spindle and its tools. `gclint shop check` says what more can stand here."
 MADE_OF = ("carbide", "hss", "carbide-tipped")
@@ -28,7 +29,7 @@ def ask_shop(file: str) -> None:
 
 
 def _machine(lines: Lines) -> None:
-    from gclint.setup.controllers import controller, names
+    from gclint.cards.controller import controller, names
 
     click.echo("\nTHE MACHINE")
     called = ask("What is it called", as_text)

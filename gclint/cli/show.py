@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 @click.option("--out", metavar="FILE", help="Write to a file instead of the screen.")
 @click.option("--picture", metavar="FILE", help="Instead: draw the path and what is found, .png or .svg.")
 @click.option(
-    "--second-reader", is_flag=True, help="Instead: read every plain block again with pygcode and list any difference."
+    "--second-reader", is_flag=True,
+    help="Instead: read every plain block again with an independent library and list any difference.",
 )
 def show(
     program: str,
@@ -57,7 +58,7 @@ def show(
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes, shown_as
-    from gclint.report.picture_form import form_of
+    from gclint.report.picture.picture_form import form_of
 
     refuse_overwrite(out, (path_of(program), shop, job))
     if picture:
@@ -73,12 +74,12 @@ def show(
             return say_second_reading(data, shown_as(program), options, path_of(program), form, out, progress)
         tables = trace(data, shown_as(program), options, path_of(program), progress)
     if form == "json":
-        from gclint.report.show_out import to_json
+        from gclint.report.text.show_out import to_json
 
         deliver(to_json(tables), out)
         return 0
-    from gclint.report.paper import Paper, paper_for
-    from gclint.report.show_out import tool_sheets
+    from gclint.report.text.paper import Paper, paper_for
+    from gclint.report.text.show_out import tool_sheets
 
     paper = Paper() if out else paper_for(sys.stdout)
     tool_sheets(tables, paper)
@@ -91,8 +92,8 @@ def draw(data: bytes, program: str, options: Options, target: str, progress: Pro
     from gclint.check import run
     from gclint.cli.output import deliver
     from gclint.folder.source import path_of, shown_as
-    from gclint.report.picture import picture
-    from gclint.report.picture_form import form_of
+    from gclint.report.picture.picture import picture
+    from gclint.report.picture.picture_form import form_of
 
     done = run(data, shown_as(program), options, path_of(program), progress)
     if done.tables is None:
@@ -105,15 +106,15 @@ def draw(data: bytes, program: str, options: Options, target: str, progress: Pro
 def say_second_reading(
     data: bytes, name: str, options: Options, path: str | None, form: str, out: str | None, progress: Progress
 ) -> int:
-    """Only read and followed, as no controller in particular would: pygcode knows none."""
+    """Only read and followed, as no controller in particular would: the second reader knows none."""
+    from gclint.cards.controller import controller
     from gclint.check import folder_of
     from gclint.cli.output import deliver
     from gclint.motion.interpret import interpret
     from gclint.motion.second_reader import read_again, second_reader
     from gclint.program.read import read
-    from gclint.report.paper import Paper, paper_for
-    from gclint.report.second_out import to_json, to_paper
-    from gclint.setup.controllers import controller
+    from gclint.report.answers.second_out import to_json, to_paper
+    from gclint.report.text.paper import Paper, paper_for
     from gclint.setup.declare import declare
     from gclint.setup.resolve import limits_of
 

@@ -29,8 +29,8 @@ def compare(
       gclint trial compare trial-1 trial-2 --by batch
     """
     from gclint.cli.output import deliver, refuse_overwrite
-    from gclint.report.paper import paper_for
-    from gclint.report.picture_form import form_of
+    from gclint.report.picture.picture_form import form_of
+    from gclint.report.text.paper import paper_for
     from gclint.trial.compare import compare as compared
     from gclint.trial.compare import what_differs
     from gclint.trial.compare_out import picture_of, sheet

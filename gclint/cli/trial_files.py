@@ -6,7 +6,7 @@ from pathlib import Path
 
 from gclint.cli.output import write_job
 from gclint.problem import Problem, reason
-from gclint.setup.named import declaration
+from gclint.toml.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
 from gclint.trial.make import job_text, proved_again, shop_from, shop_text
@@ -43,7 +43,7 @@ class Files:
             self.folder.mkdir(exist_ok=True)
         except OSError as problem:
             raise Problem(f"cannot be made: {reason(problem)}", str(self.folder)) from None
-        texts = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan)}
+        texts = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan, bench.setup)}
         texts |= {GRADES_FILE: grades_text(plan), JOB_FILE: job_text(plan, bench.card, shop_from(bench, self.folder))}
         if bench.shop is None:
             texts[SHOP_FILE] = shop_text(bench)
@@ -56,8 +56,8 @@ class Files:
         if before.shape is None or before.shop is None:
             raise Problem("this plan does not say how its program was made", str(self.folder / PLAN_FILE))
         bench = bench_again(before.like or before.material, before.tool, declaration(self.folder, before.shop))
-        old = {self.program: written(before, bench.setup, made(before)).text, SHEET_FILE: sheet(before)}
-        new = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan)}
+        old = {self.program: written(before, bench.setup, made(before)).text, SHEET_FILE: sheet(before, bench.setup)}
+        new = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan, bench.setup)}
         there: dict[str, bytes] = {}
         for name, text in old.items():
             path = self.folder / name

@@ -45,9 +45,9 @@ def learn(
       gclint trial learn trial --write
     """
     from gclint.cli.output import deliver, refuse_overwrite
-    from gclint.report.paper import paper_for
-    from gclint.report.picture_form import form_of
-    from gclint.report.words import Lengths
+    from gclint.digest.words import Lengths
+    from gclint.report.picture.picture_form import form_of
+    from gclint.report.text.paper import paper_for
     from gclint.trial.learn import learn as taught
     from gclint.trial.learn_out import sheet
     from gclint.trial.seen import read_trial
@@ -92,7 +92,7 @@ def _write(lesson: Lesson, target: Path) -> list[str]:
     """What was written and what not. Raises Problem; the file is written whole or not at all."""
     from gclint.cli.output import write_job
     from gclint.problem import reason
-    from gclint.setup.toml_file import read_text
+    from gclint.toml.file import read_text
     from gclint.trial.into_shop import shop_text, writable
 
     windows, left = writable(lesson)
@@ -115,7 +115,7 @@ def _write(lesson: Lesson, target: Path) -> list[str]:
 
 def _without_card(name: str, folder: Path) -> list[str]:
     """What a new material needs beside its window: jobs name a material by its card."""
-    from gclint.setup.card import material
+    from gclint.cards.material import material
 
     try:
         material(name)

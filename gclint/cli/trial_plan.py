@@ -70,7 +70,7 @@ def _asks_anew(given: dict[str, Any]) -> bool:
 def _plan(asked: Asked, files: Files, confirm: str | None) -> int:
     from gclint.cli.output import deliver
     from gclint.cli.progress import Progress
-    from gclint.report.paper import paper_for
+    from gclint.report.text.paper import paper_for
     from gclint.trial.make import confirmed, make, numbers_of
     from gclint.trial.plan_out import after, table
 
@@ -119,7 +119,7 @@ def _confirm(folder: Path, confirm: str | None) -> int:
     from gclint.cli.output import deliver
     from gclint.cli.trial_files import Files
     from gclint.problem import Problem
-    from gclint.report.paper import paper_for
+    from gclint.report.text.paper import paper_for
     from gclint.trial.grading import PLAN_FILE
     from gclint.trial.make import confirmed, numbers_of
     from gclint.trial.plan_file import read_plan
@@ -187,7 +187,7 @@ def _range(text: str | None, kind: str, option: str) -> tuple[float, float] | No
 
 def _value(text: str, kind: str, option: str) -> float:
     from gclint.problem import Problem
-    from gclint.setup.units import quantity
+    from gclint.toml.units import quantity
 
     try:
         value = quantity(float(text) if text.replace(".", "", 1).isdigit() else text, kind, kind == "speed")

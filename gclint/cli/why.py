@@ -24,12 +24,20 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
       gclint why force
     """
     from gclint.cli.output import deliver
-    from gclint.judge.compile_packs import shipped_packs
-    from gclint.judge.packs import load_pack
+    from gclint.knowledge.quantities import quantities
+    from gclint.packs.load import load_pack
+    from gclint.packs.shipped_packs import shipped_packs
     from gclint.problem import Problem, nearest
-    from gclint.report.paper import paper_for
-    from gclint.report.rule_out import MODEL, model_page, quantity_page, rule_head, rule_here, rule_list, rule_terms
-    from gclint.setup.quantities import quantities
+    from gclint.report.answers.rule_out import (
+        MODEL,
+        model_page,
+        quantity_page,
+        rule_head,
+        rule_here,
+        rule_list,
+        rule_terms,
+    )
+    from gclint.report.text.paper import paper_for
 
     packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
     paper = paper_for(sys.stdout)
@@ -37,8 +45,8 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
     if name is None:
         rule_list(packs, paper)
     elif name in known:
-        from gclint.judge.house import told
-        from gclint.judge.packs import check_together
+        from gclint.packs.house import told
+        from gclint.packs.load import check_together
         from gclint.teach.why_out import examples
 
         check_together(packs)

@@ -11,8 +11,8 @@ import click
 
 if TYPE_CHECKING:
     from gclint.cutting.places import Cut
-    from gclint.report.words import Lengths
-    from gclint.setup.types import Setup, Tool
+    from gclint.digest.words import Lengths
+    from gclint.tables.setup import Setup, Tool
 
 
 @click.command(short_help="Which speeds and feeds go, without a program; drawn.")
@@ -41,8 +41,8 @@ def window(form: str, out: str | None, **given: Any) -> int:
       gclint window --material birch-plywood --tool 1 --shop shop.toml --dial F
     """
     from gclint.cli.output import deliver, refuse_overwrite
-    from gclint.report.paper import paper_for
-    from gclint.report.window_out import answer, sheet, to_json
+    from gclint.report.answers.window_out import answer, sheet, to_json
+    from gclint.report.text.paper import paper_for
 
     refuse_overwrite(out, [given["shop"], given["job"]])
     made = answer(_asked(**given))
@@ -59,10 +59,10 @@ def _asked(
     material: str | None, tool_text: str | None, operation: str | None, width: str | None, depth: str | None,
     shop: str | None, job: str | None, dial: str | None, speed: str | None, feed: str | None, unit: str | None,
 ) -> Any:  # fmt: skip
-    from gclint.judge.parts import bounds
+    from gclint.advice.parts import bounds
+    from gclint.digest.words import Lengths
     from gclint.problem import Problem
-    from gclint.report.window_out import Asked
-    from gclint.report.words import Lengths
+    from gclint.report.answers.window_out import Asked
 
     setup = _setup(material, tool_text, shop, job)
     if setup.material is None:
@@ -80,16 +80,12 @@ def _asked(
 
 
 def _setup(material: str | None, tool_text: str | None, shop: str | None, job: str | None) -> Setup:
-    """What is declared, as for a program that does nothing."""
-    from gclint.motion.interpret import interpret
-    from gclint.program.read import read
+    """What is declared, without a program."""
     from gclint.setup.declare import Options, declare
-    from gclint.setup.resolve import controller_of, resolve
+    from gclint.setup.resolve import shop_setup
 
     tools = () if tool_text is None or tool_text.strip().isdigit() else (_numbered(tool_text),)
-    declared = declare(Options(material, tools, None, shop, job), None)
-    program = read(b"%\n%\n", "window")
-    return resolve(declared, program, interpret(program, controller_of(declared)))
+    return shop_setup(declare(Options(material, tools, None, shop, job), None))
 
 
 def _numbered(text: str) -> str:
@@ -124,8 +120,8 @@ def _cut(
     from msgspec.structs import replace
 
     from gclint.cutting.places import usual_cut
+    from gclint.knowledge.numbers import model_number
     from gclint.problem import Problem
-    from gclint.setup.numbers import model_number
 
     ae = None if width is None else _value(width, "length", "--ae", 1.0)
     ap = None if depth is None else _value(depth, "length", "--ap", 1.0)
@@ -152,8 +148,8 @@ def _cut(
 
 def _speed(setup: Setup, dial: str | None, speed: str | None) -> float | None:
     """True rev/min of a mark or of a speed."""
+    from gclint.knowledge.numbers import model_number
     from gclint.problem import Problem, nearest
-    from gclint.setup.numbers import model_number
 
     spindle = setup.spindle
     marks = {mark.mark: mark for mark in spindle.dial}
@@ -176,7 +172,7 @@ def _speed(setup: Setup, dial: str | None, speed: str | None) -> float | None:
 def _value(text: str, kind: str, option: str, bare: float) -> float:
     """In the internal unit; `bare`: what a number without a unit counts, 1 for mm."""
     from gclint.problem import Problem
-    from gclint.setup.units import quantity
+    from gclint.toml.units import quantity
 
     try:
         try:

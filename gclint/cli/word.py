@@ -21,8 +21,8 @@ def word(words: tuple[str, ...]) -> int:
       gclint word depth of cut
     """
     from gclint.cli.output import deliver
-    from gclint.report.paper import paper_for
-    from gclint.setup.glossary import entry
+    from gclint.knowledge.glossary import entry
+    from gclint.report.text.paper import paper_for
     from gclint.teach.word_out import word_list, word_page
 
     paper = paper_for(sys.stdout)

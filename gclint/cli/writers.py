@@ -15,10 +15,10 @@ if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Source
-    from gclint.judge.finding import Left
     from gclint.problem import Problem
-    from gclint.report.page_out import Reader
-    from gclint.report.tables import Run
+    from gclint.report.page.page_out import Reader
+    from gclint.run import Run
+    from gclint.tables.finding import Left
 
 
 FOR_PEOPLE = ("text", "page")  # forms that are worded for a reader
@@ -38,11 +38,11 @@ def refuse_apart(forms: Sequence[str], reader: Reader, teach: bool) -> None:
 def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found, many: Many) -> Writer:
     """The writer of a form, in the words for a reader where it has any."""
     if form == "sarif":
-        from gclint.report.sarif_out import Sarif
+        from gclint.report.machine.sarif_out import Sarif
 
         return Sarif()
     if form == "junit":
-        from gclint.report.junit_out import Junit
+        from gclint.report.machine.junit_out import Junit
 
         return Junit()
     if form == "page":
@@ -80,22 +80,22 @@ class _Json:
         self.not_read: list[Left] = []
 
     def add(self, done: Run) -> None:
-        from gclint.report.json_out import encoded
+        from gclint.report.machine.json_out import encoded
 
         self.programs.append(encoded(done.checked))
         self.materials.update(dict.fromkeys(done.material_cautions))
 
     def missed(self, problem: Problem) -> None:
-        from gclint.judge.finding import Left
+        from gclint.tables.finding import Left
 
         said = str(problem).removeprefix(problem.path or "").removeprefix(":").lstrip(", ")
         self.not_read.append(Left(problem.path or "", said))
 
     def text(self, code: int) -> str:
         from gclint import __version__
-        from gclint.judge.finding import Document
-        from gclint.report.cautions import cautions
-        from gclint.report.json_out import to_json
+        from gclint.report.machine.json_out import to_json
+        from gclint.report.text.cautions import cautions
+        from gclint.tables.finding import Document
 
         return to_json(
             Document(
@@ -115,7 +115,7 @@ class _Sheet(Struct, frozen=True):
 
     def made(self, source: Source, run: Run, state: str) -> str:
         from gclint import __version__
-        from gclint.report.paper import Paper
+        from gclint.report.text.paper import Paper
 
         paper = Paper(self.width, self.colour)
         if self.teach:
@@ -123,15 +123,15 @@ class _Sheet(Struct, frozen=True):
 
             lessons(run, paper)
         elif self.reader == "operator":
-            from gclint.report.operator_out import operator_sheet
+            from gclint.report.text.operator_out import operator_sheet
 
             operator_sheet(run, paper, __version__)
         elif self.reader == "instructor":
-            from gclint.report.instructor_out import instructor_sheet
+            from gclint.report.text.instructor_out import instructor_sheet
 
             instructor_sheet(run, paper, __version__)
         else:
-            from gclint.report.terminal import sheet
+            from gclint.report.text.terminal import sheet
 
             sheet(run, paper, __version__)
         return paper.text
@@ -144,7 +144,7 @@ class _Sheets:
     """A sheet per program, then the cautions once."""
 
     def __init__(self, out: str | None, reader: Reader, teach: bool, found: Found, each_passed: bool) -> None:
-        from gclint.report.paper import Paper, paper_for
+        from gclint.report.text.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)
         self.maker = _Sheet(reader, teach, self.paper.width, self.paper.colour)
@@ -154,7 +154,7 @@ class _Sheets:
         self.materials: dict[str, None] = {}
 
     def add(self, done: Run) -> None:
-        from gclint.report.sheet_words import verdict
+        from gclint.digest.sheet_words import verdict
 
         self.sheets += done.made
         self.verdicts.append((done.checked.path, verdict(done.checked)))
@@ -164,12 +164,12 @@ class _Sheets:
         """Told on standard error alone."""
 
     def text(self, code: int) -> str:
-        from gclint.report.cautions import cautions
-        from gclint.report.terminal import closing
+        from gclint.report.text.cautions import cautions
+        from gclint.report.text.terminal import closing
 
         if self.verdicts:
             if self.found.passed:
-                from gclint.report.folder_out import passed_over
+                from gclint.report.text.folder_out import passed_over
 
                 passed_over(self.paper, self.found.passed, self.each_passed)
             closing(self.paper, cautions(tuple(self.materials)), self.verdicts)
@@ -183,8 +183,8 @@ class _List:
 
     def __init__(self, out: str | None, found: Found, each_passed: bool) -> None:
         from gclint import __version__
-        from gclint.report.folder_out import FolderSheet
-        from gclint.report.paper import Paper, paper_for
+        from gclint.report.text.folder_out import FolderSheet
+        from gclint.report.text.paper import Paper, paper_for
 
         self.paper = Paper() if out else paper_for(sys.stdout)
         self.found, self.each_passed = found, each_passed
@@ -199,7 +199,7 @@ class _List:
         self.sheet.not_read(problem)
 
     def text(self, code: int) -> str:
-        from gclint.report.cautions import cautions
+        from gclint.report.text.cautions import cautions
 
         self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
         return self.paper.text

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from gclint.columns import Column
 from gclint.cutting.window import SAME, Pair, Window, aim, runnable
-from gclint.setup.numbers import model_number
+from gclint.knowledge.numbers import model_number
 
 ROUND_SPEED = 500.0  # rev/min: a speed that is chosen anew is a round number
 ROUND_FEED = 100.0  # mm/min, over 1000

@@ -10,11 +10,13 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats32
-from gclint.cutting import formulas, mechanics
+from gclint.cutting import mechanics
+from gclint.cutting.bites import once_each, pulls_of
 from gclint.cutting.mechanics import Law
-from gclint.cutting.table import OPERATION, Effort
-from gclint.setup.types import Assumed, Setup, Tool
-from gclint.stock.table import Pieces
+from gclint.stock import contact as profile
+from gclint.tables.cutting import OPERATION, Effort
+from gclint.tables.engagement import Engagement, Pieces
+from gclint.tables.setup import Assumed, Setup, Tool
 
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")
@@ -23,18 +25,17 @@ POWER_RULES = ("spindle-stalls",)
 
 @np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
 def effort(
-    pieces: Pieces,
+    engagement: Engagement,
     setup: Setup,
     tools: list[Tool | None],
     row: Column,
     operation: Column,
     feed: Floats32,
     fz: Floats32,
-    cutting: Floats32,
-    sin_kr: Floats32,
-    h_m: Floats32,
+    h: tuple[Floats32, Floats32, Floats32],
 ) -> Effort:
-    """`row`: each piece's tool as an index into `tools`; `cutting`: the diameter that cuts there, mm."""
+    """`row`: each piece's tool as an index into `tools`; h: h_ex, that of the tooth that stands out, h_m, mm."""
+    pieces, h_m = engagement.pieces, h[2]
     nothing = np.broadcast_to(np.float32(np.nan), (len(pieces),))
     law = mechanics.law_of(setup.material.force) if setup.material else None
     cuts = operation != OPERATION["rapid"]
@@ -46,25 +47,35 @@ def effort(
     if law is None:
         return Effort(nothing, nothing, nothing, nothing, nothing, bend, stress)
     section = np.where(cuts, pieces.removed / pieces.length, np.float32(np.nan)).astype(np.float32)
-    width = np.where(sideways, np.minimum(section / pieces.ae, pieces.ap), np.float32(np.nan)).astype(np.float32)
     kc_low = law.kc(h_m)[0]
     power_low = mechanics.cutting_power(section, feed, kc_low).astype(np.float32)
     power_high = power_low if law.low == law.high else (power_low * np.float32(law.high / law.low))
-    mean, force_low, force_high = _forces(law, pieces, tools, row, fz, width, cutting, sin_kr)
+    mean, force_low, force_high = _forces(law, engagement, tools, row, np.flatnonzero(sideways), fz, h)
     return Effort(mean, force_low, force_high, power_low, power_high, bend, stress)
 
 
 def _forces(
-    law: Law, pieces: Pieces, tools: list[Tool | None], row: Column, fz: Floats32, width: Floats32,
-    cutting: Floats32, sin_kr: Floats32,
+    law: Law, engagement: Engagement, tools: list[Tool | None], row: Column, sideways: Column, fz: Floats32,
+    h: tuple[Floats32, Floats32, Floats32],
 ) -> tuple[Floats32, Floats32, Floats32]:  # fmt: skip
-    steep, shallow = np.array([mechanics.edge_angles(tool) for tool in tools], np.float32).reshape(-1, 2).T
-    teeth = [np.nan if tool is None or tool.flutes is None else tool.flutes for tool in tools]
-    z = np.array(teeth, np.float32)[row]
-    phi = formulas.engagement_angle(np.minimum(pieces.ae, cutting), cutting)
-    lags = mechanics.edge_lag(width, cutting, steep[row]), mechanics.edge_lag(width, cutting, shallow[row])
-    mean, low, high = mechanics.force_range(law, fz, width, phi, z, lags, sin_kr)
-    return mean.astype(np.float32), low.astype(np.float32), high.astype(np.float32)
+    """(mean over a turn, largest in a turn, the same at the high end), N, of the pieces `sideways`; NaN elsewhere."""
+    contact, profile_of = engagement.contact, engagement.pieces.profile
+    made = tuple(np.full(len(row), np.nan, np.float32) for _ in range(3))
+    for n, tool in enumerate(tools):
+        if tool is None or tool.flutes is None:
+            continue
+        mine = sideways[row[sideways] == n]
+        rows, of_piece = once_each(profile_of[mine])
+        if not len(rows):
+            continue
+        deep, across = profile.MM * contact.depth[rows].max(axis=1, initial=0), 2 * profile.MM * contact.reach[rows]
+        lags = tuple(mechanics.edge_lag(deep, across, angle) for angle in mechanics.edge_angles(tool))
+        pulls = pulls_of(contact, rows, tool.flutes, (lags[0], lags[1]))
+        usual, thick = (fz[mine] * law.fall(h[0][mine]), fz[mine] * h[1][mine] / h[0][mine] * law.fall(h[1][mine]))
+        made[0][mine] = law.low * usual * pulls.mean[of_piece]
+        made[1][mine] = law.low * thick * pulls.low[of_piece]
+        made[2][mine] = law.high * thick * pulls.high[of_piece]
+    return made[0], made[1], made[2]
 
 
 def _bending(

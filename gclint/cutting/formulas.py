@@ -32,11 +32,6 @@ def feed_per_tooth(vf: Number, n: Number | float, z: Number | float) -> Number:
     return vf / (n * z)
 
 
-def feed_for(fz: Number, n: Number | float, z: Number | float) -> Number:
-    """vf = fz z n, mm/min."""
-    return fz * z * n
-
-
 def engagement_angle(ae: Column | float, D: Column | float) -> Column:
     """phi with cos(phi) = 1 - 2 ae / D for a side cut of width ae; 0 to 180 degrees."""
     return np.degrees(np.arccos(_cos_engagement(ae, D)))
@@ -60,9 +55,43 @@ def chip_thickness_mean(
     return np.asarray(fz * share * sin_kr)
 
 
-def chip_thickness_mean_centred(fz: float, ae: float, D: float, kr: float = 90.0) -> float:
-    """hm = sin(kr) 180 ae fz / (pi D asin(ae / D)): a face cut of width ae lying symmetric to the axis."""
-    return float(np.sin(np.radians(kr)) * ae * fz / (D * np.arcsin(ae / D)))
+def chip_thickness_mean_of_arc(
+    fz: Column | float, ae: Column | float, R: Column | float, phi: Column | float, sin_kr: Column | float = 1.0
+) -> Column:
+    """hm = fz sin(kr) ae / (R phi): the exact mean over any arc (or arcs) phi, degrees, ae wide across the feed.
+
+    The volume that a tooth takes off, fz ae for each mm of depth, over the length of its way in the material, R phi.
+    For a side cut it is `chip_thickness_mean`. 0 where there is no arc.
+    """
+    way = np.asarray(R * np.radians(phi))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.asarray(fz * np.where(way > 0.0, ae / way, 0.0) * sin_kr)
+
+
+def chip_thickness_with_runout(h: Column | float, runout: float, z: int) -> Column:
+    """Thickest chip of a tool of z teeth whose tip runs out by `runout` (total indicator reading), mm.
+
+    A tooth stands out against the one k places before it by at most runout sin(pi k / z), and that one left k h: with
+    two teeth h + runout, never over 2 h, where one tooth does all the work. One tooth cuts h. Geometry of a circle
+    whose centre is half the runout off the axis.
+    """
+    k = np.arange(1, max(z, 1) + 1)
+    out = runout * np.sin(PI * k / max(z, 1))
+    thickest = np.asarray(h)
+    made = thickest * k[-1]  # the last of k: the tooth itself, a turn before
+    for before, stands in zip(k[:-1], out[:-1]):
+        made = np.minimum(made, before * thickest + stands)
+    return np.asarray(made)
+
+
+def chip_allowed_with_runout(h: Column | float, runout: float, z: int) -> Column:
+    """The chip at which `chip_thickness_with_runout` is h, mm."""
+    k = np.arange(1, max(z, 1) + 1)
+    out = runout * np.sin(PI * k / max(z, 1))
+    made = np.asarray(h) / k[-1]
+    for before, stands in zip(k[:-1], out[:-1]):
+        made = np.maximum(made, (np.asarray(h) - stands) / before)
+    return np.asarray(made)
 
 
 def _cos_engagement(ae: Column | float, D: Column | float) -> Column:
@@ -74,12 +103,6 @@ def effective_diameter_ball(D: float, ap: Column | float) -> Column:
     """De = 2 sqrt(ap (D - ap)), D from half the diameter on."""
     depth = np.clip(ap, 0.0, D / 2.0)
     return np.asarray(2.0 * np.sqrt(depth * (D - depth)))
-
-
-def effective_diameter_ball_tilted(D: float, ap: float, tilt: float) -> float:
-    """De = D sin(tilt + acos((D - 2 ap) / D)) while the argument is under 90 degrees, else D; tilt in degrees."""
-    angle = np.radians(tilt) + np.arccos((D - 2.0 * ap) / D)
-    return float(D * np.sin(min(angle, PI / 2.0)))
 
 
 def effective_diameter_bull_nose(D: float, r: float, ap: Column | float) -> Column:
@@ -112,47 +135,6 @@ def sin_edge_angle_bull_nose(r: float, ap: Column | float) -> Column:
     return np.asarray(np.sqrt(depth * (2.0 - depth)))
 
 
-def radial_thinning(ae: Column | float, D: Column | float) -> Column:
-    """fz / hex of a side cut: 1 / sqrt(1 - (1 - 2 ae / D)^2) for ae < D / 2, else 1."""
-    with np.errstate(divide="ignore"):
-        return np.asarray(1.0 / chip_thickness_largest(1.0, ae, D))
-
-
-def ramp_angle(drop: Column | float, travel: Column | float) -> Column:
-    """Degrees below level of a move that drops while it travels in X and Y."""
-    return np.degrees(np.arctan2(drop, travel))
-
-
-def helix_angle(pitch: float, path_diameter: float) -> float:
-    """atan(pitch / (pi Dtc)), degrees; Dtc = hole diameter - tool diameter."""
-    return float(np.degrees(np.arctan2(pitch, PI * path_diameter)))
-
-
 def ramp_length(depth: float, angle: float) -> float:
     """X-Y travel that a ramp of `angle` degrees needs to reach `depth`: depth / tan(angle)."""
     return float(depth / np.tan(np.radians(angle)))
-
-
-def feed_inside(vf: float, hole: float, D: float) -> float:
-    """Feed of the tool's centre on an inside arc so that its edge moves at vf: vf (Dh - D) / Dh."""
-    return vf * (hole - D) / hole
-
-
-def feed_outside(vf: float, boss: float, D: float) -> float:
-    """Feed of the tool's centre on an outside arc so that its edge moves at vf: vf (Db + D) / Db."""
-    return vf * (boss + D) / boss
-
-
-def removal_rate(ae: float, ap: float, vf: float) -> float:
-    """Q = ae ap vf, mm3/min."""
-    return ae * ap * vf
-
-
-def approach_length(depth: float, D: float) -> float:
-    """sqrt(d (D - d)): travel of a peripheral mill before its full depth d is reached."""
-    return float(np.sqrt(depth * (D - depth)))
-
-
-def cusp_height(D: float, step: float) -> float:
-    """Height of the cusps a ball leaves between lines `step` apart: R - sqrt(R^2 - (s/2)^2)."""
-    return float(D / 2.0 - np.sqrt((D / 2.0) ** 2 - (step / 2.0) ** 2))

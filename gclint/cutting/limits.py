@@ -14,7 +14,7 @@ from gclint.columns import Column
 from gclint.cutting.formulas import cutting_speed
 from gclint.cutting.mechanics import Law, feed_for_load, spindle_power
 from gclint.cutting.windows import Floor
-from gclint.setup.types import Spindle
+from gclint.tables.setup import Spindle
 
 
 class Limit(Struct, frozen=True, eq=False):

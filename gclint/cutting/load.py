@@ -8,25 +8,29 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Floats32, distinct, one_of
 from gclint.cutting import formulas
+from gclint.cutting.bites import Bites, bites_of
+from gclint.cutting.edge import diameter_at, sine_at
 from gclint.cutting.effort import BENDING_RULES, effort, not_known, taken
-from gclint.cutting.table import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
 from gclint.cutting.windows import floors_for, windows_for
-from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.card import Material
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Assumed, Setup, Tool
-from gclint.stock.table import SIDE, TIP, Engagement, Pieces
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting, Loads, ToolWindows
+from gclint.tables.engagement import SIDE, TIP, Engagement, Pieces
+from gclint.tables.material import Material
+from gclint.tables.motion import COMPENSATED, RAPID
+from gclint.tables.setup import Assumed, Setup, Tool
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.motion.timing import Timing
+    from gclint.tables.motion import Motion
+    from gclint.tables.timing import Timing
 
+ROUNDED = ("ball", "bull-nose", "tapered-ball")
+SHAPED = (*ROUNDED, "v")
 CHIP_RULES = ("chip-too-thin", "chip-too-thick")
 NOT_JUDGED_SHAPES = ("drill", "v", "burr", "drag", "form", "t-slot", "thread-mill")
 
 
 def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -> Cutting:
-    """One row per row of `engagement.pieces`; see gclint.cutting.table for units and for what NaN means."""
+    """One row per row of `engagement.pieces`; see gclint.tables.cutting for units and for what NaN means."""
     pieces = engagement.pieces
     material = setup.material
     true_speed, marks, assumed = _true_speed(motion, setup)
@@ -44,12 +48,19 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     speed = true_speed[pieces.move].astype(np.float32)
     diameter = _per_tool(tools, lambda tool: tool.diameter)[row]
     flutes = _per_tool(tools, lambda tool: tool.flutes)[row]
-    cutting, sin_kr = _shaped(pieces.ap, row, tools)
+    cutting = _per_tool(tools, lambda tool: tool.diameter)[row]
+    sin_kr = np.ones(len(pieces), np.float32)
+    for n, tool in enumerate(tools):
+        if tool is not None and tool.shape in SHAPED:
+            mine = np.flatnonzero(row == n) if len(tools) > 1 else slice(None)
+            cutting[mine] = diameter_at(tool, pieces.ap[mine])
+            sin_kr[mine] = sine_at(tool, pieces.ap[mine])
     fz = formulas.feed_per_tooth(feed, np.where(speed > 0, speed, np.float32(np.nan)), flutes).astype(np.float32)
     operation = _operations(pieces, motion, rapid, row, tools, diameter, cutting)
     axial = (operation == OPERATION["plunge"]) | (operation == OPERATION["drill"])
-    h_ex = formulas.chip_thickness_largest(fz, pieces.ae, cutting, sin_kr).astype(np.float32)
-    h_m = np.where(axial, fz, formulas.chip_thickness_mean(fz, pieces.ae, cutting, sin_kr)).astype(np.float32)
+    bites = bites_of(engagement, row, tools)
+    h_ex, h_m = _chips(bites, pieces, fz, sin_kr, axial, _of_shape(tools, ROUNDED)[row])
+    thick = _runs_out(h_ex, ~axial, row, tools)
     edge_speed = formulas.cutting_speed(cutting, speed).astype(np.float32)
     chip_low, chip_high = _chip_windows(numbers, tools, windows, row, operation, material)
     _raise_floors(chip_low, edge_speed, operation, row, numbers, tools, setup, material)
@@ -60,7 +71,8 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         true_speed=speed,
         fz=fz,
         effective_diameter=cutting,
-        h_ex=np.where(axial, fz, h_ex),
+        h_ex=h_ex,
+        h_thick=thick,
         h_m=h_m,
         edge_speed=edge_speed,
         chip_low=chip_low,
@@ -69,7 +81,7 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         edge_high=edge_high,
         chip_judged=_judged(engagement, motion, operation, row, tools, diameter).astype(np.uint8),
         governs=motion.feed_line[pieces.move],
-        effort=effort(pieces, setup, tools, row, operation, feed, fz, cutting, sin_kr, h_m),
+        effort=effort(engagement, setup, tools, row, operation, feed, fz, (h_ex, thick, h_m)),
     )
     not_judged = _not_judged(loads, pieces, motion, setup, material, row, numbers, tools, windows)
     assumed += taken(loads.effort, setup)
@@ -113,31 +125,46 @@ def _per_tool(tools: list[Tool | None], of: object) -> Floats32:
     return np.array([np.nan if value is None else value for value in values], np.float32)
 
 
-def _shaped(ap: Floats32, row: Column, tools: list[Tool | None]) -> tuple[Floats32, Floats32]:
-    """(diameter that cuts at this depth, sin of the edge angle at the top of the cut), by the shape of each tool."""
-    cutting = _per_tool(tools, lambda tool: tool.diameter)[row]
-    sin_kr = np.ones(len(ap), np.float32)
+def _of_shape(tools: list[Tool | None], shapes: tuple[str, ...]) -> Bools:
+    return np.array([tool is not None and tool.shape in shapes for tool in tools], bool)
+
+
+def _chips(
+    bites: Bites, pieces: Pieces, fz: Floats32, sin_kr: Floats32, axial: Bools, rounded: Bools
+) -> tuple[Floats32, Floats32]:
+    """(h_ex, h_m), mm.
+
+    Of a feed that goes down, its level part bites at the rim and its downward part under the tip and on the slope of
+    the edge; straight down it is all under the tip. rounded: the edge bends from the tip upward.
+    """
+    h_ex, h_m = fz * bites.largest, fz * bites.mean * sin_kr
+    h_ex[bites.largest <= 0] = np.nan  # the rim meets nothing that can be told apart
+    down = np.flatnonzero((pieces.drop > 0) & ((bites.largest > 0) | (pieces.under > 0)))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        level, sink = (column[down] / pieces.length[down] for column in (pieces.travel, pieces.drop))
+    # h = A sin(kr) + B cos(kr) from the tip (kr = 0) to the top of the cut; most, all of the feed, where tan(kr) = A/B
+    across, top = level * bites.cosine[down], sin_kr[down]
+    flat = np.sqrt(1.0 - top * top)
+    at_top = level * bites.largest[down] + sink * flat
+    tip = pieces.under[down] > 0
+    within = rounded[down] & tip & (across * flat <= sink * top)
+    h_ex[down] = fz[down] * np.where(within, np.hypot(across, sink), np.maximum(at_top, sink * tip))
+    h_m[down] *= level
+    h_ex[axial] = h_m[axial] = fz[axial]
+    return h_ex.astype(np.float32), h_m.astype(np.float32)
+
+
+def _runs_out(h_ex: Floats32, sideways: Bools, row: Column, tools: list[Tool | None]) -> Floats32:
+    """h_ex of the tooth that stands out farthest, by the runout declared; nothing is added where none is."""
+    thick = h_ex
     for n, tool in enumerate(tools):
-        if tool is None or tool.shape not in ("ball", "bull-nose", "v", "tapered-ball"):
+        if tool is None or not tool.runout or not tool.flutes:
             continue
-        mine = np.flatnonzero(row == n) if len(tools) > 1 else slice(None)
-        depth, D = ap[mine], tool.diameter
-        if tool.shape == "bull-nose" and tool.corner_radius:
-            cutting[mine] = formulas.effective_diameter_bull_nose(D, tool.corner_radius, depth)
-            sin_kr[mine] = formulas.sin_edge_angle_bull_nose(tool.corner_radius, depth)
-        elif tool.shape == "v":
-            angle = np.nan if tool.angle is None else tool.angle
-            cutting[mine] = formulas.effective_diameter_v(D, angle, depth, tool.tip_diameter or 0.0)
-            sin_kr[mine] = np.sin(np.radians(angle / 2.0))
-        elif tool.shape == "tapered-ball" and tool.tip_diameter and tool.angle:
-            tip = tool.tip_diameter
-            cutting[mine] = formulas.effective_diameter_tapered_ball(D, tool.angle, depth, tip)
-            top = np.cos(np.radians(tool.angle / 2.0))
-            sin_kr[mine] = np.minimum(formulas.sin_edge_angle_ball(tip, depth), top)
-        elif tool.shape in ("ball", "tapered-ball"):
-            cutting[mine] = formulas.effective_diameter_ball(D, depth)
-            sin_kr[mine] = formulas.sin_edge_angle_ball(D, depth)
-    return cutting, sin_kr
+        if thick is h_ex:
+            thick = h_ex.copy()
+        mine = np.flatnonzero(sideways & (row == n))
+        thick[mine] = formulas.chip_thickness_with_runout(h_ex[mine], tool.runout, tool.flutes)
+    return thick
 
 
 def _operations(
@@ -155,9 +182,10 @@ def _operations(
     operation = np.where(finish, OPERATION["finish"], OPERATION["side"]).astype(np.uint8)
     operation[slot] = OPERATION["slot"]
     down = pieces.drop > 0.001
-    operation[down & ((pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")))] = OPERATION["ramp"]
+    entering = (pieces.centre != 0) | (pieces.under >= model_number("ramp_disc")) | (pieces.drop > pieces.travel)
+    operation[down & entering] = OPERATION["ramp"]
     operation[down & (pieces.travel <= model_number("straight_share") * pieces.drop)] = OPERATION["plunge"]
-    drills = np.array([tool is not None and tool.shape == "drill" for tool in tools], bool)
+    drills = _of_shape(tools, ("drill",))
     operation[drills[row] | (motion.cycle[pieces.move] > 0)] = OPERATION["drill"]
     operation[rapid] = OPERATION["rapid"]
     return operation
@@ -180,6 +208,7 @@ def _chip_windows(
         for name, window in windows[int(number)].chip.items():
             low[n, OPERATION[name]] = 0.0 if window.low is None else window.low
             high[n, OPERATION[name]] = np.inf if window.high is None else window.high
+        high[n, OPERATION["rapid"]] = high[n, OPERATION["side"]]  # a rapid that cuts takes a chip like any other
     return low[row, operation], high[row, operation]
 
 

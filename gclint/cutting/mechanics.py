@@ -16,9 +16,9 @@ from msgspec import Struct
 
 from gclint.columns import Column
 from gclint.cutting.formulas import PI
-from gclint.setup.card import Force
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.material import Force
+from gclint.tables.setup import Tool
 
 Values = Column | float
 SPIRALS = ("up-cut", "down-cut", "compression")
@@ -79,11 +79,6 @@ def torque(power: Values, n: Values) -> Column:
     """Mc = 60 Pc / (2 pi n), N m; power in W."""
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.asarray(60.0 * np.asarray(power) / (2.0 * PI * np.asarray(n)))
-
-
-def teeth_engaged(phi: Values, z: Values) -> Column:
-    """ze = z phi / 360: teeth in the cut on average at the engagement angle phi."""
-    return np.asarray(np.asarray(z) * phi / 360.0)
 
 
 def edge_lag(ap: Values, D: Values, helix: Values) -> Column:
@@ -240,8 +235,9 @@ def tool_material(made_of: str | None) -> ToolMaterial | None:
 def beam_of(tool: Tool, stiffness: float | None = None) -> Beam | None:
     """The tool as a beam; None where `missing_for_beam` names something or its shape is no beam (V, drag, T-slot).
 
-    Flutes bend like a bar of 0.8 D (Determination of the Equivalent Diameter of an End Mill Based on its Compliance,
-    abstract); the neck like a full bar of D up to `neck`; then the shank. `stiffness`: of the machine, N/mm.
+    Flutes bend like a bar of 0.8 D (Kops and Vo, Determination of the Equivalent Diameter of an End Mill Based on its
+    Compliance, CIRP Annals 39 (1), 1990, abstract);
+    the neck like a full bar of D up to `neck`; then the shank. `stiffness`: of the machine, N/mm.
     """
     made = tool_material(tool.made_of)
     if made is None or tool.stickout is None or missing_for_beam(tool) or tool.shape not in STRAIGHT_BEAMS:

@@ -9,14 +9,17 @@ from msgspec import Struct
 
 from gclint.columns import Column, distinct, one_of
 from gclint.cutting import formulas, mechanics
+from gclint.cutting.bites import pulls_of, side_contact
+from gclint.cutting.edge import diameter_at, sine_at
 from gclint.cutting.limits import Level, Limit, Power, Ray, Rising, Speed
 from gclint.cutting.mechanics import Law, feed_for_load, law_of
-from gclint.cutting.table import OPERATION, Loads
 from gclint.cutting.window import Window
 from gclint.cutting.windows import Floor, floors_for, windows_for
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Machine, Setup, Sourced, Tool
-from gclint.setup.types import Window as Given
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION, Loads
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Machine, Setup, Tool
+from gclint.tables.setup import Window as Given
 
 DECLARED = ("declared", "the declarations of shop and job")
 
@@ -133,6 +136,7 @@ def of_pieces(
     judged = loads.chip_judged[rows] != 0
     tools = {int(n): setup.tools[int(n)] for n in distinct(number) if int(n) in setup.tools}
     flutes, top, stress = (np.full(len(rows), np.nan) for _ in range(3))
+    chip_high = _wide(loads.chip_high[rows])
     sources: dict[str, tuple[str, str]] = {}
     floors = []
     for n, tool in tools.items():
@@ -140,6 +144,7 @@ def of_pieces(
         made = mechanics.tool_material(tool.made_of)
         flutes[mine] = tool.flutes or np.nan
         top[mine] = tool.top_speed or np.nan
+        chip_high[mine] = _thickest(chip_high[mine], tool)
         stress[mine] = made.stress * bounds.stress.value if made else np.nan
         share = setup.material.finish_share.value if setup.material else 1.0
         for floor in floors_for(setup.material, tool, setup.measured_windows.get(n)):
@@ -157,7 +162,7 @@ def of_pieces(
         ratio_m=h_m / fz,
         diameter=_wide(loads.effective_diameter[rows]),
         chip_low=np.where(judged & ~skims, _wide(loads.chip_low[rows]), 0.0),
-        chip_high=np.where(judged, _wide(loads.chip_high[rows]), np.inf),
+        chip_high=np.where(judged, chip_high, np.inf),
         edge_low=np.where(judged, _wide(loads.edge_low[rows]), 0.0),
         edge_high=np.where(judged, _wide(loads.edge_high[rows]), np.inf),
         floors=tuple(floors),
@@ -181,6 +186,13 @@ def _wide(column: Column) -> Column:
     with np.errstate(divide="ignore", invalid="ignore"):
         size = np.where(np.isfinite(wide) & (wide != 0), 10.0 ** (5 - np.floor(np.log10(np.abs(wide)))), 1.0)
         return np.where(np.isfinite(wide), np.round(wide * size) / size, wide)
+
+
+def _thickest(chip_high: Column | float, tool: Tool) -> Column:
+    """The largest chip at which the tooth that stands out farthest takes no more than `chip_high`, mm."""
+    if not tool.runout or not tool.flutes:
+        return np.asarray(chip_high)
+    return formulas.chip_allowed_with_runout(chip_high, tool.runout, tool.flutes)
 
 
 def _sources(chip: Given | None, edge: Given | None) -> dict[str, tuple[str, str]]:
@@ -217,18 +229,18 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
     material, z = setup.material, float(tool.flutes or math.nan)
     measured = setup.measured_windows.get(tool.number)
     windows = windows_for(material, tool, measured)
-    D, sin_kr = shaped(tool, cut.ap)
+    D, sin_kr = float(diameter_at(tool, cut.ap)), float(sine_at(tool, cut.ap))
     ae = min(cut.ae, D)
     fz = model_number("reference_chip")  # loads are reckoned at this feed per tooth and carried on by their law
     h_ex = float(formulas.chip_thickness_largest(fz, ae, D, sin_kr))
     h_m = float(formulas.chip_thickness_mean(fz, ae, D, sin_kr))
-    given, edge = windows.chip.get(cut.operation), windows.edge_speed
+    given, speeds = windows.chip.get(cut.operation), windows.edge_speed
     held = given is not None and (material is None or material.thin_judged)
     floors = floors_for(material, tool, measured) if held else ()
     floor = next((floor for floor in floors if cut.operation in floor.operations), None)
     share = material.finish_share.value if material and cut.operation == "finish" else 1.0
     reasoned = material is not None and any(row.slow_because for row in material.edge)
-    bend, stress, power = _loads(cut, tool, setup, fz, h_m, ae, D, sin_kr)
+    bend, stress, power = _loads(cut, tool, setup, fz, (h_ex, h_m), ae, D)
     made = mechanics.tool_material(tool.made_of)
     return Places(
         flutes=_one(z),
@@ -236,9 +248,9 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
         ratio_m=_one(h_m / fz),
         diameter=_one(D),
         chip_low=_one((given.low or 0.0) if given else math.nan),
-        chip_high=_one((given.high or math.inf) if given else math.nan),
-        edge_low=_one((edge.low or 0.0) if edge and reasoned else 0.0),
-        edge_high=_one((edge.high or math.inf) if edge else math.nan),
+        chip_high=_one(float(_thickest(given.high or math.inf, tool)) if given else math.nan),
+        edge_low=_one((speeds.low or 0.0) if speeds and reasoned else 0.0),
+        edge_high=_one((speeds.high or math.inf) if speeds else math.nan),
         floors=((np.array([0]), floor, np.array([share])),) if floor else (),
         fz=_one(fz),
         bend=_one(bend),
@@ -250,7 +262,7 @@ def of_cut(cut: Cut, tool: Tool, setup: Setup, bounds: Bounds) -> Places:
         held=_one(math.inf),
         weight=_one(1.0),
         top_speed=_one(tool.top_speed or math.nan),
-        sources=_sources(given, edge),
+        sources=_sources(given, speeds),
     )
 
 
@@ -264,21 +276,11 @@ def _one(value: float) -> Column:
     return np.array([value], dtype=np.float64)
 
 
-def shaped(tool: Tool, ap: float) -> tuple[float, float]:
-    """(diameter that cuts at the depth ap, sin of the edge angle at the top of the cut)."""
-    D = tool.diameter
-    if tool.shape == "ball":
-        return float(formulas.effective_diameter_ball(D, ap)), float(formulas.sin_edge_angle_ball(D, ap))
-    if tool.shape == "bull-nose" and tool.corner_radius:
-        r = tool.corner_radius
-        return float(formulas.effective_diameter_bull_nose(D, r, ap)), float(formulas.sin_edge_angle_bull_nose(r, ap))
-    return D, 1.0
-
-
-def _loads(cut: Cut, tool: Tool, setup: Setup, fz: float, h_m: float, ae: float, D: float,
-           sin_kr: float) -> tuple[float, float, float]:  # fmt: skip
+def _loads(
+    cut: Cut, tool: Tool, setup: Setup, fz: float, h: tuple[float, float], ae: float, D: float
+) -> tuple[float, float, float]:
     """Middle of (bending mm, stress N/mm2, power W per mm/min) at `fz`; NaN where a fact is missing."""
-    law = law_of(setup.material.force) if setup.material else None
+    law, (h_ex, h_m) = law_of(setup.material.force) if setup.material else None, h
     if law is None or tool.flutes is None:
         return math.nan, math.nan, math.nan
     low_kc, high_kc = law.kc(h_m)
@@ -286,9 +288,11 @@ def _loads(cut: Cut, tool: Tool, setup: Setup, fz: float, h_m: float, ae: float,
     beam = mechanics.beam_of(tool, setup.machine.stiffness)
     if beam is None:
         return math.nan, math.nan, power
-    steep, shallow = mechanics.edge_angles(tool)
-    lags = mechanics.edge_lag(cut.ap, D, steep), mechanics.edge_lag(cut.ap, D, shallow)
-    phi = formulas.engagement_angle(ae, D)
-    mean, low, high = mechanics.force_range(law, fz, cut.ap, phi, float(tool.flutes), lags, sin_kr)
+    lags = tuple(np.atleast_1d(mechanics.edge_lag(cut.ap, D, angle)) for angle in mechanics.edge_angles(tool))
+    pulls = pulls_of(side_contact(ae, cut.ap, D / 2), np.zeros(1, np.int64), tool.flutes, (lags[0], lags[1]))
+    thick = float(formulas.chip_thickness_with_runout(h_ex, tool.runout or 0.0, tool.flutes))
+    usual, most = (fz * float(law.fall(h_ex)), fz * thick / h_ex * float(law.fall(thick)))
+    mean = law.low * usual * float(pulls.mean[0])
+    low, high = law.low * most * float(pulls.low[0]), law.high * most * float(pulls.high[0])
     bend, stress = beam.bend_per_newton(cut.ap / 2), beam.stress_per_newton(cut.ap / 2)
     return math.sqrt(mean * high) * float(bend), math.sqrt(low * high) * float(stress), power

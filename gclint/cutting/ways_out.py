@@ -11,8 +11,8 @@ from msgspec.structs import replace
 
 from gclint.cutting.places import Bounds, Cut, window_of
 from gclint.cutting.window import SAME, Window
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Setup, Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.setup import Setup, Tool
 
 HALVINGS = 24
 ROOM = 0.98  # a number to work with, not the last one that just does

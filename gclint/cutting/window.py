@@ -20,8 +20,8 @@ from msgspec.structs import replace
 
 from gclint.columns import Column, distinct
 from gclint.cutting.limits import Limit, Speed
-from gclint.setup.numbers import model_number
-from gclint.setup.types import DialMark, Spindle
+from gclint.knowledge.numbers import model_number
+from gclint.tables.setup import DialMark, Spindle
 
 SAME = 1e-6  # rounding of columns of single precision
 GRID = 256  # speeds at which limits are looked at for crossings

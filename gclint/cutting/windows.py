@@ -7,10 +7,10 @@ from typing import TypeVar
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.cutting.table import OPERATIONS, ToolWindows
-from gclint.setup.card import ChipRow, EdgeRow, Material
 from gclint.setup.own_windows import EDGE
-from gclint.setup.types import Sourced, Tool, Window
+from gclint.tables.cutting import OPERATIONS, ToolWindows
+from gclint.tables.material import ChipRow, EdgeRow, Material, Sourced
+from gclint.tables.setup import Tool, Window
 
 MILLING = ("slot", "side", "ramp")  # operations the chip rows of a card speak of
 R = TypeVar("R", ChipRow, EdgeRow)

@@ -31,12 +31,16 @@ GRACE = 10.0  # s past its time at which a worker ends itself, should nobody be 
 
 
 class Job(msgspec.Struct, frozen=True):
-    """`number` tells answers apart; `seconds` is how long it may take, `size` the bytes of its program."""
+    """`number` tells answers apart; `seconds` is how long it may take, `size` the bytes of its program.
+
+    Jobs of one `chain` go to the worker that had the one before, where it is idle: it has what that one left.
+    """
 
     number: int
     task: Task
     seconds: float
     size: int
+    chain: str = ""
 
 
 class Worker:
@@ -51,9 +55,11 @@ class Worker:
         far.close()
         self.job: Job | None = None
         self.until = 0.0
+        self.chain = ""
 
     def give(self, job: Job) -> None:
         self.job, self.until = job, time.monotonic() + job.seconds
+        self.chain = job.chain
         with suppress(OSError):  # it has died: `answers` finds that out
             self.pipe.send(job)  # pickled: a name need not be text
 
@@ -93,7 +99,8 @@ class Crew:
 
     def give(self, job: Job) -> None:
         """Hand a job to an idle worker, a new one if need be; only while `free`."""
-        idle = next((worker for worker in self.workers if worker.job is None), None)
+        free = [worker for worker in self.workers if worker.job is None]
+        idle = next((worker for worker in free if job.chain and worker.chain == job.chain), free[0] if free else None)
         if idle is None:
             idle = Worker(self.handle, self.workers, self.fresh)
             self.workers.append(idle)

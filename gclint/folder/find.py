@@ -12,9 +12,9 @@ import msgspec
 from gclint.folder.outcome import Source
 from gclint.folder.sniff import HEAD, reads_as_program
 from gclint.folder.source import STANDARD_INPUT, shown_as
-from gclint.judge.finding import Left
 from gclint.problem import Problem, reason
 from gclint.program import ENDINGS
+from gclint.tables.finding import Left
 
 SURE_ENDINGS = tuple(ending for ending in ENDINGS if ending != ".txt")  # the others are asked by their content
 REPORTS = (".report.txt", ".report.html", ".verdict.txt")  # what `gclint watch` writes beside a program

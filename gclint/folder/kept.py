@@ -23,6 +23,7 @@ from gclint import __version__, disk, shipped
 from gclint.disk import Question
 from gclint.folder.outcome import Outcome, Task
 from gclint.problem import Problem
+from gclint.shelf import Shelf
 
 FORM = "1"  # of the entries; another form is another cache
 MOST_BYTES = 512 << 20
@@ -90,6 +91,18 @@ class Kept:
         said.update(f"\0{task.source.named} {content}\0".encode())
         said.update(msgspec.json.encode(task.options))
         return said.hexdigest()
+
+    def shelf(self) -> Shelf:
+        """Where the stock between the programs of a job is kept beside the results."""
+
+        def name(key: str) -> str:
+            return hashlib.sha256(f"{self.this} {key}".encode("utf-8", "surrogateescape")).hexdigest()
+
+        def write(key: str, data: bytes) -> None:
+            with suppress(OSError):
+                self._write(name(key), "stock", data)
+
+        return Shelf(lambda key: self._read(name(key), "stock"), write)
 
     def forget(self) -> None:
         """The disk is asked anew from here on."""

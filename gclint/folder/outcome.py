@@ -9,11 +9,11 @@ from msgspec.structs import replace
 
 from gclint.disk import Question
 from gclint.folder.source import shown_as
-from gclint.judge.finding import Checked
-from gclint.judge.packs import RuleText
+from gclint.packs.pack import RuleText
 from gclint.problem import Problem
-from gclint.report.tables import Run
+from gclint.run import Run
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked
 
 Kind = Literal["checked", "skipped", "problem"]
 

@@ -12,7 +12,7 @@ from typing import Literal
 
 from gclint import __version__
 from gclint.problem import Problem, one_line, reason
-from gclint.report.tables import Run
+from gclint.run import Run
 from gclint.whole_file import write_whole
 
 Form = Literal["text", "page"]
@@ -100,13 +100,13 @@ def not_checked(name: str, says: str, form: Form) -> str:
 def written_as(run: Run, form: Form) -> str:
     """The report of one program."""
     if form == "page":
-        from gclint.report.page_out import page
+        from gclint.report.page.page_out import page
 
         return page(run, __version__)
-    from gclint.report.cautions import cautions
-    from gclint.report.paper import Paper
-    from gclint.report.sheet_words import verdict
-    from gclint.report.terminal import closing, sheet
+    from gclint.digest.sheet_words import verdict
+    from gclint.report.text.cautions import cautions
+    from gclint.report.text.paper import Paper
+    from gclint.report.text.terminal import closing, sheet
 
     paper = Paper()
     sheet(run, paper, __version__)

@@ -6,7 +6,7 @@ import hashlib
 import os
 import stat
 from collections.abc import Callable, Iterator, Sequence
-from functools import partial
+from functools import cache, partial
 from pathlib import Path
 from typing import NamedTuple
 
@@ -16,12 +16,14 @@ from msgspec.structs import replace
 from gclint import disk
 from gclint.check import NoProgram, run
 from gclint.disk import Question
+from gclint.folder.chains import Chains, Place
 from gclint.folder.crew import Crew, Job
 from gclint.folder.kept import Kept
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
 from gclint.problem import Problem
-from gclint.report.tables import Run
+from gclint.run import Run
+from gclint.shelf import Shelf
 
 AHEAD = 256  # programs that may be answered before the one whose turn it is
 WAITING = 64  # programs among which the largest is taken first, so that no core waits at the end
@@ -49,12 +51,15 @@ def outcomes(
     looked = given = 0
     sizes = [_work(task) for task in tasks]
     work, worked = sum(sizes), 0  # of what is not kept
+    chains = Chains()
+    places: dict[int, Place] = {}
     with Crew(cores, partial(answer, kept, makers)) as crew:
         while given < len(tasks):
             while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
                 size, outcome = _look(tasks[looked], kept, makers)
                 if outcome is None:
                     waiting.append((size, looked))
+                    places[looked] = chains.of(tasks[looked])
                 else:
                     ready[looked] = outcome
                     work -= sizes[looked]
@@ -62,11 +67,12 @@ def outcomes(
                 if crew.free and waiting:
                     break
             while waiting and crew.free:
-                chosen = _next(waiting, crew.jobs)
+                chosen = _next(waiting, crew.jobs, places)
                 if chosen is None:
                     break
                 size, number = waiting.pop(chosen)
-                crew.give(Job(number, tasks[number], seconds or patience_for(size), size))
+                place = places.pop(number)
+                crew.give(Job(number, tasks[number], seconds or patience_for(size + place.before), size, place.chain))
             while given in ready:
                 given += 1
                 yield ready.pop(given - 1)
@@ -98,10 +104,24 @@ def patience_for(size: int) -> float:
     return SECONDS + SECONDS_A_MEGABYTE * size / 1e6
 
 
-def _next(waiting: list[tuple[int, int]], jobs: list[Job]) -> int | None:
-    """Place in `waiting` of the largest program that may be checked beside those in work; None: wait."""
+def _next(waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Place]) -> int | None:
+    """Place in `waiting` of the largest program that may be checked beside those in work; None: wait.
+
+    Of programs that cut one blank in turn the first, and only while none of them is in work: it leaves the stock for
+    the next.
+    """
     room = TOGETHER - sum(job.size for job in jobs) if jobs else None
-    fitting = [n for n, (size, _) in enumerate(waiting) if room is None or size <= room]
+    busy = {job.chain for job in jobs if job.chain}
+    first: dict[str, int] = {}
+    for _, number in waiting:
+        place = places[number]
+        if place.chain:
+            first[place.chain] = min(place.at, first.get(place.chain, place.at))
+    fitting = [
+        n for n, (size, number) in enumerate(waiting)
+        if (room is None or size <= room) and places[number].chain not in busy
+        and places[number].at == first.get(places[number].chain, 0)
+    ]  # fmt: skip
     return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
 
 
@@ -136,7 +156,7 @@ class Tried(NamedTuple):
     heard: dict[Question, str]
 
 
-def tried(task: Task) -> Tried:
+def tried(task: Task, shelf: Shelf | None = None) -> Tried:
     """Check one program. Raises nothing: what goes wrong is the outcome."""
     content: str | None = None
     done: Run | None = None
@@ -144,7 +164,7 @@ def tried(task: Task) -> Tried:
         try:
             data = read_bytes(task.source.name)
             content = hashlib.sha256(data).hexdigest()
-            done = run(data, task.source.shown, task.options, path_of(task.source.name))
+            done = run(data, task.source.shown, task.options, path_of(task.source.name), shelf=shelf)
             outcome = outcome_of(done, tuple(heard))
         except NoProgram as problem:
             outcome = outcome_of_problem(problem, task.source, tuple(heard))
@@ -168,9 +188,15 @@ def encoded(outcome: Outcome) -> bytes:
         return msgspec.json.encode(Outcome("problem", says=says, lasting=False))
 
 
+@cache
+def _shelf(kept: Kept | None) -> Shelf:
+    """Of this process: a worker is given the programs of one job in their order."""
+    return Shelf() if kept is None else kept.shelf()
+
+
 def answer(kept: Kept | None, makers: tuple[Maker, ...], task: Task) -> bytes:
     """Check one program, keep what came of it, make what reports make of it: an encoded Outcome. Raises nothing."""
-    outcome, run, content, heard = tried(task)
+    outcome, run, content, heard = tried(task, _shelf(kept))
     said, state = encoded(outcome), ""
     if kept is not None and content is not None and outcome.lasting:
         state = kept.keep(task, content, heard, said)

@@ -12,6 +12,7 @@ from gclint.folder.outcome import Source
 from gclint.folder.source import STANDARD_INPUT, read_bytes
 from gclint.problem import Problem
 from gclint.setup.declare import Options, declare
+from gclint.setup.order import order_of
 
 PATIENCE = 120.0  # s that git may take
 LONGEST_SAID = 200  # characters of what git says
@@ -56,7 +57,7 @@ def _concerned(
     folder = Path(source.name).parent
     if declarations and folder not in used:
         used[folder] = _declared_in(declarations, source.name, options)
-    if used.get(folder, False):
+    if used.get(folder, False) or _cut_before(source.name, options, differing):
         return True
     return str(path.parent) in folders and _calls(source.name)
 
@@ -80,6 +81,15 @@ def _declared_in(declarations: set[str], name: str, options: Options) -> bool:
     return beside or not asked.isdisjoint(declarations)
 
 
+def _cut_before(name: str, options: Options, differing: set[str]) -> bool:
+    """Whether a program that cuts the blank before this one is among these."""
+    try:
+        order = order_of(declare(options, name))
+    except Problem:
+        return True
+    return order is not None and any(os.path.realpath(step.path) in differing for step in order.steps[: order.at])
+
+
 def _calls(name: str) -> bool:
     try:
         return CALLS.search(read_bytes(name)) is not None
@@ -93,9 +103,9 @@ def _top(name: str) -> str:
     try:
         done = _git(folder, "rev-parse", "--show-toplevel")
     except FileNotFoundError:
-        raise Problem("--changed-since needs the git command, which is not here") from None
+        raise Problem("--differs-from needs the git command, which is not here") from None
     if done.returncode:
-        raise Problem(f"--changed-since needs a folder that git keeps: {_said(done)}", name)
+        raise Problem(f"--differs-from needs a folder that git keeps: {_said(done)}", name)
     return os.path.realpath(os.fsdecode(done.stdout.rstrip(b"\n")))
 
 
@@ -122,7 +132,7 @@ def _commit(top: str, revision: str) -> str:
     if known.returncode and revision == "HEAD":
         known = _git(top, "hash-object", "-t", "tree", "--stdin")
     if known.returncode or not revision:
-        raise Problem(f'git knows no revision "{revision[:80]}" in {top}', "--changed-since")
+        raise Problem(f'git knows no revision "{revision[:80]}" in {top}', "--differs-from")
     return os.fsdecode(known.stdout.strip())
 
 
@@ -137,7 +147,7 @@ def _git(folder: str, *arguments: str) -> subprocess.CompletedProcess[bytes]:
     except subprocess.TimeoutExpired:
         raise Problem(f"git did not answer within {PATIENCE:.0f} s", folder) from None
     except ValueError:  # a NUL in the revision
-        raise Problem("this is no name of a revision", "--changed-since") from None
+        raise Problem("this is no name of a revision", "--differs-from") from None
 
 
 def _said(done: subprocess.CompletedProcess[bytes]) -> str:

@@ -18,6 +18,7 @@ from pathlib import Path
 import msgspec
 from msgspec.structs import replace
 
+from gclint.digest.sheet_words import verdict
 from gclint.folder.crew import Crew, Job
 from gclint.folder.find import REPORTS, find
 from gclint.folder.kept import Kept
@@ -26,8 +27,7 @@ from gclint.folder.reports import Form, Place, not_checked, written_as
 from gclint.folder.run import answer, patience_for
 from gclint.folder.settle import Settling, Sight, see
 from gclint.problem import Problem
-from gclint.report.sheet_words import verdict
-from gclint.report.tables import Run
+from gclint.run import Run
 from gclint.setup.declare import Options
 
 TICK_MS = 100  # between two looks at what has settled

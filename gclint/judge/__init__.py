@@ -1,1 +1,1 @@
-"""Rules: their language, their packs, and the findings they make."""
+"""Rules held against the facts: findings, what accepts them, and their order."""

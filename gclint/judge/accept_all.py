@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from msgspec import Struct
 
-from gclint.judge.finding import Checked, Finding
+from gclint.tables.finding import Checked, Finding
 
 ABOUT_GCLINT = ("internal-error", "acceptance-stale", "acceptance-unknown")
 

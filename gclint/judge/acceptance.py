@@ -7,21 +7,18 @@ and no worse figure than those: what is new is told again.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 import numpy as np
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
-from gclint.judge.chain import Chain
-from gclint.judge.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.facts.chain import Chain
 from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
+from gclint.judge.hits import Hits
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem, nearest
-from gclint.setup.numbers import model_number
-from gclint.setup.types import GRADES, Accept, Setup
-
-if TYPE_CHECKING:
-    from gclint.judge.judge import Hits
+from gclint.tables.finding import Acceptance, Change, Finding, Found, Limits
+from gclint.tables.setup import GRADES, Accept, Setup
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +59,19 @@ def apply(hits: list[Hits], chain: Chain) -> list[Outcome]:
             rows = _next_block(accept.line, found, placed)
             outcomes[n] = _cover(accept, number, rows, found, chain)
     return [outcomes[n] for n in range(len(accepts))]
+
+
+def cover_entries(entries: list[Finding], outcomes: list[Outcome]) -> tuple[list[Finding], list[Outcome]]:
+    """The entries for what hangs on an assumption, and the outcomes, where a person has accepted such an entry."""
+    made, after = list(entries), list(outcomes)
+    for n, outcome in enumerate(outcomes):
+        accept = outcome.accept
+        for k, entry in enumerate(made):
+            meant = _meant(accept, entry) and entry.accepted is None
+            if meant and (accept.places is None or entry.count <= accept.places):
+                made[k] = replace(entry, accepted=accept.because, accepted_in=accept.where)
+                after[n] = Outcome(accept, outcome.covers + entry.count, outcome.beyond)
+    return made, after
 
 
 def _rows_of(accept: Accept, found: Hits, chain: Chain) -> Column:

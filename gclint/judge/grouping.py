@@ -6,19 +6,19 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
+from gclint.advice.change import ADVICE, Worst
+from gclint.advice.places import column_of
 from gclint.columns import Column, distinct, numbered
-from gclint.judge.chain import Chain
-from gclint.judge.change import ADVICE, Worst
-from gclint.judge.evaluate import TRUE, numbers, truth, words
-from gclint.judge.facts import View
-from gclint.judge.finding import Beside, Change, Finding, Found, Limits, Regraded
-from gclint.judge.language import TEXT
-from gclint.judge.packs import Cased, Rule
-from gclint.judge.places import column_of
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View
 from gclint.judge.rests import rests_on
-from gclint.judge.wording import chosen, in_program_units, number_of, say
-from gclint.motion.table import INCH
-from gclint.setup.types import GRADES, Accept, Window
+from gclint.language.evaluate import TRUE, numbers, truth, words
+from gclint.language.expression import TEXT
+from gclint.packs.pack import Cased, Rule
+from gclint.packs.wording import chosen, in_program_units, number_of, say
+from gclint.tables.finding import Beside, Change, Finding, Found, Limits, Regraded
+from gclint.tables.motion import INCH
+from gclint.tables.setup import GRADES, Accept, Window
 
 MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events

@@ -3,27 +3,35 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column, one_of
-from gclint.cutting.table import Cutting
-from gclint.judge import acceptance, facts_part, facts_setup, house
-from gclint.judge.chain import Chain
-from gclint.judge.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
-from gclint.judge.facts import View, facts_of
-from gclint.judge.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.columns import Column
+from gclint.facts import part as facts_part
+from gclint.facts import setup as facts_setup
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View, facts_of
+from gclint.judge import acceptance
 from gclint.judge.grouping import findings_of
-from gclint.judge.packs import Pack, Rule, check_together, load_pack
-from gclint.motion.table import EVENT, Motion
-from gclint.motion.timing import Timing
-from gclint.program.table import BEHIND_END, FLOW, Program
-from gclint.setup.types import GRADES, STANDINGS, Setup
+from gclint.judge.hanging import entry_of, take_out
+from gclint.judge.hits import Hits
+from gclint.judge.set_up_stops import other_set_up
+from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
+from gclint.packs import house
+from gclint.packs.load import check_together, load_pack
+from gclint.packs.pack import Pack, Rule
 from gclint.stock.assume import NEEDS_STOCK
-from gclint.stock.table import Engagement
+from gclint.tables.assumption import Assumption
+from gclint.tables.cutting import Cutting
+from gclint.tables.engagement import Engagement
+from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
+from gclint.tables.motion import Motion
+from gclint.tables.program import Program
+from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
+from gclint.tables.timing import Timing
 
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
@@ -40,7 +48,7 @@ UNFOLLOWED = {
     ),
     "axis-not-modelled": ("moves of the axes A B C U V W", "nothing: only X, Y and Z are modelled"),
     "frame-turned": (
-        "moves in a turned, scaled, mirrored or polar frame (G16, G51, G68)",
+        "moves in a turned, scaled, mirrored or polar frame (G16, G51, G68) that is not followed",
         "a program whose coordinates are worked out by the exporter",
     ),
     "compensation-unresolved": (
@@ -59,20 +67,7 @@ class Judged:
     not_judged: tuple[NotJudged, ...]
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
-
-
-@dataclass
-class Hits:
-    """Rows of its table that one rule found, before they are grouped."""
-
-    rule: Rule
-    view: View  # of the chosen rows
-    accepted: Column = field(
-        default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index of the acceptance in the setup, -1 = not accepted
-
-    def __post_init__(self) -> None:
-        self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+    assumed: tuple[Assumed, ...] = ()  # what findings hang on
 
 
 def judge(
@@ -112,16 +107,34 @@ def judge(
             hits.append(found)
     _leave_out(hits)
     outcomes = acceptance.apply(hits, chain)
+    hanging = take_out(hits, _assumptions(chain), chain)
     for found in hits:
         try:
             findings += findings_of(found.rule, found.view, found.accepted, chain)
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
+    by_name = {rule.name: rule for pack in _entry_packs(chosen, hanging) for rule in pack.rules}
+    entries = [entry_of(assumption, mine, by_name, chain) for assumption, mine in hanging]
+    entries, outcomes = acceptance.cover_entries(entries, outcomes)
+    findings += entries
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(chain, rules, missing)
     ranked = tuple(sorted(findings, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
-    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes))
+    assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
+    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes), assumed)
+
+
+def _assumptions(chain: Chain) -> tuple[Assumption, ...]:
+    """What may as well be otherwise, the farthest reaching first."""
+    stop = other_set_up(chain)
+    return (*(() if stop is None else (stop,)), *chain.engagement.doubts)
+
+
+def _entry_packs(chosen: tuple[Pack, ...], hanging: list[Any]) -> tuple[Pack, ...]:
+    """Packs among which the rules of entries are: where only some packs are judged by, also those that ship."""
+    names = {rule.name for pack in chosen for rule in pack.rules}
+    return chosen if all(each.entry in names for each, _ in hanging) else _packs(())
 
 
 def all_packs(setup: Setup) -> tuple[Pack, ...]:
@@ -135,7 +148,7 @@ def pack_rules(house: Iterable[str]) -> tuple[str, ...]:
 
 
 def _packs(house: Iterable[str]) -> tuple[Pack, ...]:
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.packs.shipped_packs import shipped_packs
 
     own = tuple(load_pack(Path(path)) for path in house)
     packs = (*shipped_packs(), *own)
@@ -225,25 +238,9 @@ def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, st
         count = int((kinds == words.index(kind)).sum())
         if count:
             missing[what, needs] = count
-    behind = _behind_end(chain)
-    if behind:
-        missing[f"the blocks behind the end on line {behind}", "a file of its own for each program"] = 1
     if chain.motion.stopped_at:
         where = f"everything from line {chain.motion.stopped_at} on"
         missing[where, chain.motion.stopped_because or "a program that can be followed to its end"] = 1
-
-
-def _behind_end(chain: Chain) -> int:
-    """Line at which the program ends while further blocks with moves follow, 0 if none do (subprograms may)."""
-    p, m = chain.program, chain.motion
-    ends = m.event_line[m.event_kind == EVENT["end"]]
-    framed = p.block_line[(p.block_flags & BEHIND_END) != 0]
-    if not m.ended or np.any(p.block_flags & FLOW):
-        return 0
-    last = int(ends[0]) if len(ends) else int(framed[0]) - 1 if len(framed) else p.lines
-    behind = int(np.searchsorted(p.block_line, last, side="right"))
-    letters = p.word_letter[int(p.block_word[behind]) :] if behind < len(p.block_line) else p.word_letter[:0]
-    return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
 def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJudged, ...]:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from gclint.judge.chain import Chain, once
-from gclint.judge.packs import Rule
-from gclint.setup.types import Assumed
+from gclint.facts.chain import Chain, once
+from gclint.packs.pack import Rule
+from gclint.tables.setup import Assumed
 
 # Tables whose rows are what a tool takes off the modelled blank.
 OF_THE_STOCK = ("pieces", "entries", "passes")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Column, Floats
-from gclint.motion.table import Motion
+from gclint.tables.motion import Motion
 
 
 def starts_in_plane(motion: Motion, move: Column) -> tuple[Floats, Floats, Floats]:

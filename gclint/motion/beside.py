@@ -8,7 +8,7 @@ from gclint import disk
 from gclint.problem import Problem
 from gclint.program import ENDINGS
 from gclint.program.read import refuse_unreadable, tabulate
-from gclint.program.table import Program
+from gclint.tables.program import Program
 
 LARGEST = 16 << 20  # bytes of one file beside
 

@@ -9,7 +9,8 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Longs
 from gclint.faults import CODE, Faults
-from gclint.motion.table import (
+from gclint.problem import Problem
+from gclint.tables.motion import (
     ARC_CCW,
     ARC_CW,
     COMPENSATED,
@@ -24,9 +25,8 @@ from gclint.motion.table import (
     Beside,
     Motion,
 )
-from gclint.problem import Problem
-from gclint.program.table import Program
-from gclint.setup.types import Assumed, Setup
+from gclint.tables.program import Program
+from gclint.tables.setup import Assumed, Setup
 
 # What the kernel calls wrong, as faults: (kind, what `a` is).
 WRONG = (

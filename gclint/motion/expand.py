@@ -15,11 +15,11 @@ from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
 from gclint.motion.plan import MOST_STRUCTURE, WORDS_OF_A_BLOCK, Padded, Plan, main_of, padded, plan, text_of
-from gclint.motion.table import Beside, Followed
 from gclint.problem import Problem
 from gclint.program.code import OP, Code, Unreadable, bare, form_of, parse_alike
-from gclint.program.table import FLOW, Program, decode
-from gclint.setup.types import Assumed, Limits
+from gclint.tables.motion import Beside, Followed
+from gclint.tables.program import FLOW, Program, decode
+from gclint.tables.setup import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
 MOST_FILES = 100  # subprograms in files beside

@@ -8,12 +8,12 @@ import numpy as np
 
 from gclint.columns import distinct
 from gclint.faults import CODE, FaultRows, Faults
+from gclint.knowledge.numbers import usual_limits
 from gclint.motion.obey import obey
-from gclint.motion.table import Motion
 from gclint.problem import Problem
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.numbers import usual_limits
-from gclint.setup.types import Assumed, Controller, Limits
+from gclint.tables.motion import Motion
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.setup import Assumed, Controller, Limits
 
 TOOLS_BY_T = Assumed(
     "tool changes", "each T word puts its tool into the spindle", "the program has T words but no M6"
@@ -21,6 +21,7 @@ TOOLS_BY_T = Assumed(
 SLASHED = Assumed(
     "lines that begin with a slash", "not executed", "their switch (block delete) is set at the machine; here it is on"
 )
+FRAMES = {1: "G16", 2: "G51", 4: "G51.1", 8: "G68"}  # by the bit of the interpreter
 UNSTATED = {
     "units-unstated": ("units", "mm (G21)"),
     "distance-unstated": ("distances", "absolute (G90)"),
@@ -70,6 +71,10 @@ def interpret(
         run.run()
     if by_t:
         assumed.append(TOOLS_BY_T)
+    framed = [code for bit, code in FRAMES.items() if run.frames_used & bit]
+    if framed:
+        value = "read as radius and angle, mirrored, scaled, then turned, in the XY plane"
+        assumed.append(Assumed(f"coordinates under {', '.join(framed)}", value, "controllers differ in their order"))
     if bool(np.any(program.faults.kind == CODE["block-unmoving"])):
         assumed.append(SLASHED)
     told = faults.columns()

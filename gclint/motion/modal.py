@@ -16,10 +16,10 @@ if not cython.compiled:
     raise ImportError("gclint.motion.modal is a kernel and must be compiled")
 
 import numpy as np
-from cython.cimports.libc.math import atan2, fabs, floor, hypot, isnan, sqrt
+from cython.cimports.libc.math import atan2, cos, fabs, floor, hypot, isnan, sin, sqrt
 
 from gclint.faults import CODE
-from gclint.motion.table import EVENT
+from gclint.tables.motion import EVENT
 
 NAN = cython.declare(cython.double, float("nan"))
 PI = cython.declare(cython.double, 3.141592653589793)
@@ -61,9 +61,15 @@ for _group, _codes in {
 
 # Cancels of modes that are never entered here: they change nothing.
 CANCELS = cython.declare(object, frozenset((150, 500, 501, 690)))
-# Later habits that turn, scale or mirror the frame, or read X and Y as radius and angle: their moves are in a frame of
-# its own until the cancel of the same bit.
+# Later habits that turn, scale or mirror the frame, or read X and Y as radius and angle, until the cancel of the same
+# bit. What of them is followed is in `turn`; the rest puts its moves in a frame of its own.
 TURNS = cython.declare(object, {160: 1, 510: 2, 511: 4, 680: 8, 150: 1, 500: 2, 501: 4, 690: 8})
+
+POLAR = cython.declare(cython.int, 1)
+SCALED = cython.declare(cython.int, 2)
+MIRRORED = cython.declare(cython.int, 4)
+ROTATED = cython.declare(cython.int, 8)
+THOUSANDTHS = cython.declare(cython.double, 100.0)  # a factor of G51 from this size on counts thousandths
 
 # What a program should have stated before its first motion, as bits of `unstated`.
 UNITS = cython.declare(cython.int, 1)
@@ -72,7 +78,7 @@ FEED_MODE = cython.declare(cython.int, 4)
 PLANE = cython.declare(cython.int, 8)
 OFFSET = cython.declare(cython.int, 16)
 
-# Flags and kinds of gclint.motion.table as C numbers.
+# Flags and kinds of gclint.tables.motion as C numbers.
 RAPID = cython.declare(cython.int, 0)
 LINE = cython.declare(cython.int, 1)
 ARC_CW = cython.declare(cython.int, 2)
@@ -165,6 +171,7 @@ class Interpreter:
     stopped_at = cython.declare(cython.int, visibility="public")
     stopped_because = cython.declare(str, visibility="public")
     ended = cython.declare(cython.bint, visibility="public")
+    frames_used = cython.declare(cython.int, visibility="readonly")  # bits of TURNS that stood anywhere in the program
     room: cython.Py_ssize_t
     event_room: cython.Py_ssize_t
     line: cython.int[::1]
@@ -245,6 +252,14 @@ class Interpreter:
     base: cython.double[3]  # machine coordinate of the anchor frame's zero
     g92: cython.double[3]
     turned: cython.int  # bits of TURNS in force
+    lost_frame: cython.bint  # one of them is not followed
+    factor: cython.double[3]  # of G51, by axis
+    fixed: cython.double[3]  # its centre, work coordinates
+    mirror: cython.double[3]  # of G51.1: the plane of an axis; NaN where it is not mirrored
+    cosine: cython.double  # of G68
+    sine: cython.double
+    centre_x: cython.double
+    centre_y: cython.double
     turn_code: cython.int  # on the block at hand; 0: none
     turn_word: cython.int
     straightened: cython.int  # bits of TURNS that the block cancels
@@ -312,11 +327,14 @@ class Interpreter:
         self.z_lifted = self.loss_told = self.feed_told = False
         self.system, self.block, self.cycle_code = 0, 0, 0
         self.cycle_z0 = NAN
-        self.turned = self.turn_code = self.turn_word = self.straightened = 0
+        self.turned = self.turn_code = self.turn_word = self.straightened = self.frames_used = 0
+        self.lost_frame = False
         n: cython.int
         for n in range(3):
             self.pos[n], self.shift[n], self.other[n], self.anchored[n] = NAN, 0.0, False, False
             self.base[n], self.g92[n], self.g92_kept[n] = NAN, 0.0, 0.0
+            self.factor[n], self.fixed[n], self.mirror[n] = 1.0, 0.0, NAN
+        self.cosine, self.sine, self.centre_x, self.centre_y = 1.0, 0.0, 0.0, 0.0
         for n in range(27):
             self.rel[n], self.origin[n] = NAN if n >= 3 else 0.0, NAN
         for n in range(26):
@@ -546,7 +564,7 @@ class Interpreter:
             k = number - 5041
         else:
             return NAN
-        if self.other[k]:
+        if self.other[k] or self.turned:
             return NAN
         return (self.pos[k] - self.shift[k]) / self.scale
 
@@ -807,7 +825,7 @@ class Interpreter:
         if self.feed_mode != 940:
             self.base_flags |= INVERSE_TIME if self.feed_mode == 930 else PER_REV
         if self.compensated:
-            self.base_flags |= COMPENSATED if self.compensated == 410 else COMPENSATED | RIGHT
+            self.base_flags |= COMPENSATED if (self.compensated == 410) != self.mirrored() else COMPENSATED | RIGHT
 
         if self.present & OTHER_AXES:
             self.other_axes()
@@ -817,6 +835,11 @@ class Interpreter:
             self.motion = self.group[1]
         if self.motion < 730 or self.motion == 800:
             self.cycle_code = 0
+        if self.turned and not self.lost_frame and (axes or self.centre_alone()):
+            if nonmodal >= 0 and nonmodal != 40 and nonmodal != 280 and nonmodal != 300:
+                self.lose_frame()  # an origin set in a frame
+            elif self.group[MACHINE_CODE] < 0:
+                axes = self.frame_words(axes)
         if self.compensated and (nonmodal >= 100 or self.group[MACHINE_CODE] >= 0 or 380 < self.group[1] < 390):
             k = NONMODAL if nonmodal >= 100 else (MACHINE_CODE if self.group[MACHINE_CODE] >= 0 else 1)
             self.fault("compensation-refused", self.group_word[k], self.group[k])
@@ -1000,7 +1023,7 @@ class Interpreter:
     @cython.cfunc
     def reframe(self, k: cython.int, shift: cython.double) -> cython.int:
         """Axis k is programmed with another shift from here on; NaN: in a frame of its own."""
-        if isnan(shift) or (self.turned and (k != 2 or self.turned & 6)):
+        if isnan(shift) or (self.lost_frame and (k != 2 or self.turned & (SCALED | MIRRORED))):
             self.other[k] = True
             self.shift[k] = 0.0
             self.pos[k] = NAN
@@ -1015,18 +1038,210 @@ class Interpreter:
 
     @cython.cfunc
     def turn(self) -> cython.int:
-        """G16, G51, G51.1 and G68 are not followed: what they move has a place of its own until they are cancelled."""
+        """G16, G51, G51.1 and G68, and their cancels (from memory, no source).
+
+        Followed in the XY plane and absolute: the words are read as radius and angle, mirrored, scaled, turned, in this
+        order. What is not followed is a fault, and its moves have a place of their own until it is cancelled.
+        """
         k: cython.int
         self.turned &= ~self.straightened
+        if self.straightened & MIRRORED:  # G50.1 names the axes that it sets back
+            self.present &= ~AXES
+        if not self.turned:
+            self.lost_frame = False
         if self.turn_code:
             self.turned |= TURNS[self.turn_code]
-            self.fault("frame-turned", self.turn_word, self.turn_code)
+            way: cython.bint = self.incremental if self.group[3] < 0 else self.group[3] == 910
+            if self.plane != 17 or way or not self.take_frame():
+                self.lost_frame = True
+                self.fault("frame-turned", self.turn_word, self.turn_code)
             if self.turn_code != 160:  # the words are the centre, the angle or the scale
                 self.used = -1
                 self.present &= ~AXES
+        self.frames_used |= self.turned
         for k in range(3):
             self.reframe(k, self.rel[3 * self.system + k] + self.g92[k])
         return 0
+
+    @cython.cfunc
+    def take_frame(self) -> cython.bint:
+        """Keeps what the words of the block at hand say of its frame; False where they do not say enough."""
+        k: cython.int
+        angle: cython.double
+        if self.turn_code == 160:
+            return True
+        if self.turn_code == 680:
+            if not self.present & (1 << R) or self.present & ((1 << I_) | (1 << J) | (1 << K) | (1 << Z)):
+                return False
+            angle = self.val[R] * PI / 180
+            self.cosine, self.sine = cos(angle), sin(angle)
+            self.centre_x, self.centre_y = self.fixed_point(0), self.fixed_point(1)
+            return not (isnan(self.centre_x) or isnan(self.centre_y))
+        if self.turn_code == 511:
+            for k in range(3):
+                self.mirror[k] = self.val[X + k] * self.scale if self.present & (1 << (X + k)) else NAN
+            return self.present & AXES != 0
+        for k in range(3):
+            self.factor[k] = 1.0
+            if self.present & (1 << P):
+                self.factor[k] = self.val[P]
+            elif self.present & (1 << (I_ + k)):
+                self.factor[k] = self.val[I_ + k]
+            if fabs(self.factor[k]) >= THOUSANDTHS:
+                self.factor[k] /= 1000
+            self.fixed[k] = self.fixed_point(k)
+            if (isnan(self.fixed[k]) and self.factor[k] != 1.0) or self.factor[k] == 0.0:
+                return False
+            if isnan(self.fixed[k]):
+                self.fixed[k] = 0.0
+        return True
+
+    @cython.cfunc
+    def fixed_point(self, k: cython.int) -> cython.double:
+        """The centre that a frame's words name on axis k, in work coordinates; where it names none, the tip's place."""
+        if self.present & (1 << (X + k)):
+            return self.val[X + k] * self.scale
+        return self.pos[k] - self.shift[k]
+
+    @cython.cfunc
+    def lose_frame(self) -> cython.int:
+        """From here on the frame in force is not followed."""
+        k: cython.int
+        if not self.lost_frame:
+            self.lost_frame = True
+            for k in (680, 510, 511, 160):
+                if self.turned & cython.cast(cython.int, TURNS[k]):
+                    break
+            self.fault("frame-turned", -1, k)
+            for k in range(3):
+                self.reframe(k, self.rel[3 * self.system + k] + self.g92[k])
+        return 0
+
+    @cython.cfunc
+    def frame_words(self, axes: cython.int) -> cython.int:
+        """Writes the words of the block at hand as they would stand without the frame in force.
+
+        Returns the axis words that a motion then has. In an incremental block the words are a way, not a place.
+        """
+        k: cython.int
+        way: cython.bint = self.incremental
+        at = cython.declare(cython.double[3])
+        to = cython.declare(cython.double[3])
+        flat: cython.bint
+        if (self.turned & POLAR and (way or self.plane != 17)) or (self.turned & ROTATED and self.plane != 17):
+            self.lose_frame()
+            return axes
+        flat = fabs(self.factor[0]) == fabs(self.factor[1])
+        flat = flat and (self.plane == 17 or fabs(self.factor[0]) == fabs(self.factor[2]))
+        if self.turned & SCALED and ((self.motion >= 730 and self.motion != 800) or (self.motion >= 20 and not flat)):
+            self.lose_frame()  # a cycle's own heights, or an arc that becomes an ellipse
+            return axes
+        for k in range(3):
+            at[k] = 0.0 if way else self.pos[k] - self.shift[k]
+        if not way:
+            self.unframe(at)
+        for k in range(3):
+            if axes & (1 << (X + k)):
+                at[k] = self.val[X + k] * self.scale
+        if self.turned & POLAR and axes & ((1 << X) | (1 << Y)):
+            self.from_polar(at, axes)
+        to[0], to[1], to[2] = at[0], at[1], at[2]
+        self.frame(to, way)
+        if axes & ((1 << X) | (1 << Y)):
+            for k in range(2):
+                if self.turned & (ROTATED | POLAR) or axes & (1 << (X + k)):
+                    self.val[X + k] = to[k] / self.scale
+                    axes |= 1 << (X + k)
+        if axes & (1 << Z):
+            self.val[Z] = to[2] / self.scale
+        self.present |= axes
+        self.frame_centre()
+        return axes
+
+    @cython.cfunc
+    def frame_centre(self) -> cython.int:
+        """I, J, K and R of an arc, as they would stand without the frame in force."""
+        k: cython.int
+        bits: cython.int = (1 << I_) | (1 << J) | (1 << K)
+        to = cython.declare(cython.double[3])
+        if self.motion != 20 and self.motion != 30:
+            return 0
+        if self.present & (1 << R) and self.turned & SCALED:
+            self.val[R] *= fabs(self.factor[0])
+        if not self.present & bits:
+            return 0
+        for k in range(3):
+            to[k] = self.val[I_ + k] * self.scale if self.present & (1 << (I_ + k)) else 0.0
+        self.frame(to, not self.arc_absolute)
+        for k in range(2 if self.plane == 17 else 3):
+            if (self.turned & ROTATED and k < 2) or self.present & (1 << (I_ + k)):
+                self.val[I_ + k] = to[k] / self.scale
+                self.present |= 1 << (I_ + k)
+        return 0
+
+    @cython.cfunc
+    def from_polar(self, at: cython.double[3], axes: cython.int) -> cython.int:
+        """`at` holds radius and angle where the block names them; what it does not name stays as it is."""
+        place = cython.declare(cython.double[3])
+        k: cython.int
+        for k in range(3):
+            place[k] = self.pos[k] - self.shift[k]
+        self.unframe(place)
+        radius: cython.double = at[0] if axes & (1 << X) else hypot(place[0], place[1])
+        angle: cython.double = self.val[Y] * PI / 180 if axes & (1 << Y) else atan2(place[1], place[0])
+        at[0], at[1] = radius * cos(angle), radius * sin(angle)
+        return 0
+
+    @cython.cfunc
+    def frame(self, at: cython.double[3], way: cython.bint) -> cython.int:
+        """The place (or the way) `at` of the frame's words, mm, becomes that in work coordinates."""
+        k: cython.int
+        x: cython.double
+        y: cython.double
+        for k in range(3):
+            if self.turned & MIRRORED and not isnan(self.mirror[k]):
+                at[k] = -at[k] if way else 2 * self.mirror[k] - at[k]
+            if self.turned & SCALED:
+                at[k] = self.factor[k] * (at[k] if way else at[k] - self.fixed[k]) + (0.0 if way else self.fixed[k])
+        if self.turned & ROTATED:
+            x = at[0] - (0.0 if way else self.centre_x)
+            y = at[1] - (0.0 if way else self.centre_y)
+            at[0] = x * self.cosine - y * self.sine + (0.0 if way else self.centre_x)
+            at[1] = x * self.sine + y * self.cosine + (0.0 if way else self.centre_y)
+        return 0
+
+    @cython.cfunc
+    def unframe(self, at: cython.double[3]) -> cython.int:
+        """The place `at` in work coordinates becomes what the frame's words would say."""
+        k: cython.int
+        x: cython.double
+        y: cython.double
+        if self.turned & ROTATED:
+            x, y = at[0] - self.centre_x, at[1] - self.centre_y
+            at[0] = x * self.cosine + y * self.sine + self.centre_x
+            at[1] = y * self.cosine - x * self.sine + self.centre_y
+        for k in range(3):
+            if self.turned & SCALED:
+                at[k] = (at[k] - self.fixed[k]) / self.factor[k] + self.fixed[k]
+            if self.turned & MIRRORED and not isnan(self.mirror[k]):
+                at[k] = 2 * self.mirror[k] - at[k]
+        return 0
+
+    @cython.cfunc
+    def mirrored(self) -> cython.bint:
+        """Whether the frame in force turns left to right in the plane in force."""
+        u: cython.int = (self.plane - 17) * 2 % 3
+        v: cython.int = (u + 1) % 3
+        odd: cython.bint = False
+        k: cython.int
+        if not self.turned or self.lost_frame:
+            return False
+        for k in (u, v):
+            if self.turned & MIRRORED and not isnan(self.mirror[k]):
+                odd = not odd
+            if self.turned & SCALED and self.factor[k] < 0:
+                odd = not odd
+        return odd
 
     @cython.cfunc
     def enter_system(self, s: cython.int) -> cython.int:
@@ -1179,7 +1394,7 @@ class Interpreter:
         if code == 0 or code == 10:
             self.straight(code)
         elif code == 20 or code == 30:
-            self.arc(code == 30)
+            self.arc((code == 30) != self.mirrored())
         elif code < 0 or code == 800:
             self.fault("no-motion-mode", -1)
             self.lose_named()
@@ -1328,6 +1543,8 @@ class Interpreter:
         elif not self.present & centre_bits:
             if self.present & (1 << (I_ + w)):
                 self.used |= 1 << (I_ + w)
+                if self.plane_that_closes(end):
+                    return self.refuse("arc-plane-suspect", self.word[I_ + w], self.plane_that_closes(end))
                 return self.refuse("arc-without-plane", self.word[I_ + w])
             return self.refuse("word-missing", -1, code)
         if self.present & (1 << (I_ + w)) and self.val[I_ + w] == 0:
@@ -1361,6 +1578,9 @@ class Interpreter:
             if off > self.arc_tolerance * slack and (
                 off > self.arc_share * r0 or (self.arc_most > 0 and off > self.arc_most * slack)
             ):
+                if self.plane_that_closes(end):
+                    self.used |= (1 << I_) | (1 << J) | (1 << K)
+                    return self.refuse("arc-plane-suspect", -1, self.plane_that_closes(end))
                 return self.refuse(
                     "arc-centre-suspect" if self.closes_otherwise(u, v, eu, ev) else "arc-does-not-close", -1, r0, r1
                 )
@@ -1397,6 +1617,29 @@ class Interpreter:
             self.cv[n] = cv
             self.sweep[n] = (sweep if counter_clockwise else -sweep) * 180 / PI
             self.length[n] = flat
+        return 0
+
+    @cython.cfunc
+    def plane_that_closes(self, end: cython.double[3]) -> cython.int:
+        """Another plane (17, 18, 19) whose centre words these are, and in which the arc closes; 0 if there is none."""
+        plane: cython.int
+        u: cython.int
+        v: cython.int
+        r0: cython.double
+        off: cython.double
+        most: cython.double = self.arc_tolerance if self.scale == 1.0 else self.arc_tolerance * self.arc_inch
+        named: cython.int = self.present & ((1 << I_) | (1 << J) | (1 << K))
+        for plane in range(17, 20):
+            if plane == self.plane:
+                continue
+            u = (plane - 17) * 2 % 3
+            v = (u + 1) % 3
+            if not named or named & ~((1 << (I_ + u)) | (1 << (I_ + v))):
+                continue
+            r0 = hypot(self.pos[u] - self.centre(u, self.pos[u]), self.pos[v] - self.centre(v, self.pos[v]))
+            off = fabs(hypot(end[u] - self.centre(u, self.pos[u]), end[v] - self.centre(v, self.pos[v])) - r0)
+            if r0 > most and (off <= most or off <= self.arc_share * r0):
+                return plane
         return 0
 
     @cython.cfunc

@@ -1,8 +1,8 @@
 from typing import Any
 
 from gclint.faults import FaultRows
-from gclint.program.table import Program
-from gclint.setup.types import Controller
+from gclint.tables.program import Program
+from gclint.tables.setup import Controller
 
 class Interpreter:
     table: dict[str, Any]
@@ -12,6 +12,7 @@ class Interpreter:
     stopped_at: int
     stopped_because: str
     ended: bool
+    frames_used: int
     scale: float
     def __init__(
         self, program: Program, controller: Controller, start_codes: list[int], tool_by_t: bool, faults: FaultRows

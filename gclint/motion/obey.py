@@ -13,11 +13,11 @@ from functools import cached_property
 
 import numpy as np
 
+from gclint.cards.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
 from gclint.columns import Bools, Column, Ints, distinct, one_of
 from gclint.faults import CODE, FaultRows
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
-from gclint.setup.types import Assumed, Controller
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.setup import Assumed, Controller
 
 MOST = 1000  # places of one name that are told
 LENGTHS = tuple(ord(letter) for letter in "UVWXYZIJKQR")  # letters whose number is a length
@@ -32,7 +32,7 @@ IN_TEXT = {
     "program-numbers": re.compile(rb"(?m)^[ \t]*[Oo:][ \t]*[0-9]+(?=[ \t]*[\r\n(;]|[ \t]*\Z)"),
     "percent": re.compile(rb"(?m)^[ \t]*%"),
     "macro-words": re.compile(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?(?:IF|WHILE|GOTO|DO|END|THEN)[ \t]*[0-9\[]"),
-    "o-words": re.compile(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
+    "flow-by-number": re.compile(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
 }
 
 
@@ -240,7 +240,7 @@ def _habits(own: _Taken) -> None:
         start, end = np.array(found).T
         line = np.searchsorted(lines, start, side="right")
         own.tell(state, habit, line, start, end)
-        if habit in ("macro-words", "o-words"):
+        if habit in ("macro-words", "flow-by-number"):
             own.stop(np.flatnonzero(((program.block_flags & FLOW) != 0) & np.isin(program.block_line, line)))
 
 

@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from gclint.columns import Bytes, Floats, Longs
-from gclint.motion.table import EVENT, HOME, LINE, MACHINE, PROBE, RAPID, Motion
-from gclint.motion.timing import Timing
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Assumed, Axes, Setup
+from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, PROBE, RAPID, Motion
+from gclint.tables.setup import Assumed, Axes, Setup
+from gclint.tables.timing import Timing
 
 if TYPE_CHECKING:
     from gclint.motion.planner import Planner

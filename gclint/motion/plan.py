@@ -11,7 +11,7 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, FLOW, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, FLOW, Program
 
 WORDS_OF_A_BLOCK = 512
 MOST_STRUCTURE = 10_000  # O words, loops and branches of one file

@@ -31,7 +31,7 @@ STRAIGHT = cython.declare(cython.double, 1e-12)  # sin2 of half a turn that is n
 FLAT = cython.declare(cython.double, 1e-4)  # sin2 of half a turn too slight to ask which axis takes it
 MOST_STEPS = cython.declare(cython.int, 32)  # moves looked at on each side of a corner between short ones
 
-# Kinds of gclint.motion.table as C numbers.
+# Kinds of gclint.tables.motion as C numbers.
 RAPID = cython.declare(cython.int, 0)
 LINE = cython.declare(cython.int, 1)
 

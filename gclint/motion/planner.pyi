@@ -1,7 +1,7 @@
 from collections.abc import Sequence
 
 from gclint.columns import Bytes, Floats
-from gclint.motion.table import Motion
+from gclint.tables.motion import Motion
 
 class Planner:
     def __init__(

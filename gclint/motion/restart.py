@@ -7,8 +7,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Bools, Column, Longs, one_of
-from gclint.motion.table import COMPENSATED, CYCLE, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, Program
+from gclint.tables.motion import COMPENSATED, CYCLE, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, Program
 
 # Groups of G words of which one is in force; of each the latest one before the line is told.
 MODES = (

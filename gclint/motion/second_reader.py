@@ -19,7 +19,8 @@ from typing import Any
 import numpy as np
 
 from gclint.faults import KINDS
-from gclint.motion.table import (
+from gclint.problem import Problem
+from gclint.tables.motion import (
     COMPENSATED,
     CYCLE,
     HOME,
@@ -32,8 +33,7 @@ from gclint.motion.table import (
     PROBE,
     Motion,
 )
-from gclint.problem import Problem
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 
 MOST_BLOCKS = 200_000  # read again; pygcode takes about 0.2 ms for each
 LONGEST_LINE = 1_000  # bytes; pygcode's time grows with the square of a line's length

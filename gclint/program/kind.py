@@ -10,7 +10,7 @@ import numpy as np
 
 from gclint.columns import Longs
 from gclint.problem import Problem
-from gclint.program.table import BROKEN, Program
+from gclint.tables.program import BROKEN, Program
 
 HEATERS = (82, 83, 104, 109, 140, 190)  # M words of extruders and heaters
 CODE_LETTERS = b"GMXYZFST"

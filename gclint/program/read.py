@@ -8,7 +8,7 @@ from gclint.faults import FaultRows
 from gclint.problem import Problem
 from gclint.program import LARGEST
 from gclint.program.kind import NoProgram, refuse_other_kinds
-from gclint.program.table import Program
+from gclint.tables.program import Program
 
 LONGEST_LINE = 1_000_000  # bytes
 

@@ -14,7 +14,7 @@ if not cython.compiled:
 
 from gclint.faults import CODE
 
-# The flags of gclint.program.table, as C numbers.
+# The flags of gclint.tables.program, as C numbers.
 DELETED = cython.declare(cython.int, 1)
 EXPRESSION = cython.declare(cython.int, 2)
 FLOW = cython.declare(cython.int, 4)

@@ -10,7 +10,7 @@ import tomli_w
 
 from gclint.problem import Problem
 from gclint.setup.declared import Job
-from gclint.setup.toml_file import LARGEST_FILE, decode
+from gclint.toml.file import LARGEST_FILE, decode
 
 LINES_NAMED = 6
 NEW = """# A job file written by gclint check --accept-all-as.

@@ -9,12 +9,12 @@ from typing import TYPE_CHECKING
 
 from gclint import disk
 from gclint.problem import Problem
-from gclint.program.table import decode
-from gclint.setup.types import Accept
+from gclint.tables.program import decode
+from gclint.tables.setup import Accept
 
 if TYPE_CHECKING:
-    from gclint.program.table import Program
     from gclint.setup.declare import Declared
+    from gclint.tables.program import Program
 
 _ACCEPT = re.compile(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
 

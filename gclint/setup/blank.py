@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from gclint.setup.declare import Declared
 from gclint.setup.declared import AboveTable, Job, StockTable
-from gclint.setup.types import Assumed, Stock
-
-if TYPE_CHECKING:
-    from gclint.motion.table import Motion
+from gclint.tables.setup import Assumed, Stock
 
 
 def blank_of(
-    declared: Declared, job: Job, motion: Motion, assumed: list[Assumed]
+    declared: Declared, job: Job, cuts_below_zero: bool = False, assumed: list[Assumed] | None = None
 ) -> tuple[str | float | None, Stock | None]:
-    """(where Z zero lies, the blank in work coordinates)."""
+    """(where Z zero lies, the blank in work coordinates).
+
+    Where a program cuts below Z0 and nothing says where that is, the top of the stock is put there, and `assumed`
+    gets the sentence that says so.
+    """
     z_zero: str | float | None = (
         float(job.z_zero.above_table) if isinstance(job.z_zero, AboveTable) else job.z_zero
     )
@@ -25,9 +24,11 @@ def blank_of(
     if thickness is None and size is not None:
         thickness = size[2]
     where = z_zero
-    if where is None and _cuts_below_zero(motion):
+    if where is None and cuts_below_zero:
         where = "stock-top"
-        assumed.append(Assumed("Z zero", "the stock's top", "z_zero is not declared, and the program cuts below Z0"))
+        if assumed is not None:
+            because = "z_zero is not declared, and the program cuts below Z0"
+            assumed.append(Assumed("Z zero", "the stock's top", because))
     top: float | None = None
     bottom: float | None = None
     if thickness is not None and where is not None:
@@ -49,7 +50,3 @@ def _blank(
     if table is None:
         return None, None, None
     return table.size, table.measured_thickness, table.corner
-
-
-def _cuts_below_zero(motion: Motion) -> bool:
-    return bool(((motion.kind != 0) & (motion.z1 < -0.001)).any())

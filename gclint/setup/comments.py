@@ -9,13 +9,13 @@ from typing import TYPE_CHECKING
 from msgspec import Struct
 
 from gclint.problem import Problem
-from gclint.program.table import decode
-from gclint.setup.types import Tool
-from gclint.setup.units import number
+from gclint.tables.program import decode
+from gclint.tables.setup import Tool
+from gclint.toml.units import number
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.program.table import Program
+    from gclint.tables.motion import Motion
+    from gclint.tables.program import Program
 
 MOST_COMMENTS = 20_000  # read for tool facts; a program's tools are named near its start or beside a T word
 LONGEST = 300  # characters of a comment that names a tool
@@ -174,7 +174,7 @@ def _all_said(program: Program, motion: Motion) -> list[Said]:
 
 def _unit(motion: Motion) -> float | None:
     """mm per unit where the program speaks one unit throughout, else None."""
-    from gclint.motion.table import EVENT
+    from gclint.tables.motion import EVENT
 
     values = {float(v) for v in motion.event_value[motion.event_kind == EVENT["units"]]}
     return values.pop() if len(values) == 1 else None

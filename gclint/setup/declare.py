@@ -12,10 +12,10 @@ from msgspec import Struct
 from gclint import disk
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.named import declaration, program, really_toml
-from gclint.setup.toml_file import Key, decode, problem_at, read_text
 from gclint.setup.tool_text import stock_from_text, tool_from_text
-from gclint.setup.types import Assumed, Tool
+from gclint.tables.setup import Assumed, Tool
+from gclint.toml.file import Key, decode, problem_at, read_text
+from gclint.toml.named import declaration, program, really_toml
 
 
 class Options(Struct, frozen=True):
@@ -59,6 +59,8 @@ class Declared(Struct, frozen=True):
     packs: tuple[str, ...] = ()
     assumed: tuple[Assumed, ...] = ()
     program_path: str | None = None
+    earlier: tuple[str, ...] = ()  # names of the programs that cut the blank before this one
+    turned: bool = False  # the blank is turned over right before it
     windows: tuple[Shop, File] | None = None  # whose [windows] are used, where it is not the shop
 
 
@@ -86,7 +88,8 @@ def declare(options: Options, program_path: str | None) -> Declared:
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
     packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))
-    if searched and job_file and program_path and programs and not _among(program_path, programs):
+    before = () if job is None or job_file is None else tuple(str(Path(job_file.path).parent / n) for n in job.after)
+    if searched and job_file and program_path and programs and not _among(program_path, (*programs, *before)):
         because = f"it names {programs[0]}, and is used for this program all the same"
         assumed.append(Assumed("job", job_file.path, because))
     return Declared(

@@ -8,109 +8,28 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta, Struct
 
-from gclint.setup.units import quantity
+from gclint.toml.quantity import (
+    Acceleration,
+    Angle,
+    Depth,
+    EdgeSpeed,
+    Feed,
+    Grade,
+    Length,
+    Position,
+    Power,
+    Speed,
+    Stiffness,
+    Time,
+)
 
 Shape = Literal[
     "flat", "ball", "bull-nose", "v", "tapered-ball", "drill", "facing", "burr", "drag", "form", "t-slot", "thread-mill"
 ]
 Helix = Literal["up-cut", "down-cut", "compression", "straight"]
-Grade = Literal["halt", "change", "consider"]
-Standing = Literal["measured", "published", "practice", "memory"]
 End = Literal["fz_low", "fz_high", "edge_low", "edge_high"]
 HeldBy = Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"]
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
-
-
-class Quantity(float):
-    """A number read from a text with a unit; each subclass is one kind of quantity in its internal unit."""
-
-    kind = ""
-    above: float | None = None  # the value must be over this
-    bare = False  # a plain number will do
-
-
-class Length(Quantity):
-    """mm, above zero."""
-
-    kind, above = "length", 0.0
-
-
-class Position(Quantity):
-    """mm, of either sign."""
-
-    kind = "length"
-
-
-class Depth(Quantity):
-    """mm, zero or more."""
-
-    kind, above = "length", -1e-12
-
-
-class Feed(Quantity):
-    """mm/min."""
-
-    kind, above = "feed", 0.0
-
-
-class Acceleration(Quantity):
-    """mm/s2."""
-
-    kind, above = "acceleration", 0.0
-
-
-class Stiffness(Quantity):
-    """N/mm."""
-
-    kind, above = "stiffness", 0.0
-
-
-class Power(Quantity):
-    """W."""
-
-    kind, above = "power", 0.0
-
-
-class Time(Quantity):
-    """s."""
-
-    kind, above = "time", -1e-12
-
-
-class Angle(Quantity):
-    """Degrees."""
-
-    kind, above = "angle", 0.0
-
-
-class Speed(Quantity):
-    """rev/min; a plain number will do."""
-
-    kind, above, bare = "speed", 0.0, True
-
-
-class EdgeSpeed(Quantity):
-    """m/min."""
-
-    kind, above = "edge_speed", 0.0
-
-
-class Pressure(Quantity):
-    """N/mm2."""
-
-    kind, above = "pressure", 0.0
-
-
-def from_text(wanted: type, given: object) -> object:
-    """msgspec's hook for the kinds above. Raises Problem without a place."""
-    from gclint.problem import Problem
-
-    if not issubclass(wanted, Quantity):
-        raise NotImplementedError(wanted)
-    value = quantity(given, wanted.kind, wanted.bare)
-    if wanted.above is not None and value <= wanted.above:
-        raise Problem(f"{given} must be {'above zero' if wanted.above == 0.0 else 'zero or more'}")
-    return wanted(value)
 
 
 class Table(Struct, frozen=True, forbid_unknown_fields=True):
@@ -291,10 +210,24 @@ class AcceptTable(Table, frozen=True):
     found: str | None = None
 
 
+class FlipTable(Table, frozen=True):
+    """The blank is turned over before a program: about an axis along X (front and back change places) or along Y (left
+    and right do). `corner`: its lowest X and Y then, in work coordinates. What is not said stays as it was."""
+
+    before: str
+    axis: Literal["x", "y"]
+    corner: tuple[Position, Position] | None = None
+    z_zero: Literal["stock-top", "table"] | AboveTable | None = None
+    hold: HeldBy | HoldTable | None = None
+    keep_out: tuple[KeepOutTable, ...] | None = None
+
+
 class Job(Table, frozen=True):
     """job.toml: one job on that shop's machine."""
 
     program: str | tuple[str, ...] | None = None
+    after: tuple[str, ...] = ()  # programs that have cut this blank before, in their order
+    flip: tuple[FlipTable, ...] = ()
     shop: str | None = None
     material: str | None = None
     z_zero: Literal["stock-top", "table"] | AboveTable | None = None

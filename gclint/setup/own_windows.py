@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from gclint.cards.material import material, names
 from gclint.problem import Problem
-from gclint.setup.card import Material, material, names
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, OperationWindow, Shop, WindowTable
-from gclint.setup.types import Tool, Window
+from gclint.tables.material import Material
+from gclint.tables.setup import Tool, Window
 
 EDGE = "edge"  # the place of edge speed among the operations
 _OWN_WINDOW = "this shop's own test cuts (windows in its shop file)"

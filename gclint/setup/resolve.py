@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 
 from gclint import disk
+from gclint.cards.controller import controller, controller_from
+from gclint.cards.material import material
+from gclint.knowledge.numbers import usual_limits
 from gclint.problem import Problem, nearest
 from gclint.setup.acceptances import accepts_in, accepts_of_job
 from gclint.setup.blank import blank_of
-from gclint.setup.card import Material, material
-from gclint.setup.controllers import controller, controller_from
 from gclint.setup.declare import Declared, File, placed
 from gclint.setup.declared import (
     AxisAccelerations,
@@ -24,11 +25,12 @@ from gclint.setup.declared import (
     Shop,
     SpindleTable,
 )
-from gclint.setup.named import LONGEST_NAME, declaration, really_toml
-from gclint.setup.numbers import usual_limits
+from gclint.setup.order import steps_of
 from gclint.setup.own_windows import own_windows
 from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
-from gclint.setup.types import (
+from gclint.setup.used import used_files
+from gclint.tables.material import Material
+from gclint.tables.setup import (
     GRADES,
     Assumed,
     Axes,
@@ -40,12 +42,13 @@ from gclint.setup.types import (
     Machine,
     Setup,
     Spindle,
+    Tool,
 )
-from gclint.setup.used import used_files
+from gclint.toml.named import LONGEST_NAME, declaration, really_toml
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
-    from gclint.program.table import Program
+    from gclint.tables.motion import Motion
+    from gclint.tables.program import Program
 
 DRILL_ANGLE = 118.0  # degrees, where a drill's point angle is not declared
 
@@ -86,27 +89,20 @@ def controller_of(declared: Declared) -> Controller:
         raise
 
 
-def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
-    """Raises Problem where declarations contradict each other or name what is not there."""
+def shop_setup(declared: Declared) -> Setup:
+    """What shop, job and options declare, before any program is read; `with_program` completes it.
+
+    Raises Problem where declarations contradict each other or name what is not there.
+    """
     shop, job = declared.shop or Shop(), declared.job or Job()
-    assumed = list(declared.assumed)
+    if declared.job is not None and declared.job_file is not None:
+        steps_of(declared.job, declared.job_file, declared.program_path)  # an order that cannot be is told
     spindle = _spindle(shop.spindle, declared.shop_file)
     dial = _dial(job, spindle, declared.job_file)
     tools = declared_tools(declared, shop, job)
-    used = _cutting_tools(motion)
-    add_only_tool(tools, declared, used, assumed)
-    if used - set(tools):
-        from gclint.setup.comments import tools_in  # only here: its patterns take a while to compile
-
-        add_from_comments(tools, tools_in(program, motion), used, assumed)
-    for number, tool in tools.items():
-        if tool.shape == "drill" and tool.angle is None:
-            tools[number] = replace(tool, angle=DRILL_ANGLE)
-            if number in used:
-                because = "a drill's angle is not declared"
-                assumed.append(Assumed(tool.called, f"point angle {DRILL_ANGLE:g} deg", because))
+    _give_points(tools)
     card = _material(declared, job)
-    z_zero, stock = blank_of(declared, job, motion, assumed)
+    z_zero, stock = blank_of(declared, job)
     setup = Setup(
         machine=_machine(shop.machine),
         spindle=spindle,
@@ -124,14 +120,56 @@ def resolve(declared: Declared, program: Program, motion: Motion) -> Setup:
         tool_order=job.tool_order,
         measured_windows=own_windows(declared, shop, job, card, tools),
         packs=declared.packs,
-        accepts=(*accepts_of_job(declared), *accepts_in(program)),
+        accepts=accepts_of_job(declared),
         fail_at=_fail_at(declared, job),
         time_limit=None if job.time_limit is None else float(job.time_limit),
-        assumed=tuple(assumed),
+        earlier=declared.earlier,
+        turned=declared.turned,
+        assumed=declared.assumed,
         sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
         used=used_files(declared, card, own_controller(declared)),
     )
+    return replace(setup, not_declared=_not_declared(setup, shop, set()))
+
+
+def with_program(setup: Setup, declared: Declared, program: Program, motion: Motion) -> Setup:
+    """The setup of what is declared, completed by what the program says, calls and cuts."""
+    shop, job = declared.shop or Shop(), declared.job or Job()
+    assumed = list(setup.assumed)
+    tools = declared_tools(declared, shop, job)
+    used = _cutting_tools(motion)
+    add_only_tool(tools, declared, used, assumed)
+    if used - set(tools):
+        from gclint.setup.comments import tools_in  # only here: its patterns take a while to compile
+
+        add_from_comments(tools, tools_in(program, motion), used, assumed)
+    for number in _give_points(tools):
+        if number in used:
+            because = "a drill's angle is not declared"
+            assumed.append(Assumed(tools[number].called, f"point angle {DRILL_ANGLE:g} deg", because))
+    z_zero, stock = blank_of(declared, job, _cuts_below_zero(motion), assumed)
+    setup = replace(
+        setup,
+        tools=tools,
+        stock=stock,
+        z_zero=z_zero,
+        measured_windows=own_windows(declared, shop, job, setup.material, tools),
+        accepts=(*setup.accepts, *accepts_in(program)),
+        assumed=tuple(assumed),
+    )
     return replace(setup, not_declared=_not_declared(setup, shop, used))
+
+
+def _give_points(tools: dict[int, Tool]) -> list[int]:
+    """Give the usual point angle to each drill that has none; returns their numbers."""
+    without = [number for number, tool in tools.items() if tool.shape == "drill" and tool.angle is None]
+    for number in without:
+        tools[number] = replace(tools[number], angle=DRILL_ANGLE)
+    return without
+
+
+def _cuts_below_zero(motion: Motion) -> bool:
+    return bool(((motion.kind != 0) & (motion.z1 < -0.001)).any())
 
 
 def _axes(table: AxisLengths | AxisFeeds | AxisAccelerations | AxisPositions | None) -> Axes | None:

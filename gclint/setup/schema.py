@@ -12,10 +12,11 @@ from typing import Any
 
 import msgspec
 
-from gclint.setup.card import Card
-from gclint.setup.controllers import ControllerCard
-from gclint.setup.declared import Job, Quantity, Shop
-from gclint.setup.units import KINDS, NUMBER
+from gclint.cards.controller import ControllerCard
+from gclint.cards.material import Card
+from gclint.setup.declared import Job, Shop
+from gclint.toml.quantity import Quantity
+from gclint.toml.units import KINDS, NUMBER
 
 FILES = {
     "shop.schema.json": Shop,

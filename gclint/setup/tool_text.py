@@ -9,8 +9,8 @@ from __future__ import annotations
 import re
 
 from gclint.problem import Problem, nearest
-from gclint.setup.types import HELICES, SHAPES, Tool
-from gclint.setup.units import LENGTH_UNITS, NUMBER, number, quantity
+from gclint.tables.setup import HELICES, SHAPES, Tool
+from gclint.toml.units import LENGTH_UNITS, NUMBER, number, quantity
 
 SMALLEST, LARGEST = 0.02, 1000.0  # mm of a tool's diameter; what is beyond is a slip, or none that can be modelled
 _UNIT = "|".join(sorted((re.escape(unit) for unit in LENGTH_UNITS), key=len, reverse=True))

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from gclint.setup.declare import Declared, File
 from gclint.setup.declared import Job, Shop, ToolTable
 from gclint.setup.tool_text import LARGEST, SMALLEST
-from gclint.setup.types import Assumed, Tool
+from gclint.tables.setup import Assumed, Tool
 
 SHAPES_WITH_ANGLE = ("v", "tapered-ball")
 

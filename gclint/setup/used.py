@@ -5,10 +5,10 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from gclint.setup.card import Material
 from gclint.setup.declare import Declared
-from gclint.setup.types import UsedFile
 from gclint.shipped import folder
+from gclint.tables.material import Material
+from gclint.tables.setup import UsedFile
 
 
 def used_files(declared: Declared, material: Material | None, controller_card: Path | None) -> tuple[UsedFile, ...]:
@@ -27,7 +27,7 @@ def used_files(declared: Declared, material: Material | None, controller_card: P
 
 
 def _read(what: str, path: str) -> UsedFile:
-    from gclint.setup.toml_file import read_text
+    from gclint.toml.file import read_text
 
     return _used(what, path, read_text(Path(path), what))
 

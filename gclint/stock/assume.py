@@ -7,9 +7,9 @@ import math
 import numpy as np
 
 from gclint.columns import Bools, Floats
-from gclint.motion.table import RAPID, Motion
 from gclint.problem import Problem
-from gclint.setup.types import Assumed, Setup, Stock
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import Assumed, Setup, Stock
 
 NEEDS_STOCK = "stock (--stock or [stock] in job.toml)"
 
@@ -57,6 +57,15 @@ def blank(
         if not (math.isfinite(low) and math.isfinite(high) and low < high):
             raise Problem(f"the stock reaches from {low:g} to {high:g} mm in {name}: that is no size")
     return Stock(x, y, top, known.bottom, known.declared, known.placed), tuple(assumed)
+
+
+def wider(each: Assumed, box: Stock) -> Assumed:
+    """What was assumed of the outline, for a blank that the cuts of earlier programs make larger."""
+    for name, span in (("stock in X", box.x), ("stock in Y", box.y)):
+        if each.what == name and span is not None:
+            value = f"{span[0]:.3f} to {span[1]:.3f} mm (the cuts of all programs so far and one tool diameter)"
+            return Assumed(name, value, each.because)
+    return each
 
 
 def _upside_down(motion: Motion, top: float) -> bool:

@@ -8,18 +8,21 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Floats, Ints, distinct
+from gclint.columns import Bools, Floats, Ints, distinct, one_of
 from gclint.faults import CODE
-from gclint.motion.table import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
-from gclint.setup.types import Assumed, Setup, Stock
-from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of
+from gclint.knowledge.numbers import model_number
+from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
 from gclint.stock.contact import empty as no_contact
-from gclint.stock.entries import entries_of
-from gclint.stock.grid import cell_wanted, grid_over
+from gclint.stock.edge import cleared_before, edge_of
+from gclint.stock.entries import entries_of, tips_of
+from gclint.stock.grid import Grid, cell_wanted, grid_over
 from gclint.stock.passes import passes_of
-from gclint.stock.profile import Profile, profile
-from gclint.stock.sweeps import sweep
-from gclint.stock.table import Engagement, Entries, Passes, Pieces
+from gclint.stock.profile import FLAT, Profile, profile
+from gclint.stock.sweeps import Swept, sweep
+from gclint.tables.engagement import Engagement, Entries, Passes, Pieces
+from gclint.tables.field import Field
+from gclint.tables.motion import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
+from gclint.tables.setup import Assumed, Setup, Stock
 
 MOST_WORK = 1e10  # cells looked at before the sweep gives up
 GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends
@@ -31,7 +34,7 @@ Notes = list[tuple[str, str, int]]
 
 
 @np.errstate(over="ignore", invalid="ignore")  # unknown and absurd positions are sorted out by comparison
-def engage(motion: Motion, setup: Setup) -> Engagement:
+def engage(motion: Motion, setup: Setup, start: Start | None = None) -> Engagement:
     """Sweeps every move through the stock (mm; see the tables in stock/table.py).
 
     Fine moves in contact are swept together where they leave one segment by at most 0.003 mm, never across a rapid, a
@@ -39,6 +42,19 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
     A piece that goes straight down has angle 0, and as ae the share of its disc on uncut material times the diameter.
     What cannot be modelled (tools that are unknown, moves whose place is unknown, a stock whose top is unknown) is left
     out of the field and counted in `not_judged`. Raises Problem where the kernel is not built or the stock has no size.
+
+    start: the blank as earlier programs left it; None: whole.
+    """
+    ready = prepare(motion, setup)
+    if ready.box is None or ready.wanted is None:
+        return _nothing(ready, start)
+    return _sweep(ready, setup, start)
+
+
+def prepare(motion: Motion, setup: Setup) -> Ready:
+    """All that is known before the field is swept: the blank, what is swept, the cell it wants.
+
+    Raises Problem for a stock without size.
     """
     notes: Notes = []
     top = top_of(setup)
@@ -46,10 +62,9 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
     chosen = _choose(motion, setup, notes)
     if top is None:
         notes.append(("the stock: where its top lies is not known", NEEDS_STOCK, int(np.count_nonzero(chosen.swept))))
-        return _nothing(None, chosen, notes)
+        return Ready(motion, chosen, None, None, (), notes)
     swept = chosen.swept
     box, assumed = blank(motion, setup, top, swept, chosen.radius)
-    assumed = chosen.assumed + assumed + lifts
     low = swept & (chosen.lowest < top)
     cuts = low & (motion.kind != RAPID)
     if box is None:
@@ -61,11 +76,9 @@ def engage(motion: Motion, setup: Setup) -> Engagement:
                     int(np.count_nonzero(swept)),
                 )
             )
-        return _nothing(None, chosen, notes)
+        return Ready(motion, chosen, None, None, (), notes)
     wanted = cell_wanted(chosen.tool, chosen.tools, chosen.lowest, cuts if cuts.any() else low, top)
-    if wanted is None:
-        return _nothing(box, chosen, notes, assumed)
-    return _sweep(motion, setup, box, chosen, wanted, notes, assumed)
+    return Ready(motion, chosen, box, wanted, chosen.assumed + assumed + lifts, notes)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -79,8 +92,47 @@ class _Chosen:
     assumed: tuple[Assumed, ...]
 
     @property
+    def reach(self) -> Floats:
+        """[moves] how deep one pass can go: the length of the flutes, else so many diameters; inf where left out."""
+        each = [
+            made.flute_length if math.isfinite(made.flute_length) else 2 * made.radius * model_number("one_pass")
+            for made in self.tools
+        ]
+        return np.array([*each, math.inf])[self.tool]
+
+    @property
     def swept(self) -> Bools:
         return self.tool >= 0
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Ready:
+    """A program before its sweep; `box` None: nothing can be modelled; `wanted` None: nothing is cut."""
+
+    motion: Motion
+    chosen: _Chosen
+    box: Stock | None
+    wanted: float | None  # mm
+    assumed: tuple[Assumed, ...]
+    notes: Notes
+
+    def swept(self, setup: Setup, grid: Grid, field: Field | None) -> Swept:
+        """What the kernel makes of it on this grid; a field must lie on it."""
+        motion, chosen = self.motion, self.chosen
+        most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
+        path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
+        thick = math.inf if self.box is None or self.box.bottom is None else grid.top - self.box.bottom
+        resolution = setup.controller.resolution
+        return sweep(motion, chosen.tool, chosen.tools, path, grid, resolution, most_work, field, thick)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Start:
+    """The blank as a program finds it: `field` (None: nothing was cut) lies on `grid`, which covers `box`."""
+
+    box: Stock
+    grid: Grid
+    field: Field | None
 
 
 def _from_above(motion: Motion, top: float) -> tuple[Motion, tuple[Assumed, ...]]:
@@ -167,13 +219,18 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
     return _Chosen(tool, profiles, radius, lowest_z(motion), tuple(assumed))
 
 
-def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: float, notes: Notes,
-           assumed: tuple[Assumed, ...]) -> Engagement:  # fmt: skip
-    grid = grid_over(box, wanted)
-    most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
+def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
+    motion, chosen, notes, box, wanted = ready.motion, ready.chosen, ready.notes, ready.box, ready.wanted
+    assert box is not None
+    assert wanted is not None
+    assumed = ready.assumed
+    if start is not None and start.box != box:
+        box = start.box
+        assumed = tuple(wider(each, box) for each in assumed)
+    grid = grid_over(box, wanted) if start is None else start.grid
+    begins = None if start is None else start.field
     resolution = setup.controller.resolution
-    path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
-    made = sweep(motion, chosen.tool, chosen.tools, path, grid, resolution, most_work)
+    made = ready.swept(setup, grid, begins)
     if made.next_move < len(motion):
         notes.append(
             (
@@ -191,13 +248,23 @@ def _sweep(motion: Motion, setup: Setup, box: Stock, chosen: _Chosen, wanted: fl
         **columns,
     )  # fmt: skip
     passes, pass_of = passes_of(motion, pieces, chosen.radius)
-    entries = entries_of(motion, pieces, solid, passes, pass_of, box, made.before, resolution)
+    pointed = one_of(motion.tool, [number for number, tool in setup.tools.items() if tool.shape == "v"])
+    flat = np.array([tool.shape == FLAT for tool in chosen.tools], bool)[chosen.tool[pieces.move]]
+    entries = entries_of(
+        motion, pieces, tips_of(pieces, made.contact, flat, solid), passes, pass_of, box, made.before,
+        resolution, chosen.radius, pointed,
+    )  # fmt: skip
+    # of a program alone nobody asks for what it leaves, and two thirds of it can go
+    field = None if start is None else Field(grid.cell, made.side, None if begins is None else begins.under)
+    edge = edge_of(motion, chosen.tool, chosen.radius, box, pieces, entries, passes)
+    cleared = cleared_before(motion, chosen.reach, box, pieces, entries, passes)
     return Engagement(
-        box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.cut, assumed, tuple(notes)
-    )
+        box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.side.cut, assumed,
+        tuple(notes), begins, field, tuple(each for each in (cleared, edge) if each is not None),
+    )  # fmt: skip
 
 
-def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[Assumed, ...] = ()) -> Engagement:
+def _nothing(ready: Ready, start: Start | None) -> Engagement:
     """An engagement with no rows."""
     ints, floats, small = np.zeros(0, np.int32), np.zeros(0, np.float32), np.zeros(0, np.uint8)
     kinds: dict[Any, Any] = {"Ints": ints, "Floats32": floats, "Bytes": small}
@@ -205,7 +272,8 @@ def _nothing(box: Stock | None, chosen: _Chosen, notes: Notes, assumed: tuple[As
     def empty(table: type[Pieces] | type[Entries] | type[Passes]) -> dict[str, Any]:
         return {name: kinds[kind] for name, kind in table.__annotations__.items()}
 
+    field = None if start is None else start.field
     return Engagement(
-        box, 0.0, 0.0, Pieces(**empty(Pieces)), no_contact(0), Entries(**empty(Entries)), Passes(**empty(Passes)),
-        np.zeros((0, 0), np.float32), assumed, tuple(notes),
+        ready.box, 0.0, 0.0, Pieces(**empty(Pieces)), no_contact(0), Entries(**empty(Entries)), Passes(**empty(Passes)),
+        np.zeros((0, 0), np.float32), ready.assumed, tuple(ready.notes), field, field,
     )  # fmt: skip

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
 
 from gclint.columns import Bools, Floats, Ints
-from gclint.setup.types import Stock
 from gclint.stock.assume import outline
 from gclint.stock.profile import Profile
+from gclint.tables.setup import Stock
 
 MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
@@ -49,6 +50,19 @@ def grid_over(box: Stock, wanted: float) -> Grid:
     wide, high = x_high - x_low, y_high - y_low
     cell = _cell(wide, high, wanted)
     return Grid((max(1, round(high / cell)), max(1, round(wide / cell))), x_low, y_low, cell, box.top or 0.0)
+
+
+def widened(grid: Grid, box: Stock) -> Grid | None:
+    """The same cells and more around them, so that they cover the box as well; None where they would be too many."""
+    x_low, x_high, y_low, y_high = outline(box)
+    rows, columns = grid.shape
+    left, front = (max(0, math.ceil((a - b) / grid.cell - 1e-6)) for a, b in ((grid.x_low, x_low), (grid.y_low, y_low)))
+    right = max(0, math.ceil((x_high - grid.x_low) / grid.cell - columns - 1e-6))
+    back = max(0, math.ceil((y_high - grid.y_low) / grid.cell - rows - 1e-6))
+    shape = rows + front + back, columns + left + right
+    if shape[0] * shape[1] > MOST_CELLS:
+        return None
+    return Grid(shape, grid.x_low - left * grid.cell, grid.y_low - front * grid.cell, grid.cell, grid.top)
 
 
 def _cell(wide: float, high: float, wanted: float) -> float:

@@ -14,8 +14,8 @@ import numpy as np
 from gclint.beside import LONG
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.motion.along import starts_in_plane
-from gclint.motion.table import Motion
 from gclint.stock.grid import Grid
+from gclint.tables.motion import Motion
 
 BLOCKS = 1024  # of moves that are looked at as one
 TILES = 128  # along the longer side of the field

@@ -12,7 +12,7 @@ import numpy as np
 
 from gclint.columns import Bools, Floats, Longs
 from gclint.motion.along import points_at
-from gclint.motion.table import HOME, MACHINE, OTHER_FRAME, RAPID, Motion
+from gclint.tables.motion import HOME, MACHINE, OTHER_FRAME, RAPID, Motion
 
 LEVEL = 1e-3  # mm; heights that differ by less are one level
 SAME_POINT = 0.02  # mm; a lap is closed where it comes back this near

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Column, Floats, Floats32, Ints
-from gclint.motion.table import RAPID, Motion
-from gclint.stock.table import Passes, Pieces
+from gclint.tables.engagement import Passes, Pieces
+from gclint.tables.motion import RAPID, Motion
 
 
 def passes_of(motion: Motion, pieces: Pieces, radius: Floats) -> tuple[Passes, Ints]:

@@ -11,13 +11,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
+from gclint.knowledge.numbers import model_number
 from gclint.motion.along import points_at
-from gclint.motion.table import RAPID, Motion
-from gclint.setup.numbers import model_number
-from gclint.setup.types import KeepOut, Setup
 from gclint.stock.assume import outline
 from gclint.stock.laps import Laps, Points, laps_of, points_along
-from gclint.stock.table import Engagement
+from gclint.tables.engagement import Engagement
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import KeepOut, Setup
 
 AROUND = np.linspace(0.0, 2 * np.pi, 24, endpoint=False)  # directions looked at around a tool
 BEYOND = 1.5  # cells outside the rim, so that the wall's own cell does not count
@@ -103,7 +103,7 @@ def left_standing(motion: Motion, engagement: Engagement, setup: Setup) -> Left:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Field:
-    cut: Floats32  # [ny, nx] depth below the top
+    cut: Floats32  # [ny, nx] depth that is gone, from both sides
     x: float
     y: float
     cell: float
@@ -120,7 +120,8 @@ class _Field:
         if thick <= 2 * model_number("film"):
             return None
         x, _, y, _ = outline(box)
-        return _Field(engagement.cut, x, y, engagement.cell, box.top, thick, model_number("film"))
+        cut = engagement.cut if engagement.under is None else engagement.cut + engagement.under
+        return _Field(cut, x, y, engagement.cell, box.top, thick, model_number("film"))
 
     def place(self, x: Floats, y: Floats) -> tuple[Longs, Longs, Bools]:
         """(row, column, whether they lie in the blank) of points; rows and columns are kept within it."""

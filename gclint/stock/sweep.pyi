@@ -7,7 +7,7 @@ PIECE_COLUMNS: tuple[str, ...]
 class Sweeper:
     def __init__(
         self, cut: Floats32, share: Floats32, other: Floats32, x_low: float, y_low: float, cell: float, top: float,
-        row_depth: Floats32, merged: int,
+        row_depth: Floats32, merged: int, floor: Floats32,
     ) -> None: ...  # fmt: skip
     @property
     def cells_visited(self) -> float: ...

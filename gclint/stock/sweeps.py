@@ -9,12 +9,14 @@ import numpy as np
 
 from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
-from gclint.motion.table import Motion
 from gclint.problem import Problem
-from gclint.stock.contact import Contact, empty, joined
+from gclint.stock.contact import empty, joined
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
 from gclint.stock.profile import Profile
+from gclint.tables.contact import Contact
+from gclint.tables.field import Field, Side
+from gclint.tables.motion import Motion
 
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
@@ -25,7 +27,7 @@ MOST_CELLS_TWICE = 12e6  # the most of which two fields are held
 class Swept:
     """What the kernel wrote: see Sweeper.run; `next_move` is the first that was not swept."""
 
-    cut: Floats32
+    side: Side
     table: Floats32  # [PIECE_COLUMNS, pieces]
     move: Ints
     profile: Ints  # [pieces] row of `contact`
@@ -45,12 +47,16 @@ class Swept:
 
 
 def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: Grid, resolution: float,
-          most_work: float) -> Swept:  # fmt: skip
-    """`tool`, `work` [moves]: row of `tools` (-1: left out), mm of path that cuts. `most_work` cells are looked at."""
+          most_work: float, start: Field | None = None, thick: float = np.inf) -> Swept:  # fmt: skip
+    """`tool`, `work` [moves]: row of `tools` (-1: left out), mm of path that cuts. `most_work` cells are looked at.
+
+    start: what is left of a blank `thick` mm thick when the first move begins, on this very grid; None: all of it.
+    """
     rows = np.array([each.row for each in tools], np.float64)
+    floor = start.floor(thick) if start is not None else None
 
     def run(moves: int, chosen: Ints) -> Swept:
-        return _run(motion, moves, chosen, rows, grid, resolution, most_work)
+        return _run(motion, moves, chosen, rows, grid, resolution, most_work, start, floor)
 
     halves = None
     if grid.shape[0] * grid.shape[1] <= MOST_CELLS_TWICE:
@@ -67,7 +73,8 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
     second.skipped[: halves.at], second.before[: halves.at] = first.skipped, first.before
     if first.next_move < halves.at:
         return replace(first, before=second.before)
-    halves.join(first.cut, second.cut)
+    for name in Side.__slots__:
+        halves.join(getattr(first.side, name), getattr(second.side, name))
     own = int(np.searchsorted(second.move, halves.at))
     profile = second.profile[own:]
     skip = int(profile[0]) if len(profile) else len(second.contact)  # those of moves gone through again
@@ -76,7 +83,7 @@ def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:
     table, move, profile, bits = whole
     contact = joined([first.contact, second.contact.part(skip)])
     return Swept(
-        first.cut, table, move, profile, contact, bits, second.skipped, second.before, second.next_move, whole
+        first.side, table, move, profile, contact, bits, second.skipped, second.before, second.next_move, whole
     )
 
 
@@ -89,7 +96,8 @@ def _behind(kept: Any, count: int, more: Any) -> Any:
     return kept[..., :until]
 
 
-def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float) -> Swept:
+def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolution: float, most_work: float,
+         start: Field | None, floor: Floats32 | None) -> Swept:  # fmt: skip
     """One sweep over the first so many moves."""
     try:
         from gclint.stock.rim import Rim
@@ -99,10 +107,15 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
             "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
         ) from None
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
-    cut, share, other = (np.zeros(grid.shape, np.float32) for _ in range(3))
+    if start is None:
+        side = Side(*(np.zeros(grid.shape, np.float32) for _ in range(3)))
+    else:
+        side = Side(start.top.cut.copy(), start.top.share.copy(), start.top.other.copy())
     row = np.zeros(2 * grid.shape[1], np.float32)
-    sweeper = Sweeper(cut, share, other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED,
-                      np.zeros((0, 0), np.float32))
+    sweeper = Sweeper(
+        side.cut, side.share, side.other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED,
+        np.zeros((0, 0), np.float32) if floor is None else floor,
+    )  # fmt: skip
     skipped, before = np.zeros(moves, np.uint8), np.zeros(moves, np.float32)
     room = min(ROOM, len(m) + 80_000)  # as a rule enough for all; memory that is not written costs nothing
     parts: list[tuple[Any, ...]] = []
@@ -126,4 +139,4 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
         parts[-1] = tuple(each[..., :made] for each in parts[-1])
     whole = tuple(each[0] if len(each) == 1 else np.concatenate(each, axis=-1) for each in zip(*parts, strict=True))
     out, of_move, profile, bits = (each[..., :count] for each in whole)
-    return Swept(cut, out, of_move, profile, joined(contacts), bits, skipped, before, at, whole)
+    return Swept(side, out, of_move, profile, joined(contacts), bits, skipped, before, at, whole)

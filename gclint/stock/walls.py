@@ -7,10 +7,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from gclint.columns import Floats, Longs
-from gclint.motion.table import RAPID, Motion
-from gclint.setup.numbers import model_number
+from gclint.knowledge.numbers import model_number
 from gclint.stock.assume import outline
-from gclint.stock.table import Engagement
+from gclint.tables.engagement import Engagement
+from gclint.tables.motion import RAPID, Motion
 
 LEVELS = (0.45, 0.9)  # of the deepest cut: heights at which walls are looked for
 MOST = 30.0  # cells; the kernel marks no thicker wall

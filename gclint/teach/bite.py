@@ -7,7 +7,7 @@ import math
 import numpy as np
 
 from gclint.columns import Floats
-from gclint.judge.chain import Chain
+from gclint.facts.chain import Chain
 from gclint.motion.along import point_at
 from gclint.teach.canvas import Canvas, Drawing
 from gclint.teach.ground import ground, heading

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 import numpy as np
 
-from gclint.judge.finding import Finding, Found, Limits
 from gclint.judge.grouping import measured
-from gclint.motion.table import INCH
+from gclint.tables.finding import Finding, Found, Limits
+from gclint.tables.motion import INCH
 from gclint.teach.bite import bite_view
 from gclint.teach.canvas import Drawing
 from gclint.teach.listing import listing, named_lines

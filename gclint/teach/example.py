@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from gclint.judge.chain import Chain
-from gclint.judge.finding import Finding
-from gclint.judge.packs import Example, Pack, Rule
+from gclint.facts.chain import Chain
+from gclint.packs.pack import Example, Pack, Rule
+from gclint.tables.finding import Finding
 from gclint.teach.place import Place, nearest_place, worst_place
 
 

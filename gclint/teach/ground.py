@@ -9,12 +9,12 @@ import numpy as np
 from msgspec.structs import replace as changed
 
 from gclint.columns import Floats, Floats32, Longs
-from gclint.judge.chain import Chain
+from gclint.facts.chain import Chain
 from gclint.motion.along import point_at, starts_in_plane
-from gclint.motion.table import RAPID, Motion
-from gclint.setup.types import Stock
 from gclint.stock.assume import outline
 from gclint.stock.engage import engage
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import Stock
 
 Point = tuple[float, float, float]
 MOST_MOVES = 200_000  # near one place; of more, the later ones are swept

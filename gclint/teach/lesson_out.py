@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from gclint.judge.chain import Chain
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.finding import Finding
+from gclint.digest.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
+from gclint.digest.words import GRADE_WORDS, count
+from gclint.facts.chain import Chain
 from gclint.judge.judge import all_packs
-from gclint.judge.packs import Rule
-from gclint.report.paper import STYLES, Paper
-from gclint.report.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
-from gclint.report.tables import Run
-from gclint.report.words import GRADE_WORDS, count
-from gclint.setup.card import Material
-from gclint.setup.glossary import words_in
+from gclint.knowledge.glossary import words_in
+from gclint.packs.pack import Rule
+from gclint.packs.shipped_packs import shipped_packs
+from gclint.report.text.paper import STYLES, Paper
+from gclint.run import Run
+from gclint.tables.finding import Finding
+from gclint.tables.material import Material
 from gclint.teach.drawings import drawings, scale_of
 from gclint.teach.listing import listing, named_lines
 from gclint.teach.place import Place, worst_place
@@ -77,7 +77,7 @@ def _subject(name: str, rules: dict[str, Rule]) -> Subject:
 def _head(number: int, finding: Finding, run: Run, paper: Paper) -> None:
     from rich.text import Text
 
-    from gclint.report.paper import clean
+    from gclint.report.text.paper import clean
 
     paper.blank()
     title = Text(f"{number:2}  ", STYLES[finding.grade])

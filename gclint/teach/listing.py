@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from gclint.judge.finding import Finding
-from gclint.program.table import Program
+from gclint.tables.finding import Finding
+from gclint.tables.program import Program
 from gclint.teach.canvas import Drawing
 
 WHOLE = 16  # a program with no more lines is shown as it is

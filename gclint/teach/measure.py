@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from gclint.judge.finding import Found, Limits
-from gclint.report.words import STANDING_WORDS, figure
+from gclint.digest.words import STANDING_WORDS, figure
+from gclint.tables.finding import Found, Limits
 from gclint.teach.canvas import Drawing
 
 BAR = 44

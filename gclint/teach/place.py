@@ -6,16 +6,16 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.judge.chain import Chain
-from gclint.judge.evaluate import TRUE, numbers, truth
-from gclint.judge.facts import View
-from gclint.judge.finding import Finding
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View
 from gclint.judge.grouping import line_of
-from gclint.judge.language import TEXT
-from gclint.judge.packs import Rule
-from gclint.judge.units import UNITS
-from gclint.judge.wording import in_program_units
-from gclint.motion.table import INCH
+from gclint.language.evaluate import TRUE, numbers, truth
+from gclint.language.expression import TEXT
+from gclint.language.units import UNITS
+from gclint.packs.pack import Rule
+from gclint.packs.wording import in_program_units
+from gclint.tables.finding import Finding
+from gclint.tables.motion import INCH
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -7,8 +7,8 @@ from itertools import pairwise
 
 import numpy as np
 
-from gclint.judge.chain import Chain
-from gclint.motion.table import RAPID
+from gclint.facts.chain import Chain
+from gclint.tables.motion import RAPID
 from gclint.teach.canvas import WIDTH, Canvas, Drawing
 from gclint.teach.ground import way
 from gclint.teach.scale import Scale

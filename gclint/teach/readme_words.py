@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from gclint.setup.glossary import glossary
+from gclint.knowledge.glossary import glossary
 
 BEGIN, END = "<!-- written by `python -m gclint.teach.readme_words` from rules/words -->", "<!-- end of the words -->"
 

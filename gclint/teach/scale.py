@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from gclint.report.words import Lengths, plain_number
+from gclint.digest.words import Lengths, plain_number
 
 
 class Scale(Lengths):

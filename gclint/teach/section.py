@@ -6,10 +6,10 @@ import math
 
 import numpy as np
 
-from gclint.judge.chain import Chain
+from gclint.facts.chain import Chain
 from gclint.motion.along import point_at
-from gclint.setup.types import Tool
 from gclint.stock.profile import Profile, profile
+from gclint.tables.setup import Tool
 from gclint.teach.canvas import WIDTH, Canvas, Drawing
 from gclint.teach.ground import ground, heading
 from gclint.teach.scale import Scale

@@ -7,10 +7,10 @@ import math
 import numpy as np
 
 from gclint.columns import Floats
-from gclint.judge.chain import Chain
-from gclint.motion.table import RAPID
-from gclint.setup.types import KeepOut, Tool
+from gclint.facts.chain import Chain
 from gclint.stock.profile import Profile, profile
+from gclint.tables.motion import RAPID
+from gclint.tables.setup import KeepOut, Tool
 from gclint.teach.canvas import WIDTH, Canvas, Drawing
 from gclint.teach.ground import Ground, Point, ground, heading, way
 from gclint.teach.scale import Scale

@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from gclint.judge.wording import one_unit
+from gclint.digest.sheet_words import sentence
+from gclint.digest.words import duration, figure, span
 from gclint.motion.along import point_at
-from gclint.motion.table import RAPID
-from gclint.report.sheet_words import sentence
-from gclint.report.words import duration, figure, span
-from gclint.setup.types import Tool
+from gclint.packs.wording import one_unit
+from gclint.tables.motion import RAPID
+from gclint.tables.setup import Tool
 from gclint.teach.ground import ground
 from gclint.teach.place import Place
 from gclint.teach.scale import Scale
@@ -33,7 +33,8 @@ def _of_entry(place: Place, scale: Scale) -> Steps:
     first, last = int(e.first_move[row]), int(e.last_move[row])
     start, end = point_at(m, first, 0.0), point_at(m, last, 1.0)
     tool = c.tool(int(m.tool[first]))
-    solid, travel, slope = float(e.solid[row]), float(e.travel[row]), float(e.slope[row])
+    solid, slope = float(e.solid[row]), float(e.slope[row])
+    fall, travel = float(e.steep_drop[row]), float(e.steep_travel[row])
     under, feed, down = float(e.under[row]), float(e.feed[row]), float(e.z_feed[row])
     made = []
     if math.isfinite(start[2]):
@@ -44,7 +45,8 @@ def _of_entry(place: Place, scale: Scale) -> Steps:
     if slope > 89:
         made.append("It travels nothing to the side meanwhile, so only the end of the tool cuts, and it cuts worst.")
     else:
-        made.append(f"Meanwhile it travels {scale.length(travel)} to the side: a slope of {figure(slope)} degrees.")
+        made.append(f"Where it is steepest it goes {scale.length(fall)} down and {scale.length(travel)} to the side: a "
+                    f"slope of {figure(slope)} degrees.")  # fmt: skip
     if math.isfinite(down) and down > 0:
         made.append(f"At {scale.feeds(feed, feed)} it goes down at {scale.feeds(down, down)}: it is in solid for "
                     f"{duration(60 * solid / down)}.")  # fmt: skip

@@ -6,7 +6,7 @@ from functools import cache
 
 from msgspec import Struct
 
-from gclint.judge.packs import RuleText
+from gclint.packs.pack import RuleText
 from gclint.shipped import folder
 
 
@@ -21,7 +21,7 @@ class Subject(Struct, frozen=True, forbid_unknown_fields=True):
 @cache
 def subjects() -> dict[str, Subject]:
     """By name. Raises Problem where the file is damaged."""
-    from gclint.setup.toml_file import load
+    from gclint.toml.file import load
 
     return load(folder() / "model" / "subjects.toml", dict[str, Subject], "list of subjects")
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from gclint.judge.packs import Example, Pack, Rule
-from gclint.report.paper import Paper
-from gclint.report.sheet_words import found_words, sentence, settings_words
-from gclint.report.words import Glossary
+from gclint.digest.sheet_words import found_words, sentence, settings_words
+from gclint.digest.words import Glossary
+from gclint.packs.pack import Example, Pack, Rule
+from gclint.report.text.paper import Paper
 from gclint.teach.canvas import Drawing
 from gclint.teach.drawings import drawings
 from gclint.teach.example import Shown, pair, shown

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from gclint.report.paper import Paper
-from gclint.report.words import behind, count
-from gclint.setup.glossary import Word, glossary, groups, plain
+from gclint.digest.words import behind, count
+from gclint.knowledge.glossary import Word, glossary, groups, plain
+from gclint.report.text.paper import Paper
 
 
 def word_list(paper: Paper) -> None:

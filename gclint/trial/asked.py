@@ -8,12 +8,13 @@ from msgspec import Struct
 
 from gclint import disk
 from gclint.problem import Problem, nearest
-from gclint.setup.card import Material
 from gclint.setup.declare import Declared, Options, declare
-from gclint.setup.declared import Length, Shop, ToolTable
-from gclint.setup.toml_file import load
+from gclint.setup.declared import Shop, ToolTable
 from gclint.setup.tool_text import tool_from_text
-from gclint.setup.types import Setup, Tool
+from gclint.tables.material import Material
+from gclint.tables.setup import Setup, Tool
+from gclint.toml.file import load
+from gclint.toml.quantity import Length
 
 MILLS = ("flat", "ball", "bull-nose")
 SHOP_FILE = "shop.toml"
@@ -107,16 +108,13 @@ def bench_again(material: str, tables: tuple[ToolTable, ...], shop: Path) -> Ben
 
 
 def _setup(material: str, tools: tuple[str, ...], shop: str | None, called: str) -> Setup:
-    """What is declared, as for a program that does nothing."""
-    from gclint.motion.interpret import interpret
-    from gclint.program.read import read
-    from gclint.setup.resolve import controller_of, resolve
+    """What is declared, without a program."""
+    from gclint.setup.resolve import shop_setup
 
     options = Options(material or None, tools, None, shop, None)
     declared = declare(options, None) if shop is not None else Declared(options, tuple(map(_from_text, tools)))
-    program = read(b"%\n%\n", "plan")
     try:
-        return resolve(declared, program, interpret(program, controller_of(declared)))
+        return shop_setup(declared)
     except Problem as problem:
         if problem.path == "--material" and material == called:
             says = f"{problem.says}; for a new material say --like CARD, or --like {NOTHING}"

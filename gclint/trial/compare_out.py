@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from gclint import __version__
-from gclint.report.paper import Paper
-from gclint.report.picture_save import saved
-from gclint.report.words import Lengths
+from gclint.digest.words import Lengths
+from gclint.report.picture.picture_save import saved
+from gclint.report.text.paper import Paper
 from gclint.trial.compare import Better, Comparison
 from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson

@@ -6,8 +6,9 @@ from functools import cache
 
 import msgspec
 
-from gclint.setup.declared import Standing, Table
+from gclint.setup.declared import Table
 from gclint.shipped import folder
+from gclint.toml.quantity import Standing
 
 
 class Normal(Table, frozen=True):
@@ -60,6 +61,6 @@ class Expected(Table, frozen=True):
 
 @cache
 def expected() -> Expected:
-    from gclint.setup.toml_file import load
+    from gclint.toml.file import load
 
     return load(folder() / "trial" / "learn.toml", Expected, "list of what is expected of test cuts")

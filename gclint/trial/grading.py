@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import Any
 
 from gclint.problem import Problem, nearest
-from gclint.setup.toml_file import read_text
-from gclint.setup.units import quantity
+from gclint.toml.file import read_text
+from gclint.toml.units import quantity
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan, begun, graded
 from gclint.trial.plan_file import GRADES_FILE, cut_known, grades_of, grades_text, with_grade
 from gclint.trial.scales import scales

@@ -11,8 +11,8 @@ import math
 from msgspec import Struct
 
 from gclint.problem import Problem
-from gclint.setup.declared import Angle, Length
-from gclint.setup.types import Machine
+from gclint.tables.setup import Machine
+from gclint.toml.quantity import Angle, Length
 from gclint.trial.asked import Asked
 from gclint.trial.levels import Levels
 from gclint.trial.numbers import plan_number

@@ -6,10 +6,10 @@ from typing import Any
 
 from msgspec.structs import replace
 
+from gclint.digest.words import figure
 from gclint.problem import Problem
-from gclint.report.words import figure
 from gclint.setup.declared import Shop, WindowTable
-from gclint.setup.toml_file import LARGEST_FILE, decode
+from gclint.toml.file import LARGEST_FILE, decode
 from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson, Limit, Range, ToolWindow
 

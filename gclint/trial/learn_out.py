@@ -6,8 +6,9 @@ import math
 import textwrap
 
 from gclint import __version__
-from gclint.report.paper import Paper
-from gclint.report.words import Lengths, figure
+from gclint.digest.words import Lengths, figure
+from gclint.report.text.cautions import in_short
+from gclint.report.text.paper import Paper
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson, ToolWindow
 from gclint.trial.plan import FAULTS
@@ -49,6 +50,7 @@ def sheet(lesson: Lesson, paper: Paper, lengths: Lengths) -> None:
         paper.heading("TAKEN AS GIVEN")
         for said in trial.assumed:
             paper.bullet(said)
+    paper.cautions(in_short(trial.cautions))
 
 
 def _window(lesson: Lesson, window: ToolWindow, paper: Paper, lengths: Lengths) -> None:

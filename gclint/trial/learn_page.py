@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from gclint.report.words import Lengths
+from gclint.digest.words import Lengths
+from gclint.report.text.cautions import in_short
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson
 from gclint.trial.learn_picture import picture_of
@@ -21,6 +22,7 @@ def page(lesson: Lesson, lengths: Lengths) -> str:
     )  # fmt: skip
     return environment.get_template("learn.html.j2").render(
         trial=lesson.trial,
+        cautions=in_short(lesson.trial.cautions),
         batches=", ".join(sorted({cut.batch for cut in lesson.trial.cuts} - {""})),
         tools=[_tool(lesson, number, lengths) for number in lesson.trial.tools],
         windows=bool(lesson.windows),

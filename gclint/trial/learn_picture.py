@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from gclint.report.picture_save import saved
-from gclint.report.picture_style import printable
-from gclint.report.words import Lengths, figure
+from gclint.digest.words import Lengths, figure
+from gclint.report.picture.picture_save import saved
+from gclint.report.picture.picture_style import printable
 from gclint.trial.learn import Lesson, ToolWindow, reached
 from gclint.trial.learn_words import NAMES, pair_words, tool_words
 from gclint.trial.plan import FAULTS

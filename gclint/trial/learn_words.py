@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from gclint.report.words import Lengths, count, figure
+from gclint.digest.words import Lengths, count, figure
 from gclint.setup.declared import ToolTable
 from gclint.trial.expected import expected
 from gclint.trial.learn import Effect, Lesson, Limit, ToolWindow, rows_at

@@ -7,9 +7,9 @@ import math
 from msgspec import Struct
 
 from gclint.cutting.windows import edge_window, windows_for
+from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Spindle, Tool, Window
+from gclint.tables.setup import Spindle, Tool, Window
 from gclint.trial.asked import Asked, Bench, dial_marks
 from gclint.trial.numbers import plan_number
 

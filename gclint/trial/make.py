@@ -13,8 +13,8 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.problem import Problem
-from gclint.setup.declared import Feed, Length, Position
-from gclint.setup.declared import Speed as Set
+from gclint.toml.quantity import Feed, Length, Position
+from gclint.toml.quantity import Speed as Set
 from gclint.trial.asked import SHOP_FILE, Asked, Bench, bench_of
 from gclint.trial.design import Cell, choose, typed
 from gclint.trial.groove import fitted

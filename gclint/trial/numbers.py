@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from functools import cache
 
-from gclint.setup.numbers import Number
+from gclint.knowledge.numbers import Number
 from gclint.shipped import folder
 
 
 @cache
 def plan_numbers() -> dict[str, Number]:
     """By name. Raises Problem where the file is damaged."""
-    from gclint.setup.toml_file import load
+    from gclint.toml.file import load
 
     return load(folder() / "trial" / "plan.toml", dict[str, Number], "list of numbers")
 

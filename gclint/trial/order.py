@@ -7,8 +7,8 @@ import random
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.setup.declared import Feed, Length, Position
-from gclint.setup.declared import Speed as Set
+from gclint.toml.quantity import Feed, Length, Position
+from gclint.toml.quantity import Speed as Set
 from gclint.trial.design import Cell
 from gclint.trial.groove import Layout
 from gclint.trial.plan import Cut

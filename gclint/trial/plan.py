@@ -12,7 +12,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from gclint.setup.declared import Angle, Feed, Length, Position, Speed, Table, ToolTable
+from gclint.setup.declared import Table, ToolTable
+from gclint.toml.quantity import Angle, Feed, Length, Position, Speed
 
 Number = Annotated[int, Meta(ge=1, le=999)]
 EntryWord = Literal["straight", "ramp"]

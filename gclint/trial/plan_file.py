@@ -8,7 +8,7 @@ from typing import Any
 import msgspec
 
 from gclint.problem import Problem, nearest
-from gclint.setup.toml_file import Key, decode, problem_at, read_text
+from gclint.toml.file import Key, decode, problem_at, read_text
 from gclint.trial.plan import FAULTS, Cut, Grades, Plan
 from gclint.trial.scales import scales
 

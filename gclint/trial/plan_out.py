@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from gclint.report.paper import Paper
+from gclint.report.text.cautions import in_short, of_material
+from gclint.report.text.paper import Paper
 from gclint.trial.levels import Levels
 from gclint.trial.make import Made
 from gclint.trial.plan import Cut, Plan, listed, risks
@@ -35,6 +36,7 @@ def table(told: Made, paper: Paper) -> None:
         paper.text_block("gclint finds something of grade change or halt in these; a person must confirm them.")
         for reason, numbers in risks(risky):
             paper.bullet(f"{reason}: {numbers}")
+    paper.cautions(in_short(of_material(told.bench.setup.material)))
     paper.blank()
 
 

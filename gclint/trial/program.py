@@ -9,13 +9,15 @@ from statistics import median
 
 from msgspec import Struct
 
+from gclint.digest.hands import by_hand
 from gclint.problem import Problem
-from gclint.setup.types import Controller, Setup
+from gclint.tables.setup import Controller, Setup
 from gclint.trial.groove import Move, leg_of, path_of
 from gclint.trial.numbers import plan_number
 from gclint.trial.plan import Cut, Plan, Shape
 
 LONGEST = 60  # characters of a comment: displays are narrow
+OFF = "spindle off, wait until it stands still"  # the first words of every stop
 
 
 class Written(Struct, frozen=True):
@@ -83,7 +85,7 @@ class _Writer:
         self._put(" ".join(self._may("G40", "G49", "G80")))
 
     def _ready(self, before: Cut | None, cut: Cut) -> None:
-        """What must be done before a cut: the tool, the dial, the spindle. It stands still for all that hands do."""
+        """Write what is done before a cut: the tool, the dial, the spindle. It stands still for all that hands do."""
         new_tool = before is None or before.tool != cut.tool
         new_speed = new_tool or before is None or (before.dial, before.speed) != (cut.dial, cut.speed)
         if new_tool:
@@ -101,26 +103,31 @@ class _Writer:
     def _change(self, cut: Cut, first: bool) -> None:
         """Put the tool in: by the changer, in the pause that M6 is, at a stop, or before the program starts."""
         tool = next(tool for tool in self.plan.tool if tool.number == cut.tool)
-        what = f"tool {tool.number}{f', {tool.name}' if tool.name else ''}"
-        zero = "set Z zero on the blank's top"
+        what = f"put in tool {tool.number}{f', {tool.name}' if tool.name else ''}, set Z zero on the blank's top"
         dial = f", dial {cut.dial}" if cut.dial is not None else ""
         if self._by_hand_alone:
             if first:
-                self._say(f"before the start: put in {what}, {zero}{dial}")
+                self._say("before the start: spindle off, wait until it stands still")
+                self._say(f"{self._cannot_start}, {what}{dial}")
+                self._say(self._go_on(at_the_collet=True))
                 return
-            self._spindle_off()
-            self._stop(f"put in {what}, {zero}{dial}{', start the spindle' if self.by_hand else ''}")
+            self._stop(f"{what}{dial}", at_the_collet=True)
             return
         if self._by_changer and cut.dial is not None and not first:
             self._stop(f"set the dial to {cut.dial}")
-        elif self.to_look:
+        elif self._by_changer and self.to_look:
             self._stop("")
         if not first:
             self._spindle_off()
-        if not self._by_changer:
-            self._tell(f"put in {what}, {zero}{dial}")
+        if not self._by_changer:  # M6 itself is the pause
+            self._tell(OFF)
+            self._tell(self.to_look) if self.to_look else None
+            self._tell(f"{self._cannot_start}, {what}{dial}")
+            self._tell(self._go_on(at_the_collet=True))
+            self.to_look, self.stopped_spindle = "", not self.by_hand
         elif first and cut.dial is not None:
-            self._say(f"before the start: set the dial to {cut.dial}")
+            self._say("before the start: spindle off, wait until it stands still")
+            self._say(f"set the dial to {cut.dial}")
         self._put(f"T{cut.tool} M6")
         if self._by_changer and self._does("G43"):
             self._put(f"G0 G43 H{cut.tool} Z{_n(self.look)}")
@@ -178,8 +185,17 @@ class _Writer:
 
     @property
     def by_hand(self) -> bool:
-        spindle = self.setup.spindle
-        return spindle.started == "by-hand" or (spindle.started is None and spindle.kind == "dial")
+        return by_hand(self.setup.spindle)
+
+    @property
+    def _cannot_start(self) -> str:
+        """What is seen to before a hand goes to the collet."""
+        return "router unplugged" if self.by_hand else "made unable to start as the machine's manual says"
+
+    def _go_on(self, at_the_collet: bool) -> str:
+        """The last words of a stop."""
+        plug = "plugged in, " if at_the_collet and self.by_hand else ""
+        return f"hands clear, {plug}{'spindle on, ' if self.by_hand else ''}then press start"
 
     @property
     def _by_changer(self) -> bool:
@@ -192,7 +208,7 @@ class _Writer:
         return not self._by_changer and self.card.tool_change != "stops"
 
     def _spindle_off(self) -> None:
-        if not self.by_hand and self._does("M5"):
+        if not self.by_hand and not self.stopped_spindle and self._does("M5"):
             self._put("M5")
 
     def _wait(self) -> None:
@@ -202,14 +218,19 @@ class _Writer:
         seconds = self.setup.spindle.spin_up or plan_number("spin_up")
         self._put(f"G4 P{_whole(seconds * 1000)}" if self.card.dwell_unit == "ms" else f"G4 P{_n(seconds)}")
 
-    def _stop(self, words: str) -> None:
+    def _stop(self, words: str, at_the_collet: bool = False) -> None:
+        """Write a program stop: the spindle stands still before anything is looked at or set."""
         if self.card.program_stop not in ("stops", "stops-spindle"):
             says = f'the controller "{self.card.name}" does not stop at M0, so nothing can be set or looked at between'
             raise Problem(f"{says} two cuts; plan one tool and one dial mark at a time, with --run-through")
-        self._tell(", ".join(part for part in (self.to_look, words, "then go on") if part))
+        self._spindle_off()
+        self._tell(OFF)
+        does = (self.to_look, self._cannot_start if at_the_collet else "", words)
+        self._tell(", ".join(part for part in does if part))
+        self._tell(self._go_on(at_the_collet))
         self._put("M0")
         self.to_look = ""
-        self.stopped_spindle = self.card.program_stop == "stops-spindle" and not self.by_hand
+        self.stopped_spindle = not self.by_hand
 
     # --- words -------------------------------------------------------------------------------------------------------
 

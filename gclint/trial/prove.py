@@ -17,8 +17,8 @@ from gclint.trial.plan import Cut, Plan
 from gclint.trial.program import Written, written
 
 if TYPE_CHECKING:
-    from gclint.judge.finding import Finding
-    from gclint.report.tables import Run
+    from gclint.run import Run
+    from gclint.tables.finding import Finding
 
 SERIOUS = ("halt", "change")
 FRAME = ("collisions", "program", "core")  # packs
@@ -74,7 +74,7 @@ class Prover:
 @cache
 def _frame() -> frozenset[str]:
     """Rules of what no test cut looks for: a program or a machine that cannot make any cut."""
-    from gclint.judge.compile_packs import shipped_packs
+    from gclint.packs.shipped_packs import shipped_packs
 
     return frozenset(rule.name for pack in shipped_packs() if pack.name in FRAME for rule in pack.rules)
 

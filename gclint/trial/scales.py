@@ -43,6 +43,6 @@ class _Scales(Table, frozen=True):
 @cache
 def scales() -> dict[str, Scale]:
     """By name, in the order they are asked."""
-    from gclint.setup.toml_file import load
+    from gclint.toml.file import load
 
     return {scale.name: scale for scale in load(folder() / "trial" / "scales.toml", _Scales, "list of scales").scale}

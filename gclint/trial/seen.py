@@ -9,7 +9,9 @@ from statistics import median
 
 from msgspec import Struct
 
+from gclint.cards.material import material, material_from
 from gclint.problem import Problem
+from gclint.report.text.cautions import of_material
 from gclint.setup.declared import ToolTable
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan, begun
 from gclint.trial.plan_file import GRADES_FILE, read_grades, read_plan
@@ -45,6 +47,7 @@ class Trial(Struct, frozen=True):
     planned: int = 0  # cuts in the plans, graded or not
     assumed: tuple[str, ...] = ()
     shop: Path | None = None  # the shop file that the plans name
+    cautions: tuple[str, ...] = ()  # of the material's card, or of the one it was planned by
 
 
 def read_trial(paths: tuple[Path, ...]) -> Trial:
@@ -68,8 +71,19 @@ def read_trial(paths: tuple[Path, ...]) -> Trial:
     shops = [(path.parent / plan.shop).resolve() for path, plan in plans.values() if plan.shop]
     return Trial(
         first.material, _tools(plans), tuple(seen), tuple(plans), sum(len(plan.cut) for _, plan in plans.values()),
-        tuple(assumed), shops[0] if shops and len(set(shops)) == 1 else None,
+        tuple(assumed), shops[0] if shops and len(set(shops)) == 1 else None, _cautions(first, shops),
     )  # fmt: skip
+
+
+def _cautions(plan: Plan, shops: list[Path]) -> tuple[str, ...]:
+    """Return what the material's own card warns of, else that of the card it was planned by; () where there is none."""
+    for name in filter(None, (plan.material, plan.like)):
+        try:
+            own = next((path for shop in shops if (path := shop.parent / f"{name}.toml").is_file()), None)
+            return of_material(material(name) if own is None else material_from(own))
+        except Problem:
+            continue  # a new material, or a card that is not sound: nothing is known of it here
+    return ()
 
 
 def _same_material(plan: Plan, path: Path, plans: dict[str, tuple[Path, Plan]]) -> None:

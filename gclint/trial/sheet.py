@@ -5,6 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from gclint.report.hands import OFF, before_the_collet, by_hand, go_on
+from gclint.report.text.cautions import cautions, of_material
+from gclint.tables.setup import Setup
 from gclint.trial.groove import path_of
 from gclint.trial.plan import FAULTS, Cut, Plan, Shape, risks
 from gclint.trial.program import start_of
@@ -17,8 +20,8 @@ ROOMY = 36.0  # mm of paper: fields at least as wide show how they are cut, not 
 AXIS = 9.0  # mm of paper round the blank
 
 
-def sheet(plan: Plan) -> str:
-    """Self-contained HTML; prints on A4 in black and white."""
+def sheet(plan: Plan, setup: Setup) -> str:
+    """Return self-contained HTML that prints on A4 in black and white; `setup` is what the plan's program is for."""
     from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
     environment = Environment(
@@ -31,7 +34,11 @@ def sheet(plan: Plan) -> str:
         coupon=" x ".join(f"{float(each):g}" for each in plan.coupon),
         corner=f"X{float(plan.corner[0]):g} Y{float(plan.corner[1]):g}",
         tools=[_tool(plan, number) for number in dict.fromkeys(cut.tool for cut in plan.cut)],
-        rows=[_row(cut) for cut in plan.cut if cut not in left_out],
+        rows=_rows([cut for cut in plan.cut if cut not in left_out], setup),
+        off=OFF,
+        hand_started=by_hand(setup.spindle),
+        at_the_collet=before_the_collet(setup.spindle),
+        cautions=cautions(of_material(setup.material)),
         risky=risks(cut for cut in plan.cut if cut.confirmed),
         left_out=risks(left_out),
         map=_map(plan),
@@ -47,6 +54,26 @@ def _tool(plan: Plan, number: int) -> str:
 
 def _flutes(count: int | None) -> str:
     return "" if count is None else "1 flute" if count == 1 else f"{count} flutes"
+
+
+def _rows(cuts: list[Cut], setup: Setup) -> list[dict[str, Any]]:
+    """The cuts in their order, each with what hands do before it, a box for each."""
+    rows = []
+    changer = setup.controller.tool_change == "does" and setup.controller.name != "any" and not setup.spindle.dial
+    for before, cut in zip([None, *cuts], cuts):
+        steps: list[str] = []
+        tool, dial = before is None or before.tool != cut.tool, cut.dial is not None
+        if tool and changer:
+            rows.append(_row(cut) | {"steps": [f"The machine puts tool {cut.tool} in by itself: hands away."]})
+            continue
+        if tool:
+            steps += [before_the_collet(setup.spindle), f"Tool {cut.tool} in, Z zero set with it."]
+        if dial and (tool or before is None or before.dial != cut.dial):
+            steps.append(f"Dial set to {cut.dial}.")
+        if steps:
+            steps = [OFF, *steps, go_on(setup.spindle, tool, True)]
+        rows.append(_row(cut) | {"steps": steps})
+    return rows
 
 
 def _row(cut: Cut) -> dict[str, Any]:

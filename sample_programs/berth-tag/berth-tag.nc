@@ -1,5 +1,5 @@
 (berth tags, lowtide workshop)
-(t5 1/4 in compression, dial c. on the vacuum bed, stop pins left and front)
+(t5 1/4 in compression, dial 3. on the vacuum bed, stop pins left and front)
 G21
 G90 G94 G17
 G54

@@ -4,12 +4,14 @@
 G21 G90 G94 G17
 G54
 G40 G49 G80
-(before the start: put in tool 1, eighth down-cut, set Z zero)
-(on the blank's top, dial B)
+(before the start: spindle off, wait until it stands still)
+(router unplugged, put in tool 1, eighth down-cut, set Z zero)
+(on the blank's top, dial 2)
+(hands clear, plugged in, spindle on, then press start)
 T1
 G0 Z25.0
 M3 S12500
-(cut 1: F1500 dial B ramp Z-1.2)
+(cut 1: F1500 dial 2 ramp Z-1.2)
 G0 X6.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -22,9 +24,11 @@ G3 X42.1 Y8.6 I0.0 J10.0
 G2 X48.1 Y10.6 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 1, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 1)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 2: F900 dial B ramp Z-1.2)
+(cut 2: F900 dial 2 ramp Z-1.2)
 G0 X59.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -37,10 +41,12 @@ G3 X95.1 Y8.6 I0.0 J10.0
 G2 X101.1 Y10.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 2, set the dial to C, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 2, set the dial to 3)
+(MSG, hands clear, spindle on, then press start)
 M0
 M3 S16000
-(cut 3: F1620 dial C ramp Z-1.2)
+(cut 3: F1620 dial 3 ramp Z-1.2)
 G0 X112.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -53,9 +59,11 @@ G3 X148.1 Y8.6 I0.0 J10.0
 G2 X154.1 Y10.6 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 3, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 3)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 4: F2500 dial C ramp Z-1.2)
+(cut 4: F2500 dial 3 ramp Z-1.2)
 G0 X165.6 Y6.6
 G0 Z5.0
 G0 Z1.0
@@ -68,9 +76,11 @@ G3 X201.1 Y8.6 I0.0 J10.0
 G2 X207.1 Y10.6 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 4, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 4)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 5: F1620 dial C ramp Z-1.2)
+(cut 5: F1620 dial 3 ramp Z-1.2)
 G0 X6.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -83,10 +93,12 @@ G3 X42.1 Y19.1 I0.0 J10.0
 G2 X48.1 Y21.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 5, set the dial to A, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 5, set the dial to 1)
+(MSG, hands clear, spindle on, then press start)
 M0
 M3 S9500
-(cut 6: F690 dial A ramp Z-1.2)
+(cut 6: F690 dial 1 ramp Z-1.2)
 G0 X59.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -99,9 +111,11 @@ G3 X95.1 Y19.1 I0.0 J10.0
 G2 X101.1 Y21.1 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 6, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 6)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 7: F1160 dial A ramp Z-1.2)
+(cut 7: F1160 dial 1 ramp Z-1.2)
 G0 X112.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -114,9 +128,11 @@ G3 X148.1 Y19.1 I0.0 J10.0
 G2 X154.1 Y21.1 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 7, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 7)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 8: F1160 dial A ramp Z-1.2)
+(cut 8: F1160 dial 1 ramp Z-1.2)
 G0 X165.6 Y17.1
 G0 Z5.0
 G0 Z1.0
@@ -129,9 +145,11 @@ G3 X201.1 Y19.1 I0.0 J10.0
 G2 X207.1 Y21.1 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 8, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 8)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 9: F410 dial A straight down Z-1.2)
+(cut 9: F410 dial 1 straight down Z-1.2)
 G0 X6.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -142,9 +160,11 @@ G3 X42.1 Y29.6 I0.0 J10.0
 G2 X48.1 Y31.6 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 9, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 9)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 10: F1940 dial A straight down Z-1.2)
+(cut 10: F1940 dial 1 straight down Z-1.2)
 G0 X59.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -155,9 +175,11 @@ G3 X95.1 Y29.6 I0.0 J10.0
 G2 X101.1 Y31.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 10, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 10)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 11: F690 dial A straight down Z-1.2)
+(cut 11: F690 dial 1 straight down Z-1.2)
 G0 X112.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -168,9 +190,11 @@ G3 X148.1 Y29.6 I0.0 J10.0
 G2 X154.1 Y31.6 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 11, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 11)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 12: F1940 dial A ramp Z-1.2)
+(cut 12: F1940 dial 1 ramp Z-1.2)
 G0 X165.6 Y27.6
 G0 Z5.0
 G0 Z1.0
@@ -183,9 +207,11 @@ G3 X201.1 Y29.6 I0.0 J10.0
 G2 X207.1 Y31.6 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 12, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 12)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 13: F1160 dial A straight down Z-1.2)
+(cut 13: F1160 dial 1 straight down Z-1.2)
 G0 X6.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -196,9 +222,11 @@ G3 X42.1 Y40.1 I0.0 J10.0
 G2 X48.1 Y42.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 13, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 13)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 14: F410 dial A ramp Z-1.2)
+(cut 14: F410 dial 1 ramp Z-1.2)
 G0 X59.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -211,9 +239,11 @@ G3 X95.1 Y40.1 I0.0 J10.0
 G2 X101.1 Y42.1 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 14, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 14)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 15: F1160 dial A straight down Z-1.2)
+(cut 15: F1160 dial 1 straight down Z-1.2)
 G0 X112.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -224,10 +254,12 @@ G3 X148.1 Y40.1 I0.0 J10.0
 G2 X154.1 Y42.1 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 15, set the dial to B, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 15, set the dial to 2)
+(MSG, hands clear, spindle on, then press start)
 M0
 M3 S12500
-(cut 16: F540 dial B straight down Z-1.2)
+(cut 16: F540 dial 2 straight down Z-1.2)
 G0 X165.6 Y38.1
 G0 Z5.0
 G0 Z1.0
@@ -238,9 +270,11 @@ G3 X201.1 Y40.1 I0.0 J10.0
 G2 X207.1 Y42.1 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 16, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 16)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 17: F540 dial B ramp Z-1.2)
+(cut 17: F540 dial 2 ramp Z-1.2)
 G0 X6.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -253,9 +287,11 @@ G3 X42.1 Y50.6 I0.0 J10.0
 G2 X48.1 Y52.6 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 17, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 17)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 18: F2500 dial B ramp Z-1.2)
+(cut 18: F2500 dial 2 ramp Z-1.2)
 G0 X59.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -268,9 +304,11 @@ G3 X95.1 Y50.6 I0.0 J10.0
 G2 X101.1 Y52.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 18, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 18)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 19: F900 dial B straight down Z-1.2)
+(cut 19: F900 dial 2 straight down Z-1.2)
 G0 X112.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -281,9 +319,11 @@ G3 X148.1 Y50.6 I0.0 J10.0
 G2 X154.1 Y52.6 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 19, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 19)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 20: F1500 dial B straight down Z-1.2)
+(cut 20: F1500 dial 2 straight down Z-1.2)
 G0 X165.6 Y48.6
 G0 Z5.0
 G0 Z1.0
@@ -294,9 +334,11 @@ G3 X201.1 Y50.6 I0.0 J10.0
 G2 X207.1 Y52.6 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 20, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 20)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 21: F2500 dial B straight down Z-1.2)
+(cut 21: F2500 dial 2 straight down Z-1.2)
 G0 X6.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -307,10 +349,12 @@ G3 X42.1 Y61.1 I0.0 J10.0
 G2 X48.1 Y63.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 21, set the dial to C, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 21, set the dial to 3)
+(MSG, hands clear, spindle on, then press start)
 M0
 M3 S16000
-(cut 22: F690 dial C straight down Z-1.2)
+(cut 22: F690 dial 3 straight down Z-1.2)
 G0 X59.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -321,9 +365,11 @@ G3 X95.1 Y61.1 I0.0 J10.0
 G2 X101.1 Y63.1 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 22, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 22)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 23: F1620 dial C straight down Z-1.2)
+(cut 23: F1620 dial 3 straight down Z-1.2)
 G0 X112.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -334,9 +380,11 @@ G3 X148.1 Y61.1 I0.0 J10.0
 G2 X154.1 Y63.1 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 23, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 23)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 24: F1060 dial C straight down Z-1.2)
+(cut 24: F1060 dial 3 straight down Z-1.2)
 G0 X165.6 Y59.1
 G0 Z5.0
 G0 Z1.0
@@ -347,9 +395,11 @@ G3 X201.1 Y61.1 I0.0 J10.0
 G2 X207.1 Y63.1 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 24, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 24)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 25: F2500 dial C straight down Z-1.2)
+(cut 25: F2500 dial 3 straight down Z-1.2)
 G0 X6.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -360,9 +410,11 @@ G3 X42.1 Y71.6 I0.0 J10.0
 G2 X48.1 Y73.6 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 25, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 25)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 26: F1060 dial C ramp Z-1.2)
+(cut 26: F1060 dial 3 ramp Z-1.2)
 G0 X59.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -375,9 +427,11 @@ G3 X95.1 Y71.6 I0.0 J10.0
 G2 X101.1 Y73.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 26, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 26)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 27: F690 dial C ramp Z-1.2)
+(cut 27: F690 dial 3 ramp Z-1.2)
 G0 X112.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -390,9 +444,11 @@ G3 X148.1 Y71.6 I0.0 J10.0
 G2 X154.1 Y73.6 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 27, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 27)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 28: F1620 dial C straight down Z-1.2)
+(cut 28: F1620 dial 3 straight down Z-1.2)
 G0 X165.6 Y69.6
 G0 Z5.0
 G0 Z1.0
@@ -403,10 +459,12 @@ G3 X201.1 Y71.6 I0.0 J10.0
 G2 X207.1 Y73.6 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 28, set the dial to D, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 28, set the dial to 4)
+(MSG, hands clear, spindle on, then press start)
 M0
 M3 S19500
-(cut 29: F1740 dial D ramp Z-1.2)
+(cut 29: F1740 dial 4 ramp Z-1.2)
 G0 X6.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -419,9 +477,11 @@ G3 X42.1 Y82.1 I0.0 J10.0
 G2 X48.1 Y84.1 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 29, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 29)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 30: F2500 dial D straight down Z-1.2)
+(cut 30: F2500 dial 4 straight down Z-1.2)
 G0 X59.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -432,9 +492,11 @@ G3 X95.1 Y82.1 I0.0 J10.0
 G2 X101.1 Y84.1 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 30, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 30)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 31: F1210 dial D ramp Z-1.2)
+(cut 31: F1210 dial 4 ramp Z-1.2)
 G0 X112.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -447,9 +509,11 @@ G3 X148.1 Y82.1 I0.0 J10.0
 G2 X154.1 Y84.1 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 31, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 31)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 32: F2500 dial D ramp Z-1.2)
+(cut 32: F2500 dial 4 ramp Z-1.2)
 G0 X165.6 Y80.1
 G0 Z5.0
 G0 Z1.0
@@ -462,9 +526,11 @@ G3 X201.1 Y82.1 I0.0 J10.0
 G2 X207.1 Y84.1 I6.0 J-8.0
 G1 X212.1
 G0 Z25.0
-(MSG, look at cut 32, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 32)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 33: F840 dial D straight down Z-1.2)
+(cut 33: F840 dial 4 straight down Z-1.2)
 G0 X6.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -475,9 +541,11 @@ G3 X42.1 Y92.6 I0.0 J10.0
 G2 X48.1 Y94.6 I6.0 J-8.0
 G1 X53.1
 G0 Z25.0
-(MSG, look at cut 33, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 33)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 34: F1740 dial D straight down Z-1.2)
+(cut 34: F1740 dial 4 straight down Z-1.2)
 G0 X59.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -488,9 +556,11 @@ G3 X95.1 Y92.6 I0.0 J10.0
 G2 X101.1 Y94.6 I6.0 J-8.0
 G1 X106.1
 G0 Z25.0
-(MSG, look at cut 34, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 34)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 35: F1210 dial D straight down Z-1.2)
+(cut 35: F1210 dial 4 straight down Z-1.2)
 G0 X112.6 Y90.6
 G0 Z5.0
 G0 Z1.0
@@ -501,9 +571,11 @@ G3 X148.1 Y92.6 I0.0 J10.0
 G2 X154.1 Y94.6 I6.0 J-8.0
 G1 X159.1
 G0 Z25.0
-(MSG, look at cut 35, then go on)
+(MSG, spindle off, wait until it stands still)
+(MSG, look at cut 35)
+(MSG, hands clear, spindle on, then press start)
 M0
-(cut 36: F840 dial D ramp Z-1.2)
+(cut 36: F840 dial 4 ramp Z-1.2)
 G0 X165.6 Y90.6
 G0 Z5.0
 G0 Z1.0

@@ -1,5 +1,5 @@
 (first pour: coaster with a ring and a cross, cured epoxy)
-(T1 1/8 in flat, 2 flutes, down-cut. Dial D)
+(T1 1/8 in flat, 2 flutes, down-cut. Dial 4)
 G21 G90 G94 G17
 G54
 T1

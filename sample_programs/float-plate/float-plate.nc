@@ -1,5 +1,5 @@
 (float plate)
-(T3 6 mm one flute, dial F)
+(T3 6 mm one flute, dial 6)
 G21 G90 G94 G17
 G54
 T3

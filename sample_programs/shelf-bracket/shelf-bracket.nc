@@ -1,5 +1,5 @@
 (shelf bracket, lowtide workshop)
-(tool 2: 6.35 mm flat end mill, 2 flutes, dial C)
+(tool 2: 6.35 mm flat end mill, 2 flutes, dial 3)
 G90 G94 G17
 G21
 G54

@@ -1,5 +1,5 @@
 (tide gate, lowtide workshop)
-(t1 1/8 in down-cut, then t5 1/4 in compression. dial c for both. clamps left and right, 20 mm)
+(t1 1/8 in down-cut, then t5 1/4 in compression. dial 3 for both. clamps left and right, 20 mm)
 G21
 G90 G94 G17
 G54
@@ -30,7 +30,7 @@ X140
 G0 Z6
 Z30
 M5
-M0 (put in t5, set z zero anew, dial c)
+M0 (put in t5, set z zero anew, dial 3)
 T5
 M3 S16000
 G0 Z30

@@ -42,7 +42,7 @@ def main() -> int:
 
     from gclint.motion.interpret import interpret
     from gclint.program.read import read
-    from gclint.setup.types import Controller
+    from gclint.tables.setup import Controller
 
     program = read(loop(options.rounds), "bench")
     following, python = seconds(

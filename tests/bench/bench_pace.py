@@ -36,7 +36,7 @@ def main() -> int:
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
     from gclint.program.read import read
-    from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+    from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
 
     limits = Machine(
         rapid=Axes(3000, 3000, 1000), feed_limit=Axes(2500, 2500, 800), acceleration=Axes(200, 200, 150),

@@ -42,9 +42,9 @@ def main() -> int:
 
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
-    from gclint.motion.timing import Timing
     from gclint.program.read import read
-    from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+    from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
+    from gclint.tables.timing import Timing
 
     setup = Setup(
         machine=Machine(rapid=Axes(3000, 3000, 1000)),

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 if TYPE_CHECKING:
-    from gclint.motion.table import Motion
+    from gclint.tables.motion import Motion
 
 STEP = 0.2  # mm
 BEST_OF = 3  # a shared machine is noisy
@@ -35,8 +35,8 @@ def finishing(moves: int) -> Motion:
 
 
 def timed(moves: int) -> float:
-    from gclint.setup.types import Tool
     from gclint.stock import engage as stage
+    from gclint.tables.setup import Tool
     from tests.stock.build import setup
 
     motion, ball = finishing(moves), setup(Tool(1, "ball", 6.0))

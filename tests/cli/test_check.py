@@ -13,7 +13,7 @@ from pathlib import Path
 import jsonschema
 import pytest
 
-from gclint.report.json_out import schema
+from gclint.report.machine.json_out import schema
 
 Gclint = Callable[..., tuple[int, str, str]]
 Process = Callable[..., "subprocess.CompletedProcess[str]"]
@@ -95,7 +95,7 @@ def test_several_programs_and_a_folder(program: Path, gclint: Gclint) -> None:
     assert [p["path"] for p in made["passed_over"]] == [str(Path("more/.hidden")), str(Path("more/notes.md"))]
     text = gclint("check", program.name, "more", *DECLARED)[1]
     assert text.count("JOB SHEET") == 3
-    assert text.count("BEFORE YOU PRESS START") == 1
+    assert text.count("CAUTIONS ---") == 1
     assert re.search(r"IN SHORT -+\ntray\.nc: ", text)
 
 

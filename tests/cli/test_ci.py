@@ -237,7 +237,7 @@ def test_reports_are_written_where_nothing_is_concerned(folder: Path, shell: dic
     git(folder, shell, "init", "-q")
     git(folder, shell, "add", "-A")
     assert git(folder, shell, "commit", "-qm", "As it was").returncode == 0
-    line = "gclint check jobs --changed-since HEAD --also json=all.json --also page=pages/ --also junit=all.xml"
+    line = "gclint check jobs --differs-from HEAD --also json=all.json --also page=pages/ --also junit=all.xml"
     done = run(line, folder, shell)
     assert done.returncode == 0, done.stderr
     assert json.loads((folder / "all.json").read_text())["programs"] == []

@@ -100,4 +100,4 @@ def test_sheets_of_a_folder_are_those_of_its_programs(jobs: Path, gclint: Gclint
         _, many, _ = gclint("check", "jobs", "--sheets", "--cache", "none", *more)
         for file in ("jobs/anna/part0.nc", "jobs/ben/part2.nc"):
             _, one, _ = gclint("check", file, *more)
-            assert one.partition("BEFORE YOU PRESS START")[0].strip() in many
+            assert one.partition("CAUTIONS ---")[0].strip() in many

@@ -38,7 +38,7 @@ def compiled_rules_are_fresh() -> bool:
     import msgspec
 
     import gclint
-    from gclint.judge.compile_packs import fingerprint, sources
+    from gclint.packs.shipped_packs import fingerprint, sources
     from gclint.shipped import folder
 
     compiled = Path(gclint.__file__).parent / "rules_compiled.json"
@@ -67,6 +67,6 @@ def test_version(process: Process) -> None:
 def test_a_plain_check_loads_nothing_that_teaches(process: Process, here: Path) -> None:
     (here / "cut.nc").write_text("G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG1 Z-1 F300\nG1 X20\nG0 Z5\nM30\n")
     told = process("-c", f"{command('check', 'cut.nc')}\nimport sys; print(*sys.modules, file=sys.stderr)").stderr
-    assert "gclint.report.terminal" in told
+    assert "gclint.report.text.terminal" in told
     assert "gclint.teach" not in told
-    assert "gclint.setup.glossary" not in told
+    assert "gclint.knowledge.glossary" not in told

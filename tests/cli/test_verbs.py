@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
-from gclint.setup.numbers import numbers
-from gclint.setup.quantities import quantities
+from gclint.knowledge.numbers import numbers
+from gclint.knowledge.quantities import quantities
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.shipped import folder
 
 Gclint = Callable[..., tuple[int, str, str]]
@@ -281,6 +281,47 @@ def test_pack_check_says_which_example_fails(here: Path, gclint: Gclint, old: st
     assert (code, err) == (1, "")
     assert says in flat(out)
     assert "NOT PROVED" in out
+
+
+@pytest.fixture
+def group(here: Path) -> Path:
+    """A copy of the folder of two shipped rules, to work on."""
+    copy = here / "entries"
+    copy.mkdir()
+    for name in ("group.toml", "steep-ramp.toml", "helix-too-tight.toml"):
+        copy.joinpath(name).write_text((folder() / "entries" / name).read_text(encoding="utf-8"), encoding="utf-8")
+    return copy
+
+
+def test_pack_check_proves_shipped_rules_by_folder_and_by_file(group: Path, gclint: Gclint) -> None:
+    code, out, err = gclint("pack", "check", "entries")
+    assert (code, err) == (0, "")
+    assert "steep-ramp: proved" in out
+    assert "helix-too-tight: proved" in out
+    code, out, _ = gclint("pack", "check", "entries/steep-ramp.toml")
+    assert code == 0
+    assert "steep-ramp: proved" in out
+    assert "helix-too-tight" not in out
+    (group / "steep-ramp.toml").write_text((group / "steep-ramp.toml").read_text().replace("Z", "X"))
+    code, out, _ = gclint("pack", "check", "entries/steep-ramp.toml")
+    assert code == 1
+    assert "steep-ramp: NOT PROVED" in out
+
+
+def test_a_file_of_a_group_holds_the_one_rule_it_is_named_after(group: Path, gclint: Gclint) -> None:
+    one, other = group / "steep-ramp.toml", group / "helix-too-tight.toml"
+    one.rename(group / "ramp.toml")
+    code, _, err = gclint("pack", "check", "entries")
+    assert code == 2
+    assert "entries/ramp.toml, line 2" in err
+    assert '"steep-ramp.toml"' in err
+    (group / "ramp.toml").rename(one)
+    one.write_text(one.read_text() + other.read_text())
+    code, _, err = gclint("pack", "check", "entries/steep-ramp.toml")
+    assert code == 2
+    assert "entries/steep-ramp.toml" in err
+    assert "one rule; this one holds 2" in err
+    assert gclint("pack", "check", "entries/none.toml")[0] == 2
 
 
 def test_pack_check_places_a_fault(here: Path, gclint: Gclint) -> None:

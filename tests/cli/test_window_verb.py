@@ -10,8 +10,8 @@ from typing import Any
 import jsonschema
 import pytest
 
-from gclint.report.paper import Paper
-from gclint.report.window_out import SCHEMA_FILE, schema_text
+from gclint.report.answers.window_out import SCHEMA_FILE, schema_text
+from gclint.report.text.paper import Paper
 
 Run = Callable[..., tuple[int, str, str]]
 SHOP = """
@@ -21,8 +21,8 @@ feed_limit = { x = "2500 mm/min", y = "2500 mm/min", z = "800 mm/min" }
 kind = "dial"
 power = "300 W"
 dial = [
-    { mark = "A", stated = 9500 }, { mark = "B", stated = 12500 }, { mark = "C", stated = 16000 },
-    { mark = "D", stated = 19500 }, { mark = "E", stated = 23000 }, { mark = "F", stated = 26500 },
+    { mark = "1", stated = 9500 }, { mark = "2", stated = 12500 }, { mark = "3", stated = 16000 },
+    { mark = "4", stated = 19500 }, { mark = "5", stated = 23000 }, { mark = "6", stated = 26500 },
 ]
 [[tool]]
 number = 1
@@ -59,7 +59,7 @@ def document(gclint: Run, *args: str) -> dict[str, Any]:
 
 
 def test_the_shipped_schema_is_the_one_the_structs_make() -> None:
-    assert SCHEMA_FILE.read_text(encoding="utf-8") == schema_text(), "run  python -m gclint.report.window_out"
+    assert SCHEMA_FILE.read_text(encoding="utf-8") == schema_text(), "run  python -m gclint.report.answers.window_out"
 
 
 def test_a_drawing_with_limits_and_pairs_fits_80_plain_columns(here: Path, gclint: Run) -> None:
@@ -82,7 +82,7 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
     import shapely
 
     from gclint.cli.window import _asked
-    from gclint.report.window_out import LEFT, ROWS, answer, sheet
+    from gclint.report.answers.window_out import LEFT, ROWS, answer, sheet
 
     asked = _asked("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
     made = answer(asked)
@@ -104,9 +104,9 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
 
 
 def test_a_dial_turned_too_high(shop: str, gclint: Run) -> None:
-    """26,500 rev/min at F1500: 0.028 mm where 0.035 to 0.10 are asked; F1855 or more, or dial D."""
+    """26,500 rev/min at F1500: 0.028 mm where 0.035 to 0.10 are asked; F1855 or more, or dial 4."""
     made = document(
-        gclint, "window", "--material", "birch-plywood", "--tool", "1", "--shop", shop, "--dial", "F", "--feed", "1500"
+        gclint, "window", "--material", "birch-plywood", "--tool", "1", "--shop", shop, "--dial", "6", "--feed", "1500"
     )
     asked = made["programmed"]
     assert not asked["inside"]
@@ -115,11 +115,11 @@ def test_a_dial_turned_too_high(shop: str, gclint: Run) -> None:
     assert broken["limit"] == "thinnest chip"
     assert broken["times"] == pytest.approx(1500 / 1855, abs=1e-3)
     feeds = {pair["mark"]: pair["feed_mm_min"] for pair in made["pairs"] if pair["what"] == "dial"}
-    assert feeds["D"] == 1500
-    assert feeds["E"] > 1610  # as it is the chip would be 0.033 mm
-    assert 1855 <= feeds["F"] <= 2500
+    assert feeds["4"] == 1500
+    assert feeds["5"] > 1610  # as it is the chip would be 0.033 mm
+    assert 1855 <= feeds["6"] <= 2500
     (same,) = (pair for pair in made["pairs"] if pair["what"] == "same feed")
-    assert same["mark"] == "D"
+    assert same["mark"] == "4"
 
 
 def test_where_nothing_goes_it_says_what_to_move(shop: str, gclint: Run) -> None:
@@ -151,7 +151,7 @@ def test_where_nothing_goes_it_says_what_to_move(shop: str, gclint: Run) -> None
         ((*EPOXY, "--speed", "fast"), "--speed"),
         ((*EPOXY, "--speed", "-5"), "--speed"),
         ((*EPOXY, "--feed", "1e999"), "--feed"),
-        ((*EPOXY, "--dial", "A"), "no shop file declares"),
+        ((*EPOXY, "--dial", "1"), "no shop file declares"),
     ],
 )
 def test_what_is_missing_or_wrong_is_one_sentence(
@@ -197,3 +197,13 @@ def test_what_is_taken_for_the_cut_is_told_in_the_units_of_the_answer(gclint: Ru
     assert said.format("0.0937 in") in out
     _, out, _ = gclint("window", "--material", "cured-epoxy", "--tool", "flat 6mm 2fl down-cut")
     assert said.format("4.5 mm") in out
+
+
+def test_the_answer_carries_the_cautions(gclint: Run) -> None:
+    asked = ("window", "--material", "glass-filled-laminate", "--tool", "flat 3.175mm 2fl up-cut")
+    text = " ".join(gclint(*asked)[1].split())
+    assert "No promise" in text
+    assert "Glass dust: wear a respirator" in text
+    made = json.loads(gclint(*asked, "--as", "json")[1])
+    assert any("hearing" in caution.lower() for caution in made["cautions"])
+    assert any(caution.startswith("Glass-filled laminate: ") for caution in made["cautions"])

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 import dataclasses
+import math
 from typing import Any
 
 import numpy as np
 
 from gclint.columns import Column
 from gclint.faults import Faults
-from gclint.motion.table import LINE, Motion
-from gclint.motion.timing import Timing
-from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Tool
-from gclint.stock.contact import joined
-from gclint.stock.table import SIDE, TIP, Engagement, Entries, Passes, Pieces
-from tests.stock.build import contact_of
+from gclint.stock.contact import MIDDLE, MM, NO_BAND, NONE, SECTOR, Contact
+from gclint.stock.contact import empty as empty_contact
+from gclint.tables.engagement import SIDE, TIP, Engagement, Entries, Passes, Pieces
+from gclint.tables.motion import LINE, Motion
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool
+from gclint.tables.timing import Timing
 
 DTYPES = {
     "Floats": np.float64,
@@ -56,23 +57,35 @@ def timing(of: Motion) -> Timing:
     return Timing(reached=of.feed.copy(), peak=of.feed.copy(), seconds=np.ones(len(of)), dwell=0.0, assumed=())
 
 
-def engagement(rows: int = 1, **columns: Any) -> Engagement:
-    """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide."""
+def contact(ae: Any, ap: Any, radius: Any = 3.0, around: float = 90.0) -> Contact:
+    """Profiles of level contact ae wide and ap deep, one for each row: from the rim at `around` degrees inward."""
+    ae, ap, radius = np.broadcast_arrays(np.atleast_1d(ae), ap, radius)
+    made = empty_contact(len(ae))
+    for row, (wide, deep, r) in enumerate(zip(ae.tolist(), ap.tolist(), radius.tolist(), strict=True)):
+        made.depth[row], made.edges[row], made.above[row], made.disc[row] = 0, NONE, NO_BAND, 0
+        made.reach[row] = round(min(r, 100.0) / float(MM))
+        if not (wide > 0 and deep > 0):
+            continue
+        last = around
+        first = math.degrees(math.asin(max(-1.0, math.sin(math.radians(last)) - wide / r)))
+        made.edges[row, :2] = round(first * 100), round(last * 100)
+        met = (first < MIDDLE + SECTOR / 2) & (last > MIDDLE - SECTOR / 2)
+        made.depth[row, met] = round(min(max(deep / float(MM), 1), 60000))
+    return made
+
+
+def engagement(rows: int = 1, radius: Any = 3.0, **columns: Any) -> Engagement:
+    """One pass of `rows` pieces, one per move, each 5 mm long, 2 mm deep, 1 mm wide, with a tool of this radius."""
     made = {"move": np.arange(rows), "end": 1.0, "length": 5.0, "travel": 5.0, "ap": 2.0, "ae": 1.0, "angle": 60.0}
-    made |= {"touch": TIP | SIDE, "depth": 2.0}
-    made |= {"profile": np.arange(rows)} | columns
-    ae, angle, ap = (np.broadcast_to(np.asarray(made[name], float), rows) for name in ("ae", "angle", "ap"))
-    # one run of contact up to the rim on the left; as wide as the tool that has this width at this angle
-    ae, angle, ap = np.nan_to_num(ae), np.nan_to_num(angle), np.nan_to_num(ap)
-    reach = ae / np.maximum(1 - np.cos(np.radians(angle)), 1e-6)
-    profiles = joined([contact_of([[(90 - a, 90, d)]], min(r, 100)) for a, d, r in zip(angle, ap, reach, strict=True)])
+    made |= {"touch": TIP | SIDE, "depth": 2.0, "profile": np.arange(rows)}
+    made |= columns
     whole = empty(Passes, 1, last_piece=rows - 1, tool=1, length=5.0 * rows)
     return Engagement(
         box=None,
         cell=0.1,
         cell_wanted=0.1,
         pieces=Pieces(**empty(Pieces, rows, **made)),
-        contact=profiles,
+        contact=contact(np.broadcast_to(made["ae"], (rows,)), made["ap"], radius),
         entries=Entries(**empty(Entries, 0)),
         passes=Passes(**whole),
         cut=np.zeros((1, 1), np.float32),

@@ -8,12 +8,12 @@ import numpy as np
 import pytest
 from msgspec.structs import replace
 
+from gclint.cards.material import material
 from gclint.cutting import formulas, mechanics
 from gclint.cutting.load import load
-from gclint.cutting.table import Cutting, Effort
-from gclint.motion.table import RAPID
-from gclint.setup.card import material
-from gclint.setup.types import Machine, Spindle, Tool
+from gclint.tables.cutting import Cutting, Effort
+from gclint.tables.motion import RAPID
+from gclint.tables.setup import Machine, Spindle, Tool
 from tests.cutting import tables
 
 TOOL = Tool(1, "flat", 6.0, flutes=2, flute_length=20.0, stickout=30.0, shank=6.0, made_of="carbide")
@@ -61,10 +61,51 @@ def test_force_of_one_tooth_between_a_straight_and_a_slanting_edge() -> None:
 
 
 def test_the_section_that_is_cut_counts_not_the_box_around_it() -> None:
-    """A ball's section is less than ae times ap."""
+    """A ball's section is less than ae times ap; and the force comes from what each place of the rim takes off."""
     full, half = (effort(TOOL, ae=3.0, ap=2.0, removed=volume) for volume in (30.0, 15.0))
     assert half.power_low == pytest.approx(full.power_low / 2)
-    assert half.force_high == pytest.approx(full.force_high / 2)
+    engagement = tables.engagement(1, ae=3.0, ap=2.0)
+    engagement.contact.depth[:] //= 2
+    motion, setup = tables.motion(1), tables.setup(replace(TOOL, helix="straight"), material=material("beech"))
+    shallow = load(motion, tables.timing(motion), engagement, setup).loads.effort
+    deep = effort(replace(TOOL, helix="straight"), ae=3.0, ap=2.0)
+    assert shallow.force_high == pytest.approx(deep.force_high / 2, rel=1e-3)
+    assert shallow.force_mean == pytest.approx(deep.force_mean / 2, rel=1e-3)
+
+
+@pytest.mark.parametrize("ae", [0.3, 1.0, 3.0, 4.5, 6.0])
+@pytest.mark.parametrize("flutes", [1, 2, 4])
+def test_force_of_a_side_cut_is_that_of_its_closed_form(ae: float, flutes: int) -> None:
+    """Geometry: h = fz sin(phi) along the arc of a side cut; a straight edge at its thickest, the mean of a turn."""
+    made = effort(replace(TOOL, helix="straight", flutes=flutes), ae=ae, ap=2.0)
+    card = material("beech").force
+    assert card is not None
+    assert card.low is not None
+    fz, phi = 1000 / (10000 * flutes), float(formulas.engagement_angle(ae, 6.0))
+    one = float(card.low) * 2.0 * fz * float(mechanics.share_of_edge(phi))
+    assert made.force_low[0] >= one * 0.995
+    if flutes < 4 or phi <= 90:
+        assert made.force_low[0] == pytest.approx(one, rel=0.02)
+    mean = float(card.low) * 2.0 * fz * float(mechanics.share_of_sum(phi, flutes))
+    assert made.force_mean[0] == pytest.approx(mean, rel=0.12 if ae < 1 else 0.03)
+
+
+def test_teeth_in_the_cut_together_are_added() -> None:
+    """Eight teeth in a slot: one dead ahead, two at 45 degrees on either side, added as vectors."""
+    made = effort(replace(TOOL, helix="straight", flutes=8), ae=6.0, ap=2.0)
+    card = material("beech").force
+    assert card is not None
+    assert card.low is not None
+    alone = float(card.low) * 2.0 * 1000 / (10000 * 8)
+    angles = np.radians(np.array([-90, -45, 0, 45, 90]))
+    together = np.hypot((np.cos(angles) * np.sin(angles)).sum(), (np.cos(angles) ** 2).sum())
+    assert made.force_low[0] == pytest.approx(alone * together, rel=0.02)
+
+
+def test_a_tool_that_runs_out_is_loaded_by_its_thickest_tooth() -> None:
+    true, out = (effort(replace(TOOL, helix="straight", runout=r), ae=6.0, ap=2.0) for r in (None, 0.02))
+    assert out.force_high == pytest.approx(true.force_high * (0.05 + 0.02) / 0.05, rel=1e-3)
+    assert out.force_mean == pytest.approx(true.force_mean)
 
 
 def test_aluminium_by_the_power_law() -> None:

@@ -7,11 +7,11 @@ from typing import Any
 import numpy as np
 import pytest
 
+from gclint.cards.material import material
 from gclint.cutting.load import load
-from gclint.cutting.table import OPERATION, OPERATIONS, Cutting
-from gclint.motion.table import COMPENSATED, RAPID
-from gclint.setup.card import material
-from gclint.setup.types import DialMark, Spindle, Tool, Window
+from gclint.tables.cutting import OPERATION, OPERATIONS, Cutting
+from gclint.tables.motion import COMPENSATED, RAPID
+from gclint.tables.setup import DialMark, Spindle, Tool, Window
 from tests.cutting import tables
 
 FLAT = Tool(1, "flat", 6.0, flutes=2)
@@ -52,16 +52,57 @@ def test_fastest_feed_reached_wins_over_set_feed() -> None:
         (Tool(1, "ball", 6.0, flutes=2), 5.0, 6.0, 1.0),
         (Tool(1, "bull-nose", 6.0, flutes=2, corner_radius=1.0), 0.5, 5.732, 0.8660),
         (Tool(1, "bull-nose", 6.0, flutes=2), 0.5, 6.0, 1.0),
-        (Tool(1, "v", 12.7, flutes=2, angle=60.0), 3.0, 3.464, 0.5),
+        (Tool(1, "v", 12.7, flutes=2, angle=60.0), 3.0, 3.464, 0.8660),
         (Tool(1, "tapered-ball", 6.0, flutes=2, angle=10.0, tip_diameter=2.0), 0.5, 1.732, 0.8660),
         (Tool(1, "tapered-ball", 6.0, flutes=2, angle=10.0, tip_diameter=2.0), 10.0, 3.5826, 0.9962),
     ],
 )
 def test_the_diameter_that_cuts(tool: Tool, ap: float, diameter: float, share: float) -> None:
     """`share` is h_ex / fz in a slot: the sine of the edge angle at the top of the cut."""
-    cut = loads(tool, ap=ap, ae=diameter).loads
+    cut = loads(tool, ap=ap, ae=diameter, radius=diameter / 2).loads
     assert cut.effective_diameter[0] == pytest.approx(diameter, abs=1e-3)
     assert cut.h_ex[0] / cut.fz[0] == pytest.approx(share, abs=1e-3)
+
+
+@pytest.mark.parametrize(("angle", "share"), [(15.0, 0.991), (30.0, 0.966), (60.0, 0.866), (120.0, 0.5)])
+def test_a_v_thins_the_chip_by_the_slope_of_its_edge(angle: float, share: float) -> None:
+    """Geometry: the normal of a cone of full angle A lies A / 2 above level, so the chip is cos(A / 2) of the feed."""
+    cut = loads(Tool(1, "v", 12.7, flutes=2, angle=angle), ap=1.0, ae=1.0, radius=0.5).loads
+    assert cut.h_ex[0] / cut.fz[0] == pytest.approx(share, abs=1e-3)
+
+
+@pytest.mark.parametrize("rib", [0.3, 0.6, 1.5])
+def test_a_rib_cut_down_its_middle_takes_the_whole_feed(rib: float) -> None:
+    """Geometry: dead ahead the chip is fz; the mean over the arc 2 asin(rib / D) is fz rib / (R arc)."""
+    half = float(np.degrees(np.arcsin(rib / 6.0)))
+    motion, engagement = tables.motion(1), tables.engagement(1, ae=rib, ap=1.0)
+    object.__setattr__(engagement, "contact", tables.contact(rib, 1.0, around=half))
+    cut = load(motion, tables.timing(motion), engagement, tables.setup(FLAT, material=material("beech"))).loads
+    assert cut.h_ex[0] / cut.fz[0] == pytest.approx(1.0, rel=0.03)
+    assert cut.h_m[0] / cut.fz[0] == pytest.approx(rib / (3.0 * np.radians(2 * half)), rel=0.03)
+
+
+def test_a_feed_straight_down_bites_under_the_tip() -> None:
+    cut = loads(FLAT, ae=6.0, ap=2.0, drop=2.0, travel=0.0, length=2.0, moves={"kind": 1}).loads
+    assert cut.h_ex[0] == pytest.approx(cut.fz[0])
+
+
+def test_a_ramp_bites_with_its_two_feeds_where_they_are() -> None:
+    """Geometry: 30 degrees down, the rim takes cos 30 of the feed, the end of the tool sin 30."""
+    down, level = 2.5, 2.5 * np.sqrt(3)
+    slot = loads(FLAT, ae=6.0, drop=down, travel=level, length=5.0, under=1.0).loads
+    assert slot.h_ex[0] / slot.fz[0] == pytest.approx(np.cos(np.radians(30)), rel=1e-3)
+    narrow = loads(FLAT, ae=0.1, drop=down, travel=level, length=5.0, under=1.0).loads
+    assert narrow.h_ex[0] / narrow.fz[0] == pytest.approx(0.5, rel=1e-3)
+
+
+def test_runout_widens_the_chip_only_where_it_is_declared() -> None:
+    true = loads(FLAT, ae=[6.0, 0.6]).loads
+    assert true.h_thick.tolist() == true.h_ex.tolist()
+    out = loads(Tool(1, "flat", 6.0, flutes=2, runout=0.02), ae=[6.0, 0.6]).loads
+    assert out.h_ex.tolist() == true.h_ex.tolist()
+    assert out.h_thick == pytest.approx([0.07, 0.05], rel=1e-3)
+    assert loads(Tool(1, "flat", 6.0, flutes=1, runout=0.02), ae=6.0).loads.h_thick == pytest.approx([0.1])
 
 
 def test_two_tools_keep_their_own_numbers() -> None:
@@ -208,7 +249,8 @@ def test_fine_ball_finishing_is_no_thin_chip() -> None:
     own = {1: {"": Window(0.04, 0.10, "mm", "measured", "test cuts")}}
     ball = Tool(1, "ball", 6.0, flutes=2)
     fast = {"feed": 2000.0, "speed": 18000.0}
-    cut = loads(ball, name="oak", measured_windows=own, moves=fast, ae=[0.4] * 3, ap=[0.1, 0.3, 1.0]).loads
+    cuts = {"ae": [0.4] * 3, "ap": [0.1, 0.3, 1.0], "radius": [0.768, 1.308, 2.236]}  # of the ball at that depth
+    cut = loads(ball, name="oak", measured_windows=own, moves=fast, **cuts).loads
     assert cut.chip_judged.all()
     assert (cut.h_ex > cut.chip_low).all()
     assert (cut.h_ex < cut.chip_high).all()

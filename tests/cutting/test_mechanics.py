@@ -7,7 +7,7 @@ import pytest
 
 from gclint.cutting import formulas as f
 from gclint.cutting import mechanics as m
-from gclint.setup.types import Tool
+from gclint.tables.setup import Tool
 
 KIENZLE = m.Law(700.0, 700.0, 0.25, 0.01)
 RANGE = m.Law(20.0, 50.0, 0.0, 0.01)
@@ -43,7 +43,7 @@ def test_the_inverses_give_back_what_went_in(law: m.Law, ae: float, fz: float) -
     share = np.maximum(m.share_of_edge(phi, lag), m.share_of_sum(phi, 2))
     by_force = m.feed_for_load(force, law.high * 4.0 * share, m.share_of_edge(phi), law)
     assert float(by_force) == pytest.approx(fz)
-    vf, hm = f.feed_for(fz, 18000.0, 2), f.chip_thickness_mean(fz, ae, 6.0)
+    vf, hm = fz * 18000.0 * 2, f.chip_thickness_mean(fz, ae, 6.0)
     power = m.cutting_power(4.0 * ae, vf, law.kc(hm)[1])
     by_power = m.feed_for_load(power, law.high * 4.0 * ae / 60000.0, hm / vf, law)
     assert float(by_power) == pytest.approx(vf)

@@ -10,14 +10,15 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from gclint.cards.material import material
 from gclint.cutting import mechanics
 from gclint.cutting.advice import Part, marks_that_do, nearest_to, other_speed, same_speed
 from gclint.cutting.limits import Level, Limit, Ray, Speed
 from gclint.cutting.places import Bounds, Cut, usual_cut, window_of
 from gclint.cutting.window import Window, aim, runnable
-from gclint.setup.card import material
-from gclint.setup.types import Axes, Controller, DialMark, Hold, Machine, Setup, Sourced, Spindle, Tool
-from gclint.setup.types import Window as Given
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Axes, Controller, DialMark, Hold, Machine, Setup, Spindle, Tool
+from gclint.tables.setup import Window as Given
 
 INVENTED = ("practice", "invented")
 BOUNDS = Bounds(*(Sourced(value, *INVENTED) for value in (0.05, 0.15, 1.0, 0.8)))

@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 from msgspec.structs import replace
 
+from gclint.cards.material import material, material_from
 from gclint.cutting.windows import edge_window, floors_for, windows_for
-from gclint.setup.card import material, material_from
-from gclint.setup.types import Tool, Window
 from gclint.shipped import folder
+from gclint.tables.setup import Tool, Window
 
 OWN = Window(0.02, 0.05, "mm", "measured", "test cuts")
 

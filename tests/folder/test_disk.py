@@ -13,15 +13,18 @@ from gclint import disk
 from gclint.disk import NONE, ask_again, listening
 
 PACKAGE = Path(gclint.__file__).parent
-ROOMS = ("program", "motion", "setup", "stock", "cutting", "judge")
+ROOMS = (
+    "toml", "knowledge", "cards", "tables", "program", "setup", "motion", "stock", "cutting", "language", "facts",
+    "packs", "advice", "judge",
+)
 ASKING = {
     "is_file", "is_dir", "exists", "stat", "lstat", "open", "read_bytes", "iterdir", "glob", "rglob", "samefile",
     "resolve", "realpath", "getmtime", "scandir", "listdir", "is_symlink", "readlink", "cwd",
 }
 # These read what ships with gclint, which the key of a kept result covers whole, or write an answer for a person.
 SHIPPED_ONLY = {
-    "judge/compile_packs.py", "judge/language.py", "program/code.py", "setup/card.py", "setup/controllers.py",
-    "setup/accept_text.py", "setup/schema.py", "setup/glossary.py",
+    "packs/shipped_packs.py", "language/expression.py", "program/code.py", "cards/material.py", "cards/controller.py",
+    "setup/accept_text.py", "setup/schema.py", "knowledge/glossary.py",
 }
 
 
@@ -41,7 +44,7 @@ def asks(file: Path) -> set[str]:
 
 
 FILES = sorted(
-    path.relative_to(PACKAGE).as_posix() for room in ROOMS for path in (PACKAGE / room).glob("*.py")
+    path.relative_to(PACKAGE).as_posix() for room in ROOMS for path in (PACKAGE / room).rglob("*.py")
 )  # fmt: skip
 
 

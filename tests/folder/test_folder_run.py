@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 import gclint.folder.run as runner
+from gclint.folder.chains import ALONE, Place
 from gclint.folder.crew import Job
 from gclint.folder.find import find
 from gclint.folder.outcome import Source, Task
@@ -66,10 +67,10 @@ def trap(monkeypatch: pytest.MonkeyPatch) -> Any:
     check = runner.run
 
     def set_trap(feed: str, act: Any) -> None:
-        def caught(data: bytes, *others: Any) -> Any:
+        def caught(data: bytes, *others: Any, **more: Any) -> Any:
             if feed.encode() in data:
                 act()
-            return check(data, *others)
+            return check(data, *others, **more)
 
         monkeypatch.setattr(runner, "run", caught)
 
@@ -112,10 +113,40 @@ def test_memory_that_runs_out_is_a_problem_of_one_program(tmp_path: Path, trap: 
 
 def test_large_programs_are_not_checked_side_by_side() -> None:
     large, small = runner.TOGETHER - 10, 100
-    assert runner._next([(small, 0), (large, 1)], []) == 1
+    apart = dict.fromkeys(range(3), ALONE)
+    assert runner._next([(small, 0), (large, 1)], [], apart) == 1
     busy = [Job(9, Task(Source("busy.nc"), Options()), 1.0, large)]
-    assert runner._next([(large, 1), (5, 2)], busy) == 1
-    assert runner._next([(large, 1)], busy) is None
+    assert runner._next([(large, 1), (5, 2)], busy, apart) == 1
+    assert runner._next([(large, 1)], busy, apart) is None
+
+
+def test_programs_of_one_blank_are_checked_one_after_another() -> None:
+    places = {0: Place("job", 1, 9), 1: Place("job", 0, 0), 2: ALONE}
+    assert runner._next([(900, 0), (9, 1)], [], places) == 1
+    busy = [Job(1, Task(Source("first.nc"), Options()), 1.0, 9, "job")]
+    assert runner._next([(900, 0)], busy, places) is None
+    assert runner._next([(900, 0), (9, 2)], busy, places) == 1
+
+
+@pytest.mark.parametrize("workers", [1, 2])
+def test_a_job_of_several_programs_is_judged_in_order_whatever_the_workers(tmp_path: Path, workers: int) -> None:
+    """The last in the list of files is the first that cuts; the others plunge into what it cleared."""
+    head = "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n"
+    slot = "G0 X10 Y10\nG1 Z0 F400\nG1 X50 Z-3 F1200\nG1 X10\nG0 Z5\nM30\n"
+    deeper = "G0 X10 Y10\nG0 Z-{0}\nG1 Z-{1} F400\nG1 X50 F1200\nG0 Z5\nM30\n"
+    (tmp_path / "job.toml").write_text(
+        'program = ["c.nc", "b.nc", "a.nc"]\n[stock]\nsize = ["60 mm", "20 mm", "9 mm"]\ncorner = ["0 mm", "0 mm"]\n'
+    )
+    for name, text in (("c", slot), ("b", deeper.format(3, 4)), ("a", deeper.format(4, 5))):
+        (tmp_path / f"{name}.nc").write_text(head + text)
+    options = Options(tools=("1: flat 6mm 2fl",))
+    tasks = [Task(Source(str(tmp_path / f"{name}.nc")), options) for name in "abc"]
+    for made in runner.outcomes(tasks, None, workers):
+        assert made.checked is not None
+        assert not [f for f in made.checked.findings if f.grade == "halt"]
+        if not made.checked.path.endswith("c.nc"):
+            first = [question[1] for question in made.asked if question[0] == "content"]
+            assert str(tmp_path / "c.nc") in first
 
 
 def test_a_folder_on_a_path_that_is_no_text(tmp_path: Path) -> None:

@@ -191,7 +191,7 @@ def test_a_cache_that_cannot_be_written_is_a_slow_run(home: Path, tmp_path: Path
 
 
 def test_what_need_not_be_so_again_is_not_kept(home: Path, cache: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def fail(*_: object) -> None:
+    def fail(*_: object, **__: object) -> None:
         raise RuntimeError("a defect")
 
     monkeypatch.setattr(runner, "run", fail)

@@ -10,7 +10,7 @@ from gclint.folder.sniff import HEAD, reads_as_program
 
 SAMPLES = sorted(
     path for path in (Path(__file__).parents[2] / "sample_programs").rglob("*")
-    if path.suffix in (".nc", ".ngc", ".tap", ".gcode")
+    if path.suffix in (".nc", ".tap", ".gcode")
 )  # fmt: skip
 
 

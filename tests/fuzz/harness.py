@@ -29,17 +29,17 @@ with atheris.instrument_imports(include=["gclint"]):
             importlib.import_module(module.name)
 
     from gclint.check import folder_of, run
-    from gclint.judge.packs import compile_pack
     from gclint.motion.interpret import interpret
     from gclint.motion.pace import pace
     from gclint.motion.second_reader import read_again
+    from gclint.packs.load import compile_pack
     from gclint.problem import Problem
     from gclint.program.read import read
     from gclint.prove import unproved
     from gclint.setup.declare import Declared, Options, declare
-    from gclint.setup.resolve import controller_of, limits_of, resolve
-    from gclint.setup.types import Limits
+    from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.shipped import folder
+    from gclint.tables.setup import Limits
 
 
 LIMITS = Limits(blocks=100_000, calls=100, moves=50_000)  # less than usual: sanitized kernels are several times slower
@@ -103,8 +103,9 @@ def program(data: bytes) -> None:
     try:
         declared = declare(Options(shop=shop), path)
         text = read(data, "fuzz.nc")
-        motion = interpret(text, controller_of(declared), limited(declared), folder_of(path))
-        pace(motion, resolve(declared, text, motion))
+        setup = shop_setup(declared)
+        motion = interpret(text, setup.controller, limited(declared), folder_of(path))
+        pace(motion, with_program(setup, declared, text, motion))
     except Problem as problem:
         told(problem)
         return

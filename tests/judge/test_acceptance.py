@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from gclint.judge.accept_all import known
-from gclint.judge.finding import Checked, Finding
 from gclint.problem import Problem
+from gclint.tables.finding import Checked, Finding
 from tests.judge.try_judge import found, tried
 
 HEAD = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\n"
@@ -138,7 +138,7 @@ def test_findings_on_both_sides_of_a_window_are_apart() -> None:
         (finding,) = found(plunged(plunges(1), "places = 9\ntool = 2"), "straight-plunge")
         from msgspec.structs import replace
 
-        from gclint.judge.finding import Found, Limits
+        from gclint.tables.finding import Found, Limits
 
         return replace(finding, found=Found("x", value, "mm"), window=Limits(low, high, "mm", "", ""))
 

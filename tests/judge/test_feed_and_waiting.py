@@ -7,8 +7,8 @@ from pathlib import Path
 import pytest
 
 from gclint.check import check
-from gclint.judge.finding import Checked
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked
 
 BAND = """name = "band"
 title = "an invented acrylic"

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from gclint.check import check
-from gclint.judge.finding import Beside, Checked
 from gclint.setup.declare import Options
+from gclint.tables.finding import Beside, Checked
 from tests.judge.try_judge import found, tried
 
 TOOL = "1: flat 6mm 2fl up-cut"

@@ -7,10 +7,11 @@ from pathlib import Path
 import pytest
 
 from gclint.judge import judge as judging
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.packs import load_pack
+from gclint.packs.load import load_pack
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.setup.types import GRADES
+from gclint.shipped import folder
+from gclint.tables.setup import GRADES
 from tests.judge.try_judge import found, names, tried
 
 HEAD = "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\n"
@@ -332,7 +333,8 @@ def test_each_unknown_code_is_a_cause_of_its_own() -> None:
 
 
 def test_only_faults_come_in_sorts(tmp_path: Path) -> None:
-    text = Path("rules/part.toml").read_text(encoding="utf-8").replace('cause = "depth"', 'cause = "sort"', 1)
+    files = (folder() / "part" / name for name in ("group.toml", "not-cut-through.toml"))
+    text = "".join(file.read_text(encoding="utf-8") for file in files).replace('cause = "depth"', 'cause = "sort"', 1)
     (tmp_path / "own.toml").write_text(text, encoding="utf-8")
     with pytest.raises(Problem, match="faults"):
         load_pack(tmp_path / "own.toml")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.finding import Checked
+from gclint.tables.finding import Checked
 from tests.judge.try_judge import found, tried
 
 STOCK = "120 x 80 x 20 mm at 0 0"

@@ -10,8 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from gclint.check import trace
-from gclint.judge.chain import Chain
-from gclint.judge.facts import View, facts_of, number, tables, text, truth
+from gclint.facts.chain import Chain
+from gclint.facts.fact import number, text, truth
+from gclint.facts.registry import View, facts_of, tables
 from gclint.setup.declare import Options
 from gclint.shipped import folder
 
@@ -104,7 +105,8 @@ def slow(tools: list[int], row: int, step: int) -> int | None:
 
 @given(st.lists(st.integers(-1, 3), max_size=40))
 def test_neighbours_agree_with_a_search_row_by_row(tools: list[int]) -> None:
-    from gclint.judge.facts import Table, neighbour_facts
+    from gclint.facts.fact import Table
+    from gclint.facts.registry import neighbour_facts
 
     column = np.array(tools, dtype=np.int64)
     own = {

@@ -8,10 +8,10 @@ import numpy as np
 import pytest
 
 from gclint.check import check, trace
-from gclint.judge import facts_path
-from gclint.judge.chain import Chain
-from gclint.judge.facts import View
-from gclint.judge.facts_surface import slot_walls
+from gclint.facts import path as facts_path
+from gclint.facts.chain import Chain
+from gclint.facts.registry import View
+from gclint.facts.surface import slot_walls
 from gclint.setup.declare import Options
 from tests.judge.try_judge import found, tried
 

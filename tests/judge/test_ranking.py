@@ -11,9 +11,9 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.finding import Checked, Finding
-from gclint.setup.types import GRADES
+from gclint.packs.shipped_packs import shipped_packs
+from gclint.tables.finding import Checked, Finding
+from gclint.tables.setup import GRADES
 from tests.judge.try_judge import found, tried
 
 ROOT = Path(__file__).parents[2]
@@ -180,11 +180,11 @@ def test_every_rule_of_the_shipped_packs_is_looked_through() -> None:
 @pytest.mark.parametrize("reader", ["author", "operator", "instructor"])
 def test_no_sheet_promises_anything(sample: str, reader: str) -> None:
     from gclint.check import run
-    from gclint.report.instructor_out import instructor_sheet
-    from gclint.report.operator_out import operator_sheet
-    from gclint.report.paper import Paper
-    from gclint.report.sheet_words import verdict
-    from gclint.report.terminal import sheet
+    from gclint.digest.sheet_words import verdict
+    from gclint.report.text.instructor_out import instructor_sheet
+    from gclint.report.text.operator_out import operator_sheet
+    from gclint.report.text.paper import Paper
+    from gclint.report.text.terminal import sheet
     from gclint.setup.declare import Options
 
     path = ROOT / "sample_programs" / sample

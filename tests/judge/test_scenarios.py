@@ -71,7 +71,7 @@ def test_1_a_straight_plunge_counts_only_the_depth_in_material() -> None:
     ("cut", "expected"),
     [
         ("G0 X40 Y30\nG1 Z0 F900\nG1 X90 Z-3", set()),
-        ("G0 X40 Y30\nG1 Z0 F300\nG1 X42 Z-3", {"hidden-plunge", "steep-ramp"}),
+        ("G0 X40 Y30\nG1 Z0 F300\nG1 X42 Z-3", {"hidden-plunge", "straight-plunge"}),
         ("G0 X40 Y30\nG1 Z0 F600\nG2 X40 Y30 Z-1 I3 J0\nG2 X40 Y30 Z-2 I3 J0\nG2 X40 Y30 I3 J0", set()),
         (
             "G0 X40 Y30\nG1 Z0 F300\nG2 X40 Y30 Z-1 I0.05 J0\nG2 X40 Y30 Z-2 I0.05 J0",

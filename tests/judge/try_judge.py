@@ -6,8 +6,8 @@ import tempfile
 from pathlib import Path
 
 from gclint.check import check
-from gclint.judge.finding import Checked, Finding
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked, Finding
 
 
 def tried(

@@ -7,9 +7,9 @@ from typing import Any
 
 from gclint.motion.compensate import compensate
 from gclint.motion.interpret import interpret
-from gclint.motion.table import RAPID, Motion
 from gclint.program.read import read
-from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Tool
+from gclint.tables.motion import RAPID, Motion
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool
 
 Point = tuple[float, float]
 

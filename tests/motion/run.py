@@ -6,9 +6,9 @@ from typing import Any
 
 from gclint.faults import KINDS
 from gclint.motion.interpret import interpret
-from gclint.motion.table import EVENTS, Motion
 from gclint.program.read import read
-from gclint.setup.types import Controller
+from gclint.tables.motion import EVENTS, Motion
+from gclint.tables.setup import Controller
 
 STATED = "G21 G90 G94 G17 G54\n"  # line 1 of most test programs, so that no first-use fault stands in the way
 KIND = ("rapid", "line", "cw", "ccw")

@@ -8,7 +8,7 @@ import pytest
 from gclint.motion.along import point_at, points_at
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
-from gclint.setup.types import Controller
+from gclint.tables.setup import Controller
 
 ARCS = {
     "G17": ("G0 X10 Y0 Z0\n", "G17 G3 X-10 Y0 Z4 I-10 J0 F500\n", (0.0, 10.0, 2.0)),

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from gclint.check import run as check_run
-from gclint.motion.table import ARC_CW, COMPENSATED, EVENT, RAPID
 from gclint.setup.declare import Options
+from gclint.tables.motion import ARC_CW, COMPENSATED, EVENT, RAPID
 from tests.motion.compensated import compensated
 from tests.motion.run import STATED, ends, events, faults
 

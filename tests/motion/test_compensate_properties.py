@@ -7,9 +7,9 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from gclint.motion.interpret import interpret
-from gclint.motion.table import COMPENSATED, OTHER_FRAME, Motion
 from gclint.program.read import read
-from gclint.setup.types import Controller
+from gclint.tables.motion import COMPENSATED, OTHER_FRAME, Motion
+from gclint.tables.setup import Controller
 from tests.motion.compensated import compensated
 from tests.motion.run import STATED
 

@@ -9,7 +9,7 @@ import pytest
 import shapely
 from shapely.geometry import LineString, Polygon
 
-from gclint.motion.table import COMPENSATED
+from gclint.tables.motion import COMPENSATED
 from tests.motion.compensated import Point, compensated, points
 from tests.motion.run import STATED, faults
 

@@ -12,10 +12,10 @@ from hypothesis import strategies as st
 
 from gclint.faults import KINDS
 from gclint.motion.interpret import interpret
-from gclint.motion.table import Motion
 from gclint.program.code import form_of, parse, parse_alike
 from gclint.program.read import read
-from gclint.setup.types import Controller, Limits
+from gclint.tables.motion import Motion
+from gclint.tables.setup import Controller, Limits
 from tests.strategies import STEADY
 
 STATED = "G21 G90 G94 G17 G54 F500\nG0 X0 Y0 Z5\n"

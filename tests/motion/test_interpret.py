@@ -7,7 +7,8 @@ import sys
 
 import pytest
 
-from gclint.motion.table import (
+from gclint.problem import Problem
+from gclint.tables.motion import (
     COMPENSATED,
     CYCLE,
     HOME,
@@ -21,7 +22,6 @@ from gclint.motion.table import (
     Y_WORD,
     Z_WORD,
 )
-from gclint.problem import Problem
 from tests.motion.run import STATED, ends, events, faults, run
 
 
@@ -105,7 +105,7 @@ def test_one_cause_is_told_once() -> None:
     ],
 )
 def test_tolerance_of_small_controllers(arc: str, closes: bool) -> None:
-    """Acceptance scenario: over 0.5 mm, or over 0.005 mm and over 0.1 % of the radius."""
+    """Refused over 0.5 mm, or over 0.005 mm and over 0.1 % of the radius."""
     card = {"arc_tolerance": 0.005, "arc_tolerance_share": 0.001, "arc_tolerance_most": 0.5}
     m = run(STATED + f"F100 Z0\n{arc.replace('G0', 'G0 Z0', 1)}\n", **card)
     assert ("arc-does-not-close" in [kind for kind, _ in faults(m)]) != closes

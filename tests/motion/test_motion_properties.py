@@ -6,9 +6,9 @@ import numpy as np
 from hypothesis import given, settings
 
 from gclint.motion.interpret import interpret
-from gclint.motion.table import Motion
 from gclint.program.read import tabulate
-from gclint.setup.types import Controller
+from gclint.tables.motion import Motion
+from gclint.tables.setup import Controller
 from tests.motion.run import run
 from tests.strategies import STEADY, Block, hostile, realistic, text
 

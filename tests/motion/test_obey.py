@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from gclint.cards.codes import KINDS
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
-from gclint.setup.codes import KINDS
-from gclint.setup.types import Controller
+from gclint.tables.setup import Controller
 from tests.motion.run import STATED, ends, faults, run
 
 HOLES = STATED + "G0 X0 Y0 Z5\nG81 X10 Y0 Z-3 R2 F300\nX20\nG0 X30\nM30\n"
@@ -106,7 +106,7 @@ def test_the_old_names_of_inch_and_mm() -> None:
 @pytest.mark.parametrize(
     ("habit", "line", "motion_lost"),
     [
-        ("expressions", "G1 X[1+2] F9", True), ("o-words", "o100 if [1]", True),
+        ("expressions", "G1 X[1+2] F9", True), ("flow-by-number", "o100 if [1]", True),
         ("macro-words", "IF [1 EQ 1] GOTO 9", True),
         ("semicolon-comments", "G1 X1 F9 ; pier", False), ("checksums", "N1 G1 X1 F9*57", False),
         ("program-numbers", "O1234 (PIER)", False), ("percent", "% pier", False), ("block-delete", "/G1 X1", False),

@@ -8,7 +8,7 @@ import pytest
 from msgspec.structs import replace
 
 from gclint.motion.pace import pace
-from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
 from tests.motion.run import STATED, run
 
 

@@ -15,7 +15,7 @@ import pytest
 from numpy.typing import NDArray
 
 from gclint.motion.pace import pace
-from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
 from tests.motion.run import STATED, run
 
 logging.getLogger("toppra").setLevel(logging.ERROR)

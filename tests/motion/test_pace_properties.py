@@ -11,9 +11,9 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from gclint.motion.pace import pace
-from gclint.motion.table import Motion
-from gclint.motion.timing import Timing
-from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.motion import Motion
+from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.timing import Timing
 from tests.motion.run import STATED, run
 
 STEADY = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # nothing here is timed

@@ -10,14 +10,14 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.controller import controller
 from gclint.motion.interpret import interpret
 from gclint.motion.restart import RestartLine, restart_lines, restart_moves
-from gclint.motion.table import RAPID, Motion
 from gclint.program.read import read
-from gclint.setup.controllers import controller
+from gclint.tables.motion import RAPID, Motion
 
 SAMPLES = sorted(
-    path for path in Path("sample_programs").glob("*/*") if path.suffix in (".nc", ".tap", ".ngc", ".gcode")
+    path for path in Path("sample_programs").glob("*/*") if path.suffix in (".nc", ".tap", ".gcode")
 )
 COLUMNS = ("kind", "x1", "y1", "z1", "feed", "speed", "spindle", "tool", "sweep")
 

@@ -13,7 +13,7 @@ from gclint.motion.interpret import interpret
 from gclint.motion.second_reader import Compared, read_again
 from gclint.problem import Problem
 from gclint.program.read import read
-from gclint.setup.types import Controller
+from gclint.tables.setup import Controller
 
 PROGRAM = """G21 G90 G94 G17 G54
 T1 M6

@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 
 from gclint.columns import Column
 from gclint.motion.interpret import interpret
-from gclint.motion.table import Motion
 from gclint.program.read import tabulate
-from gclint.program.table import BROKEN, DELETED, EXPRESSION, FLOW, Program
-from gclint.setup.types import Controller
+from gclint.tables.motion import Motion
+from gclint.tables.program import BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.setup import Controller
 from tests.motion.run import faults, run
 from tests.strategies import AXES, STEADY, Block, hostile, realistic, text
 

@@ -17,9 +17,9 @@ from typing import Any
 
 import numpy as np
 
-from gclint.judge.finding import Finding
-from gclint.report.tables import Run, Tables
-from gclint.stock.table import ENTRY_KINDS
+from gclint.run import Run, Tables
+from gclint.tables.engagement import ENTRY_KINDS
+from gclint.tables.finding import Finding
 from tests.planted.sheet import Sheet
 
 SAMPLES = Path(__file__).resolve().parents[2] / "sample_programs"

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.cutting.table import OPERATION
+from gclint.tables.cutting import OPERATION
 from tests.planted.base import Base
 from tests.planted.harness import ANYWHERE, Plant, Span, at, onward, plants
 

@@ -303,3 +303,16 @@ def helix_hardly_wider_than_nothing(base: Base, dice: Random) -> Iterator[Plant]
         sheet = base.aside(line, *words)
         new = sheet.now(line)
         yield Plant(sheet.bytes(), (new - len(words) - 2, new), f"a helix of {radius:.2f} mm radius")
+
+
+# ---- hold
+
+
+@plants("held-by-tape")
+def tape_under_what_it_does_not_hold(base: Base, dice: Random) -> Iterator[Plant]:
+    """The same program with the blank on tape, in a material whose card says that tape does not hold it."""
+    material = base.tables.setup.material
+    if material is None or material.tape_holds or base.tables.setup.hold.by in (None, "tape"):
+        return
+    told = base.with_job("hold", by="tape")
+    yield Plant(base.data, (1, base.sheet().last), f"{material.named} held by tape", **told)

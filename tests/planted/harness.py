@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from itertools import islice
 
-from gclint.judge.finding import Finding
+from gclint.tables.finding import Finding
 from tests.planted.base import Base, Declared, judged
 from tests.planted.sheet import Sheet
 

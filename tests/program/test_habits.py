@@ -8,9 +8,9 @@ from pathlib import Path
 import pytest
 
 from gclint.check import check, trace
-from gclint.judge.finding import Checked
 from gclint.problem import Problem
 from gclint.setup.declare import Options
+from gclint.tables.finding import Checked
 
 TABLE = Path(__file__).resolve().parents[2] / "rules" / "controllers" / "HABITS.md"
 HEAD = b"G21 G90 G94 G17 G54\nM3 S16000\nG0 X0 Y0 Z5\n"
@@ -41,7 +41,7 @@ CASES: dict[str, tuple[bytes, list[tuple[float, float, float]], set[str]]] = {
     "checksum": (b"N3 G0 X8*106\nN4 G0 X9*1", [(8, 0, 5), (9, 0, 5)], {"number-unreadable"}),
     "number-order": (b"N30 G0 X8\nN20 G0 X9", [(8, 0, 5), (9, 0, 5)], set()),
     "control-character": (b"G0 X8 \x07", [(8, 0, 5)], {"number-unreadable"}),
-    "sender-line": (b"$H\nG0 X8", [(8, 0, 5)], {"number-unreadable"}),
+    "sender-line": (b"$ab\nG0 X8", [(8, 0, 5)], {"number-unreadable"}),
     "long-line": (b"G0 X8 (" + b"-" * 300 + b")", [(8, 0, 5)], {"number-unreadable"}),
     "arc-turns": (b"G2 I3 Z-5 P5 F300", [(0, 0, -5)], set()),
     "centre-mode": (b"G0 X40 Y30\nG2 X60 Y50 I60 J30 F300", [(40, 30, 5)], {"arc-centre-suspect"}),

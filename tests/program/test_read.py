@@ -12,7 +12,7 @@ from gclint.faults import KINDS
 from gclint.problem import Problem
 from gclint.program import read as room
 from gclint.program.read import read
-from gclint.program.table import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 
 
 def blocks(program: Program) -> list[tuple[int, int, str]]:

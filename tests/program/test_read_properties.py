@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.program.read import read, tabulate
-from gclint.program.table import Program
+from gclint.tables.program import Program
 from tests.strategies import STEADY, hostile
 
 

@@ -21,7 +21,7 @@ from hypothesis import strategies as st
 from gclint.columns import Bytes
 from gclint.faults import CODE
 from gclint.program.read import tabulate
-from gclint.program.table import BEHIND_END, BROKEN, EXPRESSION, FLOW, Program
+from gclint.tables.program import BEHIND_END, BROKEN, EXPRESSION, FLOW, Program
 from tests.strategies import STEADY, Block, hostile, realistic, text
 
 NUMBER = rb"[+-]?[0-9]*\.?[0-9]*"

@@ -7,8 +7,8 @@ import pytest
 
 from gclint.columns import Column
 from gclint.cutting import mechanics as m
-from gclint.setup.numbers import model_number
-from gclint.setup.types import Tool
+from gclint.knowledge.numbers import model_number
+from gclint.tables.setup import Tool
 
 CARBIDE, HSS = 600e3, 200e3
 
@@ -27,8 +27,8 @@ def plain(length: float, d: float, E: float) -> m.Beam:
 def test_tip_deflection(
     newton: float, length: float, diameter: float, share: float, E: float, micrometre: float
 ) -> None:
-    """F L^3 / (3 E pi De^4 / 64), computed. De / D about 0.80: Determination of the Equivalent Diameter of an End Mill
-    Based on its Compliance (abstract); 0.7 to 0.8: a toolmaker's course. E: materials databases; of HSS from memory.
+    """F L^3 / (3 E pi De^4 / 64), reckoned (beam theory of Euler and Bernoulli). De / D about 0.80: Kops and Vo,
+    Determination of the Equivalent Diameter of an End Mill Based on its Compliance, CIRP Annals 39 (1), 1990, abstract.
     """
     bend = newton * float(plain(length, share * diameter, E).bend_per_newton())
     assert bend * 1000 == pytest.approx(micrometre, abs=0.06)

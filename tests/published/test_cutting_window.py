@@ -7,10 +7,11 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.material import material
 from gclint.cutting.limits import Power, Ray, Speed
 from gclint.cutting.places import Bounds, Cut, window_of
-from gclint.setup.card import material
-from gclint.setup.types import Controller, Hold, Machine, Setup, Sourced, Spindle, Tool, Window
+from gclint.tables.material import Sourced
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool, Window
 
 BOUNDS = Bounds(*(Sourced(value, "practice", "invented") for value in (0.05, 0.15, 1.0, 0.9)))
 CARDS = Path(__file__).parents[2] / "rules" / "materials"
@@ -24,8 +25,9 @@ def setup_of(card: str, spindle: Spindle, band: tuple[float, float] | None = Non
 
 
 def test_textbook_slot_mill(tmp_path: Path) -> None:
-    """Fundamentals of Machining Processes, 2nd ed., 2013, p. 189: a slot 30 wide and 4 deep, z 8, fz 0.1, 150 rev/min,
-    120 mm/min, 1000 N/mm2: 0.24 kW; with a motor of 0.267 kW at an efficiency of 0.9 that is its greatest feed."""
+    """El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 189: a slot 30 wide and 4 deep, z 8, fz 0.1, 150
+    rev/min, 120 mm/min, 1000 N/mm2: 0.24 kW; with a motor of 0.267 kW at an efficiency of 0.9
+    that is its greatest feed."""
     text = (CARDS / "brass.toml").read_text("utf-8")
     card = tmp_path / "book.toml"
     force = '[force]\nlow = "1000 N/mm^2"\nhigh = "1000 N/mm^2"\nstanding = "published"\nsource = "the book"\n'

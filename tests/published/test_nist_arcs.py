@@ -9,9 +9,9 @@ import math
 
 import pytest
 
+from gclint.cards.controller import controller
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
-from gclint.setup.controllers import controller
 from tests.motion.run import STATED, ends, faults, run
 
 

@@ -7,9 +7,9 @@ import pytest
 
 from gclint.faults import KINDS
 from gclint.motion.interpret import interpret
-from gclint.motion.table import Motion
 from gclint.program.read import read
-from gclint.setup.types import Controller
+from gclint.tables.motion import Motion
+from gclint.tables.setup import Controller
 
 STATED = "G21 G90 G94 G17 G54\nG0 X0 Y0 Z0\n"
 

@@ -6,7 +6,7 @@ import pytest
 
 from gclint.faults import KINDS
 from gclint.program.read import read
-from gclint.program.table import DELETED, Program
+from gclint.tables.program import DELETED, Program
 
 
 def words(text: str) -> list[tuple[str, float]]:

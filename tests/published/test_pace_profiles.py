@@ -1,6 +1,6 @@
-"""Times and speeds of moves on a machine with limited acceleration, against published and reckoned values.
+"""Times and speeds of moves on a machine with limited acceleration, against mechanics and plane geometry.
 
-Sources stand beside each check; "reckoned" is arithmetic from the formula the source gives.
+The formula stands beside each check; "reckoned" is arithmetic from it.
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ import pytest
 
 from gclint.motion.pace import pace
 from gclint.motion.planner import Planner
-from gclint.motion.timing import Timing
-from gclint.setup.types import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
+from gclint.tables.timing import Timing
 from tests.motion.run import STATED, run
 
 
@@ -23,8 +23,7 @@ def timed(text: str, a: float, deviation: float = 0.01) -> Timing:
     return pace(run(STATED + "G0 X0 Y0 Z0\n" + text), setup)
 
 
-# Trapezoid from rest to rest: the phases are those of tech-champion.com, "Velocity time profiles in motion: triangular
-# and trapezoidal"; the figures are reckoned.
+# Trapezoid from rest to rest: v = a t and s = a t^2 / 2 up to the feed, level, and down again; reckoned.
 @pytest.mark.parametrize(("distance", "seconds"), [(100, 2.100), (5, 0.200), (2, 0.1265)])
 def test_trapezoid_from_rest_to_rest(distance: float, seconds: float) -> None:
     assert timed(f"G1 X{distance} F3000\n", 500).seconds[-1] == pytest.approx(seconds, abs=5e-5)
@@ -45,9 +44,9 @@ def test_fastest_round_an_arc(radius: float, feed: float) -> None:
     assert timing.reached[-2] == pytest.approx(feed, rel=5e-4)
 
 
-# Junction by deviation: a circle tangent to both moves, d from the corner (plane geometry, reckoned; the first public
-# note by an author of motion firmware, 2011, is from memory). 90 degrees: d = 0.4142 v2/a, which a public change of a
-# motion firmware rounds to 0.4. Angles between the moves; 180 is straight on.
+# A corner with a deviation: the largest circle tangent to both moves that passes d from the corner has the radius
+# r = d sin(angle / 2) / (1 - sin(angle / 2)), and v2 = a r; plane geometry, reckoned. Angles between the moves; 180 is
+# straight on.
 @pytest.mark.parametrize(("angle", "speed"), [(90, 3.474), (120, 5.685), (135, 7.790), (150, 11.905), (170, 36.18)])
 def test_speed_through_a_corner(angle: float, speed: float) -> None:
     """One of the moves lies along an axis, so that the acceleration towards the centre is once that axis' own."""

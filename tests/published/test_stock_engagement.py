@@ -1,4 +1,4 @@
-"""Engagement angle against cos(phi) = 1 - 2 ae / D (Fundamentals of Machining Processes, 2nd edition, page 174)."""
+"""Engagement angle against cos(phi) = 1 - 2 ae / D (El-Hofy, Fundamentals of Machining Processes, 2nd ed., p. 174)."""
 
 from __future__ import annotations
 
@@ -7,8 +7,8 @@ import math
 import numpy as np
 import pytest
 
-from gclint.setup.types import Tool
 from gclint.stock.engage import engage
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, setup
 
 D = 6.0

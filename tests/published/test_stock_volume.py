@@ -10,8 +10,8 @@ import numpy as np
 import pytest
 import shapely
 
-from gclint.setup.types import Tool
 from gclint.stock.engage import engage
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, setup
 
 BOX = shapely.box(0, 0, 60, 40)

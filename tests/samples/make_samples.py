@@ -270,7 +270,7 @@ def tide_dial() -> bytes:
     """Cured epoxy, 1/8 in down-cut on the hand-dialled router: every way down is a ramp of about 3 degrees."""
     post = Post(decimals=3, zeros="full", code_width=2)
     post.say("TIDE DIAL  LOWTIDE WORKSHOP")
-    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL B")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL 2")
     post.blocks("G21", "G90 G94", "G17", "G54", "T1", "S12500 M03")
     post.rapid(z=15)
     for radius in (32.0, 20.0):
@@ -294,7 +294,7 @@ def tide_dial() -> bytes:
 def shelf_bracket() -> bytes:
     """Birch plywood, 1/4 in up-cut: two bored holes, then the outline in three laps with tabs in the last."""
     post = Post(decimals=3, zeros="bare")
-    for line in ("shelf bracket, lowtide workshop", "tool 2: 6.35 mm flat end mill, 2 flutes, dial C"):
+    for line in ("shelf bracket, lowtide workshop", "tool 2: 6.35 mm flat end mill, 2 flutes, dial 3"):
         post.say(line)
     post.blocks("G90 G94 G17", "G21", "G54", "T2", "M3 S16000")
     post.rapid(z=20)
@@ -305,6 +305,67 @@ def shelf_bracket() -> bytes:
     shape = round_box((-3.175, -3.175), (143.175, 83.175), 13.175, clockwise=True)
     down_to(post, shape[0], 6, 0, 500)
     contour(post, shape, [-4, -8, -11.9], 2000, 1500, tab=3)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
+def _binnacle(title: str, tool: str, number: int) -> Post:
+    post = Post(decimals=3, zeros="point")
+    post.say(f"BINNACLE CAP, BIRCH PLYWOOD 18 MM: {title}")
+    post.say(tool)
+    post.blocks("G90 G94 G17", "G21", "G54", f"T{number}", "M3 S16000")
+    post.rapid(z=20)
+    return post
+
+
+def binnacle_rough() -> bytes:
+    """Birch plywood, 1/4 in up-cut: a pocket of 68 by 28 mm, 0.5 mm left on its wall and floor."""
+    post = _binnacle("ROUGH", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    down_to(post, (40, 40), 6, 0, 500)
+    groove(post, (40, 40), (80, 40), steps(-7.5, 2.5), 1500)
+    for lap in range(1, 5):
+        k = 2.5 * lap + (0.325 if lap == 4 else 0)
+        start, path = box((40 - k, 40 - k), (80 + k, 40 + k))
+        post.line(*start, f=2000)
+        for segment in path:
+            post.go(segment)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
+def binnacle_finish() -> bytes:
+    """The same pocket, 1/8 in down-cut: down in what was cleared, the floor, then the wall in two levels."""
+    post = _binnacle("FINISH", "T1 1/8 IN FLAT 2 FLUTE DIAL C", 1)
+    post.rapid(60, 40)
+    post.rapid(z=-7)
+    post.line(z=-7.4, f=400)
+    post.line(50, 40, -8, f=1100)
+    for row in range(12):
+        ends, y = (28.5, 91.5), 28.5 + 23 * row / 11
+        post.line(ends[row % 2], y, f=1300)
+        post.line(ends[(row + 1) % 2], y)
+    for level in (-4, -8):
+        post.rapid(z=6)
+        post.rapid(60, 40)
+        post.rapid(z=level + 0.6)
+        post.line(50, 30, level, f=1100)
+        start, path = round_box((27.5875, 27.5875), (92.4125, 52.4125), 2, clockwise=False)
+        post.line(*start)
+        for segment in path:
+            post.go(segment, f=1500)
+        post.line(50, 30)
+    post.rapid(z=20)
+    post.blocks("M5", "G0 X0 Y0", "M30")
+    return post.bytes()
+
+
+def binnacle_back() -> bytes:
+    """The other side, 1/4 in up-cut: a round opening through the floor of the pocket, bored from below."""
+    post = _binnacle("SECOND SIDE, TURNED OVER LEFT TO RIGHT", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    down_to(post, (65, 40), 6, 0, 500)
+    bore(post, (60, 40), 5, 1.5, -11, 1200)
     post.rapid(z=20)
     post.blocks("M5", "G0 X0 Y0", "M30")
     return post.bytes()
@@ -342,8 +403,8 @@ def rail_cleat() -> bytes:
     post = Post(decimals=4, numbers=5, zeros="point")
     post.bare("%")
     post.say("RAIL CLEAT")
-    post.say("T1 D=6. CR=0. - FLAT END MILL 3 FLUTE")
-    post.say("T2 D=4. - DRILL")
+    post.say("T1 6 MM FLAT, 3 FLUTES")
+    post.say("T2 4 MM DRILL")
     post.blocks("G90 G94 G17 G49 G40 G80", "G21", "G53 G0 Z0.", "T1 M6", "S16000 M3", "G54", "M8", "G4 P4.")
     post.forget()
     post.rapid(2, 0)
@@ -451,7 +512,7 @@ def oar_rack() -> bytes:
     """HDPE, one flute: lower case, words glued together, and all travel written as G1 at the cutting feed."""
     post = Post(decimals=3, zeros="bare", space="", lower=True, comment="; {}")
     post.say("oar rack, lowtide workshop")
-    post.say("t3 6mm single flute up-cut, dial c")
+    post.say("t3 6mm single flute up-cut, dial 3")
     post.blocks("G21", "G90", "G94", "G17", "G54", "T3", "M3 S16000")
     post.line(z=6, f=800)
     for number in range(4):
@@ -486,7 +547,7 @@ def sheave_cheek() -> bytes:
     post = Post(decimals=3, numbers=10, zeros="point")
     post.bare("%")
     post.say("SHEAVE CHEEK")
-    post.say("T1 D=6. FLAT END MILL 3 FLUTE, COMPENSATED IN THE CONTROLLER BY D1")
+    post.say("T1 6 MM FLAT, 3 FLUTES, COMPENSATED IN THE CONTROLLER BY D1")
     post.blocks("G90 G94 G17 G49 G40 G80", "G21", "G53 G0 Z0.", "T1 M6", "S16000 M3", "G54", "M8", "G4 P4.")
     post.forget()
     post.rapid(-48, 26)
@@ -580,8 +641,8 @@ def bosun_plate() -> bytes:
     post = Post(decimals=3, numbers=5, zeros="point")
     post.bare("%")
     post.say("BOSUN PLATE")
-    post.say("T2 D=4. - DRILL")
-    post.say("T1 D=6. CR=0. - FLAT END MILL 3 FLUTE")
+    post.say("T2 4 MM DRILL")
+    post.say("T1 6 MM FLAT, 3 FLUTES")
     post.blocks("G90 G94 G17 G49 G40 G80", "G21", "G53 G0 Z0.", "T2 M6", "S7000 M3", "G54", "M8", "G4 P4.")
     post.forget()
     post.rapid(15, 15)
@@ -608,7 +669,7 @@ def tide_gate() -> bytes:
     """Birch plywood between clamps: grooves, a stop for the tool change, a tabbed outline by a compression tool."""
     post = Post(decimals=3, zeros="bare")
     post.say("tide gate, lowtide workshop")
-    post.say("t1 1/8 in down-cut, then t5 1/4 in compression. dial c for both. clamps left and right, 20 mm")
+    post.say("t1 1/8 in down-cut, then t5 1/4 in compression. dial 3 for both. clamps left and right, 20 mm")
     post.blocks("G21", "G90 G94 G17", "G54", "T1", "M3 S16000")
     post.rapid(z=30)
     post.rapid(20, 20)
@@ -617,7 +678,7 @@ def tide_gate() -> bytes:
         groove(post, (20, y), (140, y), [-1.5, -3], 1600)
         post.rapid(z=6)
     post.rapid(z=30)
-    post.blocks("M5", "M0 (put in t5, set z zero anew, dial c)", "T5", "M3 S16000")
+    post.blocks("M5", "M0 (put in t5, set z zero anew, dial 3)", "T5", "M3 S16000")
     post.forget()
     post.rapid(z=30)
     shape = round_box((-3.175, -3.175), (163.175, 83.175), 13.175, clockwise=True)
@@ -633,7 +694,7 @@ def berth_tag() -> bytes:
     """Birch plywood on the vacuum bed, between stop pins: two tags cut free by a compression tool, with no tabs."""
     post = Post(decimals=3, zeros="bare")
     post.say("berth tags, lowtide workshop")
-    post.say("t5 1/4 in compression, dial c. on the vacuum bed, stop pins left and front")
+    post.say("t5 1/4 in compression, dial 3. on the vacuum bed, stop pins left and front")
     post.blocks("G21", "G90 G94 G17", "G54", "T5", "M3 S16000")
     post.rapid(z=15)
     for x in (0.0, 80.0):
@@ -678,7 +739,7 @@ def deck_plank() -> bytes:
 def tide_ring() -> bytes:
     post = Post(decimals=3, zeros="full", code_width=2)
     post.say("TIDE RING  LOWTIDE WORKSHOP")
-    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL B")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL 2")
     post.blocks("G21", "G90 G94", "G17", "G54", "T1", "S12500 M03")
     post.rapid(z=15)
     for radius in (30.0, 24.0):
@@ -693,10 +754,10 @@ def tide_ring() -> bytes:
 
 
 def compass_rose() -> bytes:
-    """What the card takes at dial C, and the shop's own test cuts found to make dust."""
+    """What the card takes at dial 3, and the shop's own test cuts found to make dust."""
     post = Post(decimals=3, zeros="full", code_width=2)
     post.say("COMPASS ROSE  LOWTIDE WORKSHOP")
-    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL C")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DOWN-CUT  DIAL 3")
     post.blocks("G21", "G90 G94", "G17", "G54", "T1", "S16000 M03")
     post.rapid(z=15)
     for radius in (34.0, 27.0, 20.0):
@@ -711,7 +772,7 @@ def compass_rose() -> bytes:
 def float_plate() -> bytes:
     post = Post(decimals=3, zeros="bare")
     post.say("float plate")
-    post.say("T3 6 mm one flute, dial F")
+    post.say("T3 6 mm one flute, dial 6")
     post.blocks("G21 G90 G94 G17", "G54", "T3", "M3 S26500")
     post.rapid(z=10)
     shape = round_box((-3, -3), (93, 53), 9, clockwise=True)
@@ -808,7 +869,7 @@ def porthole() -> bytes:
 def crate_lid() -> bytes:
     post = Post(decimals=3, numbers=10, zeros="full")
     post.say("CRATE LID MDF")
-    post.say("T2 1/4 IN FLAT 2 FLUTE UP-CUT DIAL C")
+    post.say("T2 1/4 IN FLAT 2 FLUTE UP-CUT DIAL 3")
     post.blocks("G21 G90 G94 G17", "G54", "T2", "S16000 M3")
     post.rapid(z=15)
     for row in range(5):
@@ -869,7 +930,7 @@ def fender_step() -> bytes:
 def name_plate() -> bytes:
     post = Post(decimals=3, zeros="point")
     post.say("NAME PLATE BEECH")
-    post.say("T1 1/8 IN FLAT 2 FLUTE DIAL C - T4 60 DEG V DIAL C")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DIAL 3 - T4 60 DEG V DIAL 3")
     post.blocks("G21 G90 G94 G17", "G54", "T1 M6", "S16000 M3")
     post.rapid(z=15)
     shape = round_box((4, 4), (156, 41), 6, clockwise=False)
@@ -888,7 +949,7 @@ def name_plate() -> bytes:
 def peg_board() -> bytes:
     post = Post(decimals=3, zeros="full")
     post.say("PEG BOARD, BIRCH PLYWOOD 18 MM")
-    post.say("T1 1/8 IN FLAT 2 FLUTE DIAL C")
+    post.say("T1 1/8 IN FLAT 2 FLUTE DIAL 3")
     post.blocks("G21 G90 G94 G17", "G54", "T1", "S16000 M3")
     post.rapid(z=15)
     for x in (20.0, 60.0, 100.0):
@@ -903,7 +964,7 @@ def peg_board() -> bytes:
 def ferry_token() -> bytes:
     post = Post(decimals=2, zeros="full")
     post.say("FERRY TOKEN, CAST ACRYLIC")
-    post.say("T3 6 MM ONE FLUTE DIAL C")
+    post.say("T3 6 MM ONE FLUTE DIAL 3")
     post.blocks("G21 G90 G94 G17", "G54", "T3", "S16000 M3")
     post.rapid(z=15)
     down_to(post, (20, 0), 5, 0, 250)
@@ -925,7 +986,7 @@ def ferry_token() -> bytes:
 def first_pour() -> bytes:
     post = Post(decimals=3, zeros="bare")
     post.say("first pour: coaster with a ring and a cross, cured epoxy")
-    post.say("T1 1/8 in flat, 2 flutes, down-cut. Dial D")
+    post.say("T1 1/8 in flat, 2 flutes, down-cut. Dial 4")
     post.blocks("G21 G90 G94 G17", "G54", "T1", "M3 S19500")
     post.rapid(z=10)
     down_to(post, (30, 0), 5, 0, 300)
@@ -1031,9 +1092,12 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "epoxy-trial/test-cuts.nc": epoxy_trial,
     "tide-dial/tide-dial.nc": tide_dial,
     "shelf-bracket/shelf-bracket.nc": shelf_bracket,
+    "binnacle-cap/rough.nc": binnacle_rough,
+    "binnacle-cap/finish.nc": binnacle_finish,
+    "binnacle-cap/back.nc": binnacle_back,
     "harbour-sign/harbour-sign.tap": harbour_sign,
     "rail-cleat/rail-cleat.nc": rail_cleat,
-    "half-hull/half-hull.ngc": half_hull,
+    "half-hull/half-hull.nc": half_hull,
     "oar-rack/oar-rack.gcode": oar_rack,
     "plank-hook/plank-hook.nc": plank_hook,
     "sheave-cheek/sheave-cheek.nc": sheave_cheek,
@@ -1057,7 +1121,7 @@ PROGRAMS: dict[str, Callable[[], bytes]] = {
     "peg-board/peg-board.nc": peg_board,
     "ferry-token/ferry-token.nc": ferry_token,
     "first-pour/first-pour.nc": first_pour,
-    "mooring-plate/mooring-plate.ngc": mooring_plate,
+    "mooring-plate/mooring-plate.nc": mooring_plate,
     "drift-box/drift-box.nc": drift_box,
 }
 

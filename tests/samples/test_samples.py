@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from gclint.judge.finding import Checked
+from gclint.tables.finding import Checked
 from tests.samples import make_samples
 
 SAMPLES = make_samples.SAMPLES
@@ -28,7 +28,7 @@ def test_every_program_is_listed_and_every_folder_has_a_job() -> None:
     assert programs == set(NAMES) == set(make_samples.PROGRAMS)
     for name in NAMES:
         job = tomllib.loads((SAMPLES / name).with_name("job.toml").read_text())
-        assert job["program"] == Path(name).name
+        assert Path(name).name in ([job["program"]] if isinstance(job["program"], str) else job["program"])
 
 
 @pytest.mark.parametrize("file", sorted(SAMPLES.rglob("*.toml")), ids=lambda p: p.relative_to(SAMPLES).as_posix())
@@ -62,13 +62,13 @@ def test_a_second_reader_finds_no_difference(name: str) -> None:
     from gclint.motion.interpret import interpret
     from gclint.motion.second_reader import read_again
     from gclint.program.read import read
-    from gclint.setup.types import Controller
+    from gclint.tables.setup import Controller
 
     program = read((SAMPLES / name).read_bytes(), name)
     compared = read_again(program, interpret(program, Controller()))
     assert compared.differences == []
     if compared.words < compared.blocks:  # the second reader knows neither expressions nor flow
-        assert name in ("mooring-plate/mooring-plate.ngc", "bollard-row/bollard-row.nc")
+        assert name in ("mooring-plate/mooring-plate.nc", "bollard-row/bollard-row.nc")
         return
     assert compared.words == compared.blocks == len(program.block_line)
     skipped = sum(over.blocks for over in compared.ends_not_compared.values())  # compensated blocks, canned cycles

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.setup.declared import Job, Shop
-from gclint.setup.toml_file import decode
+from gclint.toml.file import decode
 from tests.strategies import STEADY
 
 TOOL = '[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 mm"\n'

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from gclint.motion.interpret import interpret
 from gclint.program.read import read
 from gclint.setup.comments import said_in, tools_in
-from gclint.setup.types import Controller, Tool
+from gclint.tables.setup import Controller, Tool
 from tests.strategies import STEADY
 
 CUT = "G21 G90 G94 G17 G54\nM3 S10000\nG0 Z5\nG1 Z-1 F300\nG1 X50 F1000\nM30\n"
@@ -23,8 +23,8 @@ def tools(text: str) -> dict[int, Tool]:
 @pytest.mark.parametrize(
     ("text", "shape", "diameter", "flutes"),
     [
-        ("T1 D=2.7 CR=0 - ZMIN=-3 - flat end mill", "flat", 2.7, None),
-        ("T1 D=6 CR=3 - ball end mill", "ball", 6.0, None),
+        ("T1 CR=0 D=2.7 - flat end mill - deepest Z=-3", "flat", 2.7, None),
+        ("T1 ball end mill - CR=3 D=6", "ball", 6.0, None),
         ('1/4" Downcut Carbide End Mill001', "flat", 6.35, None),
         ("Use a 1/32inch Bit", None, 0.79375, None),
         ("TC: 3mm_Endmill_1flutes003", "flat", 3.0, 1),

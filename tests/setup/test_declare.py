@@ -11,8 +11,8 @@ from gclint.motion.interpret import interpret
 from gclint.problem import Problem
 from gclint.program.read import read
 from gclint.setup.declare import Options, declare
-from gclint.setup.resolve import controller_of, resolve
-from gclint.setup.types import Setup
+from gclint.setup.resolve import shop_setup, with_program
+from gclint.tables.setup import Setup
 
 PLAIN = "G21 G90 G94 G17 G54\nM3 S10000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F300\nG1 X50 F1000\nG0 Z5\nM30\n"
 WITH_TOOL = PLAIN.replace("M3", "T3 M6\nM3")
@@ -38,7 +38,8 @@ def make(tmp_path: Path) -> Make:
                 (folder / name).write_text(text)
         declared = declare(Options(**options), str(folder / "part.nc"))  # type: ignore[arg-type]
         red = read(program.encode(), "part.nc")
-        return resolve(declared, red, interpret(red, controller_of(declared)))
+        setup = shop_setup(declared)
+        return with_program(setup, declared, red, interpret(red, setup.controller))
 
     return resolved
 

@@ -10,8 +10,8 @@ import jsonschema
 import pytest
 
 import gclint.setup.schema as made
+from gclint.cards.proof import prove
 from gclint.problem import Problem
-from gclint.setup.card_proof import prove
 
 HERE = Path(made.__file__).parent
 ROOT = HERE.parents[1]
@@ -88,7 +88,7 @@ def test_shipped_schema_is_the_generated_one(file: str) -> None:
 
 @pytest.mark.parametrize(("file", "text"), [("shop.schema.json", SHOP), ("job.schema.json", JOB)])
 def test_contract_examples_fit_the_schema_and_the_reader(file: str, text: str) -> None:
-    from gclint.setup.toml_file import decode
+    from gclint.toml.file import decode
 
     schema = json.loads((HERE / file).read_text(encoding="utf-8"))
     jsonschema.Draft202012Validator.check_schema(schema)

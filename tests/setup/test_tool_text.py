@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.setup.tool_text import stock_from_text, tool_from_text
-from gclint.setup.types import SHAPES, Tool
+from gclint.tables.setup import SHAPES, Tool
 from tests.strategies import STEADY
 
 

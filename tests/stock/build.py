@@ -9,9 +9,9 @@ from typing import Any
 import numpy as np
 
 from gclint.faults import Faults
-from gclint.motion.table import ARC_CCW, ARC_CW, LINE, RAPID, Motion
-from gclint.setup.types import Controller, Hold, Machine, Setup, Spindle, Stock, Tool
 from gclint.stock.contact import MIDDLE, MM, NO_BAND, NONE, SHARE, Contact, empty
+from gclint.tables.motion import ARC_CCW, ARC_CW, LINE, RAPID, Motion
+from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Stock, Tool
 
 Point = tuple[float, float, float]
 

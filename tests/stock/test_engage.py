@@ -7,11 +7,11 @@ import math
 import numpy as np
 import pytest
 
-from gclint.motion.table import COMPENSATED, LIFT_UNKNOWN, OTHER_FRAME, PROBE
 from gclint.problem import Problem
-from gclint.setup.types import Stock, Tool
 from gclint.stock.engage import engage
-from gclint.stock.table import SHANK, SIDE, TIP, Engagement
+from gclint.tables.engagement import SHANK, SIDE, TIP, Engagement
+from gclint.tables.motion import COMPENSATED, LIFT_UNKNOWN, OTHER_FRAME, PROBE
+from gclint.tables.setup import Stock, Tool
 from tests.stock.build import Path, box, columns, flat, setup
 
 BLANK = box((0, 60), (0, 40))

@@ -6,9 +6,9 @@ import math
 
 import pytest
 
-from gclint.setup.types import Tool
 from gclint.stock.engage import engage
-from gclint.stock.table import ENTRY_KINDS, Engagement
+from gclint.tables.engagement import ENTRY_KINDS, Engagement
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, flat, setup
 
 BLANK = box((0, 120), (0, 80))
@@ -43,9 +43,9 @@ def helix(radius: float, laps: int = 3) -> Path:
     ("path", "kind", "slope", "solid"),
     [
         (Path((40, 30, 0)).line(x=90, z=-3), "ramp", 3.4, 3.0),
-        (Path((40, 30, 0)).line(x=42, z=-3).line(x=90), "ramp", 56.3, 3.0),
+        (Path((40, 30, 0)).line(x=42, z=-3).line(x=90), "straight", 56.3, 3.0),
         (helix(3.0), "helix", 3.0, 3.0),
-        (helix(0.05), "helix", 72.6, 3.0),
+        (helix(0.05), "straight", 72.6, 3.0),
         (Path((43, 30, 0)).arc((40, 30), 360, z=-5), "helix", 14.9, 5.0),
     ],
 )
@@ -160,7 +160,9 @@ def test_a_plunge_is_not_averaged_with_the_ramp_that_goes_on_from_it() -> None:
 
 def test_a_short_curved_end_belongs_to_its_plunge() -> None:
     path = Path((40, 30, 0)).line(z=-1.8).line(x=40.02, z=-1.9).line(x=40.06, z=-1.96).line(x=40.1, z=-2).line(x=60)
-    assert run(path).entries.slope == pytest.approx([87.1], abs=0.2)
+    entries = run(path).entries
+    assert entries.slope == pytest.approx([math.degrees(math.atan(1.96 / 0.06))], abs=0.1)
+    assert entries.solid == pytest.approx([1.96], abs=1e-3)  # what is no steeper than 45 degrees is no part of it
 
 
 @pytest.mark.parametrize("pitch", [0.2, 0.5, 0.7])
@@ -173,3 +175,48 @@ def test_a_gentle_helix_goes_down_into_solid(pitch: float, radius: float) -> Non
     assert kinds(found) == ["helix"]
     assert found.entries.solid == pytest.approx([3 * pitch], abs=0.01)
     assert found.entries.under == pytest.approx([1.0], abs=0.02)
+
+
+def test_the_slope_is_that_of_the_steepest_half_diameter() -> None:
+    path = Path((20, 30, 0)).line(x=60, z=-1).line(x=63, z=-3).line(x=90, z=-3.5)
+    entries = run(path).entries
+    assert entries.slope == pytest.approx([math.degrees(math.atan(2 / 3))], abs=0.05)
+    assert entries.steep_move.tolist() == [1]
+    assert (entries.steep_drop[0], entries.steep_travel[0]) == pytest.approx((2.0, 3.0), abs=0.01)
+    assert entries.solid == pytest.approx([3.5], abs=0.02)
+
+
+def test_an_entry_begins_at_the_first_move_in_solid() -> None:
+    path = Path((40, 30, 30)).line(z=10).line(z=1).line(z=-2).line(z=-3).line(x=60)
+    entries = run(path).entries
+    assert (entries.first_move.tolist(), entries.last_move.tolist()) == ([2], [3])
+    assert entries.solid == pytest.approx([3.0], abs=1e-3)
+    assert entries.descent == pytest.approx([4.0])
+
+
+def test_a_rapid_into_solid_is_no_entry_and_parts_what_is_below_it() -> None:
+    path = Path((40, 30, 5)).line(z=-3).rapid(z=5).rapid(z=-5).line(z=-5.5).line(x=60)
+    entries = run(path).entries
+    assert kinds(run(path)) == ["straight", "straight"]
+    assert entries.solid == pytest.approx([3.0, 0.5], abs=1e-3)
+
+
+@pytest.mark.parametrize("beside", [0.3, 0.7, 1.5, 2.0, 4.0])
+def test_the_share_of_the_disc_decides_what_is_solid(beside: float) -> None:
+    """Geometry: the segment of a circle of 6 mm that stands over the wall of a slot as wide."""
+    path = Path((20, 30, 5)).line(z=-2).line(x=80).line(x=20).rapid(z=5).rapid(50, 30 + beside).line(z=-2).line(x=60)
+    found = run(path)
+    reach = math.acos((3 - beside) / 3)
+    exact = (reach - math.sin(reach) * math.cos(reach)) / math.pi
+    if exact < 0.1:
+        assert kinds(found)[1:] == ["open"]
+    else:
+        assert found.entries.solid[1] == pytest.approx(2.0, abs=0.01)
+        assert found.entries.under[1] == pytest.approx(exact, abs=0.02)
+
+
+def test_only_the_way_in_of_a_v_is_an_entry() -> None:
+    tool = Tool(1, "v", 6.0, angle=60.0)
+    path = Path((20, 30, 5)).line(z=-1).line(x=40).line(x=40.5, y=30.5, z=-2.5).line(40, 30, -1).line(y=50)
+    assert [kind for kind in kinds(run(path, tool)) if kind != "open"] == ["straight"]
+    assert [kind for kind in kinds(run(path)) if kind != "open"] == ["straight", "straight"]

@@ -11,11 +11,11 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from gclint import beside
-from gclint.motion.table import Motion
-from gclint.setup.types import Tool
 from gclint.stock import halves, sweeps
 from gclint.stock.engage import engage
-from gclint.stock.table import Engagement
+from gclint.tables.engagement import Engagement
+from gclint.tables.motion import Motion
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, setup
 
 NEAR = 40  # moves: the ones before the split may have been swept in one group with those behind it

@@ -7,10 +7,10 @@ import math
 import numpy as np
 import pytest
 
-from gclint.setup.types import Tool
 from gclint.stock import sweeps
 from gclint.stock.engage import engage
-from gclint.stock.table import ENTRY_KINDS, Engagement
+from gclint.tables.engagement import ENTRY_KINDS, Engagement
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, flat, setup
 
 BLANK = box((0, 60), (0, 40))

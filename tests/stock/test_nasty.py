@@ -12,9 +12,9 @@ from hypothesis import Phase, example, given, settings
 from hypothesis import strategies as st
 
 from gclint.problem import Problem
-from gclint.setup.types import SHAPES, Stock, Tool
 from gclint.stock.engage import engage
-from gclint.stock.table import ENTRY_KINDS, Engagement
+from gclint.tables.engagement import ENTRY_KINDS, Engagement
+from gclint.tables.setup import SHAPES, Stock, Tool
 from tests.stock.build import Path, box, columns, flat, setup
 
 ANY = st.one_of(
@@ -131,8 +131,8 @@ def test_work_without_end_stops_at_the_bound(monkeypatch: pytest.MonkeyPatch) ->
 def test_little_work_is_done_for_a_program_that_never_ends(monkeypatch: pytest.MonkeyPatch) -> None:
     from gclint.motion.interpret import interpret
     from gclint.program.read import read
-    from gclint.setup.types import Controller, Limits
     from gclint.stock import engage as stage
+    from gclint.tables.setup import Controller, Limits
 
     program = read(b"G21 G90 G0 X0 Y0 Z-1\nO1 while [1]\nG1 X40 F100\nX0 Y[#5421 + 0.1]\nO1 endwhile\nM2\n", "endless")
     motion = interpret(program, Controller(), Limits(blocks=1000, calls=10, moves=1000))

@@ -10,9 +10,9 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from gclint.setup.types import Tool
 from gclint.stock.engage import engage
 from gclint.stock.profile import Profile, profile
+from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, flat, setup
 from tests.stock.oracle import depths, distance
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
-from gclint.judge.packs import Rule
+from gclint.packs.pack import Rule
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.teach.drawings import VIEWS, drawings
 from gclint.teach.example import pair, shown
 from gclint.teach.listing import HERE, listing, named_lines

@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from gclint.judge.compile_packs import shipped_packs
+from gclint.knowledge.glossary import entry, glossary, groups, look_up, plain
+from gclint.knowledge.glosses import glosses
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.setup.glossary import entry, glossary, groups, look_up, plain
-from gclint.setup.glosses import glosses
 from gclint.teach.readme_words import with_words
 
 

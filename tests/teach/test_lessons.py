@@ -8,7 +8,7 @@ import pytest
 from click.testing import CliRunner
 
 from gclint.cli.main import gclint
-from gclint.setup.glossary import words_in
+from gclint.knowledge.glossary import words_in
 
 BAD = """G21 G90 G94 G17
 G54

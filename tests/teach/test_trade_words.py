@@ -19,8 +19,8 @@ import pytest
 
 from gclint.cli.main import VERBS
 from gclint.cli.main import gclint as program
-from gclint.judge.compile_packs import shipped_packs
-from gclint.setup.glossary import glossary, look_up
+from gclint.knowledge.glossary import glossary, look_up
+from gclint.packs.shipped_packs import shipped_packs
 
 ROOT = Path(__file__).parents[2]
 # Words that everybody knows and that mean something of their own here.

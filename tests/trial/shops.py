@@ -9,7 +9,8 @@ from pathlib import Path
 
 import numpy as np
 
-from gclint.setup.declared import Feed, Length, Position, Speed, ToolTable
+from gclint.setup.declared import ToolTable
+from gclint.toml.quantity import Feed, Length, Position, Speed
 from gclint.trial.plan import FAULTS, Cut, Plan
 from gclint.trial.plan_file import GRADES_FILE, plan_text
 from gclint.trial.scales import scales

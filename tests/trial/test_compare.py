@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from gclint.cli.main import run
 from gclint.problem import Problem
-from gclint.report.paper import Paper
+from gclint.report.text.paper import Paper
 from gclint.trial.compare import Better, compare, what_differs
 from gclint.trial.compare_out import picture_of, sentence, sheet
 from gclint.trial.learn import Lesson, learn

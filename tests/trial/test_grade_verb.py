@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from gclint.setup.declared import Feed, Length, Position, Speed, ToolTable
+from gclint.setup.declared import ToolTable
+from gclint.toml.quantity import Feed, Length, Position, Speed
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan
 from gclint.trial.plan_file import plan_text, read_grades
 from gclint.trial.scales import scales

@@ -13,11 +13,11 @@ from click.testing import CliRunner
 from msgspec.structs import replace
 
 from gclint.cli.main import gclint, run
+from gclint.digest.words import Lengths
 from gclint.problem import Problem
-from gclint.report.paper import Paper
-from gclint.report.words import Lengths
+from gclint.report.text.paper import Paper
 from gclint.setup.declared import Shop
-from gclint.setup.toml_file import decode
+from gclint.toml.file import decode
 from gclint.trial.into_shop import shop_text, writable
 from gclint.trial.learn import Lesson, learn
 from gclint.trial.learn_out import sheet

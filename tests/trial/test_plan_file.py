@@ -11,8 +11,9 @@ import jsonschema
 import pytest
 
 from gclint.problem import Problem
-from gclint.setup.declared import Feed, Length, Position, Speed, ToolTable
+from gclint.setup.declared import ToolTable
 from gclint.setup.schema import text_of
+from gclint.toml.quantity import Feed, Length, Position, Speed
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan, begun, graded
 from gclint.trial.plan_file import grades_of, grades_text, plan_of, plan_text, read_grades, read_plan, with_grade
 from gclint.trial.scales import scales

@@ -12,9 +12,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from gclint.cards.controller import names
 from gclint.check import trace
 from gclint.problem import Problem
-from gclint.setup.controllers import names
 from gclint.setup.declare import Options
 from gclint.trial.groove import path_of
 from gclint.trial.make import numbers_of
@@ -89,6 +89,20 @@ def commanded(shop: Path, card: str) -> None:
 
 def blocks(folder: Path) -> list[str]:
     return (folder / "test-cuts.nc").read_text(encoding="ascii").splitlines()
+
+
+def messages(lines: list[str]) -> list[str]:
+    """What each stop (M0, or an M6 that waits) tells, as one text."""
+    told: list[str] = []
+    said: list[str] = []
+    for line in lines:
+        if line.startswith("(MSG, "):
+            said.append(line[6:-1])
+        elif said and (line == "M0" or line.endswith("M6")):
+            told.append(" ".join(said))
+            said = []
+    assert not said
+    return told
 
 
 def apart(plan: Plan) -> list[tuple[float, float, float, float]]:
@@ -187,11 +201,58 @@ def test_the_dial_is_set_at_a_stop_and_seldom(here: Path, gclint: Gclint) -> Non
     assert len(set_on) <= 2 * 3
     for n in set_on[1:]:
         assert lines[n - 1] == "M0"
-        assert "set the dial to " in lines[n - 2]
+        assert any("set the dial to " in line for line in lines[n - 4 : n - 1])
     plan = read_plan(here / "first" / "plan.toml")
     stated = {"A": 9500, "B": 12500, "C": 16000}
     assert all(cut.speed == stated[str(cut.dial)] for cut in plan.cut)
     assert all(cut.true_speed is not None for cut in plan.cut)
+
+
+def test_every_stop_begins_with_the_spindle_off(here: Path, gclint: Gclint) -> None:
+    """A hand-started router goes on turning in the pause: nobody but the person switches it off."""
+    _code, out, _err = gclint("trial", "plan", "first", *FEW)
+    lines = blocks(here / "first")
+    said = messages(lines)
+    assert said
+    for words in said:
+        assert words.startswith("spindle off, wait until it stands still")
+        assert words.index("spindle off, wait") < words.index("look at cut")
+        assert words.endswith("hands clear, spindle on, then press start")
+    assert "M5" not in lines[:-2]  # the program cannot switch it
+    head = " ".join(lines[: lines.index("T1")])
+    assert "before the start: spindle off" in head
+    assert "router unplugged" in head
+    assert all(word in " ".join(out.split()) for word in ("No promise", "Spindle off, wait until it stands still"))
+    sheet = (here / "first" / "sheet.html").read_text()
+    assert "Spindle off; wait until it stands still." in sheet
+    assert "The law of the place" in sheet
+    cuts = len(read_plan(here / "first" / "plan.toml").cut)
+    assert sheet.count('<span class="box">') >= cuts  # one beside each cut, and those of each change
+    assert sheet.count("Before cut ") >= 1
+
+
+@pytest.mark.parametrize("card", ["shop-3-axis", "shop-mill-macros", "hobby-3-axis"])
+def test_a_driven_spindle_is_stopped_and_started_by_the_program(
+    card: str, here: Path, shop: Path, gclint: Gclint
+) -> None:
+    commanded(shop, card)
+    assert gclint("trial", "plan", "first", *FEW, "--feed", "600 to 1500 mm/min")[0] == 0
+    lines = blocks(here / "first")
+    stops = [n for n, line in enumerate(lines) if line == "M0"]
+    assert stops
+    for n in stops:
+        before = lines[:n]
+        assert max(k for k, line in enumerate(before) if line == "M5") > max(
+            k for k, line in enumerate(before) if line.startswith("M3 ")
+        )
+        assert lines[n + 1].startswith("M3 S")
+        assert lines[n + 2].startswith("G4 P")
+    for words in messages(lines):
+        assert words.startswith("spindle off, wait until it stands still")
+        assert words.endswith("hands clear, then press start")
+        assert "unplugged" not in words
+    head = " ".join(lines[: next(n for n, line in enumerate(lines) if line.startswith("M3 "))])
+    assert ("made unable to start" in head) == (card != "shop-mill-macros")  # a changer needs no hand at the collet
 
 
 def test_what_is_not_risky_comes_first_and_the_rest_is_chance(here: Path, gclint: Gclint) -> None:
@@ -424,7 +485,7 @@ def test_numbers_are_told_in_runs() -> None:
 def _plan() -> Plan:
     import datetime
 
-    from gclint.setup.declared import Length, Position
+    from gclint.toml.quantity import Length, Position
 
     three = (Length(1), Length(1), Length(1))
     return Plan("x", datetime.date(2026, 11, 25), "hdpe", "x.nc", three, (Position(0), Position(0)), three[:2])

@@ -6,9 +6,9 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Floats32
-from gclint.report.page.pack import Columns
-from gclint.report.tables import Tables
+from gclint.digest.pack import Columns
+from gclint.run import Tables
+from gclint.tables.field import fewer
 
 MOST_CELLS = 260  # along one side
 
@@ -19,7 +19,7 @@ def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
     box = engagement.box
     if box is None or box.x is None or box.y is None or box.top is None:
         return None
-    cut = _fewer(engagement.cut)
+    cut = fewer(engagement.surface, MOST_CELLS)
     thick = box.top - box.bottom if box.bottom is not None else None
     deepest = float(cut.max()) if cut.size else 0.0
     told: dict[str, Any] = {
@@ -30,13 +30,9 @@ def field_of(tables: Tables, columns: Columns) -> dict[str, Any] | None:
         if thick is not None:
             cut = np.minimum(cut, thick)
         told |= {"nx": cut.shape[1], "ny": cut.shape[0], "cut": columns.add(cut.ravel(), 1000.0, delta=True)}
+        start = engagement.surface_at_start
+        if start is not None:
+            start = fewer(start, MOST_CELLS)
+            start = start if thick is None else np.minimum(start, thick)
+            told["start"] = columns.add(start.ravel(), 1000.0, delta=True)
     return told
-
-
-def _fewer(cut: Floats32) -> Floats32:
-    """Every so many cells the deepest of them, so that no groove is lost."""
-    step = max(1, -(-max(cut.shape) // MOST_CELLS))
-    if step == 1:
-        return cut
-    rows, cols = np.arange(0, cut.shape[0], step), np.arange(0, cut.shape[1], step)
-    return np.asarray(np.maximum.reduceat(np.maximum.reduceat(cut, rows, axis=0), cols, axis=1))

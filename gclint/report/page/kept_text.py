@@ -7,7 +7,7 @@ from collections.abc import Iterable
 import numpy as np
 
 from gclint.columns import Column, Longs
-from gclint.program.table import Program
+from gclint.tables.program import Program
 
 WHOLE = 6_000_000  # characters; a longer program is kept in parts
 LONGEST = 300  # characters of one line

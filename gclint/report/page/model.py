@@ -7,17 +7,17 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Longs
-from gclint.judge.finding import Finding
-from gclint.motion.table import Motion
-from gclint.report import summary
+from gclint.digest import summary
+from gclint.digest.pack import MICRONS, Columns, packed, packed_json, short
+from gclint.digest.path import CUT, RAPID_CUT, Path, path_of
+from gclint.digest.simplify import simplified
+from gclint.digest.strips import strips
+from gclint.digest.words import Lengths
 from gclint.report.page.field import field_of
 from gclint.report.page.kept_text import kept_lines, text_of
-from gclint.report.page.pack import MICRONS, Columns, packed, packed_json, short
-from gclint.report.page.path import CUT, RAPID_CUT, Path, path_of
-from gclint.report.page.simplify import simplified
-from gclint.report.page.strips import strips
-from gclint.report.tables import Tables
-from gclint.report.words import Lengths
+from gclint.run import Tables
+from gclint.tables.finding import Finding
+from gclint.tables.motion import Motion
 
 FINE, COARSE = 200_000, 12_000  # pieces of the path: of the figure, and of what is drawn for paper
 LINES_PINNED = 100  # of one finding, whose points are never simplified away

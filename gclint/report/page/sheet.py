@@ -8,12 +8,8 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
-from gclint.judge.finding import Checked, Finding
-from gclint.report.cautions import cautions
-from gclint.report.gauge import gauge_of
-from gclint.report.pair_facts import PairFacts, pair_facts, pair_words
-from gclint.report.paper_words import on_paper
-from gclint.report.sheet_words import (
+from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
+from gclint.digest.sheet_words import (
     NO_FILES,
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
@@ -42,13 +38,17 @@ from gclint.report.sheet_words import (
     where_words,
     window_words,
 )
-from gclint.report.show_out import feed_words, load_words, speed_words
-from gclint.report.tables import Run
-from gclint.report.tool_facts import ToolFacts, tool_facts
-from gclint.report.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
-from gclint.setup.glossary import glossary
-from gclint.setup.glosses import glosses
-from gclint.setup.types import Setup, Stock
+from gclint.digest.tool_facts import ToolFacts, tool_facts
+from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
+from gclint.knowledge.glossary import glossary
+from gclint.knowledge.glosses import glosses
+from gclint.report.text.cautions import cautions, in_short
+from gclint.report.text.gauge import gauge_of
+from gclint.report.text.paper_words import on_paper
+from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
+from gclint.run import Run
+from gclint.tables.finding import Checked, Finding
+from gclint.tables.setup import Setup, Stock
 
 # What the page is called for each reader, and its parts in order.
 READERS: dict[str, tuple[str, tuple[str, ...]]] = {
@@ -92,6 +92,7 @@ def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
         "house": house_words(checked),
         "on_paper": on_paper(checked),
         "cautions": cautions(run.material_cautions),
+        "in_short_cautions": in_short(run.material_cautions),
         "words": words.used(),
         "fingerprint": checked.fingerprint,
     }  # fmt: skip
@@ -366,11 +367,8 @@ def _tool_rows(
         most = f" (most {facts.chip_operation} cuts)" if facts.chip_usual_mm else ""
         rows.append(("chip", [f"{lengths.lengths(*usual)}{most}{known}"]))
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
-    if row.ap_max_mm is not None and row.ae_max_mm is not None:
-        deepest = f"; tip down to {lengths.length(facts.deepest_mm)} below the top" if facts.deepest_mm else ""
-        rows.append(("depth", [
-            f"at most {lengths.length(row.ap_max_mm)} deep at once, {lengths.length(row.ae_max_mm)} wide{deepest}"
-        ]))  # fmt: skip
+    if depth := depth_words(facts, lengths):
+        rows.append(("depth", [depth]))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]

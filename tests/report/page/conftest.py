@@ -14,8 +14,8 @@ import numpy as np
 import pytest
 
 from gclint.check import run
-from gclint.report.page_out import page
-from gclint.report.tables import Run
+from gclint.report.page.page_out import page
+from gclint.run import Run
 from gclint.setup.declare import Options
 
 ROOT = Path(__file__).resolve().parents[3]

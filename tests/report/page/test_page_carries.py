@@ -17,9 +17,9 @@ from gclint.cli.pages import Pages, page_target
 from gclint.folder.outcome import Source
 from gclint.problem import Problem
 from gclint.report.page import kept_text, model
+from gclint.report.page.page_out import contents, page
 from gclint.report.page.sheet import Words
-from gclint.report.page_out import contents, page
-from gclint.report.tables import Run
+from gclint.run import Run
 from tests.bench.make_program import finishing_program
 from tests.report.page.conftest import Carried
 
@@ -98,7 +98,7 @@ def test_every_finding_has_its_words_its_place_and_its_line(page_of: Callable[..
 
 
 def test_trade_words_are_explained_as_the_glossary_does(sample_page: Callable[[str], str]) -> None:
-    from gclint.setup.glossary import glossary
+    from gclint.knowledge.glossary import glossary
 
     html = sample_page("tide-ring")
     means = entities.escape(glossary()["ramp"].means, quote=False).replace('"', "&#34;")
@@ -192,10 +192,11 @@ def test_the_list_of_pages_escapes_names() -> None:
     assert "<h1>0 programs</h1>" in contents([], "0.0")
 
 
-def test_a_dial_mark_keeps_its_case_among_the_words(sample_page: Callable[[str], str]) -> None:
-    html = sample_page("tide-dial")
-    assert "<dt>dial B</dt>" in html
-    assert "<dt>dial b</dt>" not in html
+def test_a_dial_mark_keeps_its_case_among_the_words() -> None:
+    words = Words()
+    words("Dial B, and then a chip.")
+    words("Turn it to dial B.")
+    assert "dial B" in [word for word, _ in words.used()]
 
 
 def test_many_findings_are_listed_in_short_first(page_of: Callable[..., str]) -> None:

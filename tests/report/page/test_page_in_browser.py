@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from gclint.report.page_out import Reader, page
-from gclint.report.tables import Run
+from gclint.report.page.page_out import Reader, page
+from gclint.run import Run
 from tests.bench.make_program import finishing_program
 from tests.page_picture import looks
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE

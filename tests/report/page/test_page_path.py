@@ -8,10 +8,10 @@ import numpy as np
 import pytest
 
 from gclint.check import trace
-from gclint.report.page.pack import Columns
-from gclint.report.page.path import CHORD, CUT, RAPID_AIR, RAPID_CUT, Path, chip_place, path_of
-from gclint.report.page.simplify import simplified
-from gclint.report.tables import Tables
+from gclint.digest.pack import Columns
+from gclint.digest.path import CHORD, CUT, RAPID_AIR, RAPID_CUT, Path, chip_place, path_of
+from gclint.digest.simplify import simplified
+from gclint.run import Tables
 from gclint.setup.declare import Options
 
 PROGRAM = b"""G21 G90 G94 G17 G54

@@ -7,7 +7,7 @@ export interface PathTold {
 }
 export interface Field {
   x: [number, number]; y: [number, number]; top: number; thick: number | null; declared: boolean; placed: boolean;
-  deepest: number; nx?: number; ny?: number; cut?: Told;
+  deepest: number; nx?: number; ny?: number; cut?: Told; start?: Told; // start: as the program finds it
 }
 export interface Run {
   to: number[]; chip_low: (number | null)[]; chip_high: (number | null)[];
@@ -41,7 +41,7 @@ export interface Model {
   tools: Strip[]; findings: Finding[]; lines: number; kept: Told | null;
 }
 
-// Kinds of a piece of the path, as gclint/report/page/path.py numbers them.
+// Kinds of a piece of the path, as gclint/digest/path.py numbers them.
 export const RAPID = 0, AIR = 1, CUT = 2, CRASH = 3, BREAK = 4;
 export const UNKNOWN = 255;
 

@@ -54,7 +54,7 @@ class Sheet {
   private readonly levels: Levels;
   private readonly all: Quantity[];
   private quantity: Quantity;
-  private shown: Shown = { stock: true, rapids: true, air: true, tool: null };
+  private shown: Shown = { stock: true, before: false, rapids: true, air: true, tool: null };
   private scene: PathScene | null = null;
   private plan: Plan | null = null;
   private readonly planBox = make("figure", { class: "from-above" });
@@ -179,7 +179,7 @@ class Sheet {
     const tools = make("select", { id: "only-tool" }, make("option", { value: "" }, "all tools"));
     this.model.tools.forEach((strip) => tools.append(make("option", { value: String(strip.tool) }, strip.tool < 0 ? "tool not named" : `tool ${strip.tool}`)));
     tools.addEventListener("change", () => { this.shown.tool = tools.value === "" ? null : Number(tools.value); this.refresh(); });
-    const box = (key: "stock" | "rapids" | "air", label: string) => {
+    const box = (key: "stock" | "before" | "rapids" | "air", label: string) => {
       const input = make("input", { type: "checkbox", id: `show-${key}` });
       input.checked = this.shown[key];
       input.addEventListener("change", () => { this.shown[key] = input.checked; this.refresh(); });
@@ -188,7 +188,7 @@ class Sheet {
     return make("div", { class: "controls" },
       make("label", {}, "Coloured by ", select),
       this.model.tools.length > 1 ? make("label", {}, "Show ", tools) : null,
-      box("stock", "stock as it is left"), box("rapids", "rapids"), box("air", "feeds in the air"));
+      box("stock", "stock as it is left"), this.model.field?.start ? box("before", "stock as earlier programs left it") : null, box("rapids", "rapids"), box("air", "feeds in the air"));
   }
 
   private views(canvas: HTMLCanvasElement): HTMLElement {

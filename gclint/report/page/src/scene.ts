@@ -30,7 +30,7 @@ const FOR_STOCK = 0.45, FOR_KIND: [number, number][] = [[CRASH, 0.15], [RAPID, 0
 interface Part { cost: number; form: string; make: () => Object3D } // form: what it is drawn by
 interface Few { group: Group; drawn: Drawn[] }
 
-export interface Shown { stock: boolean; rapids: boolean; air: boolean; tool: number | null }
+export interface Shown { stock: boolean; before: boolean; rapids: boolean; air: boolean; tool: number | null }
 
 export type View = "corner" | "above" | "front" | "side";
 
@@ -42,7 +42,8 @@ export class PathScene {
   private readonly centre: Vector3;
   private readonly radius: number;
   private readonly box: [Vector3, Vector3]; // corners of what is shown
-  private readonly cut: Float32Array | null; // of each cell of the stock, mm
+  private readonly left: Float32Array | null; // depth of each cell of the stock, mm, when the program has run
+  private readonly found: Float32Array | null; // and when it begins, where earlier programs have cut it
   private readonly over = new Scene(); // what is lit: over everything else
   private readonly always = new Group(); // what is drawn with every picture
   private readonly whole = new Group(); // everything, made part by part when it is first drawn
@@ -75,7 +76,9 @@ export class PathScene {
     this.box = [new Vector3(x0, y0, top - down), new Vector3(x1, y1, top + Math.max(up, 0))];
     this.centre = this.box[0].clone().add(this.box[1]).multiplyScalar(0.5);
     this.radius = Math.max(this.box[0].distanceTo(this.box[1]) / 2, 1);
-    this.cut = model.field?.cut && model.field.nx && model.field.ny ? columns.numbers(model.field.cut) : null;
+    const told = model.field?.nx && model.field.ny ? model.field : null;
+    this.left = told?.cut ? columns.numbers(told.cut) : null;
+    this.found = told?.start ? columns.numbers(told.start) : null;
     this.camera.up.set(0, 0, 1);
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableZoom = false; // the wheel scrolls the sheet; see `wheel`
@@ -378,6 +381,8 @@ export class PathScene {
     }
     return out;
   }
+
+  private get cut(): Float32Array | null { return this.shown.before && this.found ? this.found : this.left; }
 
   private shows(kind: number): boolean { return kind === RAPID ? this.shown.rapids : kind === AIR ? this.shown.air : true; }
 

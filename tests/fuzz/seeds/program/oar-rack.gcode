@@ -1,5 +1,5 @@
 ; oar rack, lowtide workshop
-; t3 6mm single flute up-cut, dial c
+; t3 6mm single flute up-cut, dial 3
 g21
 g90
 g94

@@ -1,0 +1,1 @@
+"""What to change, worked out with numbers."""

@@ -1,0 +1,1 @@
+"""Cards of materials and controllers: how they are written, proved and read."""

@@ -1,0 +1,1 @@
+"""What all reports need to have worked out."""

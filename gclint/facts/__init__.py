@@ -1,0 +1,1 @@
+"""The facts that rules look at, a file for each table."""

@@ -1,0 +1,49 @@
+"""The surface that is left when the program has run, asked at single points.
+
+What stands there at the end stood there all along: whatever meets it met solid material, at whatever moment. So less
+than what was there may be told, never more.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Floats
+from gclint.facts.chain import Chain
+from gclint.stock.assume import outline
+
+
+def surface(chain: Chain, x: Floats, y: Floats) -> Floats:
+    """Z of the finished surface at points, mm; -inf outside the blank, and where nothing was modelled."""
+    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
+    z = np.full(np.shape(x), -np.inf)
+    if box is None or box.top is None or cell <= 0 or not cut.size:
+        return z
+    x_low, _, y_low, _ = outline(box)
+    column, row = np.floor((x - x_low) / cell), np.floor((y - y_low) / cell)
+    inside = (column >= 0) & (row >= 0) & (column < cut.shape[1]) & (row < cut.shape[0])
+    z[inside] = box.top - cut[row[inside].astype(np.int64), column[inside].astype(np.int64)]
+    if box.bottom is not None:
+        z[z <= box.bottom] = -np.inf  # cut through: nothing is left
+    return z
+
+
+def highest_within(chain: Chain, x: float, y: float, radius: float) -> float:
+    """Z of the highest point of the finished surface within `radius` of a point, mm; -inf where there is none."""
+    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
+    if box is None or box.top is None or cell <= 0 or not cut.size:
+        return -np.inf
+    x_low, _, y_low, _ = outline(box)
+    rows, columns = (
+        np.arange(max(0, int((at - radius) / cell)), min(size, int((at + radius) / cell) + 1))
+        for at, size in ((y - y_low, cut.shape[0]), (x - x_low, cut.shape[1]))
+    )
+    if not len(rows) or not len(columns):
+        return -np.inf
+    window = cut[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]
+    dx = x_low + (columns + 0.5) * cell - x
+    dy = y_low + (rows + 0.5) * cell - y
+    near = dx[None, :] ** 2 + dy[:, None] ** 2 <= radius * radius
+    least = float(window[near].min()) if near.any() else np.inf
+    z = box.top - least
+    return -np.inf if box.bottom is not None and z <= box.bottom else z

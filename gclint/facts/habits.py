@@ -1,0 +1,423 @@
+"""Facts about a program's own habits: a number that stands against all its like in the same program.
+
+One digit, point or sign that went wrong leaves the rest of the program as evidence. Each row of the table `oddities` is
+one word whose number stands apart, with the number that its like suggest. Nothing is said where the program has too few
+of the same sort to compare with.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import NamedTuple
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats, numbered
+from gclint.facts.chain import Chain, once
+from gclint.facts.fact import Build, Table, number, text
+from gclint.knowledge.numbers import model_number
+from gclint.tables.motion import ARC_CW, CYCLE, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID
+
+SORTS = ("coordinate", "depth", "feed", "speed", "step")
+KINDS = ("digit", "sign", "swapped", "skipped")
+MOST_CANDIDATES = 400  # of one axis; a program with more extremes than this has no habit
+MOST_ROWS = 50
+
+
+class Oddity(NamedTuple):
+    """`value` and `like` are mm, mm/min or rev/min; `count` is how many of its like say otherwise."""
+
+    sort: str
+    kind: str
+    letter: str
+    line: int
+    move: int
+    value: float
+    like: float
+    count: int
+
+
+@once
+def oddities(chain: Chain) -> list[Oddity]:
+    """Every word that stands against its like, in the order of the lines; one a line."""
+    if len(chain.motion) < int(model_number("habit_least")):
+        return []
+    found: dict[int, Oddity] = {}
+    finders: tuple[Callable[[Chain], Iterator[Oddity]], ...] = (
+        _depths, _coordinates, _swapped, _feeds, _speeds, _steps
+    )
+    for finder in finders:
+        for one in finder(chain):
+            found.setdefault(one.line, one)
+            if len(found) >= MOST_ROWS:
+                break
+    return [found[line] for line in sorted(found)]
+
+
+def _words(chain: Chain, letter: str) -> tuple[Floats, Column]:
+    """[moves] the number behind the first such word on the move's line as written (NaN: none), and lines that have it.
+
+    Only lines that make one move: what a loop or a cycle does stands for no word of its own.
+    """
+    p, m = chain.program, chain.motion
+    words = np.flatnonzero(p.word_letter == ord(letter))
+    lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
+    lines, first = np.unique(lines, return_index=True)
+    values = p.word_value[words[first]]
+    made = np.full(len(m), np.nan)
+    if len(lines):
+        row = np.minimum(np.searchsorted(lines, m.line), len(lines) - 1)
+        has = lines[row] == m.line
+        made[has] = values[row[has]]
+    made[_many(chain)] = np.nan
+    return made, lines
+
+
+@once
+def _many(chain: Chain) -> Bools:
+    """[moves] whether the move's line makes more than one, or is no plain absolute move of its own."""
+    m = chain.motion
+    _, place = numbered(m.line)
+    counts = np.bincount(place)
+    odd: Bools = (counts[place] != 1) | (m.flags & (MACHINE | HOME | OTHER_FRAME | PROBE | CYCLE) != 0)
+    return odd
+
+
+@once
+def _unit(chain: Chain) -> Floats:
+    """[moves] mm in one unit of the program there."""
+    return np.where(chain.motion.flags & INCH != 0, 25.4, 1.0)
+
+
+@once
+def _typical(chain: Chain) -> Floats:
+    """[moves] the median length of the moves at feed around each, mm; NaN where there are too few."""
+    m = chain.motion
+    feeds = np.flatnonzero((m.kind != RAPID) & np.isfinite(m.length) & (m.length > 0))
+    made = np.full(len(m), np.nan)
+    half = int(model_number("habit_around"))
+    if len(feeds) < 2 * half:
+        return made
+    windows = np.lib.stride_tricks.sliding_window_view(m.length[feeds], 2 * half)
+    middle = np.median(windows[:: max(1, half // 2)], axis=1)
+    at = np.minimum(np.arange(len(windows))[:: max(1, half // 2)] + half, len(feeds) - 1)
+    made[:] = np.interp(np.arange(len(m)), feeds[at], middle)
+    return made
+
+
+# ---- coordinates
+
+
+def _axis(chain: Chain, letter: str) -> tuple[Floats, Floats, Floats, Floats]:
+    """[moves] the word as a place in mm (NaN: none, or it is no absolute place), where the axis was, and where it goes
+    when it next moves."""
+    m = chain.motion
+    start, end = (m.x0, m.x1) if letter == "X" else (m.y0, m.y1)
+    word, _ = _words(chain, letter)
+    value = word * _unit(chain)
+    absolute = np.isfinite(value) & (np.abs(value - end) < 1e-4)
+    value = np.where(absolute, value, np.nan)
+    # a word that is not named again stays in force: the next place is that of the next move which leaves it
+    stays = np.concatenate((np.abs(np.diff(end)) < 1e-9, [False]))
+    last = np.where(stays, len(end), np.arange(len(end)))
+    last = np.minimum.accumulate(last[::-1])[::-1] if len(last) else last
+    after = np.concatenate((end, [np.nan]))[np.minimum(last + 1, len(end))]
+    return value, start, after, end
+
+
+def _others_of(chain: Chain, letter: str) -> Iterator[tuple[int, float, float, float, int]]:
+    """Candidates of one axis: (move, value, lowest and highest of all other values, how many others)."""
+    value, _, _, _ = _axis(chain, letter)
+    rows = np.flatnonzero(np.isfinite(value))
+    if len(rows) < int(model_number("habit_least_places")):
+        return
+    order = rows[np.argsort(value[rows], kind="stable")]
+    v = value[order]
+    for n in (0, len(order) - 1):
+        others = np.delete(v, n)
+        yield int(order[n]), float(v[n]), float(others[0]), float(others[-1]), len(others)
+
+
+def _coordinates(chain: Chain) -> Iterator[Oddity]:
+    """A coordinate far outside all others, or a spike, that another point or sign would put among its like."""
+    for letter in "XY":
+        yield from _outside(chain, letter)
+        yield from _spikes(chain, letter)
+
+
+def _alternatives(value: float) -> Iterator[tuple[str, float]]:
+    for power in (10.0, 100.0, 1000.0, 10000.0):
+        yield "digit", value / power
+    yield "sign", -value
+
+
+def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
+    _, start, after, _ = _axis(chain, letter)
+    far = model_number("habit_outside")
+    for move, v, low, high, count in _others_of(chain, letter):
+        span = high - low
+        gap = max(v - high, low - v)
+        least = max(2 * _diameter(chain, move), 8.0)
+        before, then = float(start[move]), float(after[move])
+        for kind, a in _alternatives(v):
+            enough = max(far * span, least) if kind == "digit" else least
+            if kind == "sign" and not (low >= -0.1 * span if v < 0 else high <= 0.1 * span):
+                continue
+            if gap <= enough or not low - 0.02 * span <= a <= high + 0.02 * span:
+                continue
+            if not _nearer(a, v, before, then):
+                continue
+            yield Oddity("coordinate", kind, letter, int(chain.motion.line[move]), move, v, a, count)
+            break
+
+
+def _nearer(a: float, v: float, before: float, after: float) -> bool:
+    """Whether the other number would lie much nearer to the places before and after."""
+    sides = [p for p in (before, after) if np.isfinite(p)]
+    if not sides:
+        return False
+    return sum(abs(a - p) for p in sides) < model_number("habit_nearer") * sum(abs(v - p) for p in sides)
+
+
+def _diameter(chain: Chain, move: int) -> float:
+    tool = chain.setup.tools.get(int(chain.motion.tool[move]))
+    return tool.diameter if tool is not None else 0.0
+
+
+def _spikes(chain: Chain, letter: str) -> Iterator[Oddity]:
+    """Out a long way and straight back among short moves at feed, where another point or sign makes it short."""
+    m = chain.motion
+    value, start, _, end = _axis(chain, letter)
+    after = np.concatenate((end[1:], [np.nan]))
+    typical = _typical(chain)
+    with np.errstate(invalid="ignore"):
+        out, back = value - start, after - value
+        long = model_number("habit_spike") * typical
+        spike = (m.kind != RAPID) & (np.abs(out) > np.maximum(long, 5.0)) & (np.abs(back) > np.maximum(long, 5.0))
+        spike &= (np.sign(out) != np.sign(back)) & (np.abs(start - after) < 0.5 * np.abs(out))
+    rows = np.flatnonzero(spike)
+    if len(rows) > MOST_CANDIDATES or len(rows) > 0.02 * len(m) + 1:
+        return
+    for move in rows.tolist():
+        v = float(value[move])
+        near = 1.5 * float(typical[move])
+        low, high = sorted((float(start[move]), float(after[move])))
+        for kind, a in _alternatives(v):
+            if low - near <= a <= high + near and _nearer(a, v, float(start[move]), float(after[move])):
+                yield Oddity("coordinate", kind, letter, int(m.line[move]), move, v, a, len(m))
+                break
+
+
+def _swapped(chain: Chain) -> Iterator[Oddity]:
+    """X and Y changed over: each would fit the place before and after in the other's stead."""
+    m = chain.motion
+    x, x_from, _, x_end = _axis(chain, "X")
+    y, y_from, _, y_end = _axis(chain, "Y")
+    x_to, y_to = np.concatenate((x_end[1:], [np.nan])), np.concatenate((y_end[1:], [np.nan]))
+    typical = _typical(chain)
+    with np.errstate(invalid="ignore"):
+        now = np.hypot(x - x_from, y - y_from) + np.hypot(x - x_to, y - y_to)
+        other = np.hypot(y - x_from, x - y_from) + np.hypot(y - x_to, x - y_to)
+        odd = (m.kind != RAPID) & (now > np.maximum(2 * model_number("habit_spike") * typical, 20.0))
+        odd &= (other < 0.2 * now) & (other < 6 * typical)
+    rows = np.flatnonzero(odd)
+    if len(rows) > 3:
+        return
+    for move in rows.tolist():
+        yield Oddity("coordinate", "swapped", "X", int(m.line[move]), move, float(x[move]), float(y[move]), len(m))
+
+
+# ---- depths
+
+
+def _depths(chain: Chain) -> Iterator[Oddity]:
+    """A depth ten times its like, or a feed move up to where its like go down to."""
+    m = chain.motion
+    word, _ = _words(chain, "Z")
+    value = word * _unit(chain)
+    value = np.where(np.abs(value - m.z1) < 1e-4, value, np.nan)
+    feeds = np.isfinite(value) & (m.kind != RAPID)
+    rows = np.flatnonzero(feeds)
+    if len(rows) < int(model_number("habit_least_depths")):
+        return
+    v = value[rows]
+    deep = np.sort(v[v < 0])
+    yield from _too_deep(chain, rows, v, deep)
+    yield from _turned_up(chain, rows, v)
+
+
+def _too_deep(chain: Chain, rows: Column, v: Floats, deep: Floats) -> Iterator[Oddity]:
+    if len(deep) < 2:
+        return
+    lowest = float(deep[0])
+    same = int(np.count_nonzero(np.abs(deep - lowest) < 1e-6))
+    others = deep[same:]
+    if not len(others) or same > max(1, len(deep) // 8) or lowest > model_number("habit_deeper") * float(others[0]):
+        return
+    for power in (10.0, 100.0, 1000.0):
+        a = lowest / power
+        known = bool(np.any(np.abs(others - a) <= 0.01 * abs(a)))
+        next_step = len(others) >= 3 and 0.5 * float(others[0]) >= a >= 1.6 * float(others[0])
+        if known or next_step:
+            for move in rows[np.abs(v - lowest) < 1e-6].tolist():
+                yield Oddity("depth", "digit", "Z", int(chain.motion.line[move]), move, lowest, a, len(others))
+            return
+
+
+def _turned_up(chain: Chain, rows: Column, v: Floats) -> Iterator[Oddity]:
+    """G1 Z4 where all others of its sort say G1 Z-4, and no other move goes to that height."""
+    m = chain.motion
+    deep = v[v < 0]
+    heights = np.round(m.z1[np.isfinite(m.z1)], 3)
+    for move in rows[v > 0].tolist():
+        z = float(m.z1[move])
+        like = int(np.count_nonzero(np.abs(deep + z) <= 1e-3))
+        stays = _level_behind(chain, move, z)
+        last = move + stays
+        goes_down = last < len(m) and m.z1[last] < z  # an approach before the plunge
+        if like and not (stays == 1 and goes_down) and np.count_nonzero(heights == round(z, 3)) == stays:
+            yield Oddity("depth", "sign", "Z", int(m.line[move]), move, z, -z, like)
+
+
+def _level_behind(chain: Chain, move: int, z: float) -> int:
+    """How many moves end at this height in the run that begins with `move`."""
+    apart = np.flatnonzero(np.abs(chain.motion.z1[move:] - z) > 1e-3)
+    return int(apart[0]) if len(apart) else len(chain.motion) - move
+
+
+# ---- feeds and speeds
+
+
+def _feeds(chain: Chain) -> Iterator[Oddity]:
+    """An F ten times, or a tenth of, what moves of its sort have: straight down, or along."""
+    m = chain.motion
+    word, _ = _words(chain, "F")
+    feeds = (m.kind != RAPID) & np.isfinite(m.feed) & np.isfinite(m.length)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        drop = m.z0 - m.z1
+        across = np.hypot(m.x1 - m.x0, m.y1 - m.y0)
+        across = np.where(m.kind >= ARC_CW, np.maximum(across, np.abs(m.length) * 0.5), across)
+    sorts = np.where(drop > np.maximum(across, 1e-6), 0, np.where(np.abs(drop) <= across, 1, 2))
+    for sort in (0, 1):
+        for tool in chain.tools:
+            rows = np.flatnonzero(feeds & (sorts == sort) & (m.tool == tool))
+            yield from _odd_feeds(chain, rows, word)
+
+
+def _odd_feeds(chain: Chain, rows: Column, word: Floats) -> Iterator[Oddity]:
+    m = chain.motion
+    if len(rows) < int(model_number("habit_least")):
+        return
+    levels, place = numbered(np.round(m.feed[rows], 3))
+    counts = np.bincount(place)
+    if not 2 <= len(levels) <= 40:
+        return
+    for n, (f, count) in enumerate(zip(levels.tolist(), counts.tolist())):
+        if count > 0.1 * len(rows):
+            continue
+        for factor in (0.1, 10.0):
+            like = int(counts[np.abs(levels - f * factor) <= 0.02 * f * factor].sum())
+            others = np.delete(levels, n)
+            apart = f > 5 * others.max() if factor < 1 else f < 0.2 * others.min()
+            if like < max(3, 3 * count) or not apart:
+                continue
+            of = rows[place == n]
+            said = [row for row in of.tolist() if np.isfinite(word[row])]
+            move = said[0] if said else int(of[0])
+            line = int(m.feed_line[move]) or int(m.line[move])
+            yield Oddity("feed", "digit", "F", line, move, float(f), float(f * factor), like)
+            break
+
+
+def _speeds(chain: Chain) -> Iterator[Oddity]:
+    """An S ten times, or a tenth of, all others of the program."""
+    m = chain.motion
+    known = np.isfinite(m.speed) & (m.kind != RAPID) & (m.speed_line > 0)
+    lines, first = np.unique(m.speed_line[known], return_index=True)
+    moves = np.flatnonzero(known)[first]
+    speeds = m.speed[moves]
+    if len(lines) < 3:
+        return
+    for n, s in enumerate(speeds.tolist()):
+        others = np.delete(speeds, n)
+        usual = float(np.median(others))
+        for factor in (0.1, 10.0):
+            alone = s > 5 * others.max() if factor < 1 else s < 0.2 * others.min()
+            if alone and abs(s * factor - usual) <= 0.02 * usual:
+                yield Oddity("speed", "digit", "S", int(lines[n]), int(moves[n]), s, s * factor, len(others))
+
+
+# ---- steps of depth
+
+
+def _steps(chain: Chain) -> Iterator[Oddity]:
+    """One step of depth twice as large as all others of one operation: a level was left out."""
+    m = chain.motion
+    level = (m.kind != RAPID) & (np.abs(m.z1 - m.z0) < 1e-6) & (m.z1 < 0) & (m.length > 0)
+    across = np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-6
+    rows = np.flatnonzero(level & (across | (m.kind >= ARC_CW)) & ~_many(chain))
+    if not len(rows):
+        return
+    begins = np.concatenate(([True], np.diff(m.tool[rows]) != 0))
+    for part in np.split(rows, np.flatnonzero(begins)[1:]):
+        yield from _steps_of(chain, part)
+
+
+def _steps_of(chain: Chain, rows: Column) -> Iterator[Oddity]:
+    m = chain.motion
+    z = np.round(m.z1[rows], 4)
+    change = np.flatnonzero(np.concatenate(([True], np.diff(z) != 0)))
+    levels, at = z[change], rows[change]
+    down = np.diff(levels) < 0
+    # stretches of levels that only go down: one operation, from its first level to its last
+    edges = np.flatnonzero(~down)
+    for first, last in zip(np.concatenate(([0], edges + 1)), np.concatenate((edges, [len(levels) - 1]))):
+        steps = -np.diff(levels[first : last + 1])
+        if len(steps) < int(model_number("habit_least_steps")):
+            continue
+        usual = float(np.median(steps))
+        same = np.abs(steps - usual) <= 0.02 * usual
+        double = np.flatnonzero(np.abs(steps - 2 * usual) <= 0.03 * usual)
+        if len(double) != 1 or np.count_nonzero(same) < len(steps) - 2 or double[0] == len(steps) - 1:
+            continue
+        n = int(first + double[0] + 1)
+        move = int(at[n])
+        line = int(chain.depth_line[move]) or int(m.line[move])
+        yield Oddity("step", "skipped", "Z", line, move, 2 * usual, usual, int(np.count_nonzero(same)))
+
+
+def _column(name: str, kind: type) -> Build:
+    def build(chain: Chain) -> Column:
+        return np.array([getattr(one, name) for one in oddities(chain)], dtype=kind)
+
+    return build
+
+
+def _coded(name: str, words: tuple[str, ...]) -> Build:
+    def build(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+        return np.array([words.index(getattr(one, name)) for one in oddities(chain)], dtype=np.int32), words
+
+    return build
+
+
+LETTERS = ("X", "Y", "Z", "F", "S")
+ODDITIES = Table(
+    "oddities",
+    "words whose number stands against all its like in the same program",
+    {
+        "sort": text("what the number is", _coded("sort", SORTS), words=SORTS),
+        "kind": text("how it stands apart", _coded("kind", KINDS), words=KINDS),
+        "letter": text("the word's letter", _coded("letter", LETTERS), words=LETTERS),
+        "line": number("", "line of the word", _column("line", float)),
+        "place": number("mm", "the number, of a coordinate, depth or step", _column("value", float)),
+        "place_like": number("mm", "the number that its like suggest", _column("like", float)),
+        "feed": number("mm/min", "the number, of a feed", _column("value", float)),
+        "feed_like": number("mm/min", "the feed that its like suggest", _column("like", float)),
+        "speed": number("rev/min", "the number, of a speed", _column("value", float)),
+        "speed_like": number("rev/min", "the speed that its like suggest", _column("like", float)),
+        "count": number("", "how many of its like say otherwise", _column("count", float)),
+    },
+    length=lambda chain: len(oddities(chain)),
+    tool=lambda chain: chain.motion.tool[_column("move", int)(chain)],
+    move=_column("move", np.int64),
+)

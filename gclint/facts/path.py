@@ -1,0 +1,208 @@
+"""Facts about a cut along its path: jumps of the engagement, the opening slot of a pocket, holes and pecks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats, numbered, one_of
+from gclint.cutting.formulas import engagement_angle
+from gclint.facts.chain import Chain, once
+from gclint.knowledge.numbers import model_number
+from gclint.tables.cutting import OPERATION
+from gclint.tables.motion import ARC_CCW, ARC_CW, RAPID
+
+
+@once
+def _along(chain: Chain) -> tuple[Floats, Column, Floats]:
+    """[pieces] length of cut up to the middle of each, the row of its pass, and its tool's diameter (NaN: unknown)."""
+    pieces, passes = chain.engagement.pieces, chain.engagement.passes
+    length = pieces.length.astype(np.float64)
+    middle = np.cumsum(length) - length / 2
+    of_pass = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right")
+    return middle, of_pass, diameters(chain)
+
+
+@once
+def diameters(chain: Chain) -> Floats:
+    """[pieces] full diameter of the tool, mm; NaN where it is not known."""
+    number = chain.motion.tool[chain.engagement.pieces.move]
+    known = np.full(len(number), np.nan)
+    for n, tool in chain.setup.tools.items():
+        known[number == n] = tool.diameter
+    return known
+
+
+def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Column:
+    """[pieces] row of the piece nearest to a place along the cut, -1 where none of the same pass lies near it."""
+    row = np.clip(np.searchsorted(middle, where), 1, len(middle) - 1)
+    row = row - (where - middle[row - 1] < middle[row] - where)
+    near = (np.abs(middle[row] - where) <= model_number("turn_near") * diameter) & (of_pass[row] == of_pass)
+    return np.where(near, row, -1)
+
+
+@once
+def angle_before(chain: Chain) -> Floats:
+    """[pieces] engagement angle about one diameter of path before, degrees, the largest of three places.
+
+    180 where the pass began later than that: nothing is known to have risen.
+    """
+    pieces = chain.engagement.pieces
+    before = np.zeros(len(pieces))
+    if len(pieces) < 2:
+        return before + 180.0
+    middle, of_pass, diameter = _along(chain)
+    usual, spread = model_number("before_corner"), model_number("before_corner_spread")
+    for back in (usual - spread, usual, usual + spread):
+        row = _at(middle, of_pass, middle - back * diameter, diameter)
+        before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
+    return before
+
+
+def angle_peak(chain: Chain) -> Floats:
+    """[pieces] largest engagement angle within the piece, degrees; `angle` is its mean.
+
+    Before an inside corner the second wall stands in front of the tool for as long as the layer on it is thick, which
+    is taken to be the layer on the first: the mean rise of the piece belongs to that part of it. No rise is larger
+    than the turn of the path.
+    """
+    pieces, before = chain.engagement.pieces, angle_before(chain)
+    mean = np.fmax(pieces.angle, np.where(turn(chain) > 0, engagement_angle(pieces.ae, diameters(chain)), 0.0))
+    rise = np.maximum(0.0, mean - before)
+    layer = diameters(chain) / 2 * (1 - np.cos(np.radians(before)))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length * model_number("sharpest_rise")))
+    peak = before + np.minimum(steep, turn(chain))
+    return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
+
+
+@once
+def turn(chain: Chain) -> Floats:
+    """[pieces] how far the path turns in X and Y around the piece, degrees; 0 where the pass begins or ends there."""
+    n = len(chain.engagement.pieces)
+    if n < 2:
+        return np.zeros(n)
+    middle, of_pass, diameter = _along(chain)
+    x, y = heading(chain, np.arange(n))
+    around = model_number("turn_around") * diameter
+    back, ahead = (_at(middle, of_pass, place, diameter) for place in (middle - around, middle + around))
+    cosine = np.clip(x[back] * x[ahead] + y[back] * y[ahead], -1.0, 1.0)
+    return np.where((back >= 0) & (ahead >= 0), np.degrees(np.arccos(cosine)), 0.0)
+
+
+def heading(chain: Chain, rows: Column) -> tuple[Floats, Floats]:
+    """Direction of travel in X and Y in the middle of each of `rows`, of length 1 (0 where there is none)."""
+    m, pieces = chain.motion, chain.engagement.pieces
+    of = pieces.move[rows]
+    x, y = m.x1[of] - m.x0[of], m.y1[of] - m.y0[of]
+    arc = np.flatnonzero((m.kind[of] >= ARC_CW) & (m.plane[of] == 17))
+    at = of[arc]
+    share = (pieces.start[rows][arc].astype(np.float64) + pieces.end[rows][arc]) / 2
+    angle = np.arctan2(m.y0[at] - m.cv[at], m.x0[at] - m.cu[at]) + np.radians(m.sweep[at]) * share
+    way = np.where(m.kind[at] == ARC_CCW, 1.0, -1.0)
+    x[arc], y[arc] = -np.sin(angle) * way, np.cos(angle) * way
+    long = np.hypot(x, y)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.nan_to_num(x / long), np.nan_to_num(y / long)
+
+
+def narrow_rest(chain: Chain) -> Floats:
+    """[pieces] of the cuts of this tool at this F that are no slots, the share of length that is narrow; 0 if none."""
+    return _of_feed(chain, lambda slot, narrow: (narrow & ~slot, ~slot))
+
+
+def slot_part(chain: Chain) -> Floats:
+    """[pieces] of the level cuts of this tool at this F, the share of length at full width."""
+    return _of_feed(chain, lambda slot, narrow: (slot, slot | ~slot))
+
+
+def _of_feed(chain: Chain, parts: Callable[[Bools, Bools], tuple[Bools, Bools]]) -> Floats:
+    """[pieces] of the level cuts of the same tool and F, the length of the first part over that of the second."""
+    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    if len(pieces) == 0:
+        return np.zeros(0)
+    move = pieces.move
+    level = (loads.operation <= OPERATION["finish"]) & (m.kind[move] != RAPID)
+    slot = loads.operation == OPERATION["slot"]
+    narrow = pieces.ae <= model_number("narrow_share") * loads.effective_diameter
+    group = _tool_and_feed(chain)
+    of, whole = parts(slot, narrow)
+    length = np.where(level, pieces.length, 0.0)
+    part, all_of = np.bincount(group, length * of), np.bincount(group, length * whole)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(all_of > 0, part / all_of, 0.0)[group]
+
+
+@once
+def _tool_and_feed(chain: Chain) -> Column:
+    """[pieces] a number for each pair of tool and F."""
+    m, move = chain.motion, chain.engagement.pieces.move
+    feeds, of_feed = numbered(np.nan_to_num(m.feed[move], nan=-1.0))
+    return numbered(m.tool[move].astype(np.int64) * len(feeds) + of_feed)[1]
+
+
+# entries: holes and pecks
+
+
+def bores(chain: Chain) -> Bools:
+    """[entries] whether the tool comes up again without a cut to the side: a hole as wide as the tool."""
+    entries, pieces, passes = chain.engagement.entries, chain.engagement.pieces, chain.engagement.passes
+    if len(entries) == 0 or len(passes) == 0:
+        return np.zeros(len(entries), bool)
+    level = np.concatenate(([0.0], np.cumsum(pieces.travel.astype(np.float64))))
+    own = np.maximum(entries.pass_, 0)
+    first = np.searchsorted(pieces.move, entries.first_move)
+    last = np.maximum(passes.last_piece[own].astype(np.int64) + 1, first)
+    found: Bools = (entries.pass_ >= 0) & (level[last] - level[first] <= model_number("straight_share") * entries.solid)
+    return found
+
+
+def pecks(chain: Chain) -> Bools:
+    """[entries] whether the tool comes up and goes down again within the entry, by a pecking cycle or written out."""
+    if len(chain.engagement.entries) == 0:
+        return np.zeros(0, bool)
+    cycle = one_of(chain.motion.cycle[chain.engagement.entries.first_move], (73, 83))
+    deeper: Bools = _pecks(chain)[1] > 0
+    return cycle | deeper
+
+
+def first_peck(chain: Chain) -> Floats:
+    """[entries] how deep the first peck goes into solid, mm; of an entry without pecks its whole depth."""
+    return _pecks(chain)[0]
+
+
+def next_peck(chain: Chain) -> Floats:
+    """[entries] the deepest step of the pecks behind the first, mm; 0 if there is none."""
+    return _pecks(chain)[1]
+
+
+@once
+def _pecks(chain: Chain) -> tuple[Floats, Floats]:
+    m, (rows, starts) = chain.motion, chain.entry_moves
+    n = len(starts)
+    if n == 0:
+        return np.zeros(0), np.zeros(0)
+    entries = chain.engagement.entries
+    entry = np.repeat(np.arange(n), np.diff(np.concatenate((starts, [len(rows)]))))
+    z0, z1 = np.nan_to_num(m.z0[rows]), np.nan_to_num(m.z1[rows])
+    lowest = np.minimum.reduceat(z1, starts)
+    surface = lowest + entries.solid
+    # lowest tip so far, entry by entry: each entry's heights lie far below those of the one before
+    z1[starts] = np.minimum(z1[starts], surface)
+    apart = entry * (float(z1.max() - z1.min()) + 1.0)
+    so_far = np.minimum.accumulate(z1 - apart) + apart
+    before = np.concatenate(([0.0], so_far[:-1]))
+    before[starts] = surface
+    gained = np.maximum(0.0, np.minimum(before, surface[entry]) - so_far)
+    rises = z1 > z0 + 1e-6
+    rises[starts] = True
+    peck = np.cumsum(rises) - 1
+    of_entry = entry[np.flatnonzero(rises)]
+    depth = np.bincount(peck, gained)
+    deep = np.flatnonzero(depth > model_number("contact_depth"))
+    first, later = np.zeros(n), np.zeros(n)
+    leads = np.concatenate(([True], of_entry[deep][1:] != of_entry[deep][:-1])) if len(deep) else np.zeros(0, bool)
+    first[of_entry[deep[leads]]] = depth[deep[leads]]
+    np.maximum.at(later, of_entry[deep[~leads]], depth[deep[~leads]])
+    return first, later

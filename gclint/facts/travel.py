@@ -1,0 +1,131 @@
+"""Facts about moves: rapids whose axes need not arrive together, and moves that come faster than they can be read."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Floats
+from gclint.facts.chain import Chain, once
+from gclint.facts.fact import Fact, number, text
+from gclint.facts.finished import surface
+from gclint.knowledge.numbers import model_number
+from gclint.tables.motion import HOME, MACHINE, RAPID
+
+MOST_POINTS = 400  # along one rapid
+MOST_RAPIDS = 4000  # looked at, the lowest first
+
+
+@once
+def _bent_paths(chain: Chain) -> Floats:
+    """[moves] how deep a rapid over several axes would run into what stands, if Z came first (or last) and not along.
+
+    mm; -inf for all other moves. Material that stands when the program has ended counts, and declared keep-outs.
+    """
+    m = chain.motion
+    deep = np.full(len(m), -np.inf)
+    rapids = np.flatnonzero((m.kind == RAPID) & ((m.flags & (MACHINE | HOME)) == 0) & ~chain.in_contact)
+    rapids = rapids[chain.placed[rapids]]
+    across = np.hypot(m.x1[rapids] - m.x0[rapids], m.y1[rapids] - m.y0[rapids])
+    low = chain.lowest[rapids]
+    highest = max([box.high[2] for box in chain.setup.keep_out], default=-np.inf)
+    if chain.box is not None and chain.box.top is not None:
+        highest = max(highest, chain.box.top)
+    one_axis = model_number("one_axis")
+    both = np.flatnonzero(
+        (across > one_axis) & (np.abs(m.z1[rapids] - m.z0[rapids]) > one_axis) & (low < highest)
+    )
+    for at in both[np.argsort(low[both], kind="stable")][:MOST_RAPIDS].tolist():
+        deep[rapids[at]] = _met(chain, int(rapids[at]), float(across[at]), float(low[at]))
+    return deep
+
+
+def _met(chain: Chain, row: int, across: float, low: float) -> float:
+    """Height of what stands above `low` along the rapid as seen from above, mm."""
+    m = chain.motion
+    tool = chain.tool(int(m.tool[row]))
+    radius = tool.diameter / 2 if tool else 0.0
+    steps = min(MOST_POINTS, int(across / 0.5) + 2)
+    share = np.linspace(0.0, 1.0, steps)
+    x = m.x0[row] + share * (m.x1[row] - m.x0[row])
+    y = m.y0[row] + share * (m.y1[row] - m.y0[row])
+    aside = np.array([0.0, 1.0, -1.0])[:, None] * (radius * model_number("strip_looked_at"))
+    nx, ny = -(m.y1[row] - m.y0[row]) / across, (m.x1[row] - m.x0[row]) / across
+    tall = float(surface(chain, x + aside * nx, y + aside * ny).max()) - low
+    for box in chain.setup.keep_out:
+        inside = (x > box.low[0] - radius) & (x < box.high[0] + radius)
+        inside &= (y > box.low[1] - radius) & (y < box.high[1] + radius)
+        if inside.any():
+            tall = max(tall, box.high[2] - low)
+    return tall
+
+
+@once
+def _seconds(chain: Chain) -> Floats:
+    """[moves] time of the moves up to this one, as many as are held ready, s; infinite where unknown.
+
+    Infinite also where the program is followed through calls and loops: the controller does not read it line by line.
+    """
+    held = int(model_number("moves_held_ready"))
+    n = len(chain.motion)
+    seconds = np.full(n, np.inf)
+    if chain.motion.followed is None and n > held:
+        clock = chain.clock
+        np.subtract(clock[held + 1 :], clock[1 : n - held + 1], out=seconds[held:])
+        unknown = chain.untimed
+        if unknown[-1]:
+            seconds[held:][unknown[held + 1 :] != unknown[1 : n - held + 1]] = np.inf
+    return seconds
+
+
+def _lines_per_second(chain: Chain) -> Floats:
+    held = int(model_number("moves_held_ready"))
+    seconds, line = _seconds(chain), chain.motion.line
+    lines = np.zeros(len(line), np.int32)
+    np.cumsum(line[1:] != line[:-1], out=lines[1:])
+    rate = np.zeros(len(line))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        np.divide(lines[held:] - lines[:-held], seconds[held:], out=rate[held:])
+    return _of_moving(rate, seconds)
+
+
+def _of_moving(rate: Floats, seconds: Floats) -> Floats:
+    """0 where the moves take no time."""
+    if not seconds.all():
+        rate[seconds == 0] = 0.0
+    return rate
+
+
+def _reading_share(chain: Chain) -> Floats:
+    """Time to read over time to move; where the rate is not known, NaN if many lines are asked for, else 0."""
+    held = int(model_number("moves_held_ready"))
+    rate = chain.setup.controller.characters_per_second
+    if rate is None:
+        return np.where(_lines_per_second(chain) > model_number("worth_reading"), np.nan, 0.0)
+    seconds, line = _seconds(chain), np.clip(chain.motion.line, 1, chain.program.lines)
+    read = chain.program.line_start[line]
+    share = np.zeros(len(line))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        np.divide(np.maximum(read[held:] - read[:-held], 0) / rate, seconds[held:], out=share[held:])
+    return _of_moving(share, seconds)
+
+
+def _at_reading_speed(chain: Chain) -> Floats:
+    """Feed at which these moves come no faster than they can be read, mm/min."""
+    share = _reading_share(chain)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return np.where(share > 0, chain.motion.feed / share, np.inf)
+
+
+_RATE = "`characters_per_second` on the controller's card"
+MOVING: dict[str, Fact] = {
+    "bent_path": number("mm", "of a rapid over X or Y and Z that touches nothing on its straight way: how far what "
+                        "stands at the end, or a keep-out, rises above the lower end on the way", _bent_paths),
+    "controller.rapids": text("how the controller goes where a rapid moves more than one axis",
+                              lambda c: c.setup.controller.rapids, "", ("straight", "each-axis", "not-known")),
+    "lines_per_second": number("", "lines a second that the last moves up to this one ask for, as many as are held "
+                               "ready", _lines_per_second),
+    "reading_share": number("", "time the controller needs to read these moves, over the time they take",
+                            _reading_share, _RATE),
+    "feed_at_reading_speed": number("mm/min", "feed at which these moves come no faster than they can be read",
+                                    _at_reading_speed, _RATE),
+}  # fmt: skip

@@ -1,0 +1,107 @@
+"""Facts about single words of the program: waits, and words that choose, set or shift a work offset."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from gclint.columns import Column, Floats, one_of
+from gclint.facts.chain import Chain, once
+from gclint.facts.fact import Table, number, text, texts, truth
+from gclint.tables.motion import EVENT
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED
+
+# waits: every dwell, also one before the first move
+
+
+@once
+def _waits(chain: Chain) -> Column:
+    return np.flatnonzero((chain.motion.event_kind == EVENT["dwell"]) & np.isfinite(chain.motion.event_value))
+
+
+def _count(chain: Chain) -> Floats:
+    return chain.motion.event_value[_waits(chain)]
+
+
+def _seconds(chain: Chain) -> Floats:
+    return _count(chain) * chain.setup.controller.dwell_seconds
+
+
+WAITS = Table(
+    "waits",
+    "dwells in the two units they may be meant in",
+    {
+        "line": number("", "line of the program", lambda c: c.motion.event_line[_waits(c)]),
+        "seconds": number("s", "how long this controller waits", _seconds),
+        "as_seconds": number("s", "how long it would wait if the number were seconds", _count),
+        "as_milliseconds": number("s", "how long it would wait if the number were milliseconds",
+                                  lambda c: _count(c) * 0.001),
+    },
+    lambda c: len(_waits(c)),
+)  # fmt: skip
+
+
+# offsets: G54 to G59.3, G10 L2 and L20, G52, G92
+
+SELECTS = {**{540 + 10 * n: f"G{54 + n}" for n in range(6)}, 591: "G59.1", 592: "G59.2", 593: "G59.3"}
+SETS = {100: "G10", 520: "G52", 920: "G92"}
+CLEARS = (921, 922)
+KINDS = ("selects", "sets-origin", "shifts")
+
+
+@once
+def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
+    """(line, kind, code, whether a shift is taken back later) of each word in force, in the order of the text."""
+    p = chain.program
+    codes, blocks = chain.offset_words
+    chosen = one_of(codes, (*SELECTS, *SETS, *CLEARS))
+    codes, blocks = codes[chosen], blocks[chosen]
+    rows: list[tuple[int, str, str, bool]] = []
+    m = chain.motion
+    ends = m.event_line[m.event_kind == EVENT["end"]]
+    last = int(ends[0]) if len(ends) else p.lines
+    cleared = 0
+    if m.followed is not None:  # subprograms stand behind the end, and what is executed later may stand further up
+        last = max(last, int(m.line.max(initial=0)), int(m.event_line.max(initial=0)))
+        cleared = p.lines + 1 if one_of(codes, CLEARS).any() else 0
+    for code, block in zip(codes.tolist(), blocks.tolist()):
+        if code in CLEARS:
+            cleared = max(cleared, int(p.block_line[block]))
+    for code, block in zip(codes.tolist(), blocks.tolist()):
+        line = int(p.block_line[block])
+        if p.block_flags[block] & (DELETED | BROKEN | BEHIND_END) or line > last or code in CLEARS:
+            continue
+        own = range(int(p.block_word[block]), int(p.block_word[block + 1]))
+        said = {chr(int(p.word_letter[w])): float(p.word_value[w]) for w in own}
+        if code in SELECTS:
+            rows.append((line, "selects", SELECTS[code], False))
+        elif code == 100:
+            if said.get("L") in (2.0, 20.0):
+                rows.append((line, "sets-origin", "G10", False))
+        elif code == 520 and not any(said.get(axis) for axis in "XYZ"):
+            cleared = max(cleared, line)
+            rows = [(*row[:3], True) if row[2] == "G52" else row for row in rows]
+        elif set(said) & set("XYZ"):
+            rows.append((line, "shifts", SETS[code], cleared > line))
+    return rows
+
+
+OFFSETS = Table(
+    "offsets",
+    "words that choose, set or shift a work offset",
+    {
+        "line": number("", "line of the program", lambda c: np.array([row[0] for row in _settings(c)], dtype=np.int64)),
+        "does": text("what the word does", lambda c: texts([row[1] for row in _settings(c)]), "", KINDS),
+        "code": text("the word", lambda c: texts([row[2] for row in _settings(c)])),
+        "taken_back": truth("whether a shift is cleared later in the program",
+                            lambda c: np.array([row[3] for row in _settings(c)], dtype=bool)),
+        "offset_is_declared": truth("whether the job says which work offset is set at the machine",
+                                    lambda c: c.setup.work_offset is not None),
+        "as_declared": truth("whether it is the work offset that the job names",
+                             lambda c: np.array([row[2] == c.setup.work_offset for row in _settings(c)], dtype=bool)),
+        "declared_offset": text("the work offset that is set at the machine", lambda c: c.setup.work_offset,
+                                "`work_offset` in job.toml"),
+    },
+    lambda c: len(_settings(c)),
+)  # fmt: skip
+
+TABLES = (WAITS, OFFSETS)

@@ -1,0 +1,1 @@
+"""The rule language: expressions with units over columns, with three-valued truth."""

@@ -1,0 +1,1 @@
+"""Rules as data: how packs are written, checked and compiled."""

@@ -1,0 +1,11 @@
+"""JSON Schema of rule packs, made from the structs; `python -m gclint.packs.schema` writes it."""
+
+from __future__ import annotations
+
+from gclint.packs.pack import PackText
+from gclint.setup.schema import write
+
+FILES = {"pack.schema.json": PackText}
+
+if __name__ == "__main__":
+    write(FILES, __file__)

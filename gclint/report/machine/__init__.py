@@ -1,0 +1,1 @@
+"""Reports for other programs: JSON, SARIF, JUnit."""

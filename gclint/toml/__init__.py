@@ -1,0 +1,1 @@
+"""TOML files with places, units and kinds of quantity."""
