@@ -41,6 +41,8 @@ def empty(rows: int) -> Contact:
 
 def joined(tables: list[Contact]) -> Contact:
     """One table of several, one behind the other."""
+    if not tables:
+        return empty(0)
     if len(tables) == 1:
         return tables[0]
     return Contact(*(np.concatenate([getattr(each, name) for each in tables]) for name in Contact.__slots__))

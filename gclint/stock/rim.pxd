@@ -38,6 +38,8 @@ cdef class Rim:
     cdef void rounded(self, double foot, double most) noexcept nogil
     cdef void _whole_length(self) noexcept nogil
     cdef void _runs(self, int band) noexcept nogil
+    cdef void _run(self, int band, int start, int end, double width, double middle) noexcept nogil
+    cdef double _edge(self, int band, int b, int inward) noexcept nogil
     cdef void _keep(self, int band, double first, double last) noexcept nogil
     cdef int _limits(self) noexcept nogil
     cdef double _zone(self, int band, int bands, double v, double whole) noexcept nogil

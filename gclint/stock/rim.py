@@ -142,40 +142,57 @@ class Rim:
     def _runs(self, band):
         """Finds the runs of contact of a band, as places across the travel."""
         b: cython.int
-        m: cython.int = self.bins
+        start: cython.int = 0
         c: cython.double
         width: cython.double = 0
         moment: cython.double = 0
-        first: cython.double
-        last: cython.double
-        near: cython.double = 0.5 * self.wide
-        if band == 0:
-            self._whole_length()
         self.parts[band] = 0
-        for b in range(1, m + 2):
+        for b in range(1, self.bins + 2):
             c = self.cover[band][b] * self.scale
             if c > TRACE:
+                start = b if start == 0 else start
                 width += c
                 moment += c * (b - 0.5)
-                continue
-            if width * self.wide > THINNEST:
-                moment = moment * self.wide / width - self.half
-                width *= self.wide
-                first, last = moment - 0.5 * width, moment + 0.5 * width
-                # as wide as the tool but for noise is a slot, and what ends within half a bin of the rim ends at it
-                if width > 2 * self.half - SLOT * self.wide:
-                    first, last = -self.half, self.half
-                elif self.half - last < self.half + first:
-                    if last > self.half - near:
-                        first, last = self.half - width, self.half
-                elif first < near - self.half:
-                    first, last = -self.half, width - self.half
-                self._keep(band, max(first, -self.half), min(last, self.half))
-            width = moment = 0
+            elif start > 0:
+                if width * self.wide > THINNEST:
+                    self._run(band, start, b - 1, width * self.wide, moment * self.wide / width - self.half)
+                start, width, moment = 0, 0, 0
         if self.parts[band] == 2 and self.first[band][1] <= self.last[band][0]:  # so wide that they are one
             self.first[band][0] = min(self.first[band][0], self.first[band][1])
             self.last[band][0] = max(self.last[band][0], self.last[band][1])
             self.parts[band] = 1
+
+    def _run(self, band, start, end, width, middle):
+        """Adds the run of the bins from `start` to `end`, of this width about this place if all of it is in contact
+        over the whole piece. Where some of it is not, as in a corner, its ends are where contact ends at its longest."""
+        b: cython.int
+        inner: cython.double = 0
+        near: cython.double = 0.5 * self.wide
+        first: cython.double = middle - 0.5 * width
+        last: cython.double = middle + 0.5 * width
+        if end - start >= 5:
+            for b in range(start + 2, end - 1):
+                inner += self.cover[band][b] * self.scale
+            if inner < WHOLE * (end - start - 3):
+                first = -self.half + (start + 1 - self._edge(band, start, 1)) * self.wide
+                last = -self.half + (end - 2 + self._edge(band, end, -1)) * self.wide
+                width = last - first
+        # as wide as the tool but for noise is a slot, and what ends within half a bin of the rim ends at it
+        if width > 2 * self.half - SLOT * self.wide:
+            first, last = -self.half, self.half
+        elif self.half - last < self.half + first:
+            if last > self.half - near:
+                first, last = self.half - width, self.half
+        elif first < near - self.half:
+            first, last = -self.half, width - self.half
+        self._keep(band, max(first, -self.half), min(last, self.half))
+
+    def _edge(self, band, b, inward):
+        """How much of the outermost two bins of a run is in contact, by the longest of the outermost three."""
+        one: cython.double = self.cover[band][b]
+        two: cython.double = self.cover[band][b + inward]
+        most: cython.double = max(max(one, two), cython.cast(cython.double, self.cover[band][b + 2 * inward]))
+        return (one + two) / most
 
     def _limits(self):
         """Puts the bands' limits where the heights of the bins have their largest steps; returns how many bands."""

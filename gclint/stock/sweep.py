@@ -42,6 +42,7 @@ OTHER = cython.declare(cython.int, 3)
 CONTACT = cython.declare(cython.double, 0.01)  # mm lowered, or mm a wall moves, that count as contact
 SLIVER = cython.declare(cython.double, 0.1)  # share of a cell; less of it newly cut is a sliver
 CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the finest steps: above the noise of float32
+SINK_LEAST = cython.declare(cython.double, 2e-5)  # mm; the same where the tool sinks, which no wall disturbs
 UNDER_LEAST = cython.declare(cython.double, 0.1)  # of the drop; less taken off is nothing that the tip met
 MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 # Of the radius, the longest way of fine moves swept as one; from 0.65 on a small ball on waves removes 0.5 % too much.
@@ -50,9 +51,13 @@ SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chor
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
 MOST_MET = cython.declare(cython.int, 8192)  # parts of cells noted for one piece; of more, a share
+LANES = cython.declare(cython.int, 32)
 LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
 MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
+LEAST_PITCH = cython.declare(cython.double, 0.05)  # mm; the turns of a finer helix are swept as fewer
+MANY_TURNS = cython.declare(cython.int, 5)  # of one arc; alike ones are swept once
+ALIKE = cython.declare(cython.double, 2e-3)  # of the volume of two turns
 PI = cython.declare(cython.double, 3.141592653589793)
 # of a profile without a closed formula, the radius that cuts is kept for so many slopes, so far apart
 SLOPES = cython.declare(cython.int, 200)
@@ -105,6 +110,8 @@ class Sweeper:
     shank_radius: cython.double
     # [slope, 65 places across the path]: radius of the tool that cuts deepest there; see _leaned
     cutting_radius: cython.float[13065]
+    cutting_height: cython.float[13065]  # of the tool's surface there, above its tip
+    widest: cython.float[201]  # farthest that the place which cuts lies from the axis, along the path
     slope_known: cython.uchar[201]
     at_slope: cython.int
     # the moves: columns of `moves` rows
@@ -164,6 +171,21 @@ class Sweeper:
     touched: cython.Py_ssize_t  # the move that last had a piece
     current: cython.int  # row of the tool that is in the spindle
     made: cython.Py_ssize_t  # pieces written by this run
+    # the arc under way
+    arc_pieces: cython.Py_ssize_t
+    per_piece: cython.Py_ssize_t  # chords
+    per_turn: cython.Py_ssize_t  # pieces of one turn where there are many
+    arc_r0: cython.double
+    arc_r1: cython.double
+    arc_angle: cython.double
+    arc_turn: cython.double
+    arc_w0: cython.double
+    arc_w1: cython.double
+    arc_flat: cython.double  # of the whole of it, seen from above
+    arc_length: cython.double
+    arc_x: cython.double  # where it has got to
+    arc_y: cython.double
+    arc_t: cython.double
     # moves swept as one
     group_bend: cython.double
     group_flat: cython.double[32]
@@ -184,6 +206,10 @@ class Sweeper:
     # of it, area and sum of the heights taken off, by the height's share of the drop
     under_area: cython.float[16]
     under_high: cython.float[16]
+    lane_volume: cython.float[32]  # see _take_block
+    lane_cells: cython.float[32]
+    sample: cython.int  # of fine moves, every so many rows of cells are looked at for what lies under the tip
+    front: cython.Py_ssize_t  # where in row_depth the depth that the rim meets lies behind the depth that is reached
     discs: cython.double  # segments swept; each has its disc
     foot_2: cython.double  # square of the radius of the tool's footprint in the material
     # parts of cells that were met: place across the path, height, area
@@ -208,6 +234,7 @@ class Sweeper:
     carried_h: cython.float[2048]
     carried_area: cython.float[2048]
     straight_down: cython.bint
+    goes_on: cython.bint  # another segment of the same move follows, in nearly the same direction
 
     def __init__(
         self,
@@ -226,8 +253,8 @@ class Sweeper:
         self.ny, self.nx = cut.shape[0], cut.shape[1]
         if share.shape != cut.shape or other.shape != cut.shape:
             raise ValueError("the three fields must have one shape")
-        if row_depth.shape[0] < self.nx:
-            raise ValueError("the row buffer is shorter than a row")
+        if row_depth.shape[0] < 2 * self.nx:
+            raise ValueError("the row buffer is shorter than two rows")
         self.row_depth = row_depth
         self.floor, self.floored = floor, floor.shape == cut.shape
         self.merged = max(1, min(MOST_MERGED, merged))
@@ -236,6 +263,7 @@ class Sweeper:
         self.walls, self.round = bool(share.any()), False
         self.work, self.scanned, self.touched = 0.0, 0, -2
         self.carry, self.carried, self.current = 0, 0, -1
+        self.goes_on = False
         self.last_x = self.last_y = self.last_t = NAN
 
     @property
@@ -382,8 +410,6 @@ class Sweeper:
         """
         high: cython.double = depth - old
         front: cython.double = depth
-        met: cython.double
-        beyond: cython.double
         self.removed += high * area
         if high <= self.least:
             return
@@ -393,21 +419,12 @@ class Sweeper:
             if self.straight_down:
                 self._under(a, v, high, area)
                 return
-            met = self.radius * self.radius - v * v
-            met = a - sqrt(met if met > 0 else 0.0)
             if self.going_down:  # what the rim does not meet ahead of it, the tip takes off
-                front = min(depth, self._tip(met))
+                front = self.radius * self.radius - v * v
+                front = min(depth, self._tip(a - sqrt(front if front > 0 else 0.0)))
                 self._under(a, v, depth - max(old, front), area)
             if front - old > self.least:
-                beyond = (met - self.ahead) * self.per_cell + 1
-                if beyond > 0:
-                    beyond = min(beyond, 1.0) * area
-                    area -= beyond
-                    if self.carry < MOST_CARRIED:
-                        self.carry_v[self.carry], self.carry_h[self.carry] = v, front - old
-                        self.carry_area[self.carry] = beyond
-                        self.carry += 1
-                self._note(v, front - old, area)
+                self._meet(a, v, front - old, area)
             return
         self.right += min(1.0, max(0.0, 0.5 - v * self.per_cell)) * high * area
         front = max(depth, self._tip(a))
@@ -422,6 +439,23 @@ class Sweeper:
             self.foot = min(self.foot, front - depth)
         if self.going_down:
             self._under(a, v, high, area)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _meet(
+        self, a: cython.double, v: cython.double, high: cython.double, area: cython.double
+    ) -> cython.void:
+        """Notes what the rim of a flat tool meets; the next piece gets what lies beyond this one's end."""
+        beyond: cython.double = self.radius * self.radius - v * v
+        beyond = (a - sqrt(beyond if beyond > 0 else 0.0) - self.ahead) * self.per_cell + 1
+        if beyond > 0:
+            beyond = min(beyond, 1.0) * area
+            area -= beyond
+            if self.carry < MOST_CARRIED:
+                self.carry_v[self.carry], self.carry_h[self.carry], self.carry_area[self.carry] = v, high, beyond
+                self.carry += 1
+        self._note(v, high, area)
 
     @cython.cfunc
     @cython.nogil
@@ -447,40 +481,136 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _take(
-        self, j: cython.Py_ssize_t, first: cython.Py_ssize_t, end: cython.Py_ssize_t, a: cython.double, v: cython.double
+        self,
+        j: cython.Py_ssize_t,
+        first: cython.Py_ssize_t,
+        end: cython.Py_ssize_t,
+        at: cython.Py_ssize_t,
+        a: cython.double,
+        v: cython.double,
     ) -> cython.void:
-        """Lowers whole cells of one row to row_depth; a, v: place of cell `first` relative to the segment."""
-        n: cython.Py_ssize_t = end - first
-        i: cython.Py_ssize_t
-        cut: cython.p_float = cython.address(self.cut[j, first])
-        share: cython.p_float = cython.address(self.share[j, first])
-        other: cython.p_float = cython.address(self.other[j, first])
-        depth: cython.p_float = cython.address(self.row_depth[0])
-        walls: cython.bint = self.walls
+        """Lowers whole cells of one row to row_depth, from its place `at` on; a, v: place of cell `first` relative to
+        the segment."""
+        n: cython.int = cython.cast(cython.int, end - first)
+        i: cython.int
+        b: cython.int = 0
+        m: cython.int
+        walled: cython.int
+        cut: cython.p_float = cython.address(self.cut[j, 0]) + first
+        share: cython.p_int = cython.cast(cython.p_int, cython.address(self.share[j, 0])) + first
+        depth: cython.p_float = cython.address(self.row_depth[0]) + at
         old: cython.float
-        d: cython.float
-        m: cython.float
         da: cython.double = self.ux * self.cell
         dv: cython.double = -self.uy * self.cell
+        if n <= 0:
+            return
+        while self.walls and b < n:
+            m = min(n, b + 16)
+            walled = 0
+            for i in range(b, m):
+                walled |= share[i]
+            if walled != 0:
+                for i in range(b, m):
+                    if share[i] != 0:
+                        self._take_walled(j, first + i, depth[i], a + i * da, v + i * dv)
+                        depth[i] = 0  # done
+            b = m
+        b = 0
+        if self.shape == FLAT:
+            while b < n:
+                m = min(LANES, n - b)
+                self._take_block(cut + b, depth + b, m, a + b * da, v + b * dv, j % self.sample == 0)
+                b += m
+            return
         for i in range(n):
-            d = depth[i]
             old = cut[i]
-            if d > old:
-                cut[i] = d
-                m = 0
-                if walls and share[i] > 0:
-                    m = share[i]
-                    if other[i] <= d:
-                        share[i] = 0
-                        if other[i] < d:
-                            self._count(a + i * da, v + i * dv, other[i], d, m)
-                self._count(a + i * da, v + i * dv, old, d, 1 - m)
-            elif walls and share[i] > 0 and other[i] < d:
-                m, old = share[i], other[i]
-                other[i] = d
-                if d >= cut[i] - 1e-5:
-                    share[i] = 0
-                self._count(a + i * da, v + i * dv, old, d, m)
+            if depth[i] > old:
+                cut[i] = depth[i]
+                self._count(a + i * da, v + i * dv, old, depth[i], 1)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _take_block(
+        self,
+        cut: cython.p_float,
+        depth: cython.p_float,
+        m: cython.int,
+        a: cython.double,
+        v: cython.double,
+        sampled: cython.bint,
+    ) -> cython.void:
+        """Lowers at most LANES cells without walls under a flat tool; sampled: those under its tip are looked at.
+
+        The processor does four cells at a time where a loop has neither branches nor a sum across cells: so each sum is
+        kept by the cell's place in its block until the piece is done.
+        """
+        low = cython.declare(cython.float[32])
+        side = cython.declare(cython.float[32])
+        front: cython.p_float = depth + self.front  # what the rim meets; below it the tip follows
+        i: cython.int
+        bits: cython.int = 0
+        least: cython.float = self.least
+        one: cython.float = 1
+        old: cython.float
+        x: cython.float
+        y: cython.float
+        cap: cython.float = -1 if self.straight_down else 1e30  # the rim meets nothing on the way straight down
+        da: cython.double = self.ux * self.cell
+        dv: cython.double = -self.uy * self.cell
+        for i in range(m):
+            bits |= depth[i] > cut[i]
+        if bits == 0:
+            return
+        bits = 0
+        for i in range(m):
+            old = cut[i]
+            x = depth[i]
+            y = front[i]
+            y = y if y < x else x
+            y = y if y < cap else cap
+            y = y - old
+            cut[i] = x if x > old else old
+            x = x - old
+            x = x if x > 0 else 0
+            low[i], side[i] = x, y
+            bits |= y > least
+        for i in range(m):
+            self.lane_volume[i] += low[i]
+        for i in range(m):
+            self.lane_cells[i] += one if low[i] > least else 0
+        if bits != 0:
+            for i in range(m):
+                if side[i] > least:
+                    self._meet(a + i * da, v + i * dv, side[i], 1)
+        if self.going_down and sampled:
+            for i in range(m):
+                if low[i] > least:
+                    y = side[i]
+                    self._under(a + i * da, v + i * dv, low[i] - (y if y > 0 else 0), self.sample)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _take_walled(
+        self, j: cython.Py_ssize_t, i: cython.Py_ssize_t, d: cython.float, a: cython.double, v: cython.double
+    ) -> cython.void:
+        """Lowers one whole cell through which a wall runs."""
+        old: cython.float = self.cut[j, i]
+        m: cython.float = self.share[j, i]
+        other: cython.float = self.other[j, i]
+        if d > old:
+            self.cut[j, i] = d
+            if other <= d:
+                self.share[j, i] = 0
+                if other < d:
+                    self._count(a, v, other, d, m)
+            self._count(a, v, old, d, 1 - m)
+        elif other < d:
+            self.other[j, i] = d
+            if d >= old - 1e-5:
+                self.share[j, i] = 0
+            self._count(a, v, other, d, m)
 
     @cython.cfunc
     @cython.nogil
@@ -538,7 +668,7 @@ class Sweeper:
                     self.cut[j, i] = d
                     if self.share[j, i] > bare:
                         self.share[j, i] = bare
-                    self._strip(a, v, 0, cover - lost, main, d)
+                    self._strip(a, v, 0, 1 - m, main, d)
             elif d > main:  # the wall had come near from this side
                 # rising past a wall leaves the near part a little deeper: one depth for both, lest it be cut again
                 self.cut[j, i] = o if d < o and o - d < 0.03 else d
@@ -546,6 +676,8 @@ class Sweeper:
                 self._strip(a, v, 0, m, o, d)
                 self._strip(a, v, m, cover, main, d)
         elif d > main:
+            if m > 0 and o < main and self.goes_on and a > self.sb:
+                return  # the next segment covers more of it, and a cell has room for one wall
             if m == 0 or o < main:
                 self.share[j, i], self.other[j, i] = cover, d
                 self.walls = True
@@ -561,13 +693,20 @@ class Sweeper:
     @cython.cfunc
     @cython.nogil
     @cython.exceptval(check=False)
-    def _cover(self, dx: cython.double, dy: cython.double) -> cython.double:
-        """Share of the cell at (dx, dy) from the axis that lies within the tool's radius, the rim taken as straight."""
-        r: cython.double = sqrt(dx * dx + dy * dy)
+    def _cover(self, along: cython.double, across: cython.double) -> cython.double:
+        """Share of a cell that lies within the tool's radius, the rim taken as straight there.
+
+        along, across: the cell's place from the axis, in the segment's direction and left of it.
+        """
+        r: cython.double = sqrt(along * along + across * across)
         s: cython.double = (r - self.radius) * self.per_cell
-        wide: cython.double = max(fabs(dx), fabs(dy)) / max(r, 1e-12)
-        thin: cython.double = min(fabs(dx), fabs(dy)) / max(r, 1e-12)
+        x: cython.double = fabs(along * self.ux - across * self.uy)
+        y: cython.double = fabs(along * self.uy + across * self.ux)
+        wide: cython.double
+        thin: cython.double
         e: cython.double
+        r = 1 / max(r, 1e-12)
+        wide, thin = max(x, y) * r, min(x, y) * r
         if 2 * fabs(s) <= wide - thin:
             return 0.5 - s / wide
         e = 0.5 * (wide + thin) - fabs(s)
@@ -581,7 +720,7 @@ class Sweeper:
     @cython.inline
     @cython.exceptval(check=False)
     def _depth_at(self, a: cython.double, v: cython.double) -> cython.double:
-        """Depth reached at one place near the rim by the segment (flat tools exactly, others at their rim)."""
+        """Depth reached at one place by the rim of a tool that is not flat."""
         h: cython.double = 0.0
         if self.slope != 0:
             h = sqrt(max(0.0, self.radius * self.radius - v * v))
@@ -622,7 +761,8 @@ class Sweeper:
         if self.slope_known[k] and k < SLOPES:
             return
         if k < SLOPES:
-            slope = k * SLOPE_STEP
+            slope = max(k * SLOPE_STEP, 1e-4)  # on the level too a flat end's low edge decides
+        self.widest[k] = 0
         self.slope_known[k] = True
         for i in range(65):
             v = self.radius * i / 64
@@ -633,7 +773,8 @@ class Sweeper:
                     hi = r
                 else:
                     lo = r
-            self.cutting_radius[65 * k + i] = hi
+            self.cutting_radius[65 * k + i], self.cutting_height[65 * k + i] = hi, self._profile(hi)
+            self.widest[k] = max(self.widest[k], sqrt(max(0.0, hi * hi - v * v)))
 
     @cython.cfunc
     @cython.nogil
@@ -653,8 +794,10 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _fill_flat(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
-        """A flat tool's low edge decides: behind it as it goes down, ahead of it as it rises."""
+        """A flat tool's low edge decides: behind it as it goes down, ahead of it as it rises. As it goes down, what its
+        rim meets ahead is filled in too, `front` places further on."""
         depth: cython.p_float = cython.address(self.row_depth[0])
+        front: cython.p_float
         i: cython.int  # 32 bits, which the processor turns into floats four at a time
         m: cython.int = cython.cast(cython.int, n)
         a: cython.float = a0 - self.mid
@@ -671,18 +814,37 @@ class Sweeper:
         vv: cython.float
         q: cython.float
         u: cython.float
+        self.front = 0
         if slope == 0:
             for i in range(m):
                 depth[i] = t
             return
+        if not self.going_down:
+            for i in range(m):
+                vv = v + i * dv
+                q = r2 - vv * vv
+                q = q if q > 0 else 0
+                u = a + i * da + side * sqrtf(q)
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                depth[i] = t + (slope + bend * u) * u
+            return
+        self.front = self.nx
+        front = depth + self.nx
         for i in range(m):
             vv = v + i * dv
             q = r2 - vv * vv
             q = q if q > 0 else 0
-            u = a + i * da + side * sqrtf(q)
+            q = sqrtf(q)
+            u = a + i * da
+            vv = u - q
+            u = u + side * q
             u = u if u > sa else sa
             u = u if u < sb else sb
+            vv = vv if vv > sa else sa
+            vv = vv if vv < sb else sb
             depth[i] = t + (slope + bend * u) * u
+            front[i] = t + (slope + bend * vv) * vv
 
     @cython.cfunc
     @cython.nogil
@@ -764,29 +926,43 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _fill_other(self, n: cython.Py_ssize_t, a0: cython.double, v0: cython.double) -> cython.void:
-        """Any other profile: the radius that cuts is looked up for the path's slope (see _leaned)."""
+        """Any other profile: the radius that cuts, and the tool's height there, are looked up for the path's slope (see
+        _leaned); where the path ends before that place, the nearest end cuts."""
         depth: cython.p_float = cython.address(self.row_depth[0])
-        table: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
-        per: cython.double = 64 / self.radius
+        radii: cython.p_float = cython.address(self.cutting_radius[65 * self.at_slope])
+        heights: cython.p_float = cython.address(self.cutting_height[65 * self.at_slope])
+        per: cython.float = 64 / self.radius
         i: cython.int
         k: cython.int
-        a: cython.double
-        v: cython.double
-        u: cython.double
-        r: cython.double
-        side: cython.double = 1.0 if self.slope > 0 else -1.0
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        a: cython.float
+        v: cython.float
+        u: cython.float
+        r: cython.float
+        x: cython.float
+        sa: cython.float = self.sa
+        sb: cython.float = self.sb
+        t: cython.float = self.t0
+        slope: cython.float = self.slope
+        most: cython.float = 63.999
+        side: cython.float = 1 if self.slope > 0 else -1 if self.slope < 0 else 0
         for i in range(cython.cast(cython.int, n)):
-            a = a0 + i * self.ux * self.cell
-            v = v0 - i * self.uy * self.cell
-            u = 0.0
-            if self.slope != 0:
-                r = min(fabs(v) * per, 63.999)
-                k = cython.cast(cython.int, r)
-                r = table[k] + (r - k) * (table[k + 1] - table[k])
-                u = r * r - v * v
-                u = side * sqrt(u) if u > 0 else 0.0
-            u = min(max(a + u, self.sa), self.sb)
-            depth[i] = self.t0 + self.slope * u - self._profile(sqrt(v * v + (a - u) * (a - u)))
+            a = a0 + i * da
+            v = v0 + i * dv
+            x = fabsf(v) * per
+            x = x if x < most else most
+            k = cython.cast(cython.int, x)
+            x -= k
+            r = radii[k] + x * (radii[k + 1] - radii[k])
+            u = r * r - v * v
+            u = a + side * sqrtf(u if u > 0 else 0)
+            if side != 0 and sa < u < sb:
+                depth[i] = t + slope * u - heights[k] - x * (heights[k + 1] - heights[k])
+            else:
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                depth[i] = t + slope * u - self._profile(sqrtf(v * v + (a - u) * (a - u)))
 
     @cython.cfunc
     @cython.nogil
@@ -806,8 +982,6 @@ class Sweeper:
         e: cython.Py_ssize_t = 0
         of: cython.Py_ssize_t = 0
         oe: cython.Py_ssize_t = 0
-        sf: cython.Py_ssize_t
-        se: cython.Py_ssize_t
         dy: cython.double
         lo: cython.double
         if wall:
@@ -829,18 +1003,14 @@ class Sweeper:
         if self.shape == BALL and not self.round and inner > 0:
             self._ball(inner, outer if wall else 0.0, j_first, j_end)
             return
+        if self.shape == FLAT:
+            for j in range(j_first, j_end):
+                self._row_flat(j, inner, outer, skip_start)
+            return
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e)):
-                sf, se = e, e
-                if skip_start and fabs(dy) < inner:
-                    lo = sqrt(inner * inner - dy * dy)
-                    sf = self._index(self.ox - lo, True)
-                    se = self._index(self.ox + lo, False)
-                    if se <= sf:
-                        sf, se = e, e
-                self._part(j, f, min(e, max(f, sf)), dy)
-                self._part(j, max(f, min(e, se)), e, dy)
+                self._part(j, f, e, dy)
             else:
                 f = e = -1
             if wall and self._span(dy, outer, cython.address(of), cython.address(oe)):
@@ -849,6 +1019,84 @@ class Sweeper:
                 else:
                     self._rim(j, of, f, dy)
                     self._rim(j, e, oe, dy)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _row_flat(
+        self, j: cython.Py_ssize_t, inner: cython.double, outer: cython.double, skip_start: cython.bint
+    ) -> cython.void:
+        """Lowers one row under a flat tool: whole cells within `inner` of the path, those of the rim to `outer`."""
+        dx: cython.double
+        dy: cython.double = self.y_low + (j + 0.5) * self.cell - self.oy
+        half: cython.double
+        a: cython.double
+        v: cython.double
+        da: cython.double = self.ux * self.cell
+        dv: cython.double = -self.uy * self.cell
+        f: cython.Py_ssize_t = 0
+        e: cython.Py_ssize_t = 0
+        of: cython.Py_ssize_t = 0
+        oe: cython.Py_ssize_t = 0
+        sf: cython.Py_ssize_t
+        se: cython.Py_ssize_t
+        if not self._span(dy, outer, cython.address(of), cython.address(oe)):
+            return
+        if not (inner > 0 and self._span(dy, inner, cython.address(f), cython.address(e))):
+            f = e = oe
+        dx = self.x_low + (of + 0.5) * self.cell - self.ox
+        a = self.ux * dx + self.uy * dy
+        v = self.ux * dy - self.uy * dx
+        self.work += oe - of
+        self._fill_flat(oe - of, a, v)
+        if self.floored:
+            self._stop_at_floor(j, of, oe - of)
+        self._rim_flat(j, of, f, of, a, v)
+        self._rim_flat(j, e, oe, of, a, v)
+        sf, se = e, e
+        if skip_start and fabs(dy) < inner:
+            half = sqrt(inner * inner - dy * dy)
+            sf, se = self._index(self.ox - half, True), self._index(self.ox + half, False)
+            if se <= sf:
+                sf, se = e, e
+        sf, se = min(e, max(f, sf)), max(f, min(e, se))
+        self._take(j, f, sf, f - of, a + (f - of) * da, v + (f - of) * dv)
+        self._take(j, se, e, se - of, a + (se - of) * da, v + (se - of) * dv)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _rim_flat(
+        self,
+        j: cython.Py_ssize_t,
+        f: cython.Py_ssize_t,
+        e: cython.Py_ssize_t,
+        of: cython.Py_ssize_t,
+        a: cython.double,
+        v: cython.double,
+    ) -> cython.void:
+        """Lowers the cells f to e, through which the rim runs; row_depth, a and v begin at cell `of`."""
+        i: cython.Py_ssize_t
+        depth: cython.p_float = cython.address(self.row_depth[0])
+        cut: cython.p_float = cython.address(self.cut[j, 0])
+        share: cython.p_float = cython.address(self.share[j, 0])
+        da: cython.double
+        dv: cython.double
+        s: cython.double
+        cover: cython.double
+        for i in range(f, e):
+            if share[i] == 0 and depth[i - of] <= cut[i]:
+                continue
+            da = a + (i - of) * self.ux * self.cell
+            dv = v - (i - of) * self.uy * self.cell
+            s = min(max(da, self.sa), self.sb)
+            cover = self._cover(da - s, dv)
+            if cover < 1e-6 or depth[i - of] <= 0:
+                continue
+            if cover > 1 - 1e-6:
+                self._take(j, i, i + 1, i - of, da, dv)
+            else:
+                self._wall(j, i, cover, depth[i - of], da, dv)
 
     @cython.cfunc
     @cython.nogil
@@ -875,7 +1123,7 @@ class Sweeper:
         self._fill(e - f, a, v)
         if self.floored:
             self._stop_at_floor(j, f, e - f)
-        self._take(j, f, e, a, v)
+        self._take(j, f, e, 0, a, v)
 
     @cython.cfunc
     @cython.nogil
@@ -984,7 +1232,7 @@ class Sweeper:
                 if self.floored:
                     self._fill(m, a + self.mid, v)
                     self._stop_at_floor(j, b, m)
-                    self._take(j, b, b + m, a + self.mid, v)
+                    self._take(j, b, b + m, 0, a + self.mid, v)
                     b += m
                     continue
                 if self.walls:
@@ -999,7 +1247,7 @@ class Sweeper:
                             bits |= share[i]
                     if bits != 0:
                         self._fill(m, a + self.mid, v)
-                        self._take(j, b, b + m, a + self.mid, v)
+                        self._take(j, b, b + m, 0, a + self.mid, v)
                         b += m
                         continue
                 n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
@@ -1101,15 +1349,15 @@ class Sweeper:
         self.work += max(0, e - f)
         for i in range(f, e):
             if self.cut[j, i] >= self.at_rim and self.share[j, i] == 0:
-                continue
+                continue  # as most cells beside an earlier cut
             dx = self.x_low + (i + 0.5) * self.cell - self.ox
             a = self.ux * dx + self.uy * dy
             v = self.ux * dy - self.uy * dx
             s = min(max(a, self.sa), self.sb)
-            cover = self._cover(dx - s * self.ux, dy - s * self.uy)
+            cover = self._cover(a - s, v)
             if cover < 1e-6:
                 continue
-            if self.shape == FLAT or cover < 0.5:
+            if cover < 0.5:
                 depth = self._depth_at(a, v)
                 self.row_depth[0] = depth
             else:
@@ -1120,7 +1368,7 @@ class Sweeper:
             if depth <= 0:
                 continue
             if cover > 1 - 1e-6:
-                self._take(j, i, i + 1, a, v)
+                self._take(j, i, i + 1, 0, a, v)
             else:
                 self._wall(j, i, cover, depth, a, v)
 
@@ -1201,9 +1449,9 @@ class Sweeper:
                         else -1e-9 - self.radius * self.slope / sqrt(self.cone * self.cone - self.slope * self.slope)
                     )
         if self.shape == OTHER:
-            if self.slope > 0:
-                self.a_min = -1e300
             self._leaned(fabs(self.slope))
+            if self.slope > 0 and self.a_min > -1e299:
+                self.a_min = min(self.a_min, 0.0) - self.cell - self.widest[self.at_slope]
         self._rows(deepest, chained and self.shape == FLAT and not self.going_down)
 
     @cython.cfunc
@@ -1301,7 +1549,7 @@ class Sweeper:
         self.least = max(CONTACT_LEAST, CONTACT * fine)
         self.under_least = 0.0
         if drop > 1e-6:
-            self.least = max(CONTACT_LEAST, min(self.least, 0.25 * drop))
+            self.least = max(SINK_LEAST, min(self.least, 0.25 * drop))
             self.under_least = UNDER_LEAST * drop
             for k in range(LEVELS):
                 self.under_area[k] = self.under_high[k] = 0
@@ -1309,7 +1557,9 @@ class Sweeper:
         self.cells = self.removed = self.right = self.most = self.most_of_slivers = self.under = self.centre = 0.0
         self.foot, self.discs = 1e300, 0.0
         self.met, self.met_step, self.met_wait = 0, 1, 0
-        self.to_go, self.straight_down = 0.0, False
+        self.to_go, self.straight_down, self.sample = 0.0, False, 1
+        for k in range(LANES):
+            self.lane_volume[k] = self.lane_cells[k] = 0
         for k in range(self.carry):
             self.carried_v[k], self.carried_h[k] = self.carry_v[k], self.carry_h[k]
             self.carried_area[k] = self.carry_area[k]
@@ -1672,7 +1922,7 @@ class Sweeper:
         floor_t: cython.double
         if together < 2:
             return 0
-        self.round = False
+        self.round, self.goes_on = False, False
         for k in range(mv, n + 1):
             self.group_open[k - mv] = self._open_at(self.x0[k], self.y0[k], self.top - self.z0[k])
             level = max(level, self.top - self.z1[k])
@@ -1682,6 +1932,7 @@ class Sweeper:
         flat_length = hypot(qx - px, qy - py)
         self._begin(length, qt - pt)
         self._footprint(qt, floor_t)
+        self.sample = cython.cast(cython.int, min(4.0, max(1.0, self.radius * self.per_cell / 8)))
         self._segment(px, py, pt, qx, qy, qt, self.group_bend, level - max(pt, qt) + SAGITTA)
         if self._store(
             mv, 0.0, 1.0, length, flat_length, flat_length, qt - pt, level, qx, qy, qt, False, floor_t
@@ -1753,6 +2004,7 @@ class Sweeper:
             opened, floor_t = self._open_at(px, py, pt), self._floor(qx, qy)
             self._begin(length * (s - u), qt - pt)
             self._footprint(qt, floor_t)
+            self.goes_on = p < pieces - 1
             self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
             self._store(
                 mv, u, s, length * (s - u), flat_length * (s - u), wanted * (s - u),
@@ -1765,7 +2017,49 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _arc_move(self, mv: cython.Py_ssize_t) -> cython.bint:
-        """Sweeps an arc in chords; False where the bound of work is reached. U, V are its plane's axes, W the third."""
+        """Sweeps an arc in pieces of chords; False where the bound of work is reached."""
+        p: cython.Py_ssize_t = 0
+        next_: cython.Py_ssize_t
+        many: cython.bint = self._plan_arc(mv)
+        turn_row: cython.Py_ssize_t = self.made  # the first row of the turn under way, and of the one before
+        row_before: cython.Py_ssize_t = self.made
+        swept: cython.Py_ssize_t = 0
+        first_row: cython.Py_ssize_t = self.made
+        self.round = True
+        while p < self.arc_pieces:
+            if self.work > self.most_work:
+                return False
+            if many and p > 0 and p % self.per_turn == 0:
+                next_ = self._turns_alike(mv, p, row_before, turn_row)
+                if next_ > p:  # the last of them is swept, so that the field is as they leave it
+                    self._arc_at(mv, next_ - self.per_turn)
+                    for p in range(next_ - self.per_turn, next_):
+                        if not self._arc_piece(mv, p, False):
+                            return False
+                    p = next_
+                    turn_row = self.made
+                    if p >= self.arc_pieces:
+                        break
+                row_before, turn_row = turn_row, self.made
+            if swept * self.per_piece > MOST_CHORDS or self.made - first_row >= MOST_PIECES - 1:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return True
+            if not self._arc_piece(mv, p, True):
+                return False
+            swept += 1
+            p += 1
+        return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _plan_arc(self, mv: cython.Py_ssize_t) -> cython.bint:
+        """Sets arc_*: pieces at most a step long, chords within SAGITTA; none where it is out of reach or too long.
+
+        U, V are its plane's axes, W the third. True for an arc of many turns on one circle, whose turns have the same
+        pieces. Turns that sink less than the depth that counts are swept as fewer that sink so much.
+        """
         pl: cython.int = self.plane[mv]
         cu: cython.double = self.cu[mv]
         cv: cython.double = self.cv[mv]
@@ -1775,101 +2069,260 @@ class Sweeper:
         x1: cython.double = self.x1[mv]
         y1: cython.double = self.y1[mv]
         z1: cython.double = self.z1[mv]
-        reach: cython.double = self.radius + self.cell
-        step: cython.double = self._step()
         u0: cython.double
         v0: cython.double
         w0: cython.double
         u1: cython.double
         v1: cython.double
         w1: cython.double
-        r0: cython.double
-        r1: cython.double
         r: cython.double
-        angle0: cython.double
-        angle: cython.double
-        turn: cython.double = self.swept_angle[mv] * 0.017453292519943295
         length: cython.double
-        wanted: cython.double
-        e: cython.double
-        s: cython.double
-        px: cython.double
-        py: cython.double
-        pt: cython.double
-        qx: cython.double
-        qy: cython.double
-        qt: cython.double
-        st: cython.double
-        level: cython.double
-        floor_t: cython.double
-        opened: cython.bint
-        pieces: cython.Py_ssize_t
-        chords: cython.Py_ssize_t
-        p: cython.Py_ssize_t
-        k: cython.Py_ssize_t
-        self.round = True
+        turns: cython.double
+        fewer: cython.double
+        chords: cython.double
+        pieces: cython.double
+        many: cython.bint
+        self.arc_pieces = 0
         if pl == 18:
             u0, v0, w0, u1, v1, w1 = z0, x0, y0, z1, x1, y1
         elif pl == 19:
             u0, v0, w0, u1, v1, w1 = y0, z0, x0, y1, z1, x1
         else:
             u0, v0, w0, u1, v1, w1 = x0, y0, z0, x1, y1, z1
-        r0, r1 = hypot(u0 - cu, v0 - cv), hypot(u1 - cu, v1 - cv)
-        angle0 = atan2(v0 - cv, u0 - cu)
-        r = max(r0, r1)
-        if not r < FAR or self._out_of_reach(pl, cu, cv, r, max(self.top - z0, self.top - z1), reach):
+        self.arc_r0, self.arc_r1 = hypot(u0 - cu, v0 - cv), hypot(u1 - cu, v1 - cv)
+        r = max(self.arc_r0, self.arc_r1)
+        if not r < FAR or self._out_of_reach(pl, cu, cv, r, max(self.top - z0, self.top - z1), self.radius + self.cell):
             self.last_x = NAN
+            return False
+        self.arc_angle, self.arc_turn = atan2(v0 - cv, u0 - cu), self.swept_angle[mv] * PI / 180
+        self.arc_w0, self.arc_w1 = w0, w1
+        self.arc_flat, self.arc_length = r * fabs(self.arc_turn), hypot(r * fabs(self.arc_turn), w1 - w0)
+        turns = fabs(self.arc_turn) / (2 * PI)
+        many = pl == 17 and turns >= MANY_TURNS and fabs(self.arc_r0 - self.arc_r1) < 1e-3
+        if many:
+            fewer = max(1.0, ceil(fabs(w1 - w0) / LEAST_PITCH))
+            if fewer < floor(turns):
+                turns = fewer + turns - floor(turns)
+                self.arc_turn = turns * 2 * PI if self.arc_turn > 0 else -turns * 2 * PI
+        length = hypot(r * fabs(self.arc_turn), w1 - w0)
+        chords = ceil(fabs(self.arc_turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
+        pieces = max(1.0, ceil(length / self._step() - 1e-6))
+        chords = max(1.0, max(chords, ceil(length / self._step())))
+        if many:
+            self.per_turn = cython.cast(cython.Py_ssize_t, min(1e6, max(1.0, ceil(pieces / turns))))
+            pieces = ceil(self.per_turn * turns - 1e-6)
+            self.per_piece = cython.cast(cython.Py_ssize_t, min(1e6, max(1.0, ceil(chords / pieces))))
+            if not pieces < 1e12:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return False
+        else:
+            if not chords <= MOST_CHORDS:
+                self.skipped[mv] = 1
+                self.last_x = NAN
+                return False
+            pieces = min(cython.cast(cython.double, MOST_PIECES), pieces)
+            self.per_turn = 0
+            self.per_piece = cython.cast(cython.Py_ssize_t, ceil(chords / pieces))
+        self.arc_pieces = cython.cast(cython.Py_ssize_t, pieces)
+        self.arc_x, self.arc_y, self.arc_t = x0, y0, self.top - z0
+        return many
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_share(self, p: cython.double) -> cython.double:
+        """Share of the arc that lies before its piece p; of many turns all pieces but the last are of one length."""
+        if self.per_turn > 0:
+            return min(1.0, p / (self.per_turn * fabs(self.arc_turn) / (2 * PI)))
+        return p / self.arc_pieces
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_at(self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t) -> cython.void:
+        """Goes to the start of piece p of a helix about Z, without sweeping."""
+        share: cython.double = self._arc_share(p)
+        angle: cython.double = self.arc_angle + self.arc_turn * share
+        self.arc_x, self.arc_y = self.cu[mv] + self.arc_r0 * cos(angle), self.cv[mv] + self.arc_r0 * sin(angle)
+        self.arc_t = self.top - self.z0[mv] + (self.z0[mv] - self.z1[mv]) * share
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arc_piece(self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, stored: cython.bint) -> cython.bint:
+        """Sweeps one piece of the arc that was planned; False where the bound of work is reached."""
+        pl: cython.int = self.plane[mv]
+        cu: cython.double = self.cu[mv]
+        cv: cython.double = self.cv[mv]
+        first: cython.double = self._arc_share(p)
+        last: cython.double = self._arc_share(p + 1)
+        fall: cython.double = self.z0[mv] - self.z1[mv] if pl == 17 else 0.0
+        angle: cython.double = self.arc_angle + self.arc_turn * last
+        u: cython.double
+        v: cython.double
+        w: cython.double
+        r: cython.double
+        s: cython.double
+        qx: cython.double
+        qy: cython.double
+        qt: cython.double
+        st: cython.double = self.arc_t
+        level: cython.double = self.arc_t
+        swept: cython.double = 0.0
+        travel: cython.double = self.arc_flat * (last - first)
+        floor_t: cython.double = 1e30
+        opened: cython.bint
+        k: cython.Py_ssize_t
+        if first >= 1:
             return True
-        length = hypot(r * fabs(turn), w1 - w0)
-        e = ceil(fabs(turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
-        e = max(e, ceil(length / step))
-        if not e <= MOST_CHORDS:
-            self.skipped[mv] = 1
-            self.last_x = NAN
-            return True
-        chords = cython.cast(cython.Py_ssize_t, max(1.0, e))
-        pieces = cython.cast(
-            cython.Py_ssize_t, min(cython.cast(cython.double, MOST_PIECES), max(1.0, ceil(length / step - 1e-6)))
-        )
-        chords = pieces * cython.cast(cython.Py_ssize_t, ceil(cython.cast(cython.double, chords) / pieces))
-        px, py, pt = x0, y0, self.top - z0
-        wanted = r * fabs(turn) if pl != 17 or 2 * r >= self.resolution else 0.0
-        for p in range(pieces):
+        opened = self._open_at(self.arc_x, self.arc_y, self.arc_t)
+        if pl == 17:
+            floor_t = self._floor(cu + self.arc_r1 * cos(angle), cv + self.arc_r1 * sin(angle))
+        # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
+        self._begin(min(self.arc_length * (last - first), self._step()), fall * (last - first) / self.per_piece)
+        self._footprint(self.top - self.z0[mv] + fall * last, floor_t if pl == 17 else 0.0)
+        for k in range(self.per_piece):
+            s = first + (last - first) * (k + 1) / self.per_piece
+            angle = self.arc_angle + self.arc_turn * s
+            r = self.arc_r0 + (self.arc_r1 - self.arc_r0) * s
+            u, v, w = cu + r * cos(angle), cv + r * sin(angle), self.arc_w0 + s * (self.arc_w1 - self.arc_w0)
+            if pl == 18:
+                qx, qy, qt = v, w, self.top - u
+            elif pl == 19:
+                qx, qy, qt = w, u, self.top - v
+            else:
+                qx, qy, qt = u, v, self.top - w
+            if s >= 1:
+                qx, qy, qt = self.x1[mv], self.y1[mv], self.top - self.z1[mv]
             if self.work > self.most_work:
                 return False
-            st, level, e = pt, pt, 0.0
-            opened = self._open_at(px, py, pt)
-            angle = angle0 + turn * (p + 1) / pieces
-            floor_t = self._floor(cu + r1 * cos(angle), cv + r1 * sin(angle)) if pl == 17 else 1e30
-            # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
-            self._begin(length / pieces, (z0 - z1) / chords if pl == 17 else 0.0)
-            self._footprint(self.top - z0 + (z0 - z1) * (p + 1) / pieces, floor_t if pl == 17 else 0.0)
-            for k in range(p * chords // pieces, (p + 1) * chords // pieces):
-                s = cython.cast(cython.double, k + 1) / chords
-                angle = angle0 + turn * s
-                r = r0 + (r1 - r0) * s
-                u1, v1 = cu + r * cos(angle), cv + r * sin(angle)
-                w1 = w0 + s * ((y1 if pl == 18 else x1 if pl == 19 else z1) - w0)
-                if pl == 18:
-                    qx, qy, qt = v1, w1, self.top - u1
-                elif pl == 19:
-                    qx, qy, qt = w1, u1, self.top - v1
-                else:
-                    qx, qy, qt = u1, v1, self.top - w1
-                if k == chords - 1:
-                    qx, qy, qt = x1, y1, self.top - z1
-                if self.work > self.most_work:
-                    return False
-                self.to_go = wanted / chords * ((p + 1) * chords // pieces - k) if pl == 17 else 0.0
-                self._segment(px, py, pt, qx, qy, qt, 0.0, 0.0)
-                e += hypot(qx - px, qy - py)
-                level = max(level, qt)
-                px, py, pt = qx, qy, qt
+            self.to_go = 0.0
+            if pl == 17:
+                self.to_go = r * fabs(self.arc_turn) * (last - first) * (self.per_piece - k) / self.per_piece
+            self.goes_on = s < 1 and pl == 17
+            self._segment(self.arc_x, self.arc_y, self.arc_t, qx, qy, qt, 0.0, 0.0)
+            swept += hypot(qx - self.arc_x, qy - self.arc_y)
+            level = max(level, qt)
+            self.arc_x, self.arc_y, self.arc_t = qx, qy, qt
+        if stored:
+            if pl != 17:
+                travel = swept
+            elif 2 * self.arc_r0 < self.resolution and 2 * self.arc_r1 < self.resolution:
+                travel = 0.0
             self._store(
-                mv, cython.cast(cython.double, p) / pieces, cython.cast(cython.double, p + 1) / pieces,
-                length / pieces, e, wanted / pieces if pl == 17 else e, pt - st, level, px, py, pt, opened, floor_t,
+                mv, first, last, self.arc_length * (last - first), swept, travel, self.arc_t - st, level,
+                self.arc_x, self.arc_y, self.arc_t, opened, floor_t,
             )  # fmt: skip
         return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _turns_alike(
+        self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, row_before: cython.Py_ssize_t, turn_row: cython.Py_ssize_t
+    ) -> cython.Py_ssize_t:
+        """The piece up to which the turns of a helix go on as the one just swept: those between need no sweeping.
+
+        row_before, turn_row: the first rows of the last two turns. Turns that take off the same twice are alike as long
+        as nothing under the ring is cut deeper than they are; they get one row. Turns that meet nothing get none: on
+        the level and rising none ever will, going down none above the highest place under the ring.
+        """
+        left: cython.Py_ssize_t = (self.arc_pieces - p) // self.per_turn  # whole turns
+        pitch: cython.double = (self.z0[mv] - self.z1[mv]) * (self._arc_share(p + self.per_turn) - self._arc_share(p))
+        before: cython.double = 0.0
+        now: cython.double = 0.0
+        k: cython.Py_ssize_t
+        if p < 2 * self.per_turn or left < 2:
+            return p
+        for k in range(row_before, turn_row):
+            before += self.out[5, k]
+        for k in range(turn_row, self.made):
+            now += self.out[5, k]
+        if turn_row == self.made:
+            if pitch > 1e-12:
+                self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
+                now = floor((self.lo - self.arc_t) / pitch) - 1
+                left = cython.cast(cython.Py_ssize_t, min(cython.cast(cython.double, left), max(0.0, now)))
+            return p + left * self.per_turn
+        if turn_row - row_before != self.made - turn_row or fabs(now - before) > ALIKE * now or self.floored:
+            return p
+        self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
+        if self.hi > self.arc_t + CONTACT:
+            return p
+        self._store_turns(mv, p, left, pitch, turn_row)
+        return p + left * self.per_turn
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _store_turns(
+        self, mv: cython.Py_ssize_t, p: cython.Py_ssize_t, turns: cython.Py_ssize_t, pitch: cython.double,
+        turn_row: cython.Py_ssize_t,
+    ) -> cython.void:  # fmt: skip
+        """Writes one row for so many turns like the one whose rows begin at turn_row: its sums times their number, and
+        the contact of the piece that takes off the most."""
+        at: cython.Py_ssize_t = self.made
+        k: cython.Py_ssize_t
+        c: cython.int
+        best: cython.Py_ssize_t = turn_row
+        length: cython.double = 0.0
+        travel: cython.double = 0.0
+        removed: cython.double = 0.0
+        solid: cython.double = 0.0
+        touch: cython.uchar = 0
+        for k in range(turn_row, at):
+            length += self.out[2, k]
+            travel += self.out[3, k]
+            removed += self.out[5, k]
+            solid += self.out[13, k]
+            touch |= self.out_bits[0, k]
+            if self.out[5, k] > self.out[5, best]:
+                best = k
+        for c in range(14):
+            self.out[c, at] = self.out[c, best]
+        self.out[0, at], self.out[1, at] = self._arc_share(p), self._arc_share(p + turns * self.per_turn)
+        self.out[2, at], self.out[3, at], self.out[4, at] = turns * length, turns * travel, turns * pitch
+        self.out[5, at], self.out[13, at] = turns * removed, turns * solid
+        self.out[12, at] = self.arc_t + max(0.0, turns * pitch)
+        if self.arc_t + turns * pitch > self.flute_length:
+            self.out[11, at] = self._shank(self.arc_x, self.arc_y, self.arc_t + turns * pitch)
+            if self.out[11, at] > 0:
+                touch |= 4
+        self.out_bits[0, at], self.out_bits[1, at], self.out_bits[2, at] = touch, self.out_bits[1, best], 0
+        self.out_move[at], self.out_profile[at] = cython.cast(cython.int, mv), self.out_profile[best]
+        self.made = at + 1
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _under_ring(self, x: cython.double, y: cython.double, r: cython.double) -> cython.void:
+        """Sets lo and hi to the highest and the lowest place, as depths, of the surface under a tool on a circle."""
+        far: cython.double = r + self.radius + self.cell
+        near: cython.double = max(0.0, r - self.radius - self.cell)
+        dx: cython.double
+        dy: cython.double
+        d: cython.double
+        i: cython.Py_ssize_t
+        j: cython.Py_ssize_t
+        i_first: cython.Py_ssize_t = self._index(x - far, True)
+        i_end: cython.Py_ssize_t = self._index(x + far, False)
+        self.lo, self.hi = 1e30, 0.0
+        for j in range(self.ny):
+            dy = self.y_low + (j + 0.5) * self.cell - y
+            if fabs(dy) > far:
+                continue
+            self.work += max(0, i_end - i_first)
+            for i in range(i_first, i_end):
+                dx = self.x_low + (i + 0.5) * self.cell - x
+                d = dx * dx + dy * dy
+                if near * near <= d <= far * far:
+                    d = self.cut[j, i]
+                    self.hi = max(self.hi, d)
+                    if self.share[j, i] > 0:
+                        self.lo = min(self.lo, cython.cast(cython.double, self.other[j, i]))
+                        self.hi = max(self.hi, cython.cast(cython.double, self.other[j, i]))
+                    self.lo = min(self.lo, d)
 
     @cython.cfunc
     @cython.nogil
@@ -1928,6 +2381,7 @@ class Sweeper:
     ) -> cython.bint:
         """Writes the piece's row; False where nothing was touched."""
         at: cython.Py_ssize_t = self.made
+        k: cython.int
         c2: cython.double = self.cell * self.cell
         ap: cython.double = 0.0
         under: cython.double = 0.0
@@ -1939,7 +2393,10 @@ class Sweeper:
         touch: cython.int = 0
         if t > self.flute_length:
             shank = self._shank(x, y, t)
-        if self.removed * c2 < CONTACT * CONTACT * length:
+        for k in range(LANES):
+            self.removed += self.lane_volume[k]
+            self.cells += self.lane_cells[k]
+        if self.removed * c2 < CONTACT * CONTACT * hypot(swept, drop):
             self.cells = 0.0
         if self.cells <= 0 and shank <= 0:
             return False

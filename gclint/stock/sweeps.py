@@ -109,7 +109,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
         side = Side(*(np.zeros(grid.shape, np.float32) for _ in range(3)))
     else:
         side = Side(start.top.cut.copy(), start.top.share.copy(), start.top.other.copy())
-    row = np.zeros(grid.shape[1], np.float32)
+    row = np.zeros(2 * grid.shape[1], np.float32)
     sweeper = Sweeper(
         side.cut, side.share, side.other, grid.x_low, grid.y_low, grid.cell, grid.top, row, MOST_MERGED,
         np.zeros((0, 0), np.float32) if floor is None else floor,

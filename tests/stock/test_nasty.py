@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from gclint.problem import Problem
 from gclint.stock.engage import engage
-from gclint.tables.engagement import Engagement
+from gclint.tables.engagement import ENTRY_KINDS, Engagement
 from gclint.tables.setup import SHAPES, Stock, Tool
 from tests.stock.build import Path, box, columns, flat, setup
 
@@ -90,11 +90,18 @@ def test_a_position_that_cannot_be_believed_is_counted() -> None:
     assert [count for _, _, count in found.not_judged] == [2]
 
 
-def test_an_arc_of_a_million_turns_is_not_swept_and_said() -> None:
-    path = Path((30, 20, -1)).arc((20, 20), 360e6)
-    found = engage(path.motion(), setup(flat(6.0), stock=box((0, 40), (0, 40))))
-    assert len(found.pieces) == 0
-    assert any("too many turns" in what for what, _, _ in found.not_judged)
+@pytest.mark.parametrize("turns", [100, 1_000_000, 1_000_000_000])
+def test_an_arc_of_very_many_turns_is_the_circle_or_the_bore_that_it_cuts(turns: int) -> None:
+    stock = setup(flat(6.0), stock=box((0, 40), (0, 40)))
+    level = engage(Path((30, 20, -1)).arc((20, 20), 360.0 * turns).motion(), stock)
+    assert level.pieces.removed.sum() == pytest.approx(math.pi * (13**2 - 7**2), rel=0.01)
+    assert level.not_judged == ()
+    bore = engage(Path((22, 20, 0)).arc((20, 20), 360.0 * turns, z=-3).line(x=20).motion(), stock)
+    assert bore.pieces.removed.sum() == pytest.approx(math.pi * 25 * 3, rel=0.01)
+    length = bore.pieces.length[bore.pieces.move == 0].sum()
+    assert length == pytest.approx(math.hypot(4 * math.pi * turns, 3), rel=0.01)
+    assert [ENTRY_KINDS[kind] for kind in bore.entries.kind] == ["helix"]
+    assert bore.entries.solid == pytest.approx([3], abs=0.06)
 
 
 def test_a_tool_of_a_kilometre_faces_the_whole_blank() -> None:
