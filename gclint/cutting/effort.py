@@ -23,9 +23,9 @@ from gclint.tables.setup import Assumed, Setup, Tool
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
+PART = 1_000_000  # pieces at a time: what is worked out on the way takes several times what is kept
 
 
-@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
 def effort(
     engagement: Engagement,
     setup: Setup,
