@@ -13,6 +13,7 @@ KERNELS = (
     "gclint.motion.modal",
     "gclint.motion.follow",
     "gclint.motion.planner",
+    "gclint.stock.rim",
     "gclint.stock.sweep",
     "gclint.stock.islands",
 )
