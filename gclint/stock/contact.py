@@ -112,54 +112,77 @@ def _one_depth(depth: Floats32) -> Column:
 def _narrowed(
     depth: Floats32, low: Floats32, high: Floats32, limit: Floats32, contact: Contact, rows: Column
 ) -> tuple[Floats32, Floats32]:
-    """The runs moved inward to where the profile passes `limit`: between two middles, or at the edge of a deeper band
-    where the profile steps."""
-    steps = [_edges(contact, rows, band) for band in (1, 2)]
+    """The two widest runs of sectors deeper than `limit` within these runs; each ends where the profile passes it:
+    between two middles, or at the edge of a deeper band where the profile steps."""
+    inside = _between(low[:, 0, None], high[:, 0, None]) | _between(low[:, 1, None], high[:, 1, None])
+    starts, ends = _stretches(inside & (depth > limit[:, None]))
     made_low, made_high = np.full_like(low, np.nan), np.full_like(high, np.nan)
-    for run in (0, 1):
-        inner = _between(low[:, run, None], high[:, run, None])
-        deep = inner & (depth > limit[:, None])
-        some = deep.any(axis=1)
-        for mine, ends, sides, sign in ((made_low, low, 0, 1), (made_high, high, 1, -1)):
-            order = slice(None) if sign > 0 else slice(None, None, -1)
-            first = np.argmax(deep[:, order], axis=1)
-            first = first if sign > 0 else SECTORS - 1 - first
-            angle = MIDDLE[first]
-            value = np.take_along_axis(depth, first[:, None], 1)[:, 0]
-            before = np.clip(first - sign, 0, SECTORS - 1)
-            outside = ~np.take_along_axis(inner, before[:, None], 1)[:, 0] | (before == first)
-            behind = np.clip(first + sign, 0, SECTORS - 1)
-            next_value = np.take_along_axis(depth, behind[:, None], 1)[:, 0]
-            edge = ends[:, run]
-            # what the profile would be at the run's end if it went on as it does
-            going_on = value - (next_value - value) * np.abs(angle - edge) / np.float32(SECTOR)
-            start = np.where(outside, edge, MIDDLE[before])
-            there = np.where(outside, np.maximum(going_on, 0), np.take_along_axis(depth, before[:, None], 1)[:, 0])
-            with np.errstate(invalid="ignore", divide="ignore"):
-                share = np.clip((limit - there) / (value - there), 0, 1)
-            at = np.where(there > limit, start, start + share * (angle - start))
-            for band_ends in steps:  # a step that lies between the two
-                for other in (0, 1):
-                    step = band_ends[sides][:, other]
-                    lies = (np.minimum(start, angle) - 1e-3 <= step) & (step <= np.maximum(start, angle) + 1e-3)
-                    steep = value > np.float32(1.3) * np.maximum(there, 0)
-                    at = np.where(lies & steep & _is_step(depth, first, sign, value), step, at)
-            mine[:, run] = np.where(some, at, np.nan)
-        # a run too narrow to hold a sector's middle is one step
-        narrow = ~inner.any(axis=1) & np.isfinite(low[:, run])
+    steps = [_edges(contact, rows, band) for band in (1, 2)]
+    for k in (0, 1):
+        some = np.flatnonzero(starts[:, k] >= 0)
+        given = depth[some], inside[some], limit[some]
+        for made, at, run_ends, side, sign in ((made_low, starts, low, 0, 1), (made_high, ends, high, 1, -1)):
+            stepped = np.concatenate([each[side][some] for each in steps], axis=1)
+            made[some, k] = _passing(*given, at[some, k], low[some], high[some], run_ends[some], stepped, sign)
+    for run in (0, 1):  # one too narrow to hold a sector's middle is one step
+        narrow = np.isfinite(low[:, run]) & ~_between(low[:, run, None], high[:, run, None]).any(axis=1)
         of = np.clip(((low[:, run] + high[:, run]) / 2 + 90) / SECTOR, 0, SECTORS - 1)
         sector = np.where(np.isfinite(of), of, 0).astype(np.int64)
-        narrow &= np.take_along_axis(depth, sector[:, None], 1)[:, 0] > limit
-        made_low[narrow, run], made_high[narrow, run] = low[narrow, run], high[narrow, run]
+        narrow &= (np.take_along_axis(depth, sector[:, None], 1)[:, 0] > limit) & np.isnan(made_low[:, 1])
+        place = np.isfinite(made_low[narrow, 0]).astype(np.int64)
+        made_low[narrow, place], made_high[narrow, place] = low[narrow, run], high[narrow, run]
     return made_low, made_high
 
 
-def _is_step(depth: Floats32, first: Column, sign: int, value: Floats32) -> Column:
-    """Whether the profile goes on level inside: the edge of what is level is a step, of what rises it is none."""
-    behind = np.clip(first + sign, 0, SECTORS - 1)
-    after = np.take_along_axis(depth, behind[:, None], 1)[:, 0]
-    level: Column = after <= np.float32(1.1) * value
-    return level
+def _stretches(deep: Column) -> tuple[Column, Column]:
+    """(first, last sector), each [rows, 2], of the two longest unbroken stretches; -1 where there is none."""
+    n = len(deep)
+    starts, ends = np.full((n, 2), -1), np.full((n, 2), -1)
+    begun, longest = np.full(n, -1), np.zeros((n, 2), np.int64)
+    for sector in range(SECTORS + 1):
+        now = deep[:, sector] if sector < SECTORS else np.zeros(n, bool)
+        row = np.flatnonzero(~now & (begun >= 0))
+        length = sector - begun[row]
+        place = np.argmin(longest[row], axis=1)
+        longer = length > longest[row, place]
+        row, place = row[longer], place[longer]
+        longest[row, place], starts[row, place], ends[row, place] = length[longer], begun[row], sector - 1
+        begun = np.where(now, np.where(begun < 0, sector, begun), -1)
+    swapped = (starts[:, 1] >= 0) & ((starts[:, 0] < 0) | (starts[:, 1] < starts[:, 0]))
+    starts[swapped], ends[swapped] = starts[swapped, ::-1], ends[swapped, ::-1]
+    return starts, ends
+
+
+def _passing(
+    depth: Floats32, inside: Column, limit: Floats32, sector: Column, low: Floats32, high: Floats32, run_ends: Floats32,
+    stepped: Floats32, sign: int,
+) -> Floats32:  # fmt: skip
+    """Degrees at which the profile passes the limit on the outer side of each row's sector (sign 1: its lower side).
+
+    stepped: edges of deeper bands on that side.
+    """
+
+    def at(of: Column) -> Column:
+        return np.take_along_axis(depth, of[:, None], 1)[:, 0]
+
+    angle, value = MIDDLE[sector], at(sector)
+    before = np.clip(sector - sign, 0, SECTORS - 1)
+    outside = (before == sector) | ~np.take_along_axis(inside, before[:, None], 1)[:, 0]
+    in_second = (low[:, 1] <= angle) & (high[:, 1] >= angle)
+    edge = np.where(in_second, run_ends[:, 1], run_ends[:, 0])
+    after = at(np.clip(sector + sign, 0, SECTORS - 1))
+    going_on = np.maximum(0, value - (after - value) * np.abs(angle - edge) / np.float32(SECTOR))
+    start, there = np.where(outside, edge, MIDDLE[before]), np.where(outside, going_on, at(before))
+    with np.errstate(invalid="ignore", divide="ignore"):
+        share = np.clip((limit - there) / (value - there), 0, 1)
+    found = np.where(there > limit, start, start + share * (angle - start))
+    # what is level inside and much deeper than outside ends in a step, and the band has its place
+    step = (value > np.float32(1.3) * there) & (after <= np.float32(1.1) * value)
+    for k in range(stepped.shape[1]):
+        place = stepped[:, k]
+        lies = (np.minimum(start, angle) - 1e-3 <= place) & (place <= np.maximum(start, angle) + 1e-3)
+        found = np.where(lies & step, place, found)
+    return _answer(found)
 
 
 def _spans(contact: Contact, rows: Column, deeper: float | Column) -> Floats32:
@@ -254,8 +277,7 @@ def _over_disc(contact: Contact, rows: Column, share: float) -> Floats32:
     found = values[:, 3].copy()
     for k in (2, 1, 0):
         here = (share >= places[:, k]) & (share <= places[:, k + 1]) & (places[:, k + 1] > places[:, k])
-        with np.errstate(invalid="ignore", divide="ignore"):
-            part = (share - places[:, k]) / (places[:, k + 1] - places[:, k])
+        part = np.where(here, share - places[:, k], 0) / np.where(here, places[:, k + 1] - places[:, k], 1)
         found = np.where(here, values[:, k] + part * (values[:, k + 1] - values[:, k]), found)
     found[share > met] = 0
     return _answer(found)

@@ -36,6 +36,7 @@ WHOLE = cython.declare(cython.double, 0.97)
 ONE_LEVEL = cython.declare(cython.double, 0.8)  # of the highest bin: where all reach it, the contact has one depth
 STEP = cython.declare(cython.double, 0.15)  # of the highest bin: a jump between two bins that is a step
 SLOT = cython.declare(cython.double, 0.15)  # of a bin; what lacks less to the tool's width has all of it
+NEAR = cython.declare(cython.double, 0.75)  # of a bin; contact of a shaped tool that ends so near the rim ends at it
 THINNEST = cython.declare(cython.double, 0.004)  # mm; a narrower run is noise
 
 
@@ -377,7 +378,7 @@ class Rim:
                     x = -self.half + (b - 2 + min(1.0, c)) * self.wide
                     end = asin(min(1.0, max(-1.0, x / max(self.local[b - 1], 1e-6)))) * DEGREES
                     end = max(end, before)
-                    if self.half - x < 0.5 * self.wide:
+                    if self.local[b - 1] - x < NEAR * self.wide:
                         end = 90.0
                     for band in range(BANDS):
                         if start[band] < 1e8:
@@ -393,7 +394,7 @@ class Rim:
             if not inside:
                 x = -self.half + (b - min(1.0, c)) * self.wide
                 before = asin(min(1.0, max(-1.0, x / max(self.local[b], 1e-6)))) * DEGREES
-                if self.half + x < 0.5 * self.wide:
+                if self.local[b] + x < NEAR * self.wide:
                     before = -90.0
                 before, high_before = min(before, angle), high
                 for band in range(BANDS):

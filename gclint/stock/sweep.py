@@ -161,6 +161,7 @@ class Sweeper:
     going_down: cython.bint
     end_a: cython.double
     per_drop: cython.double
+    t_start: cython.double  # depth at a = 0
     under_least: cython.double  # mm taken off that count as met by the tip
     # the end of the piece before, so that a chained piece need not sweep its start again
     last_x: cython.double
@@ -428,7 +429,8 @@ class Sweeper:
             return
         self.right += min(1.0, max(0.0, 0.5 - v * self.per_cell)) * high * area
         front = max(depth, self._tip(a))
-        self._note(v, front - old, area)
+        if not self._in_groove(a, v, old):
+            self._note(v, front - old, area)
         if area < SLIVER:
             self.most_of_slivers = max(self.most_of_slivers, front - old)
         else:
@@ -439,6 +441,18 @@ class Sweeper:
             self.foot = min(self.foot, front - depth)
         if self.going_down:
             self._under(a, v, high, area)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _in_groove(self, a: cython.double, v: cython.double, old: cython.double) -> cython.bint:
+        """Whether a cell lies as the tool itself left it, at the segment's start: what it takes off there as it goes
+        down comes off under its tip, and its rim meets none of it."""
+        d_2: cython.double = a * a + v * v
+        if not self.going_down or d_2 >= self.radius * self.radius:
+            return False
+        return fabs(old - self.t_start + self._profile(sqrt(d_2))) < 1e-3
 
     @cython.cfunc
     @cython.nogil
@@ -1312,7 +1326,9 @@ class Sweeper:
                     vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
                     right[i] += raw * (fabsf(one - vv) - fabsf(one + vv) + two)
                 for i in range(m):
-                    if low[i] > 0:
+                    if low[i] > 0 and not (
+                        self.going_down and self._in_groove(a + self.mid + i * da, v + i * dv, tip[i] - high[i])
+                    ):
                         self._note(v + i * dv, high[i], 1)
                 if self.going_down:
                     a -= end_a
@@ -1400,7 +1416,7 @@ class Sweeper:
         if deepest <= 0:
             return
         self.ox, self.oy = x0, y0
-        self.going_down = drop > 1e-6
+        self.going_down, self.t_start = drop > 1e-6, t0
         self.per_drop = 1 / drop if self.going_down else 0.0
         self.discs += 1
         if length < 1e-7:
