@@ -218,7 +218,8 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
 def _leave_out(hits: list[Hits]) -> None:
     """Where one rule's finding already says it, the same cause is not told again at that place (`instead_of`).
 
-    What a rule on the whole program says counts for all places. Nothing leaves out what is graver than itself.
+    What a rule on the whole program says is the root of what it names, at all places. Else nothing leaves out what is
+    graver than itself.
     """
     by_name = {found.rule.name: found for found in hits}
     for found in hits:
@@ -238,7 +239,7 @@ def _leave_out(hits: list[Hits]) -> None:
             theirs = _cause_key(found.rule, other.view)
             at = np.minimum(np.searchsorted(keys, theirs), len(keys) - 1)
             same = (keys[at] == theirs) | whole
-            keep = ~(same & (grades_of(other.rule, other.view) >= (gravest.min() if whole else gravest[at])))
+            keep = ~(same & (whole | (grades_of(other.rule, other.view) >= gravest[at])))
             other.view = other.view.choose(np.flatnonzero(keep))
             other.accepted = other.accepted[keep]
     hits[:] = [found for found in hits if found.view.length]
