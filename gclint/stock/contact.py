@@ -244,6 +244,9 @@ def largest_chip(contact: Contact, rows: Column, sine: Callable[[Floats32], Floa
     """
     first, last = runs(contact, rows)
     depth = depths(contact, rows)
+    beside = np.zeros((len(depth), SECTORS + 2), np.float32)
+    beside[:, 1:-1] = depth  # a sector that a run only reaches into has the depth of the one beside it
+    depth = np.where(depth > 0, depth, np.maximum(beside[:, :-2], beside[:, 2:]))
     low, high = MIDDLE - SECTOR / 2, MIDDLE + SECTOR / 2
     best = np.zeros(len(depth), np.float32)
     edge = sine(depth)
