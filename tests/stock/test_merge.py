@@ -82,8 +82,8 @@ def test_merged_and_single_sweeps_agree(
     "tool", [flat(6.0), flat(2.0), Tool(1, "ball", 6.0), Tool(1, "bull-nose", 6.0, corner_radius=1.0)]
 )
 def test_moves_swept_as_one_leave_the_floor_within_the_bound(tool: Tool, wave: float) -> None:
-    # up and down slopes of up to 37 degrees: what is swept for the moves lies at most 0.003 mm beside them, in depth and
-    # across, and so does the floor, be it a flat tool's low edge that leaves it
+    # up and down slopes of up to 37 degrees: what is swept for the moves lies at most 0.003 mm beside them, in depth
+    # and across, and so does the floor, be it a flat tool's low edge that leaves it
     path = raster(0.17, 1.3, 1, wave)
     found = engage(path.motion(), setup(tool, stock=BLANK))
     assert len(found.contact) < 0.5 * len(found.pieces)  # most are swept together
