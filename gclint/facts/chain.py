@@ -72,8 +72,8 @@ class Chain:
         apart = m.flags & (OTHER_FRAME | COMPENSATED | PROBE) != 0
         lost = feeds & (m.flags & PROBE == 0) & (apart | ~(np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)))
         if all(number in self.setup.tools for number in self.tools):
-            return feeds & (self.in_contact | lost)
-        return feeds & (self.in_contact | lost | ~one_of(m.tool, list(self.setup.tools)))
+            return np.asarray(feeds & (self.in_contact | lost))
+        return np.asarray(feeds & (self.in_contact | lost | ~one_of(m.tool, list(self.setup.tools))))
 
     @cached_property
     def placed(self) -> Bools:

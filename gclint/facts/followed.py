@@ -35,7 +35,7 @@ class Unfollowed(NamedTuple):
     move: int
     cause: str
     share: float
-    count: int
+    moves: int
 
 
 @once
@@ -44,6 +44,8 @@ def lost(chain: Chain) -> Bools:
     m = chain.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
     apart = (m.flags & (OTHER_FRAME | COMPENSATED)) != 0
+    top = chain.box.top if chain.box is not None and chain.box.top is not None else 0.0
+    placed |= ~(m.z1 < max(top, 0.0)) & np.isfinite(m.z1)  # above the work nothing is cut, wherever it is
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 
@@ -109,7 +111,7 @@ UNFOLLOWED = Table(
         "line": number("", "line where the place of the tool was lost", _column("line", float)),
         "cause": text("why", _causes, words=CAUSES),
         "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
-        "count": number("", "how many moves at feed", _column("count", float)),
+        "count": number("", "how many moves at feed", _column("moves", float)),
     },
     lambda chain: len(unfollowed(chain)),
     lambda chain: chain.motion.tool[_column("move", int)(chain)],

@@ -25,7 +25,7 @@ MOST_ROWS = 50
 
 
 class Oddity(NamedTuple):
-    """`value` and `like` are mm, mm/min or rev/min; `count` is how many of its like say otherwise."""
+    """`value` and `like` are mm, mm/min or rev/min; `others`: how many of its like say otherwise."""
 
     sort: str
     kind: str
@@ -34,7 +34,7 @@ class Oddity(NamedTuple):
     move: int
     value: float
     like: float
-    count: int
+    others: int
 
 
 @once
@@ -155,6 +155,8 @@ def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
     _, start, after, _ = _axis(chain, letter)
     far = model_number("habit_outside")
     for move, v, low, high, count in _others_of(chain, letter):
+        if _parked(chain, move):
+            continue
         span = high - low
         gap = max(v - high, low - v)
         least = max(2 * _diameter(chain, move), 8.0)
@@ -169,6 +171,18 @@ def _outside(chain: Chain, letter: str) -> Iterator[Oddity]:
                 continue
             yield Oddity("coordinate", kind, letter, int(chain.motion.line[move]), move, v, a, count)
             break
+
+
+def _parked(chain: Chain, move: int) -> bool:
+    """Whether the move is a rapid to a place where nothing is done at feed before the tool goes elsewhere."""
+    m = chain.motion
+    x, y = m.x1[move], m.y1[move]
+    for after in range(move, len(m)):
+        if m.kind[after] != RAPID:
+            return False
+        if m.x1[after] != x or m.y1[after] != y:
+            return True
+    return True
 
 
 def _nearer(a: float, v: float, before: float, after: float) -> bool:
@@ -237,13 +251,13 @@ def _depths(chain: Chain) -> Iterator[Oddity]:
     value = word * _unit(chain)
     value = np.where(np.abs(value - m.z1) < 1e-4, value, np.nan)
     feeds = np.isfinite(value) & (m.kind != RAPID)
-    rows = np.flatnonzero(feeds)
-    if len(rows) < int(model_number("habit_least_depths")):
-        return
-    v = value[rows]
-    deep = np.sort(v[v < 0])
-    yield from _too_deep(chain, rows, v, deep)
-    yield from _turned_up(chain, rows, v)
+    for tool in np.unique(m.tool[feeds]).tolist():  # one engraves, another cuts through
+        rows = np.flatnonzero(feeds & (m.tool == tool))
+        if len(rows) < int(model_number("habit_least_depths")):
+            continue
+        v = value[rows]
+        yield from _too_deep(chain, rows, v, np.sort(v[v < 0]))
+        yield from _turned_up(chain, rows, v)
 
 
 def _too_deep(chain: Chain, rows: Column, v: Floats, deep: Floats) -> Iterator[Oddity]:
@@ -415,7 +429,7 @@ ODDITIES = Table(
         "feed_like": number("mm/min", "the feed that its like suggest", _column("like", float)),
         "speed": number("rev/min", "the number, of a speed", _column("value", float)),
         "speed_like": number("rev/min", "the speed that its like suggest", _column("like", float)),
-        "count": number("", "how many of its like say otherwise", _column("count", float)),
+        "count": number("", "how many of its like say otherwise", _column("others", float)),
     },
     length=lambda chain: len(oddities(chain)),
     tool=lambda chain: chain.motion.tool[_column("move", int)(chain)],

@@ -11,6 +11,7 @@ from gclint.facts.beside import BESIDE
 from gclint.facts.chain import Chain, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Fact, Table, number, text, texts, truth
+from gclint.facts.runs import TURNED
 from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING
@@ -230,6 +231,7 @@ MOVES = Table(
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
         "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
         **BESIDE,
+        **TURNED,
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),
         "keep_out_depth": number("mm", "how far the tool passes below the top of a keep-out box it crosses",
                                  _keep_out_depth),

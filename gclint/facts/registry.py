@@ -10,7 +10,21 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, numbered
-from gclint.facts import contours, cut, dwell, followed, habits, modes, moves, part, program, stops, subprograms, words
+from gclint.facts import (
+    contours,
+    cut,
+    dwell,
+    followed,
+    habits,
+    modes,
+    moves,
+    part,
+    program,
+    runs,
+    stops,
+    subprograms,
+    words,
+)
 from gclint.facts.chain import Chain
 from gclint.facts.fact import Build, Fact, Table, truth
 from gclint.facts.setup import SETUP, tool_facts
@@ -27,7 +41,7 @@ def tables() -> dict[str, Table]:
     made = (
         *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
         *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, *modes.TABLES,
-        subprograms.SUBPROGRAMS,
+        subprograms.SUBPROGRAMS, *runs.TABLES,
     )
     return {table.name: table for table in made}
 

@@ -9,13 +9,13 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Column
+from gclint.columns import Column, numbered
 from gclint.facts import part as facts_part
 from gclint.facts import setup as facts_setup
 from gclint.facts.chain import Chain
 from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
-from gclint.judge.grouping import findings_of
+from gclint.judge.grouping import findings_of, grades_of
 from gclint.judge.hanging import entry_of, take_out
 from gclint.judge.hits import Hits
 from gclint.judge.set_up_stops import other_set_up
@@ -33,6 +33,7 @@ from gclint.tables.program import Program
 from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
 
+WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
@@ -196,7 +197,10 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
 
 
 def _leave_out(hits: list[Hits]) -> None:
-    """Where one rule's finding already says it, the same cause is not told again by another (`instead_of`)."""
+    """Where one rule's finding already says it, the same cause is not told again at that place (`instead_of`).
+
+    What a rule on the whole program says counts for all places. Nothing leaves out what is graver than itself.
+    """
     by_name = {found.rule.name: found for found in hits}
     for found in hits:
         for name in found.rule.text.instead_of:
@@ -206,8 +210,16 @@ def _leave_out(hits: list[Hits]) -> None:
             telling = found.view
             if found.rule.instead_when is not None:
                 telling = telling.choose(np.flatnonzero(truth(found.rule.instead_when.code, telling) == TRUE))
-            shared = other.rule if other.rule.text.cause == "once" else found.rule
-            keep = ~np.isin(_cause_key(shared, other.view), _cause_key(shared, telling))
+            if not telling.length:
+                continue
+            keys, place = numbered(_cause_key(found.rule, telling))
+            gravest = np.full(len(keys), len(GRADES))
+            np.minimum.at(gravest, place, grades_of(found.rule, telling))
+            whole = found.rule.text.looks_at in WHOLE
+            theirs = _cause_key(found.rule, other.view)
+            at = np.minimum(np.searchsorted(keys, theirs), len(keys) - 1)
+            same = (keys[at] == theirs) | whole
+            keep = ~(same & (grades_of(other.rule, other.view) >= (gravest.min() if whole else gravest[at])))
             other.view = other.view.choose(np.flatnonzero(keep))
             other.accepted = other.accepted[keep]
     hits[:] = [found for found in hits if found.view.length]
@@ -219,7 +231,7 @@ def _cause_key(rule: Rule, view: View) -> Column:
     motion = view.chain.motion
     if not len(motion.line):  # nothing moves: what is found is all about the one program
         return np.zeros(view.length)
-    column = {"speed": motion.speed_line, "once": motion.speed_line, "feed": motion.feed_line}
+    column = {"speed": motion.speed_line, "feed": motion.feed_line}
     return np.asarray(column.get(rule.text.cause, motion.line)[moves])
 
 

@@ -262,6 +262,7 @@ class Interpreter:
     centre_y: cython.double
     turn_code: cython.int  # on the block at hand; 0: none
     turn_word: cython.int
+    may_start: cython.bint  # an M code that is not known stands beside an S on the block
     straightened: cython.int  # bits of TURNS that the block cancels
     g92_kept: cython.double[3]
 
@@ -614,6 +615,7 @@ class Interpreter:
         for g in range(21):
             self.group[g] = -1
         self.used = self.turn_code = self.straightened = 0
+        self.may_start = False
         for w in range(self.block_word[b], self.block_word[b + 1]):
             letter = self.word_letter[w]
             value = self.word_value[w]
@@ -691,6 +693,8 @@ class Interpreter:
         else:
             self.fault("code-unknown", w, value * 10)
             self.used = -1
+            if self.present & (1 << S):
+                self.may_start = True
             return True
         # M7 and M8 may both be on
         if self.group[slot] >= 0 and slot != COOLANT:
@@ -780,6 +784,8 @@ class Interpreter:
             code = self.group[SPINDLE]
             self.spindle = 1 if code == 3 else (-1 if code == 4 else 0)
             self.event(EVENT["spindle-cw"] + code - 3, self.speed if code != 5 else NAN)
+        elif self.may_start and self.spindle != 1:
+            self.spindle = 1  # an M code that is not known stands beside S: nobody can say that the spindle stands
         if self.group[COOLANT] >= 0:
             self.event(EVENT["coolant-on"], self.group[COOLANT])
         if self.group[COOLANT_OFF] >= 0:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from gclint.report.hands import OFF, before_the_collet, by_hand, go_on
+from gclint.digest.hands import OFF, before_the_collet, by_hand, go_on
 from gclint.report.text.cautions import cautions, of_material
 from gclint.tables.setup import Setup
 from gclint.trial.groove import path_of

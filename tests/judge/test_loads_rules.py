@@ -65,10 +65,13 @@ def test_a_machine_that_gives_way_counts() -> None:
     assert bends.grade == "change"
 
 
-def test_breaking_stands_in_for_bending() -> None:
-    checked = judged(slot(3, 3000))
+def test_breaking_stands_in_for_bending_where_it_is_no_milder() -> None:
+    checked = judged(slot(3, 6000))
     assert found(checked, "tool-breaks")
     assert not found(checked, "tool-bends")
+    checked = judged(slot(3, 3000))
+    assert [f.grade for f in found(checked, "tool-breaks")] == ["consider"]
+    assert [f.grade for f in found(checked, "tool-bends")] == ["change"]
 
 
 def test_what_would_let_it_judge_is_named() -> None:

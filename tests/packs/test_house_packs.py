@@ -43,7 +43,7 @@ def test_a_house_pack_gives_a_rule_another_grade_and_the_finding_says_so() -> No
     assert own.by.endswith("house.toml")
     (told,) = checked.house
     assert (told.rule, told.does, told.says, told.count) == (
-        "straight-plunge", "regrades", "consider instead of change", 2
+        "straight-plunge", "regrades", "consider instead of change or consider", 2
     )  # fmt: skip
     assert '"consider" by' in graded_words(plunges[0])
     assert "because We drill first" in graded_words(plunges[0])

@@ -272,5 +272,7 @@ def ready(name: str) -> Base:
 
 
 def clean_samples() -> list[Base]:
+    """Those of jobs of one program; of a job of several each program needs the others."""
     listed = tomllib.loads((SAMPLES / "samples.toml").read_text())["sample"]
-    return [ready(sample["program"]) for sample in listed if not sample.get("findings")]
+    clean = [ready(sample["program"]) for sample in listed if not sample.get("findings")]
+    return [base for base in clean if not isinstance(base.job.get("program"), list)]

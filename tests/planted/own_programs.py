@@ -178,6 +178,40 @@ M30
 """
 
 
+PIN_RAIL = """(pin rail, lowtide workshop)
+(t6 3 mm flat up-cut)
+G21
+G90 G94 G17
+G54
+G53 G0 Z0.
+T6 M6
+S18000 M3
+G4 P5000
+G0 X15. Y15.
+G43 Z15. H6
+""" + "".join(f"""G0 Z5.
+X15. Y{y}.{speed}
+Z1.
+G1 Z0. F300.
+X65. Z-1.2 F1300.
+X15.
+X65. Z-2.4
+X15.
+X65. Z-3.6
+X15.
+X65. Z-4.8
+X15.
+X65. Z-6.
+X15.
+X65. Z-7.2
+X15.
+""" for y, speed in ((15, ""), (30, " S17500"), (45, " S18000"))) + """G0 Z15.
+M5
+G53 G0 Z0.
+M30
+"""
+
+
 def _oarlock_plate() -> Base:
     """The sample of this name with the slot that opens the cut at a feed of its own."""
     sample = ready("oarlock-plate/oarlock-plate.nc")
@@ -187,9 +221,10 @@ def _oarlock_plate() -> Base:
     return Base(sample.name, text.encode(), sample.job, sample.shop)
 
 
-def _mill(**changed: Declared) -> Declared:
-    """The small mill of the workshop, with other keys of some tools (`t3 = {...}`)."""
+def _mill(controller: str = "any", **changed: Declared) -> Declared:
+    """The small mill of the workshop, with another controller, or other keys of some tools (`t3 = {...}`)."""
     shop = tomllib.loads((SAMPLES / "small-mill.toml").read_text())
+    shop["machine"]["controller"] = controller
     for tool in shop["tool"]:
         tool.update(changed.get(f"t{tool['number']}", {}))
     return shop
@@ -206,6 +241,7 @@ def own_programs() -> list[Base]:
              _mill(t3={"helix": "down-cut"}), {"keel-resin.toml": RESIN}),
         Base("hatch-cover.nc", HATCH_COVER.encode(), _job("mdf", "110 70 9", "vacuum", spoilboard="0.5 mm"), _mill()),
         Base("peg-strip.nc", PEG_STRIP.encode(), _job("beech", "80 60 18", "clamps"), _mill()),
+        Base("pin-rail.nc", PIN_RAIL.encode(), _job("beech", "80 60 18", "clamps"), _mill(controller="shop-mill-macros")),
         _oarlock_plate(),
         Base("fairlead.nc", FAIRLEAD.encode(), _job("aluminium-6061", "80 50 12", "clamps"), _mill()),
     ]  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -11,7 +12,13 @@ from gclint.setup.declare import Options
 from tests.trust.cases import CASES, GRADES, Case, lines
 
 
-@pytest.mark.parametrize("case", CASES, ids=[case.name for case in CASES])
+def marked(case: Case) -> Any:
+    """The case; one that is open must fail, so that its reason is taken out once it passes."""
+    marks = [pytest.mark.xfail(reason=case.open, strict=True, raises=AssertionError)] if case.open else []
+    return pytest.param(case, marks=marks, id=case.name)
+
+
+@pytest.mark.parametrize("case", [marked(case) for case in CASES])
 def test_the_machinist_agrees(case: Case, tmp_path: Path) -> None:
     for name, text in {"shop.toml": case.shop, "job.toml": case.job, **case.files}.items():
         if text is not None:

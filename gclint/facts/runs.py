@@ -1,0 +1,251 @@
+"""Facts about runs of moves at feed: stretches between two rapids that cut nothing, and arcs that turn back."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import numpy as np
+
+from gclint.columns import Bools, Column, Floats
+from gclint.facts.chain import Chain, once
+from gclint.facts.fact import Build, Table, number, text, truth
+from gclint.facts.followed import lost
+from gclint.knowledge.numbers import model_number
+from gclint.tables.motion import ARC_CCW, ARC_CW, EVENT, RAPID
+
+KINDS = ("cut again", "above", "elsewhere")
+
+
+class Idle(NamedTuple):
+    """A run of moves at feed below the top, or down towards it, that removes nothing."""
+
+    line: int
+    move: int
+    last_line: int
+    length: float
+    kind: str
+    like: int  # runs of the same tool that do cut
+
+
+@once
+def idle_runs(chain: Chain) -> list[Idle]:
+    """Each run of feed moves, from one rapid to the next, that travels or goes down at feed and removes nothing.
+
+    Left out: short ways, what cannot be modelled, a last lap repeated in one run (a spring pass), and slow travel above
+    the work. Only where other runs of the program do cut.
+    """
+    m, box = chain.motion, chain.box
+    if box is None or box.top is None or not chain.in_contact.any():
+        return []
+    feeds = (m.kind != RAPID) & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1) & ~lost(chain)
+    run = np.cumsum(np.concatenate(([True], (feeds[1:] != feeds[:-1]) | (m.tool[1:] != m.tool[:-1]))))
+    first = np.flatnonzero(np.concatenate(([True], np.diff(run) != 0)))
+    last = np.concatenate((first[1:], [len(m)])) - 1
+    cuts = np.bincount(run - 1, weights=chain.in_contact, minlength=len(first)) > 0
+    known = {n for n in chain.setup.tools if chain.setup.tools[n].shape != "drag"}
+    cutting: dict[int, list[tuple[float, float]]] = {}
+    made = []
+    for a, b, cut in zip(first.tolist(), last.tolist(), cuts.tolist()):
+        if not feeds[a]:
+            continue
+        tool = int(m.tool[a])
+        if tool not in known:
+            continue
+        if cut:
+            cutting.setdefault(tool, []).append((float(m.z1[a : b + 1].min()), float(m.length[a : b + 1].sum())))
+        else:
+            made.append((a, b, tool))
+    found = []
+    for a, b, tool in made:
+        like = cutting.get(tool, [])
+        idle = _idle(chain, a, b, box.top, like)
+        if idle is not None:
+            found.append(idle)
+    return found
+
+
+def _idle(chain: Chain, a: int, b: int, top: float, like: list[tuple[float, float]]) -> Idle | None:
+    m = chain.motion
+    rows = slice(a, b + 1)
+    down = float(m.z0[a] - m.z1[rows].min())
+    across = float(np.hypot(np.diff(m.x1[a - 1 : b + 1]), np.diff(m.y1[a - 1 : b + 1])).sum()) if a else 0.0
+    low = float(m.z1[rows].min())
+    diameter = chain.setup.tools[int(m.tool[a])].diameter
+    line, last = int(m.line[a]), int(m.line[b])
+    if low < top - model_number("idle_depth"):
+        # below the top: where it passes, the work is gone already, or never was
+        if across > model_number("idle_diameters") * diameter and like:
+            return Idle(line, a, last, across, "cut again" if _over_blank(chain, rows) else "elsewhere", len(like))
+        return None
+    # at or above the top: a hole or cut that goes the wrong way, where its like go down
+    single = b == a and abs(float(m.x1[a] - m.x0[a])) + abs(float(m.y1[a] - m.y0[a])) < 1e-6
+    enough = len(like) >= 1 and ((single and down <= 1e-6) or across > model_number("idle_diameters") * diameter)
+    if enough and _over_blank(chain, rows) and (single or down > 1e-6):
+        return Idle(line, a, last, across, "above", len(like))
+    return None
+
+
+def _over_blank(chain: Chain, rows: slice) -> bool:
+    m, box = chain.motion, chain.box
+    assert box is not None
+    for values, span in ((m.x1[rows], box.x), (m.y1[rows], box.y)):
+        if span is not None and not ((values > span[0]) & (values < span[1])).any():
+            return False
+    return True
+
+
+def _of(rows: Build, name: str, kind: type = float) -> Build:
+    return lambda chain: np.array([getattr(row, name) for row in rows(chain)], dtype=kind)
+
+
+IDLE = Table(
+    "idle_runs",
+    "runs of moves at feed, between two rapids, that remove nothing though others of the program do",
+    {
+        "line": number("", "line of its first move", _of(idle_runs, "line")),
+        "length": number("mm", "its way in X and Y", _of(idle_runs, "length")),
+        "kind": text("cut again (over material that is gone already), above (it stays above the work) or elsewhere",
+                     lambda c: (np.array([KINDS.index(row.kind) for row in idle_runs(c)], dtype=np.int32), KINDS),
+                     words=KINDS),
+        "like": number("", "runs of the same tool that do cut", _of(idle_runs, "like")),
+    },
+    lambda c: len(idle_runs(c)),
+    lambda c: c.motion.tool[_of(idle_runs, "move", int)(c)],
+    _of(idle_runs, "move", int),
+)  # fmt: skip
+
+
+# arcs that turn back
+
+
+def _heading(chain: Chain, rows: Column, end: bool) -> tuple[Floats, Floats]:
+    """Direction of travel at the start or the end of each move in XY, of length 1 (NaN where it has none)."""
+    m = chain.motion
+    x, y = m.x1[rows] - m.x0[rows], m.y1[rows] - m.y0[rows]
+    arc = (m.kind[rows] >= ARC_CW) & (m.plane[rows] == 17)
+    at_x, at_y = (m.x1[rows], m.y1[rows]) if end else (m.x0[rows], m.y0[rows])
+    way = np.where(m.kind[rows] == ARC_CCW, 1.0, -1.0)
+    x = np.where(arc, -(at_y - m.cv[rows]) * way, x)
+    y = np.where(arc, (at_x - m.cu[rows]) * way, y)
+    long = np.hypot(x, y)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return x / np.where(long > 1e-9, long, np.nan), y / np.where(long > 1e-9, long, np.nan)
+
+
+@once
+def turned_back(chain: Chain) -> Bools:
+    """[moves] arcs that leave the move before, and meet the one after, backward, where the other direction joins both.
+
+    Only arcs between two moves at feed, in the XY plane, that are no full circles.
+    """
+    m = chain.motion
+    made = np.zeros(len(m), bool)
+    if len(m) < 3:
+        return made
+    arcs = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-3))
+    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1)]
+    arcs = arcs[(m.kind[arcs - 1] != RAPID) & (m.kind[arcs + 1] != RAPID) & (np.abs(m.sweep[arcs]) < 359)]
+    if not len(arcs):
+        return made
+    before, after = _heading(chain, arcs - 1, True), _heading(chain, arcs + 1, False)
+    start, end = _heading(chain, arcs, False), _heading(chain, arcs, True)
+    back = np.cos(np.radians(180.0 - model_number("turns_back")))
+    with np.errstate(invalid="ignore"):
+        leaves = before[0] * start[0] + before[1] * start[1]
+        meets = end[0] * after[0] + end[1] * after[1]
+        made[arcs] = (leaves <= back) & (meets <= back)
+    return made
+
+
+TURNED = {
+    "turns_back": truth("whether it is an arc that leaves the move before and meets the one after backward, where the "
+                        "other direction would join both", turned_back),
+}  # fmt: skip
+
+
+# tools changed in the cut
+
+
+class Changed(NamedTuple):
+    line: int
+    move: int
+    depth: float
+    tool: int
+
+
+@once
+def changed_low(chain: Chain) -> list[Changed]:
+    """Each tool change that comes while the tip is known to stand below the blank's top, over the blank, mm."""
+    m, box = chain.motion, chain.box
+    made: list[Changed] = []
+    if box is None or box.top is None:
+        return made
+    for row in np.flatnonzero(m.event_kind == EVENT["change"]).tolist():
+        move = int(m.event_move[row]) - 1
+        if move < 0 or not np.isfinite(m.z1[move]) or not chain.placed[move]:
+            continue
+        depth = box.top - float(m.z1[move])
+        inside = all(
+            span is None or span[0] < float(at) < span[1]
+            for at, span in ((m.x1[move], box.x), (m.y1[move], box.y))
+        )  # fmt: skip
+        if depth > 0 and inside:
+            made.append(Changed(int(m.event_line[row]), move, depth, int(m.event_value[row])))
+    return made
+
+
+CHANGED = Table(
+    "changes_in_cut",
+    "tool changes while the tip stands below the top of the blank",
+    {
+        "line": number("", "line of the change", _of(changed_low, "line")),
+        "depth": number("mm", "how far the tip stands below the top", _of(changed_low, "depth")),
+        "next_tool": number("", "number of the tool that is called", _of(changed_low, "tool")),
+    },
+    lambda c: len(changed_low(c)),
+    lambda c: c.motion.tool[_of(changed_low, "move", int)(c)],
+    _of(changed_low, "move", int),
+)
+
+# rapids that do the work of a feed
+
+
+class Descent(NamedTuple):
+    line: int
+    move: int
+    depth: float
+    with_feed: bool
+    times: int
+
+
+@once
+def rapid_descents(chain: Chain) -> list[Descent]:
+    """In a program with no move at feed: the rapids that end below Z0 with the spindle turning, as one row."""
+    m = chain.motion
+    if not len(m) or (m.kind != RAPID).any():
+        return []
+    turning = (np.abs(m.spindle) == 1) & chain.placed
+    low = np.flatnonzero(turning & (m.z1 < 0) & (m.z1 < np.nan_to_num(m.z0, nan=np.inf)))
+    if not len(low):
+        return []
+    fed = set(m.event_line[m.event_kind == EVENT["feed"]].tolist())
+    with_feed = any(int(line) in fed for line in m.line[low].tolist())
+    move = int(low[0])
+    return [Descent(int(m.line[move]), move, float(-m.z1[low].min()), with_feed, len(low))]
+
+
+DESCENTS = Table(
+    "rapid_descents",
+    "of a program with no move at feed: rapids that end below Z0 with the spindle turning, as one row",
+    {
+        "line": number("", "line of the first", _of(rapid_descents, "line")),
+        "depth": number("mm", "how far the lowest ends below Z0", _of(rapid_descents, "depth")),
+        "with_feed": truth("whether an F stands beside any of them", _of(rapid_descents, "with_feed", bool)),
+        "count": number("", "how many there are", _of(rapid_descents, "times")),
+    },
+    lambda c: len(rapid_descents(c)),
+    lambda c: c.motion.tool[_of(rapid_descents, "move", int)(c)],
+    _of(rapid_descents, "move", int),
+)
+
+TABLES = (IDLE, CHANGED, DESCENTS)
