@@ -185,6 +185,15 @@ def _passing(
     return _answer(found)
 
 
+def _per_profile(
+    contact: Contact, rows: Column, deeper: float | Column, answer: Callable[[Column, float | Column], Column]
+) -> Floats32:
+    """Answers once for each profile where there are more rows than profiles, and one limit for all."""
+    if np.ndim(deeper) == 0 and len(rows) > len(contact):
+        return _answer(answer(np.arange(len(contact)), deeper)[rows])
+    return _answer(answer(np.asarray(rows), deeper))
+
+
 def _spans(contact: Contact, rows: Column, deeper: float | Column) -> Floats32:
     first, last = runs(contact, rows, deeper)
     return _answer(np.nan_to_num(last - first, nan=0.0))
@@ -192,49 +201,62 @@ def _spans(contact: Contact, rows: Column, deeper: float | Column) -> Floats32:
 
 def arc(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """Degrees of contact deeper than that, all runs together."""
-    return _answer(_spans(contact, rows, deeper).sum(axis=1))
+    return _per_profile(contact, rows, deeper, lambda mine, limit: _spans(contact, mine, limit).sum(axis=1))
 
 
 def widest_run(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """Degrees of the wider run of contact deeper than that."""
-    return _answer(_spans(contact, rows, deeper).max(axis=1, initial=0.0))
+    return _per_profile(
+        contact, rows, deeper, lambda mine, limit: _spans(contact, mine, limit).max(axis=1, initial=0.0)
+    )
 
 
 def width(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """mm across the travel over which contact is deeper than that."""
-    first, last = runs(contact, rows, deeper)
-    across = np.sin(np.radians(last)) - np.sin(np.radians(first))
-    return _answer(np.nan_to_num(across, nan=0.0).sum(axis=1) * (contact.reach[rows] * MM))
+
+    def across(mine: Column, limit: float | Column) -> Column:
+        first, last = runs(contact, mine, limit)
+        wide: Column = np.nan_to_num(np.sin(np.radians(last)) - np.sin(np.radians(first)), nan=0.0).sum(axis=1)
+        return np.asarray(wide * (contact.reach[mine] * MM))
+
+    return _per_profile(contact, rows, deeper, across)
 
 
 def deepest(contact: Contact, rows: Column, share: float = 0.1) -> Floats32:
     """mm that the deepest `share` of the arc of contact reaches at least."""
-    rows = np.asarray(rows)
-    wanted = share * arc(contact, rows)
-    low = np.zeros(len(rows), np.float32)
-    high = contact.depth[rows].max(axis=1, initial=0) * MM
-    top = high.copy()
-    if not len(rows):
-        return low
-    varied = np.flatnonzero(~_one_depth(contact.depth[rows] * MM) | (contact.above[rows, 0] != NO_BAND))
-    low[:] = top
-    if not len(varied):
-        return low
-    mine, low_of, high_of = rows[varied], np.zeros(len(varied), np.float32), top[varied]
-    for _ in range(10):  # halves it to a thousandth of the largest depth
-        middle = (low_of + high_of) / 2
-        enough = arc(contact, mine, middle) >= wanted[varied]
-        low_of, high_of = np.where(enough, middle, low_of), np.where(enough, high_of, middle)
-    low[varied] = high_of
-    return low
+    return _per_profile(contact, rows, 0.0, lambda mine, _: _deepest(contact, mine, share))
+
+
+def _deepest(contact: Contact, rows: Column, share: float) -> Floats32:
+    """The sectors from the deepest on, until they make up the share: those of a band have its arc together."""
+    depth = contact.depth[rows] * MM
+    wide = np.zeros(depth.shape, np.float32)
+    total = np.zeros(len(rows), np.float32)
+    rest = np.ones(depth.shape, bool)
+    for band in (2, 1, 0):
+        first, last = _edges(contact, rows, band)
+        arcs = np.nan_to_num(last - first, nan=0.0).sum(axis=1)
+        limit = contact.above[rows, band - 1] * MM if band else np.zeros(len(rows), np.float32)
+        mine = rest & (depth > limit[:, None]) & (arcs > 0)[:, None]
+        each = np.maximum(0, arcs - total) / np.maximum(mine.sum(axis=1), 1)
+        wide[mine] = np.broadcast_to(each[:, None], wide.shape)[mine]
+        total, rest = np.maximum(total, arcs), rest & ~mine
+    order = np.argsort(-depth, axis=1, kind="stable")
+    so_far = np.cumsum(np.take_along_axis(wide, order, 1), axis=1)
+    at = np.argmax(so_far >= share * total[:, None] - 1e-3, axis=1)
+    return _answer(np.take_along_axis(np.take_along_axis(depth, order, 1), at[:, None], 1)[:, 0])
 
 
 def largest_cosine(contact: Contact, rows: Column, deeper: float | Column = 0.0) -> Floats32:
     """Largest cosine of the angle between travel and a place in contact: 1 for what is dead ahead, 0 for no contact."""
-    first, last = runs(contact, rows, deeper)
-    nearest = np.where((first <= 0) & (last >= 0), 0, np.minimum(np.abs(first), np.abs(last)))
-    cosine = np.where(np.isnan(nearest), 0, np.cos(np.radians(nearest)))
-    return _answer(cosine.max(axis=1, initial=0.0))
+
+    def cosine(mine: Column, limit: float | Column) -> Column:
+        first, last = runs(contact, mine, limit)
+        nearest = np.where((first <= 0) & (last >= 0), 0, np.minimum(np.abs(first), np.abs(last)))
+        found: Column = np.where(np.isnan(nearest), 0, np.cos(np.radians(nearest))).max(axis=1, initial=0.0)
+        return found
+
+    return _per_profile(contact, rows, deeper, cosine)
 
 
 def largest_chip(contact: Contact, rows: Column, sine: Callable[[Floats32], Floats32]) -> Floats32:
@@ -244,6 +266,9 @@ def largest_chip(contact: Contact, rows: Column, sine: Callable[[Floats32], Floa
     """
     first, last = runs(contact, rows)
     depth = depths(contact, rows)
+    beside = np.zeros((len(depth), SECTORS + 2), np.float32)
+    beside[:, 1:-1] = depth  # a sector that a run only reaches into has the depth of the one beside it
+    depth = np.where(depth > 0, depth, np.maximum(beside[:, :-2], beside[:, 2:]))
     low, high = MIDDLE - SECTOR / 2, MIDDLE + SECTOR / 2
     best = np.zeros(len(depth), np.float32)
     edge = sine(depth)

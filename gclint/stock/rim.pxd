@@ -15,6 +15,9 @@ cdef class Rim:
     cdef float cover[3][64]
     cdef float high[3][64]
     cdef float local[64]
+    cdef float place[64]
+    cdef float low_end[64]
+    cdef float high_end[64]
     cdef int parts[3]
     cdef double first[3][2]
     cdef double last[3][2]
@@ -32,11 +35,16 @@ cdef class Rim:
         self, const float* v, const float* h, const float* area, int n, int band,
         double half, double cell, double length,
     ) noexcept nogil
+    cdef void highest(
+        self, const float* v, const float* h, const float* area, int n, double half, double cell, double length,
+    ) noexcept nogil
     cdef void flat(
         self, const float* v, const float* h, const float* area, int n, double radius, double cell, double length,
     ) noexcept nogil
     cdef void rounded(self, double foot, double most) noexcept nogil
     cdef void _whole_length(self) noexcept nogil
+    cdef double _side(self, double v, int b) noexcept nogil
+    cdef void _close(self, int band, double start, double end) noexcept nogil
     cdef void _runs(self, int band) noexcept nogil
     cdef void _run(self, int band, int start, int end, double width, double middle) noexcept nogil
     cdef double _edge(self, int band, int b, int inward) noexcept nogil

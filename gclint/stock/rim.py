@@ -36,6 +36,7 @@ WHOLE = cython.declare(cython.double, 0.97)
 ONE_LEVEL = cython.declare(cython.double, 0.8)  # of the highest bin: where all reach it, the contact has one depth
 STEP = cython.declare(cython.double, 0.15)  # of the highest bin: a jump between two bins that is a step
 SLOT = cython.declare(cython.double, 0.15)  # of a bin; what lacks less to the tool's width has all of it
+SLIVER = cython.declare(cython.float, 0.1)  # of a cell; less has no height
 NEAR = cython.declare(cython.double, 0.75)  # of a bin; contact of a shaped tool that ends so near the rim ends at it
 THINNEST = cython.declare(cython.double, 0.004)  # mm; a narrower run is noise
 
@@ -113,6 +114,33 @@ class Rim:
         high[0] = high[m + 1] = high[m + 2] = 0
         if band == 0:
             self.scale = cell * cell / (self.wide * max(length, 1e-9))
+
+    def highest(self, v, h, area, n, half, cell, length):
+        """Puts the parts into bins as `gather` does, each into one, and keeps of each bin the highest and its place.
+
+        The flank of a shaped tool takes a column off step by step, and only the first step meets all its height.
+        """
+        i: cython.int
+        b: cython.int
+        m: cython.int = cython.cast(cython.int, min(cython.cast(cython.double, MOST_BINS), max(4.0, 2 * half / cell)))
+        per: cython.float = m / (2 * half)
+        edge: cython.float = half
+        x: cython.float
+        self.bins, self.half, self.wide = m, half, 2 * half / m
+        for i in range(m + 3):
+            self.cover[0][i] = self.high[0][i] = 0
+            self.place[i], self.low_end[i], self.high_end[i] = 0, edge, -edge
+        for i in range(n):
+            x = v[i] if v[i] > -edge else -edge
+            x = x if x < edge else edge
+            b = cython.cast(cython.int, (x + edge) * per) + 1
+            b = b if b <= m else m
+            self.cover[0][b] += area[i]
+            if area[i] >= SLIVER and h[i] > self.high[0][b]:
+                self.high[0][b], self.place[b] = h[i], x
+            self.low_end[b] = min(self.low_end[b], x)
+            self.high_end[b] = max(self.high_end[b], x)
+        self.scale = cell * cell / (self.wide * max(length, 1e-9))
 
     def _keep(self, band, first, last):
         """Takes a run of contact (places across the travel or degrees), the two widest of a band being kept."""
@@ -350,69 +378,63 @@ class Rim:
             self.limit[band] = -1
 
     def rounded(self, foot, most):
-        """Lays out the contact of a tool that is not flat, gathered in band 0 by height above the tip.
+        """Lays out the contact of a tool that is not flat, sorted by `highest` by height above the tip.
 
         local [bins]: the tool's radius at the height of each bin. foot: height of the lowest contact above the tip;
         most: the same of the highest.
         """
         b: cython.int
         band: cython.int
-        c: cython.double
+        last: cython.int = 0
         angle: cython.double
+        end: cython.double
         high: cython.double
         before: cython.double = 0
         high_before: cython.double = 0
-        inside: cython.bint = False
         start = cython.declare(cython.double[3])
-        end: cython.double
-        x: cython.double
         self.limit[0], self.limit[1], self.limit[2] = 0, (most - foot) / 3, (most - foot) * 2 / 3
         for band in range(BANDS):
             self.parts[band] = 0
             start[band] = 1e9
         for b in range(1, self.bins + 2):
-            c = self.cover[0][b] * self.scale
-            if c <= TRACE:
-                if inside:  # the run ends at the outer edge of the bin before
-                    c = self.cover[0][b - 1] * self.scale
-                    x = -self.half + (b - 2 + min(1.0, c)) * self.wide
-                    end = asin(min(1.0, max(-1.0, x / max(self.local[b - 1], 1e-6)))) * DEGREES
-                    end = max(end, before)
-                    if self.local[b - 1] - x < NEAR * self.wide:
-                        end = 90.0
+            if b > self.bins or self.cover[0][b] * self.scale <= TRACE or self.high[0][b] <= foot:
+                if last > 0:  # the run ends at the outer edge of the last cell
+                    end = max(before, self._side(self.high_end[last] + 0.5 * self.wide, last))
                     for band in range(BANDS):
-                        if start[band] < 1e8:
-                            if end > start[band]:
-                                self._keep(band, start[band], end)
-                            start[band] = 1e9
+                        self._close(band, start[band], end)
+                        start[band] = 1e9
                     self._fill(before, high_before, end, high_before)
-                inside = False
+                last = 0
                 continue
-            high = self.high[0][b] / self.cover[0][b] - foot
-            x = -self.half + (b - 0.5) * self.wide
-            angle = asin(min(1.0, max(-1.0, x / max(self.local[b], 1e-6)))) * DEGREES
-            if not inside:
-                x = -self.half + (b - min(1.0, c)) * self.wide
-                before = asin(min(1.0, max(-1.0, x / max(self.local[b], 1e-6)))) * DEGREES
-                if self.local[b] + x < NEAR * self.wide:
-                    before = -90.0
-                before, high_before = min(before, angle), high
+            high = self.high[0][b] - foot
+            angle = asin(min(1.0, max(-1.0, self.place[b] / max(self.local[b], 1e-6)))) * DEGREES
+            if last == 0:
+                before, high_before = min(angle, -self._side(0.5 * self.wide - self.low_end[b], b)), high
                 for band in range(BANDS):
                     if high > self.limit[band]:
                         start[band] = before
-                inside = True
             for band in range(1, BANDS):
                 if (high > self.limit[band]) != (high_before > self.limit[band]):
                     end = before + (angle - before) * (self.limit[band] - high_before) / (high - high_before)
                     if high > high_before:
                         start[band] = end
-                    elif start[band] < 1e8:
-                        if end > start[band]:
-                            self._keep(band, start[band], end)
+                    else:
+                        self._close(band, start[band], end)
                         start[band] = 1e9
             self._fill(before, high_before, angle, high)
-            before, high_before = angle, high
+            before, high_before, last = angle, high, b
         self.ap = most - foot
+
+    def _side(self, v, b):
+        """Degrees at which contact ends that reaches to v across the travel, in bin b; at the rim if near it."""
+        r: cython.double = self.local[b]
+        if r - v < NEAR * self.wide:
+            return 90.0
+        return asin(min(1.0, max(-1.0, v / max(r, 1e-6)))) * DEGREES
+
+    def _close(self, band, start, end):
+        if start < 1e8 and end > start:
+            self._keep(band, start, end)
 
     def _fill(self, first, high_first, last, high_last):
         """Raises the sectors whose middles lie between two angles to a line between two heights."""

@@ -184,6 +184,7 @@ class Sweeper:
     arc_w1: cython.double
     arc_flat: cython.double  # of the whole of it, seen from above
     arc_length: cython.double
+    own_ring: cython.bint  # when its last turn began, nothing under it was cut deeper than it was itself
     arc_x: cython.double  # where it has got to
     arc_y: cython.double
     arc_t: cython.double
@@ -2041,7 +2042,7 @@ class Sweeper:
         row_before: cython.Py_ssize_t = self.made
         swept: cython.Py_ssize_t = 0
         first_row: cython.Py_ssize_t = self.made
-        self.round = True
+        self.round, self.own_ring = True, False
         while p < self.arc_pieces:
             if self.work > self.most_work:
                 return False
@@ -2057,6 +2058,8 @@ class Sweeper:
                     if p >= self.arc_pieces:
                         break
                 row_before, turn_row = turn_row, self.made
+                self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
+                self.own_ring = self.hi <= self.arc_t + CONTACT
             if swept * self.per_piece > MOST_CHORDS or self.made - first_row >= MOST_PIECES - 1:
                 self.skipped[mv] = 1
                 self.last_x = NAN
@@ -2240,9 +2243,9 @@ class Sweeper:
     ) -> cython.Py_ssize_t:
         """The piece up to which the turns of a helix go on as the one just swept: those between need no sweeping.
 
-        row_before, turn_row: the first rows of the last two turns. Turns that take off the same twice are alike as long
-        as nothing under the ring is cut deeper than they are; they get one row. Turns that meet nothing get none: on
-        the level and rising none ever will, going down none above the highest place under the ring.
+        row_before, turn_row: the first rows of the last two turns. Turns that take off the same twice are alike if
+        nothing under the ring was cut deeper than they are when the last began; they get one row. Turns that meet
+        nothing get none: on the level and rising none ever will, going down none above the highest place under it.
         """
         left: cython.Py_ssize_t = (self.arc_pieces - p) // self.per_turn  # whole turns
         pitch: cython.double = (self.z0[mv] - self.z1[mv]) * (self._arc_share(p + self.per_turn) - self._arc_share(p))
@@ -2263,8 +2266,7 @@ class Sweeper:
             return p + left * self.per_turn
         if turn_row - row_before != self.made - turn_row or fabs(now - before) > ALIKE * now or self.floored:
             return p
-        self._under_ring(self.cu[mv], self.cv[mv], self.arc_r0)
-        if self.hi > self.arc_t + CONTACT:
+        if not self.own_ring:
             return p
         self._store_turns(mv, p, left, pitch, turn_row)
         return p + left * self.per_turn
@@ -2483,12 +2485,11 @@ class Sweeper:
         self.profiles.ap = most - foot
         if swept < 1e-6 or most <= 0:
             return reach
-        self.profiles.gather(
-            self.met_v, self.met_h, self.met_area, self.met, 0, max(reach, 0.5 * self.cell), self.cell, swept
+        self.profiles.highest(
+            self.met_v, self.met_h, self.met_area, self.met, max(reach, 0.5 * self.cell), self.cell, swept
         )
         for b in range(1, self.profiles.bins + 1):
-            if self.profiles.cover[0][b] > 0:
-                self.profiles.local[b] = self._radius_at(self.profiles.high[0][b] / self.profiles.cover[0][b])
+            self.profiles.local[b] = self._radius_at(self.profiles.high[0][b])
         self.profiles.rounded(foot, most)
         r = self._radius_at(self.profiles.ap)
         self.profiles.climb = min(1.0, max(0.0, self.right / self.removed))

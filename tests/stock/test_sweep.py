@@ -12,9 +12,10 @@ from hypothesis import strategies as st
 
 from gclint.stock.engage import engage
 from gclint.stock.profile import Profile, profile
+from gclint.tables.motion import Motion
 from gclint.tables.setup import Tool
 from tests.stock.build import Path, box, flat, setup
-from tests.stock.oracle import depths, distance
+from tests.stock.oracle import depths, distance, height
 
 TOOLS = {
     "flat": Tool(1, "flat", 3.0),
@@ -132,3 +133,77 @@ def test_sliding_along_a_wall_is_no_contact_and_a_hair_more_is() -> None:
         assert 3 in moves
         skim = found.pieces.ae[found.pieces.move == 3]
         assert np.median(skim) == pytest.approx(0.03, rel=0.35)
+
+
+@pytest.mark.parametrize("tool", [flat(6.0), Tool(1, "ball", 6.0), Tool(1, "bull-nose", 6.0, corner_radius=1.0)])
+def test_the_turns_of_a_helix_cut_what_single_turns_cut(tool: Tool) -> None:
+    stock = setup(tool, stock=box((0, 40), (0, 40)))
+    one = engage(Path((25, 20, 0.5)).arc((20, 20), -360 * 40, z=-4).motion(), stock)
+    turns = Path((25, 20, 0.5))
+    for k in range(1, 41):
+        turns.arc((20, 20), -360, z=0.5 - 4.5 * k / 40)
+    each = engage(turns.motion(), stock)
+    assert len(one.pieces) < 0.5 * len(each.pieces) or tool.shape == "ball"
+    assert np.abs(one.cut - each.cut).max() < 0.02
+    assert one.pieces.removed.sum() == pytest.approx(each.pieces.removed.sum(), rel=0.005)
+    for name in ("length", "travel", "drop"):
+        assert getattr(one.pieces, name).sum() == pytest.approx(getattr(each.pieces, name).sum(), rel=0.01), name
+    widths = [np.average(found.pieces.ae, weights=found.pieces.length) for found in (one, each)]
+    assert widths[0] == pytest.approx(widths[1], rel=0.1)
+    assert (np.diff(one.pieces.start) > 0).all()
+    assert (one.pieces.end[:-1] <= one.pieces.start[1:] + 1e-6).all()
+
+
+def test_the_turns_of_a_helix_over_a_pocket_are_not_taken_for_alike() -> None:
+    stock = setup(flat(6.0), stock=box((0, 40), (0, 40)))
+    path = Path((12, 20, 1)).rapid(z=-2).line(x=18).rapid(z=1).rapid(25, 20, 0)
+    each = Path((12, 20, 1)).rapid(z=-2).line(x=18).rapid(z=1).rapid(25, 20, 0)
+    for k in range(1, 21):
+        each.arc((20, 20), -360, z=-0.2 * k)
+    whole, single = (engage(p.motion(), stock) for p in (path.arc((20, 20), -360 * 20, z=-4), each))
+    assert whole.pieces.removed.sum() == pytest.approx(single.pieces.removed.sum(), rel=0.002)
+    assert np.abs(whole.cut - single.cut).max() < 0.02
+
+
+@pytest.mark.parametrize(
+    ("tool", "drop"),
+    [
+        (Tool(1, "bull-nose", 6.0, corner_radius=1.0), 0.5),
+        (Tool(1, "bull-nose", 6.0, corner_radius=1.0), 3.0),
+        (Tool(1, "v", 6.0, angle=60.0, tip_diameter=1.0), 3.0),
+        (Tool(1, "tapered-ball", 6.0, angle=20.0, tip_diameter=1.0), 3.0),
+    ],
+)
+def test_ramps_of_shaped_tools_keep_their_volume(tool: Tool, drop: float) -> None:
+    path = Path((10, 20, 0)).line(30, 20, -drop)
+    found = engage(path.motion(), setup(tool, stock=box((0, 40), (10, 30))))
+    shape = profile(tool)
+    assert isinstance(shape, Profile)
+    assert found.pieces.removed.sum() == pytest.approx(columns_gone(shape, path.motion()), rel=0.01)
+
+
+def columns_gone(tool: Profile, motion: Motion) -> float:
+    """mm3 gone after one line, over columns of 0.05 mm and places of 0.02 mm."""
+    xs, ys = np.arange(5.025, 35, 0.05), np.arange(15.025, 25, 0.05)
+    field = np.zeros((len(ys), len(xs)))
+    heights = np.array([height(tool, r) for r in np.linspace(0, tool.radius, 3001)])
+    for share in np.linspace(0, 1, 1001):
+        x, y, z = (float(a[0] + share * (b[0] - a[0])) for a, b in (
+            (motion.x0, motion.x1), (motion.y0, motion.y1), (motion.z0, motion.z1)
+        ))  # fmt: skip
+        near = slice(*np.searchsorted(xs, [x - tool.radius, x + tool.radius]))
+        r = np.hypot(xs[near][None, :] - x, ys[:, None] - y)
+        place = np.minimum(3000, np.round(r / tool.radius * 3000)).astype(int)
+        high = np.where(r <= tool.radius, heights[place], np.inf)
+        field[:, near] = np.maximum(field[:, near], -z - high)
+    return float(field.sum() * 0.05 * 0.05)
+
+
+@pytest.mark.parametrize("pitch", [0.05, 0.5])
+def test_a_bore_widened_by_arcs_keeps_its_volume(pitch: float) -> None:
+    turns = round(3 / pitch)
+    path = Path((24, 20, 0)).arc((20, 20), 360 * turns, z=-3).arc((20, 20), 360).line(x=25).arc((20, 20), 360)
+    found = engage(path.motion(), setup(flat(6.0), stock=box((0, 40), (0, 40))))
+    first = found.pieces.removed[found.pieces.move <= 1].sum()
+    assert first == pytest.approx(math.pi * (49 - 1) * 3, rel=0.003)
+    assert found.pieces.removed.sum() == pytest.approx(math.pi * (64 - 1) * 3, rel=0.006)
