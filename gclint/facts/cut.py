@@ -11,6 +11,7 @@ from gclint.cutting import mechanics
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Fact, Table, number, text, truth
 from gclint.facts.path import (
+    angle_after,
     angle_before,
     angle_peak,
     bores,
@@ -251,6 +252,8 @@ PIECES = Table(
                                 "`power` or `power_curve` of [spindle] in shop.toml"),
         "bent_wall": number("", "1 where the tool bends beside a wall that stands at the end of the program, else 0",
                             bent_wall),
+        "angle_after": number("deg", "engagement angle about one diameter of path after; 180 where the pass ends",
+                              angle_after),
         "angle_before": number("deg", "engagement angle about one diameter of path before; 180 where the pass began "
                                "later", angle_before),
         "angle_peak": number("deg", "largest engagement angle within the piece", angle_peak),
