@@ -1,4 +1,5 @@
-"""Time of `engage` on a 3-axis finishing pass with a 6 mm ball (the surface of make_program.py), for N and 2 N moves.
+"""Processor time of `engage` on a 3-axis pass over the wavy surface of make_program.py, for N and 2 N moves of a 6 mm
+ball, and of other tools beside it; then of helices of many turns.
 
 python tests/bench/bench_stock.py [N] [CELL]    N: 500,000 if none; cells as chosen from the tool, and at CELL (0.1 mm)
 """
@@ -16,9 +17,11 @@ import numpy as np
 
 if TYPE_CHECKING:
     from gclint.tables.motion import Motion
+    from gclint.tables.setup import Tool
 
 STEP = 0.2  # mm
 BEST_OF = 3  # a shared machine is noisy
+TURNS = 100  # of each helix
 
 
 def finishing(moves: int) -> Motion:
@@ -34,32 +37,45 @@ def finishing(moves: int) -> Motion:
     return columns(x0=x[:-1], y0=y[:-1], z0=z[:-1], x1=x[1:], y1=y[1:], z1=z[1:], length=length)
 
 
-def timed(moves: int) -> float:
+def timed(motion: Motion, tool: Tool) -> float:
     from gclint.stock import engage as stage
-    from gclint.tables.setup import Tool
     from tests.stock.build import setup
 
-    motion, ball = finishing(moves), setup(Tool(1, "ball", 6.0))
     took = math.inf
     for _ in range(BEST_OF):
-        begin = time.perf_counter()
-        found = stage.engage(motion, ball)
-        took = min(took, time.perf_counter() - begin)
-    size = f"cell {found.cell:.4g} mm, {found.cut.size} cells, {len(found.pieces)} pieces, {len(found.entries)} entries"
-    print(f"{moves} moves, {size}: {took:.2f} s")
+        begin = time.process_time()
+        found = stage.engage(motion, setup(tool))
+        took = min(took, time.process_time() - begin)
+    size = f"cell {found.cell:.4g} mm, {len(found.pieces)} pieces, {len(found.contact)} profiles"
+    print(f"{len(motion)} moves, {tool.shape}, {size}: {took:.2f} s", flush=True)
     return took
+
+
+def helices(count: int) -> Motion:
+    from tests.stock.build import Path as Moves
+
+    path = Moves((25.0, 20.0, 0.0))
+    for k in range(1, count + 1):
+        path.arc((20.0, 20.0), -360.0 * TURNS, z=-10.0 * k / count)
+    return path.motion()
 
 
 def main() -> None:
     sys.path.insert(0, str(Path(__file__).parents[2]))  # the checkout, for tests.stock.build
     from gclint.stock import grid
+    from gclint.tables.setup import Tool
 
     given = [word for word in sys.argv[1:] if not word.startswith("-")]  # --lines N as the other benchmarks take it
     moves = int(given[0]) if given else 500_000
+    once, twice, ball = finishing(moves), finishing(2 * moves), Tool(1, "ball", 6.0)
     for cell in (grid.CELL_HIGH, float(given[1]) if len(given) > 1 else 0.1):
         grid.CELL_LOW, grid.CELL_HIGH = min(grid.CELL_LOW, cell), cell
-        once = timed(moves)
-        print(f"twice the moves: {timed(2 * moves) / once:.2f} x the time (floor 2.2)")
+        took = timed(once, ball)
+        print(f"twice the moves: {timed(twice, ball) / took:.2f} x the time (floor 2.2)")
+        for tool in (Tool(1, "flat", 6.0), Tool(1, "v", 6.0, angle=90.0), Tool(1, "bull-nose", 6.0, corner_radius=1.0)):
+            print(f"{tool.shape}: {timed(once, tool) / took:.2f} x the ball's time")
+    took = timed(helices(50), Tool(1, "flat", 6.0))
+    print(f"twice the turns: {timed(helices(100), Tool(1, 'flat', 6.0)) / took:.2f} x the time (floor 2.2)")
     print(f"peak memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB")
 
 

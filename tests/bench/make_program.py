@@ -35,7 +35,7 @@ def height(x: float, y: float) -> float:
 
 
 def finishing_program(lines: int) -> bytes:
-    """A 3-axis raster over a wavy surface with a 6 mm ball, mm, of exactly `lines` lines (at least 30).
+    """A 3-axis raster over a wavy surface, mm, of exactly `lines` lines (at least 30), for a ball or a flat tool alike.
 
     The square field grows with the root of `lines`: 1,000,000 lines are about 200 x 200 mm and 28 MB.
     """
