@@ -109,7 +109,8 @@ def helix_of_no_radius(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(planted.bytes(), where, "a helix whose radius shrank to nothing")
 
 
-@plants("plunge-without-centre-edge", HIDDEN | {"plunge-too-fast": "a plunge at any feed is"})
+@plants("plunge-without-centre-edge", HIDDEN | {"plunge-too-fast": "a plunge at any feed is"}
+    | {"depth-step-suspect": "the steps of depth are others"})
 def plunge_of_a_tool_without_centre_edge(base: Base, dice: Random) -> Iterator[Plant]:
     e, m = base.tables.engagement.entries, base.tables.motion
     for row, move in _entries(base, dice, "ramp", "helix"):

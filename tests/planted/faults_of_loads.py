@@ -68,7 +68,8 @@ def _sunk(base: Base, dice: Random, slot: bool) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), at(sheet, min(lines), *moves), says, follows=onward(min(lines) - 2))
 
 
-@plants("full-width-too-deep", DEEPER | BOTH | {"compression-too-shallow": "the next pass is the first"})
+@plants("full-width-too-deep", DEEPER | BOTH | {"compression-too-shallow": "the next pass is the first"}
+    | {"steep-ramp": "the ramp goes down as far as the passes left out"})
 def passes_of_a_slot_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     yield from _sunk(base, dice, slot=True)
 

@@ -84,7 +84,8 @@ def an_arc_turned_round(base: Base, dice: Random) -> Iterator[Plant]:
     for move in base.moves((2, 3), cutting=True):
         line = base.line_of(move)
         neighbours = 0 < move < len(m) - 1 and m.kind[move - 1] == 1 and m.kind[move + 1] == 1
-        if not neighbours or m.plane[move] != 17 or abs(m.sweep[move]) > 181 or m.flags[move] & 256:
+        level = m.z0[move] == m.z1[move] and m.z0[move - 1] == m.z1[move - 1]
+        if not neighbours or not level or m.plane[move] != 17 or abs(m.sweep[move]) > 181 or m.flags[move] & 256:
             continue
         way = np.array([m.x1[move - 1] - m.x0[move - 1], m.y1[move - 1] - m.y0[move - 1]])
         spoke = np.array([m.x0[move] - m.cu[move], m.y0[move] - m.cv[move]])
