@@ -149,7 +149,7 @@ def all_axes_at_once(base: Base, dice: Random) -> Iterator[Plant]:
         told = base.with_shop("machine", controller="bent.toml")
         sheet = base.aside(line, f"G0 Z{n(over / base.unit)}", begin, down)
         new = sheet.now(line)
-        yield Plant(sheet.bytes(), (new - 3, new - 3), "down beside the blank, all axes at once",
+        yield Plant(sheet.bytes(), (new - 3, new - 3), "down beside the blank, all axes at once", follows=ANYWHERE,
                     files={"bent.toml": BENT}, **told)  # fmt: skip
 
 
