@@ -20,7 +20,8 @@ def offers(case: Case, finding: Finding) -> list[Offer]:
         codes = [value for letter, value, _, _ in words if letter == "G"]
         others = [letter for letter, *_ in words if letter not in "GXYZ"]
         if not known or safe is None:
-            made.append(Refused(finding.rule, (line,), "the program itself never lifts, so a safe height is not known"))
+            because = "the program itself never lifts, so a height above everything is not known"
+            made.append(Refused(finding.rule, (line,), because))
         elif others or any(code not in (0, 90, 91, *HOME_CODES) for code in codes) or STAR.search(text):
             made.append(Refused(finding.rule, (line,), "the line says more than to go home"))
         else:

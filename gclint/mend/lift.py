@@ -32,7 +32,7 @@ def _safe(case: Case, line: int) -> float:
     safe = case.safe_z()
     high = max([top_of_blank(case), *(each.high[2] for each in case.setup.keep_out)])
     if safe is None or safe < high + OVER:
-        raise ValueError("the program itself never lifts high enough, so a safe height is not known")
+        raise ValueError("the program itself never lifts high enough, so a height above everything is not known")
     if case.modes.code_at("distance", line, 900) != 900:
         raise ValueError("the program counts in increments here (G91)")
     if not case.straight_through:

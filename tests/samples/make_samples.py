@@ -321,7 +321,7 @@ def _binnacle(title: str, tool: str, number: int) -> Post:
 
 def binnacle_rough() -> bytes:
     """Birch plywood, 1/4 in up-cut: a pocket of 68 by 28 mm, 0.5 mm left on its wall and floor."""
-    post = _binnacle("ROUGH", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    post = _binnacle("ROUGH", "T2 1/4 IN FLAT 2 FLUTE DIAL 3", 2)
     down_to(post, (40, 40), 6, 0, 500)
     groove(post, (40, 40), (80, 40), steps(-7.5, 2.5), 1500)
     for lap in range(1, 5):
@@ -337,7 +337,7 @@ def binnacle_rough() -> bytes:
 
 def binnacle_finish() -> bytes:
     """The same pocket, 1/8 in down-cut: down in what was cleared, the floor, then the wall in two levels."""
-    post = _binnacle("FINISH", "T1 1/8 IN FLAT 2 FLUTE DIAL C", 1)
+    post = _binnacle("FINISH", "T1 1/8 IN FLAT 2 FLUTE DIAL 3", 1)
     post.rapid(60, 40)
     post.rapid(z=-7)
     post.line(z=-7.4, f=400)
@@ -363,7 +363,7 @@ def binnacle_finish() -> bytes:
 
 def binnacle_back() -> bytes:
     """The other side, 1/4 in up-cut: a round opening through the floor of the pocket, bored from below."""
-    post = _binnacle("SECOND SIDE, TURNED OVER LEFT TO RIGHT", "T2 1/4 IN FLAT 2 FLUTE DIAL C", 2)
+    post = _binnacle("SECOND SIDE, TURNED OVER LEFT TO RIGHT", "T2 1/4 IN FLAT 2 FLUTE DIAL 3", 2)
     down_to(post, (65, 40), 6, 0, 500)
     bore(post, (60, 40), 5, 1.5, -11, 1200)
     post.rapid(z=20)
