@@ -159,7 +159,7 @@ def _reach(path: _Path, side: int, length: float) -> float:
     high, low = float(most.max()), float(np.minimum(a, b).min())
     step = length
     while not _longest(path, a, b, most, max(high - step, low)) > length:
-        if high - step <= low:
+        if not (0 < step < high - low):  # nor where a tool of no size, or a place that is no number, has no steps
             return np.nan
         step *= 2
     far, near = high, max(high - step, low)
