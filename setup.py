@@ -10,13 +10,18 @@ from setuptools import Extension, find_packages, setup
 from setuptools.command.build_py import build_py
 
 HERE = Path(__file__).parent
-KERNELS = [
-    "gclint.program.scan", "gclint.motion.modal", "gclint.motion.follow", "gclint.motion.tool_path",
-    "gclint.motion.planner", "gclint.stock.rim", "gclint.stock.sweep", "gclint.stock.islands",
-]
 
 # Contracted multiply-adds would make the result depend on the machine's processor.
 flags = ["/O2"] if sys.platform == "win32" else ["-O3", "-ffp-contract=off", "-fno-math-errno", "-fno-trapping-math"]
+
+
+def extensions() -> list[Extension]:
+    """The kernels, as the package's own sources name them."""
+    sys.path.insert(0, str(HERE))  # an isolated build does not look in the source folder
+    from gclint.kernels import kernels
+
+    names = kernels(HERE / "gclint")
+    return [Extension(name, [name.replace(".", "/") + ".py"], extra_compile_args=flags) for name in names]
 
 
 class BuildWithRules(build_py):
@@ -28,11 +33,8 @@ class BuildWithRules(build_py):
 
     def run(self) -> None:
         super().run()
-        sys.path.insert(0, str(HERE))  # an isolated build does not look in the source folder
-        try:
-            from gclint.packs.shipped_packs import compile_shipped
-        finally:
-            sys.path.remove(str(HERE))
+        from gclint.packs.shipped_packs import compile_shipped
+
         target = self.compiled_rules()
         target.parent.mkdir(parents=True, exist_ok=True)
         target.write_bytes(compile_shipped(HERE / "rules"))
@@ -45,7 +47,7 @@ setup(
     packages=[*find_packages(include=["gclint", "gclint.*"]), "gclint.rules"],  # the last one is data: the folder rules
     cmdclass={"build_py": BuildWithRules},
     ext_modules=cythonize(
-        [Extension(name, [name.replace(".", "/") + ".py"], extra_compile_args=flags) for name in KERNELS],
+        extensions(),
         language_level=3,
         compiler_directives={"boundscheck": True, "wraparound": False, "cdivision": True, "initializedcheck": False},
         build_dir="build/kernels",

@@ -20,7 +20,8 @@ def both(one: Callable[[], One], other: Callable[[], Other], moves: int) -> tupl
     if moves < LONG:
         return one(), other()
     from concurrent.futures import ThreadPoolExecutor
+    from contextvars import copy_context
 
     with ThreadPoolExecutor(1) as thread:
-        later = thread.submit(other)
+        later = thread.submit(copy_context().run, other)  # what it asks of the disk belongs to this check
         return one(), later.result()

@@ -7,13 +7,14 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from gclint.problem import Problem
+from gclint.fault import place_of
+from gclint.problem import NotBuilt, Problem
 
 if TYPE_CHECKING:
     from gclint.run import Run, Tables
     from gclint.setup.declare import Options
     from gclint.shelf import Shelf
-    from gclint.tables.finding import Checked, Extent, ToolRow
+    from gclint.tables.finding import Checked, Extent, Finding, ToolRow
     from gclint.tables.setup_sheet import PaperList
 
 Told = Callable[[str], None]
@@ -87,6 +88,8 @@ def trace(
     told("reading")
     try:
         program = read(data, name)
+    except NotBuilt:
+        raise
     except Problem as problem:
         unreadable = NoProgram if isinstance(problem, kind.NoProgram) else Unreadable
         raise unreadable(problem.says, problem.path, problem.line, problem.column) from None
@@ -118,6 +121,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
+    from gclint.tables.mendable import marked
 
     told("judging")
     packs = all_packs(tables.setup)
@@ -132,12 +136,15 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,
         *tables.cutting.assumed, *judged.assumed,
     )
+    findings, fault = judged.findings, paper if isinstance(paper, Exception) else None
+    if fault is not None:  # the list for the machine is missing, loudly; what was found stands
+        findings = (*findings, _internal("the list of what to do at the machine is left out; all else stands.", fault))
     units = summary.units(tables.motion)
     told_in = in_inches if units == "inch" else str
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=judged.findings,
+        findings=marked(findings),
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
         tools=rows,
@@ -145,49 +152,46 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         time_s=summary.total_time(tables.motion, tables.timing),
         units=units,
         fingerprint=fingerprint,
-        texts=texts_of(tables.program, judged.findings),
-        paper=paper,
+        texts=texts_of(tables.program, findings),
+        paper=None if isinstance(paper, Exception) else paper,
         house=judged.house,
         used=tables.setup.used,
         acceptances=judged.acceptances,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}
-    failed = any(finding.rule == "internal-error" for finding in judged.findings)
+    failed = any(finding.rule == "internal-error" for finding in findings)
     house = tuple(rule.text for pack in packs if pack.path in tables.setup.packs for rule in pack.rules)
     return Run(checked, tables, tables.setup.fail_at, failed, titles, of_material(tables.setup.material), house)
 
 
-def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList]:
+def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList | Exception]:
     from gclint.digest import summary
     from gclint.digest.paper_list import paper_list
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
-    return rows, extent, paper_list(tables, rows, extent)
+    try:
+        return rows, extent, paper_list(tables, rows, extent)
+    except Exception as fault:
+        return rows, extent, fault
+
+
+def _internal(so: str, fault: Exception) -> Finding:
+    from gclint.tables.finding import Change, Finding, Found
+
+    return Finding(
+        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,
+        tool=None, found=Found("failure inside gclint", place_of(fault), ""), window=None,
+        happens=f"gclint itself failed on this program, so {so}",
+        change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
+    )
 
 
 def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Checked:
-    from gclint.tables.finding import Change, Checked, Extent, Finding, Found
+    from gclint.tables.finding import Checked, Extent
 
-    finding = Finding(
-        rule="internal-error", grade="change", line=1, last_line=1, lines=(1,), worst_line=1, column=1, count=1,
-        tool=None, found=Found("failure inside gclint", _where(fault), ""), window=None,
-        happens="gclint itself failed on this program, so nothing in it was judged.",
-        change=Change("Nothing to change in the program: please report this, with the program and its fingerprint."),
-    )
+    finding = _internal("nothing in it was judged.", fault)
     nowhere = (None, None, None)
     return Checked(
         path=name, lines=data.count(b"\n") + 1, findings=(finding,), not_judged=(), assumed=(), tools=(),
         extent_mm=Extent(min=nowhere, max=nowhere), time_s=None, units="unstated", fingerprint=fingerprint,
     )
-
-
-def _where(fault: Exception) -> str:
-    """'gclint/stock/engage.py line 91: IndexError: ...', the deepest place of our own."""
-    place = ""
-    trail = fault.__traceback__
-    while trail is not None:
-        file = trail.tb_frame.f_code.co_filename.replace("\\", "/")
-        if "gclint/" in file:
-            place = f"gclint/{file.rpartition('gclint/')[2]} line {trail.tb_lineno}: "
-        trail = trail.tb_next
-    return f"{place}{type(fault).__name__}: {fault}"[:300]

@@ -32,6 +32,29 @@ def one_of(values: Column, choices: Iterable[float]) -> Bools:
     return found
 
 
+def firsts(values: Column) -> tuple[Column, Column]:
+    """(the different values of a column, ascending; for each the row where it comes first)."""
+    order = np.argsort(values, kind="stable")
+    ordered = values[order]
+    fresh = np.ones(len(values), dtype=bool)
+    fresh[1:] = ordered[1:] != ordered[:-1]
+    return ordered[fresh], order[fresh]
+
+
+LONG = 100_000  # rows; below it a column of one value is left as it is
+
+
+def lean(values: Column) -> Column:
+    """The column; where a long one has the same value (or NaN) in every row, that value for all rows, not to write."""
+    if len(values) < LONG or values.strides[0] == 0:
+        return values
+    first, rest = values[0], values[:: len(values) // 100]
+    for part in (rest, values):
+        if not bool((part == first).all()) and not (first != first and bool(np.isnan(part).all())):
+            return values
+    return np.broadcast_to(values[:1].copy(), values.shape)
+
+
 def numbered(values: Column) -> tuple[Column, Column]:
     """(the different values, for each row the place of its value among them); not sorted where all are the same."""
     if len(values) and bool((values == values[0]).all()):

@@ -11,18 +11,20 @@ import os
 import stat
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
+from contextvars import ContextVar
 from pathlib import Path
 
 from gclint.shipped import folder as shipped
 
-# ("content", path, most), ("is-file" or "exists" or "real", path), ("beside", folder, most, *names)
+# ("content", path, most), ("is-file", "exists", "there" or "real", path), ("beside", folder, most, *names)
 Question = tuple[str, ...]
 MOST_ENTRIES = 20_000  # of a folder that are looked at
 NONE = "none"
 CHANGED = "changed while it was read"  # an answer that is never given again
 
 _SHIPPED = f"{shipped()}{os.sep}"
-_listening: dict[Question, str] | None = None
+# of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/beside.py`)
+_listening: ContextVar[dict[Question, str] | None] = ContextVar("listening", default=None)
 
 
 class NotAFile(OSError):
@@ -31,13 +33,13 @@ class NotAFile(OSError):
 
 @contextmanager
 def listening() -> Iterator[dict[Question, str]]:
-    """The questions asked within, with their answers; one process listens to one check at a time."""
-    global _listening
-    before, _listening = _listening, {}
+    """Hear the questions asked within, with their answers: those of this check alone, whatever other threads ask."""
+    heard: dict[Question, str] = {}
+    before = _listening.set(heard)
     try:
-        yield _listening
+        yield heard
     finally:
-        _listening = before
+        _listening.reset(before)
 
 
 @contextmanager
@@ -56,8 +58,9 @@ def overhearing() -> Iterator[dict[Question, str]]:
 def _heard(question: Question, answer: str) -> None:
     if question[1].startswith(_SHIPPED):  # part of this gclint, and read once in a process
         return
-    if _listening is not None and _listening.setdefault(question, answer) != answer:
-        _listening[question] = CHANGED
+    heard = _listening.get()
+    if heard is not None and heard.setdefault(question, answer) != answer:
+        heard[question] = CHANGED
 
 
 def content(path: Path, most: int) -> bytes:
@@ -86,6 +89,13 @@ def exists(path: Path) -> bool:
     there = path.exists()
     _heard(("exists", str(path)), str(there))
     return there
+
+
+def there(path: Path) -> bool:
+    """Say whether the folder has an entry of this name, be it a link that leads nowhere."""
+    entry = os.path.lexists(path)
+    _heard(("there", str(path)), str(entry))
+    return entry
 
 
 def real(path: Path) -> str:
@@ -135,6 +145,7 @@ def ask_again(question: Question) -> str:
         "content": lambda: content(Path(question[1]), int(question[2])),
         "is-file": lambda: is_file(Path(question[1])),
         "exists": lambda: exists(Path(question[1])),
+        "there": lambda: there(Path(question[1])),
         "real": lambda: real(Path(question[1])),
         "beside": lambda: beside(Path(question[1]), frozenset(question[3:]), int(question[2])),
     }

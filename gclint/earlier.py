@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 import msgspec
 import numpy as np
+from msgspec import structs
 
 from gclint import disk
 from gclint.problem import Problem, reason
@@ -287,7 +288,7 @@ def _at(grid: Grid, box: Stock | None) -> Grid:
     """The same cells, where the blank lies for another program."""
     if box is None or not box.placed or box.x is None or box.y is None:
         return grid
-    return replace(grid, x_low=box.x[0], y_low=box.y[0], top=box.top or 0.0)
+    return structs.replace(grid, x_low=box.x[0], y_low=box.y[0], top=box.top or 0.0)
 
 
 def _around(boxes: list[Stock | None]) -> Stock:

@@ -7,8 +7,9 @@ meaning stands beside the kind. Reading and interpreting make faults; rules of `
 from __future__ import annotations
 
 from array import array
-from dataclasses import dataclass
 from math import nan
+
+from msgspec import Struct
 
 from gclint.columns import Bytes, Floats, Ints, Longs
 
@@ -19,7 +20,8 @@ KINDS: tuple[str, ...] = (
     "comment-unclosed",  # an opening bracket with no closing one on its line
     "comment-leftover",  # text behind a comment that closed early, or a bracket that closes nothing: it is read as code
     "character-unknown",  # a character that belongs to no word (control character, stray sign, non-ASCII in code)
-    "expression",  # the block holds a parameter or an expression: followed, nothing is wrong with it
+    # the block holds a parameter or an expression: followed, nothing is wrong with it; the first 1,000 of a program
+    "expression",
     "flow",  # the block holds an O word, a call, a loop or a jump: followed, nothing is wrong with it
     "line-too-long",  # a = characters
     "block-unmoving",  # block-delete '/' line: read, not executed
@@ -68,8 +70,7 @@ KINDS: tuple[str, ...] = (
 CODE = {kind: number for number, kind in enumerate(KINDS)}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Faults:
+class Faults(Struct, frozen=True, eq=False):
     """Columns of one length, in the order of the text."""
 
     kind: Bytes  # index into KINDS

@@ -22,6 +22,13 @@ class Problem(Exception):
         return f"{place}: {self.says}" if place else self.says
 
 
+class NotBuilt(Problem):
+    """A part of gclint itself that must be compiled is not: nothing can be judged at all."""
+
+    def __init__(self, kernel: str) -> None:
+        super().__init__(f"the compiled part {kernel} is not built: run  pip install .  in the source folder")
+
+
 LONGEST = 1_000  # characters of a sentence that may repeat parts of a file
 
 

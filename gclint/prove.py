@@ -6,7 +6,7 @@ import tempfile
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from gclint.problem import Problem
+from gclint.problem import NotBuilt, Problem
 
 if TYPE_CHECKING:
     from gclint.packs.pack import Example, Pack, Rule
@@ -26,6 +26,8 @@ def unproved(pack: Pack, rule: Rule, beside: tuple[Pack, ...] = ()) -> list[str]
     def run(example: Example, says: str) -> list[Finding] | None:
         try:
             return findings(example, (pack, *beside), rule.name)
+        except NotBuilt:
+            raise  # says nothing about this example, and would be said of each
         except Problem as problem:
             wrong.append(f"{says}: its declarations are wrong: {problem.says}")
             return None

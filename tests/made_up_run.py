@@ -38,7 +38,7 @@ def empty(made: type, /, **columns: Any) -> Any:
     """A table of arrays: the columns given, all others of the same length filled with zeros."""
     length = len(next(iter(columns.values())))
     known = {name: value if hasattr(value, "__slots__") else np.asarray(value) for name, value in columns.items()}
-    return made(**{name: known.get(name, np.zeros(length)) for name in made.__dataclass_fields__})
+    return made(**{name: known.get(name, np.zeros(length)) for name in made.__annotations__})
 
 
 @pytest.fixture

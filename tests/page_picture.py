@@ -15,6 +15,7 @@ from pathlib import Path
 ROOT = Path(__file__).parents[1]
 SAMPLE = ROOT / "sample_programs" / "float-plate" / "float-plate.nc"
 PICTURE = ROOT / ".pictures" / "page.jpg"
+AT_REST = ".space[data-drawn=all]"  # all of it, not the part that is drawn while the view moves
 DRAWN = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
 
 
@@ -42,8 +43,10 @@ def take(file: Path) -> bytes:
         ).new_page()  # fmt: skip
         page.goto(file.as_uri())
         page.wait_for_selector("html[data-ready]")
+        page.wait_for_selector(AT_REST, timeout=150_000)
+        page.evaluate("delete document.querySelector('canvas.space').dataset.drawn")
         page.locator(".show").first.click()
-        page.wait_for_timeout(500)
+        page.wait_for_selector(AT_REST, timeout=150_000)
         end = page.evaluate("document.querySelector('.strip').getBoundingClientRect().bottom + scrollY + 20")
         clip = {"x": 0, "y": 0, "width": 1180, "height": end}
         taken = page.screenshot(full_page=True, clip=clip, type="jpeg", quality=78)

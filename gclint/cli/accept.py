@@ -195,6 +195,8 @@ class Accepting:
         folder = self.target.parent
         programs = sorted(self.programs)
         keys: dict[str, Any] = {"program": programs[0] if len(programs) == 1 else programs}
+        if len(programs) > 1:
+            keys["one_blank"] = False  # nobody has said that they belong to one part
         tables: dict[str, dict[str, Any]] = {}
         if declared.shop_file is not None:
             keys["shop"] = relative(declared.shop_file.path, folder)

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import click
 
+from gclint.fault import REPORT, place_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -78,11 +79,21 @@ class Together:
         self.all = [first, *(each.writer for each in further)]
         self.makers = tuple(writer.maker for writer in self.all if writer.maker is not None)
 
-    def add(self, done: Run) -> None:
-        """Each writer is given what its own maker made."""
+    def add(self, done: Run) -> list[Problem]:
+        """Give each writer what its own maker made; a form that fails on this program says so, as what is returned."""
         made = iter(done.made)
+        faults = []
         for writer in self.all:
-            writer.add(replace(done, made=() if writer.maker is None else (next(made),)))
+            own = replace(done, made=() if writer.maker is None else (next(made),))
+            try:
+                writer.add(own)
+            except (Problem, OSError):
+                raise
+            except Exception as fault:
+                says = f"gclint itself failed on a report of it: {place_of(fault)}; {REPORT}"
+                faults.append(Problem(says, done.checked.path))
+                writer.missed(faults[-1])
+        return faults
 
     def missed(self, problem: Problem) -> None:
         for writer in self.all:
@@ -91,13 +102,26 @@ class Together:
     def text(self, code: int) -> str:
         return self.first.text(code)
 
-    def deliver_further(self, code: int, some_read: bool) -> None:
-        """Write the files of --also; where nothing could be read, those alone that say so themselves."""
+    def deliver_further(self, code: int, some_read: bool) -> list[Problem]:
+        """Write the files of --also; where nothing could be read, those alone that say so themselves.
+
+        Gives what could not be made: no other report waits for it.
+        """
         from gclint.cli.output import deliver
 
+        faults = []
         for form, out, writer in self.further:
             if some_read or form in FOR_HOSTS:
-                deliver(writer.text(code), out)
+                try:
+                    made = writer.text(code)
+                except (Problem, OSError):
+                    raise
+                except Exception as fault:
+                    says = f"gclint itself failed on this report ({form}), which was not written"
+                    faults.append(Problem(f"{says}: {place_of(fault)}; {REPORT}", out))
+                    continue
+                deliver(made, out)
+        return faults
 
 
 def _place(out: str) -> Path:

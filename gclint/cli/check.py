@@ -109,6 +109,7 @@ def check(
         accept or writer(form, out, reader, teach, found, many), further_reports(also, out, reader, found, many, inputs)
     )
     problems: list[tuple[str | None, str]] = []
+    faults: list[Problem] = []  # of gclint's own, in one of the reports
     worst = checked = 0
     makers = report.makers
     each = alone(found, options, makers) if len(found.sources) == 1 else by_workers(found, options, many, makers)
@@ -122,17 +123,17 @@ def check(
             report.missed(done)
             problems.append((source.shown, without_path(done, source)))
             continue
-        report.add(done)
+        faults += report.add(done)
         checked += 1
         done = accept.left_open(done) if accept else done
         worst = max(worst, 2 if done.failed else int(bool(failing(done.checked, done.fail_at))))
     if found.passed and not checked and not problems and many.since is None:
         first = found.passed[0]
         raise Problem(f"{first.because} (passed over; nothing else that was named is a milling program)", first.path)
-    code, some_read = 2 if problems else worst, not problems or len(problems) < len(found.sources)
-    report.deliver_further(code, some_read)
+    code, some_read = 2 if problems or faults else worst, not problems or len(problems) < len(found.sources)
+    faults += report.deliver_further(code, some_read)
     if out is None or some_read or form in FOR_HOSTS:
-        deliver(report.text(code), out)
-    for sentence in in_sentences(problems):
+        deliver(report.text(code), out, for_machines=form != "text")
+    for sentence in in_sentences([*problems, *((fault.path, fault.says) for fault in faults)]):
         worst = complain(sentence)
     return worst

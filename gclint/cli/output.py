@@ -25,10 +25,18 @@ def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str 
             raise Problem(f"{option} is a file this run reads; name another, it is never overwritten", out)
 
 
-def deliver(made: str | bytes, out: str | None) -> None:
-    """To the file `out` by a file beside it and a rename, or (text only) to standard output."""
+def deliver(made: str | bytes, out: str | None, for_machines: bool = False) -> None:
+    """To the file `out` by a file beside it and a rename, or (text only) to standard output.
+
+    A form `for_machines` is UTF-8 there, as it says or as its standard has it, whatever a terminal would want.
+    """
     if out is None:
         text = str(made)
+        if for_machines and hasattr(sys.stdout, "buffer"):
+            sys.stdout.flush()
+            sys.stdout.buffer.write(text.encode("utf-8", "replace"))
+            sys.stdout.buffer.flush()
+            return
         encoding = sys.stdout.encoding or "utf-8"
         sys.stdout.write(text.encode(encoding, "replace").decode(encoding))
         sys.stdout.flush()

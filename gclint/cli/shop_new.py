@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 import click
 
 from gclint.cli.guided import Lines, as_text, ask, of, one_of, refuse_existing, write_new, yes_or_no
@@ -22,7 +24,9 @@ def ask_shop(file: str) -> None:
     lines = Lines(FIRST)
     _machine(lines)
     _spindle(lines)
-    while (tool := ask(TOOL, _tool)) is not None:
+    taken: set[int] = set()
+    while (tool := ask(TOOL, partial(_tool, taken))) is not None:
+        taken.add(tool.number)
         _add_tool(lines, tool)
     write_new(lines, target, Shop)
     click.echo(f"{file} is written. What more it could say: gclint shop check {file}")
@@ -92,10 +96,13 @@ def _mark(answer: str) -> str:
     return "{ " + ", ".join([f"mark = {as_text(mark)}", *(f"{key} = {speed}" for key, speed in keys)]) + " }"
 
 
-def _tool(answer: str) -> Tool:
+def _tool(taken: set[int], answer: str) -> Tool:
     from gclint.setup.tool_text import tool_from_text
 
-    return tool_from_text(answer, "")
+    tool = tool_from_text(answer, "")
+    if tool.number in taken:
+        raise Problem(f"tool {tool.number} is in the list already; another tool has another number")
+    return tool
 
 
 def _add_tool(lines: Lines, tool: Tool) -> None:

@@ -76,7 +76,7 @@ def show(
     if form == "json":
         from gclint.report.text.show_out import to_json
 
-        deliver(to_json(tables), out)
+        deliver(to_json(tables), out, for_machines=True)
         return 0
     from gclint.report.text.paper import Paper, paper_for
     from gclint.report.text.show_out import tool_sheets
@@ -123,7 +123,7 @@ def say_second_reading(
     program = read(data, name)
     compared = read_again(program, interpret(program, controller("any"), limits, folder_of(path)), progress)
     if form == "json":
-        deliver(to_json(compared, name), out)
+        deliver(to_json(compared, name), out, for_machines=True)
     else:
         paper = Paper() if out else paper_for(sys.stdout)
         to_paper(compared, name, paper)

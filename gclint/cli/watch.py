@@ -7,6 +7,7 @@ import sys
 import threading
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import click
 
@@ -70,6 +71,8 @@ def watch(
     home = Path(folder)
     if not home.is_dir():
         raise Problem("this is not a folder", folder)
+    if not poll:
+        _library()  # says at once that it is missing
     place = folder_of_cache(cache)
     stop = threading.Event()
     for name in ("SIGINT", "SIGTERM", "SIGHUP"):
@@ -121,13 +124,17 @@ def _changes(home: Path, poll: bool, stop: threading.Event) -> Iterator[set[str]
     yield from looked(home.absolute(), stop, TICK_MS / 1000, all_new=not poll)
 
 
-def _told(home: Path, stop: threading.Event) -> Iterator[set[str]]:
-    """What the system tells."""
+def _library() -> Any:
     try:
         import watchfiles
     except ImportError:
-        raise Problem("watching needs the library watchfiles: pip install 'gclint[watch]'") from None
-    for changes in watchfiles.watch(
+        raise Problem("watching needs the library watchfiles: pip install 'gclint[watch]' (or --poll)") from None
+    return watchfiles
+
+
+def _told(home: Path, stop: threading.Event) -> Iterator[set[str]]:
+    """What the system tells."""
+    for changes in _library().watch(
         home.absolute(), watch_filter=None, debounce=TICK_MS, step=50, rust_timeout=TICK_MS, yield_on_timeout=True,
         stop_event=stop, raise_interrupt=False, ignore_permission_denied=True,
     ):  # fmt: skip

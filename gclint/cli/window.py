@@ -47,7 +47,7 @@ def window(form: str, out: str | None, **given: Any) -> int:
     refuse_overwrite(out, [given["shop"], given["job"]])
     made = answer(_asked(**given))
     if form == "json":
-        deliver(to_json(made), out)
+        deliver(to_json(made), out, for_machines=True)
         return 0
     paper = paper_for(sys.stdout)
     sheet(made, paper)

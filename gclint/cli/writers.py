@@ -114,6 +114,19 @@ class _Sheet(Struct, frozen=True):
     colour: bool
 
     def made(self, source: Source, run: Run, state: str) -> str:
+        """What is asked for; where it fails the author's sheet, and where that fails what was found, a line each."""
+        from gclint.fault import left_out
+        from gclint.report.text.terminal import bare
+
+        said = ""
+        for write in (self._asked, self._sheet):
+            try:
+                return said + write(run)
+            except Exception as fault:
+                said += left_out("this sheet", fault) + "\n\n"
+        return said + bare(run.checked)
+
+    def _asked(self, run: Run) -> str:
         from gclint import __version__
         from gclint.report.text.paper import Paper
 
@@ -131,9 +144,16 @@ class _Sheet(Struct, frozen=True):
 
             instructor_sheet(run, paper, __version__)
         else:
-            from gclint.report.text.terminal import sheet
+            return self._sheet(run)
+        return paper.text
 
-            sheet(run, paper, __version__)
+    def _sheet(self, run: Run) -> str:
+        from gclint import __version__
+        from gclint.report.text.paper import Paper
+        from gclint.report.text.terminal import sheet
+
+        paper = Paper(self.width, self.colour)
+        sheet(run, paper, __version__)
         return paper.text
 
     def stands(self, source: Source, state: str) -> None:
@@ -201,5 +221,10 @@ class _List:
     def text(self, code: int) -> str:
         from gclint.report.text.cautions import cautions
 
-        self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
+        try:
+            self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
+        except Exception as fault:
+            from gclint.fault import left_out
+
+            return f"{self.paper.text}\n{left_out('the rest of this list', fault)}\n\n{self.sheet.bare()}"
         return self.paper.text

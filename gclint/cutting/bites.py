@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats32, Longs
+from gclint.columns import Bools, Column, Floats32, Longs, distinct
 from gclint.cutting import formulas
 from gclint.cutting.edge import sine_at
 from gclint.stock import contact as profile
@@ -120,7 +120,7 @@ def _in_sectors(contact: Contact, rows: Longs) -> tuple[Column, Column]:
 
 
 def _by_value(values: Longs) -> Iterator[tuple[int, Longs]]:
-    for value in np.unique(values).tolist():
+    for value in distinct(values).tolist():
         yield int(value), np.flatnonzero(values == value)
 
 

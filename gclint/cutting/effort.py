@@ -7,9 +7,11 @@ at the high end the constants are the highest and the helix is shallow, or the e
 
 from __future__ import annotations
 
+from dataclasses import fields, replace
+
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats32
+from gclint.columns import Bools, Column, Floats32, lean
 from gclint.cutting import mechanics
 from gclint.cutting.bites import once_each, pulls_of
 from gclint.cutting.mechanics import Law
@@ -21,9 +23,9 @@ from gclint.tables.setup import Assumed, Setup, Tool
 CUT_NOTHING = ("drag", "burr")  # they scratch or grind: no chip in the sense of the formulas
 BENDING_RULES = ("tool-bends", "tool-breaks")
 POWER_RULES = ("spindle-stalls",)
+PART = 1_000_000  # pieces at a time: what is worked out on the way takes several times what is kept
 
 
-@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
 def effort(
     engagement: Engagement,
     setup: Setup,
@@ -35,6 +37,25 @@ def effort(
     h: tuple[Floats32, Floats32, Floats32],
 ) -> Effort:
     """`row`: each piece's tool as an index into `tools`; h: h_ex, that of the tooth that stands out, h_m, mm."""
+    if len(engagement.pieces) <= PART:
+        return _effort(engagement, setup, tools, row, operation, feed, fz, h)
+    columns = {name: np.empty(len(engagement.pieces), np.float32) for name in Effort.__struct_fields__}
+    for start in range(0, len(engagement.pieces), PART):
+        rows = slice(start, start + PART)
+        pieces = Pieces(**{f.name: getattr(engagement.pieces, f.name)[rows] for f in fields(Pieces)})
+        chips = (h[0][rows], h[1][rows], h[2][rows])
+        part = replace(engagement, pieces=pieces)
+        made = _effort(part, setup, tools, row[rows], operation[rows], feed[rows], fz[rows], chips)
+        for name, column in columns.items():
+            column[rows] = getattr(made, name)
+    return Effort(**{name: lean(column) for name, column in columns.items()})
+
+
+@np.errstate(divide="ignore", invalid="ignore", over="ignore")  # a piece of no length or no width has no figures
+def _effort(
+    engagement: Engagement, setup: Setup, tools: list[Tool | None], row: Column, operation: Column, feed: Floats32,
+    fz: Floats32, h: tuple[Floats32, Floats32, Floats32],
+) -> Effort:  # fmt: skip
     pieces, h_m = engagement.pieces, h[2]
     nothing = np.broadcast_to(np.float32(np.nan), (len(pieces),))
     law = mechanics.law_of(setup.material.force) if setup.material else None

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Floats32, distinct, one_of
+from gclint.columns import Bools, Column, Floats, Floats32, distinct, lean, one_of
 from gclint.cutting import formulas
 from gclint.cutting.bites import Bites, bites_of
 from gclint.cutting.edge import diameter_at, sine_at
@@ -41,10 +41,11 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
         for number, tool in zip(numbers, tools)
         if tool is not None
     }
-    row = np.searchsorted(numbers, motion.tool[pieces.move])  # each piece's tool, as an index into `tools`
+    row = np.searchsorted(numbers, motion.tool[pieces.move]).astype(np.int16)  # index of each piece's tool in `tools`
     rapid = motion.kind[pieces.move] == RAPID
     fastest = timing.peak[pieces.move]
     feed = np.where(np.isnan(fastest), motion.feed[pieces.move], fastest).astype(np.float32)
+    del fastest
     speed = true_speed[pieces.move].astype(np.float32)
     diameter = _per_tool(tools, lambda tool: tool.diameter)[row]
     flutes = _per_tool(tools, lambda tool: tool.flutes)[row]
@@ -67,20 +68,20 @@ def load(motion: Motion, timing: Timing, engagement: Engagement, setup: Setup) -
     edge_low, edge_high = _edge_windows(numbers, tools, windows, row, material)
     loads = Loads(
         operation=operation,
-        feed=feed,
-        true_speed=speed,
+        feed=lean(feed),
+        true_speed=lean(speed),
         fz=fz,
         effective_diameter=cutting,
         h_ex=h_ex,
         h_thick=thick,
         h_m=h_m,
         edge_speed=edge_speed,
-        chip_low=chip_low,
-        chip_high=chip_high,
-        edge_low=edge_low,
-        edge_high=edge_high,
+        chip_low=lean(chip_low),
+        chip_high=lean(chip_high),
+        edge_low=lean(edge_low),
+        edge_high=lean(edge_high),
         chip_judged=_judged(engagement, motion, operation, row, tools, diameter).astype(np.uint8),
-        governs=motion.feed_line[pieces.move],
+        governs=lean(motion.feed_line[pieces.move]),
         effort=effort(engagement, setup, tools, row, operation, feed, fz, (h_ex, thick, h_m)),
     )
     not_judged = _not_judged(loads, pieces, motion, setup, material, row, numbers, tools, windows)

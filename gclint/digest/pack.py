@@ -10,6 +10,7 @@ import msgspec
 import numpy as np
 
 from gclint.columns import Column
+from gclint.plain import plain_all
 
 MICRONS = 1000.0  # places are kept to a thousandth of a millimetre
 
@@ -47,7 +48,8 @@ def packed(raw: bytes) -> str:
 
 
 def packed_json(value: object) -> str:
-    return packed(msgspec.json.encode(value, enc_hook=float))  # declared lengths are a kind of float of their own
+    # declared lengths are a kind of float of their own
+    return packed(msgspec.json.encode(plain_all(value), enc_hook=float))
 
 
 def short(value: float | None, digits: int = 5) -> float | None:

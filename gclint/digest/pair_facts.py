@@ -8,6 +8,7 @@ import msgspec
 import numpy as np
 
 from gclint.advice.parts import parts_of
+from gclint.columns import numbered
 from gclint.cutting.advice import Part
 from gclint.cutting.window import SAME
 from gclint.digest.words import Lengths, figure
@@ -39,7 +40,7 @@ def pair_facts(tables: Tables) -> tuple[PairFacts, ...]:
     for tool in chain.tools:
         mine = m.tool == tool
         rows = np.flatnonzero(mine & (length > 0) & (m.feed > 0) & (chain.cutting.true_speed_of > 0))
-        pairs, which = np.unique((m.feed + 1j * chain.cutting.true_speed_of)[rows], return_inverse=True)
+        pairs, which = numbered((m.feed + 1j * chain.cutting.true_speed_of)[rows])
         most = np.argsort(-np.bincount(which, length[rows], len(pairs)), kind="stable")[:MOST]
         for feed, speed in ((float(pairs[k].real), float(pairs[k].imag)) for k in most):
             moved = mine & (m.feed == feed) & (chain.cutting.true_speed_of == speed)

@@ -8,7 +8,7 @@ from typing import Any
 import numpy as np
 
 from gclint.advice.parts import parts_of
-from gclint.columns import Column, Longs
+from gclint.columns import Column, Longs, numbered
 from gclint.cutting.advice import Part
 from gclint.digest.pack import short
 from gclint.digest.path import chords
@@ -158,7 +158,7 @@ def pairs_of(tables: Tables, chain: Chain, view: View, tool: int, inch: bool) ->
     length = np.bincount(pieces.move, pieces.length, minlength=len(motion))
     mine = motion.tool == tool
     rows = np.flatnonzero(mine & (length > 0) & (motion.feed > 0) & (true > 0))
-    pairs, which = np.unique((motion.feed + 1j * true)[rows], return_inverse=True)
+    pairs, which = numbered((motion.feed + 1j * true)[rows])
     cut = np.bincount(which, length[rows], len(pairs))
     most = np.argsort(-cut, kind="stable")[:PAIRS]
     parts = []

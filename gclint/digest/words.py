@@ -39,12 +39,19 @@ class Glossary:
     def __call__(self, text: str) -> str:
         import re
 
+        lower = text.lower()
         for word, gloss in list(self.left.items()):
             if word not in self.left:
+                continue
+            certain = re.split(r"[^\w -]", word)[0]
+            if certain != word:
+                certain = certain[:-1]  # what follows may make its last mark optional
+            if "|" not in word and certain.lower() not in lower:
                 continue
             match = re.search(rf"(?<![\w-]){word}(?![\w-])(?! \(| rate)", text, re.IGNORECASE)
             if match and text.count("(", 0, match.start()) == text.count(")", 0, match.start()):
                 text = f"{text[: match.end()]} ({gloss}){text[match.end() :]}"
+                lower = text.lower()
                 del self.left[word]
                 if word == "chip thickness":
                     self.left.pop("chip", None)

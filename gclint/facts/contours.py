@@ -107,7 +107,7 @@ def _diameter_own(chain: Chain) -> Floats:
 def _tool_taken(chain: Chain) -> Floats:
     """[contours] the number of a tool that D would name; NaN for D0 and where D is an offset that the shop declares."""
     made = _numbers(chain)
-    return np.where((made > 0) & ~np.isin(made, list(chain.setup.diameter_offsets)), made, np.nan)
+    return np.where((made > 0) & ~one_of(made, chain.setup.diameter_offsets), made, np.nan)
 
 
 CONTOURS = Table(

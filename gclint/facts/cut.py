@@ -11,6 +11,7 @@ from gclint.cutting import mechanics
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Fact, Table, number, text, truth
 from gclint.facts.path import (
+    angle_after,
     angle_before,
     angle_peak,
     bores,
@@ -27,7 +28,7 @@ from gclint.facts.surface import bent_wall, conventional_wall, lifts_top_edge, s
 from gclint.stock import contact
 from gclint.tables.cutting import OPERATIONS
 from gclint.tables.engagement import ENTRY_KINDS
-from gclint.tables.motion import CYCLE, INCH, LINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.tables.motion import CYCLE, HOME, INCH, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
 
 _FLUTES = "the tool (`[[tool]]` in shop.toml, or --tool) with its flutes, the spindle's speed and a feed"
 _MATERIAL = "the material (`material` in job.toml, or --material)"
@@ -251,6 +252,8 @@ PIECES = Table(
                                 "`power` or `power_curve` of [spindle] in shop.toml"),
         "bent_wall": number("", "1 where the tool bends beside a wall that stands at the end of the program, else 0",
                             bent_wall),
+        "angle_after": number("deg", "engagement angle about one diameter of path after; 180 where the pass ends",
+                              angle_after),
         "angle_before": number("deg", "engagement angle about one diameter of path before; 180 where the pass began "
                                "later", angle_before),
         "angle_peak": number("deg", "largest engagement angle within the piece", angle_peak),
@@ -411,32 +414,55 @@ def _waited(chain: Chain) -> Floats:
 def _longest_rapids(chain: Chain, start: int, until: int) -> float:
     """The most that the moves of unknown time from `start` to before `until` can take, s; NaN if that is not known.
 
-    A rapid whose rate is not declared is no slower than the fastest feed of the program, from rest to rest.
+    A rapid whose rate is not declared is no slower than the fastest feed of the program, from rest to rest. One whose
+    start is not known goes all the declared travel of each axis that it moves, at most.
     """
     m, axes = chain.motion, chain.setup.machine.acceleration
     rows = start + np.flatnonzero(np.isnan(chain.timing.seconds[start:until]))
+    if not bool((m.kind[rows] == RAPID).all()):
+        return np.nan
+    unknown = np.isnan(m.length[rows])
+    across = sum((_across_the_machine(chain, int(row)) for row in rows[unknown]), 0.0)
+    rows = rows[~unknown]
+    if not len(rows):
+        return across
     feeds = m.feed[np.isfinite(m.feed)]
     v = float(feeds.max()) / 60 if len(feeds) else 0.0
-    if len(rows) and bool(np.isnan(m.length[rows]).any()):
-        return _across_the_machine(chain, len(rows))
-    if not v > 0 or not bool((m.kind[rows] == RAPID).all()):
+    if not v > 0:
         return np.nan
     weakest = min((each for each in (axes.x, axes.y, axes.z) if each), default=np.inf) if axes else np.inf
-    return float((m.length[rows] / v + v / weakest).sum())
+    return across + float((m.length[rows] / v + v / weakest).sum())
 
 
-def _across_the_machine(chain: Chain, moves: int) -> float:
-    """Seconds that rapids from places that are not known can take at most: each all the way, one axis after another."""
-    travel, rapid, starts = chain.setup.machine.travel, chain.setup.machine.rapid, chain.setup.machine.acceleration
+def _across_the_machine(chain: Chain, row: int) -> float:
+    """Seconds that a rapid from a place that is not known takes at most: the slowest of its axes, all the way."""
+    m, machine = chain.motion, chain.setup.machine
+    travel, rapid, starts = machine.travel, machine.rapid, machine.acceleration
     if travel is None or rapid is None:
         return np.nan
     seconds = 0.0
-    for axis in "xyz":
-        far, rate, gain = getattr(travel, axis), getattr(rapid, axis), getattr(starts, axis) if starts else None
+    for axis, begin, end, word in (("x", m.x0, m.x1, X_WORD), ("y", m.y0, m.y1, Y_WORD), ("z", m.z0, m.z1, Z_WORD)):
+        known = bool(np.isfinite(begin[row]) and np.isfinite(end[row]))
+        if not (known or m.flags[row] & (word | HOME | MACHINE | CYCLE)):
+            continue
+        far = abs(float(end[row] - begin[row])) if known else getattr(travel, axis)
+        rate, gain = getattr(rapid, axis), getattr(starts, axis) if starts else None
+        if far == 0.0:
+            continue
         if far is None or rate is None:
             return np.nan
-        seconds += 60 * far / rate + (rate / 60 / gain if gain else 0.0)
-    return moves * seconds
+        seconds = max(seconds, 60 * far / rate + (rate / 60 / gain if gain else 0.0))
+    return seconds
+
+
+def _waited_needs(chain: Chain) -> str:
+    """What would tell how long the spindle has turned: of rates, travel and start, what is not known."""
+    machine = chain.setup.machine
+    if machine.rapid is None:
+        return "the machine's rapid rates (`[machine] rapid` in shop.toml)"
+    if machine.travel is None:
+        return "the machine's travel (`[machine] travel` in shop.toml), as the place of the tool at M3 is not known"
+    return "the place of the tool when the spindle starts (move to X, Y and Z before M3), or a dwell (G4) behind M3"
 
 
 def _before_piece(chain: Chain, row: int, move: int) -> float:
@@ -464,7 +490,7 @@ PASSES = Table(
                              lambda c: np.nan_to_num(c.motion.speed[_pass_move(c)]) > 0),
         "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start",
                          _waited,
-                         "the machine's rapid rates (`[machine] rapid` in shop.toml)"),
+                         "the machine's rapid rates (`[machine] rapid` in shop.toml)", _waited_needs),
     },
     lambda c: len(c.engagement.passes),
     lambda c: c.engagement.passes.tool,

@@ -29,10 +29,13 @@ class Fact(Struct, frozen=True):
     needs: str = ""  # the declaration that would give it
     words: tuple[str, ...] = ()
     beside: str = ""  # "previous" or "next": the fact behind the point, of that row of the same tool
+    needs_here: Callable[[Chain], str] | None = None  # as `needs`, where that depends on what is declared already
 
 
-def number(unit: str, meaning: str, build: Build, needs: str = "") -> Fact:
-    return Fact(NUMBER, unit, meaning, build, needs)
+def number(
+    unit: str, meaning: str, build: Build, needs: str = "", needs_here: Callable[[Chain], str] | None = None
+) -> Fact:
+    return Fact(NUMBER, unit, meaning, build, needs, needs_here=needs_here)
 
 
 def truth(meaning: str, build: Build, needs: str = "") -> Fact:

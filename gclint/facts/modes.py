@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Column, Floats
+from gclint.columns import Column, Floats, one_of
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, Z_WORD
@@ -194,7 +194,7 @@ def selected(chain: Chain) -> list[Selected]:
             continue
         between = slice(row + 1, last)
         lengths = m.event_value[between][kinds[between] == EVENT["length-on"]]
-        restarted = bool(np.isin(kinds[between], ON).any()) and _stopped(kinds, row)
+        restarted = bool(one_of(kinds[between], ON).any()) and _stopped(kinds, row)
         move = int(moves[0])
         made.append(
             Selected(int(m.event_line[row]), move, asked, int(m.tool[move]), bool((lengths == asked).any()), restarted)
@@ -204,7 +204,7 @@ def selected(chain: Chain) -> list[Selected]:
 
 def _stopped(kinds: Column, row: int) -> bool:
     """Whether M5 is the last word about the spindle before this event."""
-    about = np.flatnonzero(np.isin(kinds[:row], (*ON, EVENT["spindle-off"], EVENT["change"])))
+    about = np.flatnonzero(one_of(kinds[:row], (*ON, EVENT["spindle-off"], EVENT["change"])))
     return bool(len(about)) and int(kinds[about[-1]]) == EVENT["spindle-off"]
 
 

@@ -15,12 +15,12 @@ from gclint.facts.runs import TURNED
 from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING
-from gclint.motion.along import points_at
 from gclint.motion.pace import axis_shares
 from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
-from gclint.tables.setup import DialMark, KeepOut
+from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
+MOST_LOOKS = 1_000_000_000  # from moves at keep-outs that may be near: some seconds
 
 
 def _rows(chain: Chain) -> Column:
@@ -81,70 +81,31 @@ def _below_bottom(chain: Chain) -> Any:
     return np.fmax(stock.bottom - chain.lowest, -np.inf)
 
 
+@once
 def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
-    """[moves] (mm by which the tool passes below the top of a keep-out box it crosses, the box; NaN and -1 if none)."""
+    """[moves] (mm by which the tool passes below the top of a keep-out box it crosses, the box; -inf and -1 if none).
+
+    NaN for moves that were not looked at, since the work is bounded.
+    """
+    from gclint.motion.boxes import Boxes
+
     m = chain.motion
+    boxes = chain.setup.keep_out
     depth = np.full(len(m), -np.inf)
     which = np.full(len(m), -1, dtype=np.int32)
+    low, high = np.array([box.low for box in boxes], float), np.array([box.high for box in boxes], float)
     placed = chain.placed & ((m.flags & (MACHINE | HOME)) == 0)
-    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in distinct(m.tool)])
-    radius = radius[np.searchsorted(distinct(m.tool), m.tool)] if len(m) else np.empty(0)
-    for index, box in enumerate(chain.setup.keep_out):
-        low = box.high[2] - chain.lowest
-        near = np.flatnonzero(placed & (low > 0))
-        for row in near[_crosses_roughly(chain, near, box, radius)].tolist():
-            z = _lowest_over(chain, row, box, float(radius[row]))
-            if z is not None and box.high[2] - z > depth[row]:
-                depth[row], which[row] = box.high[2] - z, index
+    near = np.flatnonzero(placed & (chain.lowest < high[:, 2].max(initial=-np.inf)))
+    if not len(near):
+        return depth, which
+    numbers = distinct(m.tool)
+    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in numbers])
+    looked_at = Boxes(low, high).crossed(
+        near, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep, m.plane, m.length, chain.lowest,
+        radius[np.searchsorted(numbers, m.tool)], depth, which, MOST_LOOKS,
+    )  # fmt: skip
+    depth[near[looked_at:]] = np.nan
     return depth, which
-
-
-def _crosses_roughly(chain: Chain, rows: Column, box: KeepOut, radius: Floats) -> Bools:
-    """Whether the bounds of the move, widened by the tool and by an arc's bulge, meet the box."""
-    m = chain.motion
-    wide = radius[rows] + np.where(m.sweep[rows] != 0, np.nan_to_num(m.length[rows]), 0.0)
-    meets = np.ones(len(rows), dtype=bool)
-    for start, end, axis in ((m.x0, m.x1, 0), (m.y0, m.y1, 1)):
-        a = np.where(np.isnan(start[rows]), -np.inf, start[rows])
-        b = np.where(np.isnan(start[rows]), np.inf, end[rows])
-        meets &= (np.minimum(a, b) - wide < box.high[axis]) & (np.maximum(a, b) + wide > box.low[axis])
-    return np.asarray(meets)
-
-
-def _lowest_over(chain: Chain, row: int, box: KeepOut, radius: float) -> float | None:
-    """Lowest Z of the tip while the tool's disc is over the box; None if it never is.
-
-    A move whose start is not known is taken to cross the box: nobody can say where it comes from.
-    """
-    m = chain.motion
-    if np.isnan(m.x0[row]) or np.isnan(m.y0[row]):
-        return float(np.nanmin([m.z0[row], m.z1[row]]))
-    steps = 2 if m.sweep[row] == 0 else min(int(abs(m.sweep[row]) / 3) + 2, 4000)
-    share = np.linspace(0.0, 1.0, steps)
-    x, y, z = points_at(m, np.full(steps, row), share)
-    lowest: float | None = None
-    for i in range(steps - 1):
-        span = _clip(x[i], y[i], x[i + 1], y[i + 1], box, radius)
-        if span is not None:
-            ends = [z[i] + s * (z[i + 1] - z[i]) for s in span]
-            lowest = min(*ends, lowest if lowest is not None else np.inf)
-    return None if lowest is None or np.isnan(lowest) else float(lowest)
-
-
-def _clip(x0: float, y0: float, x1: float, y1: float, box: KeepOut, radius: float) -> tuple[float, float] | None:
-    """Part of a straight line within the box widened by the tool's radius, as shares of its length."""
-    first, last = 0.0, 1.0
-    for a, b, low, high in (
-        (x0, x1, box.low[0] - radius, box.high[0] + radius),
-        (y0, y1, box.low[1] - radius, box.high[1] + radius),
-    ):
-        if a == b:
-            if not low < a < high:
-                return None
-            continue
-        near, far = sorted(((low - a) / (b - a), (high - a) / (b - a)))
-        first, last = max(first, near), min(last, far)
-    return (first, last) if first < last or (first == last and (x0, y0) == (x1, y1)) else None
 
 
 def _keep_out_depth(chain: Chain) -> Floats:
@@ -469,7 +430,7 @@ def _length_of_another(chain: Chain) -> Bools:
     """
     height, called = _lengths(chain)[1], _called(chain)
     tools = [*called[np.isfinite(called)].tolist(), *chain.setup.tools]
-    return np.asarray(np.isin(height, tools) & _length_differs(chain))
+    return np.asarray(one_of(height, tools) & _length_differs(chain))
 
 
 def _length_differs(chain: Chain) -> Bools:

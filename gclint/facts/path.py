@@ -48,6 +48,17 @@ def angle_before(chain: Chain) -> Floats:
 
     180 where the pass began later than that: nothing is known to have risen.
     """
+    return _angle_away(chain, -1.0)
+
+
+@once
+def angle_after(chain: Chain) -> Floats:
+    """[pieces] engagement angle about one diameter of path after, as before; 180 where the pass ends sooner."""
+    return _angle_away(chain, 1.0)
+
+
+def _angle_away(chain: Chain, way: float) -> Floats:
+    """[pieces] the largest engagement angle of three places about one diameter before (-1) or after (1) each."""
     pieces = chain.engagement.pieces
     before = np.zeros(len(pieces))
     if len(pieces) < 2:
@@ -55,7 +66,7 @@ def angle_before(chain: Chain) -> Floats:
     middle, of_pass, diameter = _along(chain)
     usual, spread = model_number("before_corner"), model_number("before_corner_spread")
     for back in (usual - spread, usual, usual + spread):
-        row = _at(middle, of_pass, middle - back * diameter, diameter)
+        row = _at(middle, of_pass, middle + way * back * diameter, diameter)
         before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
     return before
 

@@ -145,6 +145,8 @@ def turned_back(chain: Chain) -> Bools:
     arcs = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-3))
     arcs = arcs[(arcs > 0) & (arcs < len(m) - 1)]
     arcs = arcs[(m.kind[arcs - 1] != RAPID) & (m.kind[arcs + 1] != RAPID) & (np.abs(m.sweep[arcs]) < 359)]
+    # a ramp goes forth and back on its way on purpose
+    arcs = arcs[(np.abs(m.z1[arcs] - m.z0[arcs]) < 1e-6) & (np.abs(m.z1[arcs - 1] - m.z0[arcs - 1]) < 1e-6)]
     if not len(arcs):
         return made
     before, after = _heading(chain, arcs - 1, True), _heading(chain, arcs + 1, False)

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import numpy as np
 
-from gclint.columns import Floats
+from gclint.columns import Column, Floats
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Fact, number, text
 from gclint.facts.finished import surface
@@ -51,12 +53,34 @@ def _met(chain: Chain, row: int, across: float, low: float) -> float:
     aside = np.array([0.0, 1.0, -1.0])[:, None] * (radius * model_number("strip_looked_at"))
     nx, ny = -(m.y1[row] - m.y0[row]) / across, (m.x1[row] - m.x0[row]) / across
     tall = float(surface(chain, x + aside * nx, y + aside * ny).max()) - low
-    for box in chain.setup.keep_out:
-        inside = (x > box.low[0] - radius) & (x < box.high[0] + radius)
-        inside &= (y > box.low[1] - radius) & (y < box.high[1] + radius)
-        if inside.any():
-            tall = max(tall, box.high[2] - low)
+    for bx, by, top in _beside(chain, x, y, radius, low):
+        if ((x > bx[0] - radius) & (x < bx[1] + radius) & (y > by[0] - radius) & (y < by[1] + radius)).any():
+            return max(tall, top - low)
     return tall
+
+
+def _beside(
+    chain: Chain, x: Floats, y: Floats, radius: float, low: float
+) -> Iterator[tuple[Column, Column, float]]:
+    """X and Y from and to of the keep-outs within the bounds of these points, and their tops; the highest first."""
+    low_x, high_x, low_y, high_y, top = _keep_outs(chain)
+    near = np.flatnonzero(
+        (top > low)
+        & (x.max() > low_x - radius)
+        & (x.min() < high_x + radius)
+        & (y.max() > low_y - radius)
+        & (y.min() < high_y + radius)
+    )
+    for n in near.tolist():
+        yield np.array([low_x[n], high_x[n]]), np.array([low_y[n], high_y[n]]), float(top[n])
+
+
+@once
+def _keep_outs(chain: Chain) -> Column:
+    """[lowest X, highest X, lowest Y, highest Y, top; keep-outs], the highest first, mm."""
+    boxes = sorted(chain.setup.keep_out, key=lambda box: -box.high[2])
+    rows = [(box.low[0], box.high[0], box.low[1], box.high[1], box.high[2]) for box in boxes]
+    return np.array(rows, float).reshape(-1, 5).T
 
 
 @once

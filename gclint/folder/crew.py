@@ -17,7 +17,7 @@ from contextlib import suppress
 from multiprocessing import connection, get_context
 from multiprocessing.connection import Connection
 from multiprocessing.process import BaseProcess
-from typing import Any
+from typing import Any, cast
 
 import msgspec
 
@@ -113,8 +113,7 @@ class Crew:
             return
         left = min(worker.until for worker in busy.values()) - time.monotonic()
         for pipe in connection.wait(list(busy), timeout=max(0.0, min(patience, left))):
-            assert isinstance(pipe, Connection)
-            yield self._answer(busy.pop(pipe))
+            yield self._answer(busy.pop(cast(Connection, pipe)))  # which class a pipe is hangs on the system
         for worker in busy.values():
             if time.monotonic() >= worker.until:
                 assert worker.job is not None

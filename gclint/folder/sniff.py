@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from gclint.later import Later
+
 HEAD = 1 << 16  # bytes that are looked at
 MOST_LINES = 400
 LONGEST_BLOCK = 400  # bytes; a longer line is no block
@@ -14,10 +16,10 @@ LEAST_SHARE = 0.8  # of the lines must read as blocks
 
 # Numbers are matched possessively: a line that is no block must not be tried in every way.
 _WORD = rb"[A-Z]\s*+[-+]?\s*+(?>\d++(?:\.\d*+)?|\.\d++)\s*+"
-_BLOCK = re.compile(rb"\s*+/?\s*+(?:" + _WORD + rb")++(?:\*\d++\s*+)?", re.IGNORECASE)
-_FLOW = re.compile(rb"\s*+(?:%|#|O\s*+[<\d]|(?:" + _WORD + rb")*+[A-Z]\s*+[-+]?\s*+[#\[]).*+", re.IGNORECASE)
-_COMMENT = re.compile(rb"\([^()]*+\)|;.*+")
-_MOTION = re.compile(rb"G\s*+0*[0-3](?![\d.])|G\s*+8[1-9](?![\d.])|G\s*+73", re.IGNORECASE)
+_BLOCK = Later(rb"\s*+/?\s*+(?:" + _WORD + rb")++(?:\*\d++\s*+)?", re.IGNORECASE)
+_FLOW = Later(rb"\s*+(?:%|#|O\s*+[<\d]|(?:" + _WORD + rb")*+[A-Z]\s*+[-+]?\s*+[#\[]).*+", re.IGNORECASE)
+_COMMENT = Later(rb"\([^()]*+\)|;.*+")
+_MOTION = Later(rb"G\s*+0*[0-3](?![\d.])|G\s*+8[1-9](?![\d.])|G\s*+73", re.IGNORECASE)
 
 
 def reads_as_program(head: bytes, whole: bool) -> bool:

@@ -12,6 +12,7 @@ from gclint.program import LARGEST
 
 FIRST_LOOK = 1 << 20  # bytes; longer than any line of a program
 STANDARD_INPUT = "-"
+OPEN_ALREADY = ("/dev/fd", "/proc/self/fd")  # a shell's `<(command)`: somebody is at the other end
 
 
 def read_bytes(name: str) -> bytes:
@@ -23,6 +24,8 @@ def read_bytes(name: str) -> bytes:
         kind = path.stat()
         if stat.S_ISDIR(kind.st_mode):
             raise Unreadable("this is a folder, not a program", name)
+        if stat.S_ISFIFO(kind.st_mode) and str(path.parent) not in OPEN_ALREADY:
+            raise Unreadable("this is a named pipe, not a file; give - and let it write to standard input", name)
         if not (stat.S_ISREG(kind.st_mode) or stat.S_ISFIFO(kind.st_mode)):
             raise Unreadable("this is not a file", name)
         if kind.st_size > LARGEST:

@@ -6,9 +6,8 @@ and no worse figure than those: what is new is told again.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
@@ -21,8 +20,7 @@ from gclint.tables.finding import Acceptance, Change, Finding, Found, Limits
 from gclint.tables.setup import GRADES, Accept, Setup
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Struct, frozen=True):
     """`covers`: places; `beyond`: what else the rule finds that the acceptance does not reach to, "" if nothing."""
 
     accept: Accept

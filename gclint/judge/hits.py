@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 import numpy as np
 
 from gclint.columns import Bools, Column
@@ -11,19 +9,16 @@ from gclint.facts.registry import View
 from gclint.packs.pack import Rule
 
 
-@dataclass
 class Hits:
     """Rows of its table that one rule found, before they are grouped."""
 
-    rule: Rule
-    view: View  # of the chosen rows
-    accepted: Column = field(
-        default_factory=lambda: np.empty(0, dtype=np.int64)
-    )  # index of the acceptance in the setup, -1 = not accepted
+    __slots__ = ("accepted", "rule", "view")
 
-    def __post_init__(self) -> None:
-        if not len(self.accepted):
-            self.accepted = np.full(self.view.length, -1, dtype=np.int64)
+    def __init__(self, rule: Rule, view: View, accepted: Column | None = None) -> None:
+        self.rule = rule
+        self.view = view  # of the chosen rows
+        # index of the acceptance in the setup, -1 = not accepted
+        self.accepted: Column = np.full(view.length, -1, np.int64) if accepted is None else accepted
 
     def keep(self, rows: Bools) -> Hits:
         """Those for which `rows` is true."""

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Column, numbered
 from gclint.facts import part as facts_part
@@ -34,6 +34,8 @@ from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
 
 WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
+MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
+LARGE = 1 << 20  # bytes of a column that is worth dropping
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
@@ -60,8 +62,7 @@ UNFOLLOWED = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(Struct, frozen=True):
     """What the rules say about one program. Accepted findings are among `findings`, with the reason."""
 
     findings: tuple[Finding, ...]
@@ -106,6 +107,7 @@ def judge(
             continue
         if found is not None:
             hits.append(found)
+        _forget(views, chain)
     _leave_out(hits)
     outcomes = acceptance.apply(hits, chain)
     hanging = take_out(hits, _assumptions(chain), chain)
@@ -184,13 +186,30 @@ def _run(
     return Hits(rule, view.choose(rows)) if len(rows) else None
 
 
+def _forget(views: dict[str, View], chain: Chain) -> None:
+    """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), chain.kept, chain.__dict__]
+    large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
+    if sum(size for _, _, size in large) > MOST_KEPT:
+        for store, key, _ in large:
+            del store[key]
+
+
+def _bytes(made: Any) -> int:
+    """Of the columns in what was worked out; a part of one that is kept elsewhere counts for nothing."""
+    if isinstance(made, tuple):
+        return sum(_bytes(each) for each in made)
+    return made.nbytes if isinstance(made, np.ndarray) and made.base is None else 0
+
+
 def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
     """One line for each declaration that would let the rule be judged, however many rows lack it."""
     assert rule.when is not None
     facts = facts_of(rule.text.looks_at)
     needs: dict[str, int] = {}
     for name, count in blame(rule.when.code, rows).items():
-        need = facts[name].needs or f"{facts[name].meaning} (`{name}`)"
+        fact = facts[name]
+        need = fact.needs_here(rows.chain) if fact.needs_here else fact.needs or f"{fact.meaning} (`{name}`)"
         needs[need] = max(needs.get(need, 0), count)
     for need, count in needs.items():
         missing[rule.name, need] = missing.get((rule.name, need), 0) + count
@@ -199,7 +218,8 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
 def _leave_out(hits: list[Hits]) -> None:
     """Where one rule's finding already says it, the same cause is not told again at that place (`instead_of`).
 
-    What a rule on the whole program says counts for all places. Nothing leaves out what is graver than itself.
+    What a rule on the whole program says is the root of what it names, at all places. Else nothing leaves out what is
+    graver than itself.
     """
     by_name = {found.rule.name: found for found in hits}
     for found in hits:
@@ -219,7 +239,7 @@ def _leave_out(hits: list[Hits]) -> None:
             theirs = _cause_key(found.rule, other.view)
             at = np.minimum(np.searchsorted(keys, theirs), len(keys) - 1)
             same = (keys[at] == theirs) | whole
-            keep = ~(same & (grades_of(other.rule, other.view) >= (gravest.min() if whole else gravest[at])))
+            keep = ~(same & (whole | (grades_of(other.rule, other.view) >= gravest[at])))
             other.view = other.view.choose(np.flatnonzero(keep))
             other.accepted = other.accepted[keep]
     hits[:] = [found for found in hits if found.view.length]

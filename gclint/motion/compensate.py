@@ -9,7 +9,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Longs
 from gclint.faults import CODE, Faults
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.tables.motion import (
     ARC_CCW,
     ARC_CW,
@@ -54,9 +54,7 @@ def compensate(motion: Motion, setup: Setup, program: Program) -> Motion:
     try:
         from gclint.motion.tool_path import Path
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.tool_path is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.tool_path") from error
     radius, unresolved, assumed = _radii(motion, setup, flagged)
     given: dict[str, Column] = {
         "kind": motion.kind, "x0": motion.x0, "y0": motion.y0, "x1": motion.x1, "y1": motion.y1,
@@ -99,8 +97,9 @@ def _radii(motion: Motion, setup: Setup, flagged: Bools) -> tuple[Floats, list[t
     at = np.searchsorted(motion.event_move[on], rows, side="right") - 1
     index = np.full(len(rows), np.nan)
     index[at >= 0] = motion.event_value[on[at[at >= 0]]]
-    key = np.stack((np.where(np.isnan(index), -1.0, index), motion.tool[rows].astype(np.float64)))
-    change = np.concatenate(([True], (key[:, 1:] != key[:, :-1]).any(axis=0)))
+    key, tools = np.where(np.isnan(index), -1.0, index), motion.tool[rows]
+    change = np.ones(len(rows), bool)
+    change[1:] = (key[1:] != key[:-1]) | (tools[1:] != tools[:-1])
     runs = np.flatnonzero(change)
     of_run = np.empty(len(runs))
     unresolved: dict[float, int] = {}
@@ -142,29 +141,34 @@ def _diameter(named: float, tool: int, setup: Setup) -> tuple[float, Assumed | N
 def _assembled(motion: Motion, made: dict[str, Column], unknown: Bools) -> Motion:
     """The table with new ends, and a row before each move that begins with an arc round a corner."""
     corner = made["corner"] > 0
-    before = np.cumsum(corner)  # corner arcs up to and with the row's own
-    source = np.repeat(np.arange(len(motion)), 1 + corner.astype(np.int64))
-    own = np.arange(len(motion)) + before  # where each old row lies now
-    arcs = own[corner] - 1
-    columns = {name: np.array(getattr(motion, name)[source]) for name in _MOVE_COLUMNS}
-    columns["flags"][own] = np.where(unknown, motion.flags | COMPENSATED, motion.flags & ~np.uint16(COMPENSATED))
-    columns["x0"][own], columns["y0"][own] = made["sx"], made["sy"]
-    columns["x1"][own], columns["y1"][own] = made["ex"], made["ey"]
-    columns["sweep"][own] = made["sweep"]
-    if len(arcs):
-        _add_corners(columns, motion, made, np.flatnonzero(corner), arcs, own)
-    columns["length"] = _lengths(columns, motion.length[source])
+    columns = {name: getattr(motion, name) for name in _MOVE_COLUMNS}
+    columns["flags"] = np.where(unknown, motion.flags | COMPENSATED, motion.flags & ~np.uint16(COMPENSATED))
+    columns["x0"], columns["y0"], columns["x1"], columns["y1"] = made["sx"], made["sy"], made["ex"], made["ey"]
+    columns["sweep"] = made["sweep"]
+    beside = motion.beside
+    if corner.any():
+        times = 1 + corner.astype(np.uint8)
+        own = np.cumsum(times, dtype=np.int64) - 1  # where each old row lies now
+        for name, column in columns.items():
+            columns[name] = np.repeat(column, times)
+        rows = np.flatnonzero(corner)
+        _add_corners(columns, motion, made, rows, own[rows] - 1, own)
+        place = np.concatenate(([0], own + 1))[motion.event_move].astype(np.int32)  # an arc comes behind the event
+        if beside is not None:
+            beside = replace(
+                beside, line=np.repeat(beside.line, times), feed_line=np.repeat(beside.feed_line, times)
+            )
+    else:
+        times, place = None, motion.event_move
+    columns["length"] = _lengths(columns, columns["length"])
     if (columns["flags"] & INVERSE_TIME).any():
+        source = np.arange(len(motion)) if times is None else np.repeat(np.arange(len(motion)), times)
         whole = np.bincount(source, columns["length"], len(motion))
         with np.errstate(divide="ignore", invalid="ignore"):
             scale = np.where(motion.length > 0, whole / motion.length, 1.0)[source]
         # G93: the move and its corner together take the time that was given
         columns["feed"] = np.where(columns["flags"] & INVERSE_TIME != 0, columns["feed"] * scale, columns["feed"])
-    place = np.concatenate(([0], own + 1))[motion.event_move].astype(np.int32)  # an arc comes behind the event
     moves: dict[str, Any] = columns
-    beside = motion.beside
-    if beside is not None:
-        beside = replace(beside, line=beside.line[source], feed_line=beside.feed_line[source])
     return replace(motion, **moves, event_move=place, beside=beside)
 
 
@@ -174,7 +178,7 @@ _MOVE_COLUMNS = [f.name for f in fields(Motion)][: [f.name for f in fields(Motio
 def _add_corners(
     columns: dict[str, Column], motion: Motion, made: dict[str, Column], rows: Longs, arcs: Longs, own: Longs
 ) -> None:
-    """Fill the arcs: round the programmed corner, at the height of the move that follows."""
+    """Fill the arcs, rows as their moves so far: round the programmed corner, at the height of the move behind."""
     # A tool that turns right round an outside corner has the contour on its right.
     left = motion.flags[rows] & RIGHT == 0
     angle = np.radians(made["corner"][rows]) * np.where(left, 1.0, -1.0)
@@ -192,14 +196,22 @@ def _add_corners(
 def _lengths(columns: dict[str, Column], old: Floats) -> Floats:
     """Along the path, mm; an axis that is unknown and does not move adds nothing, as before."""
     dx, dy, dz = (columns[f"{axis}1"] - columns[f"{axis}0"] for axis in "xyz")
+    np.square(dx, out=dx)
+    dx += np.square(dy, out=dy)
+    rows = np.flatnonzero(columns["sweep"])
+    cu, cv = columns["cu"][rows], columns["cv"][rows]
     radius = (
-        np.hypot(columns["x0"] - columns["cu"], columns["y0"] - columns["cv"])
-        + np.hypot(columns["x1"] - columns["cu"], columns["y1"] - columns["cv"])
+        np.hypot(columns["x0"][rows] - cu, columns["y0"][rows] - cv)
+        + np.hypot(columns["x1"][rows] - cu, columns["y1"][rows] - cv)
     ) / 2
-    flat = np.where(columns["sweep"] != 0, radius * np.radians(np.abs(columns["sweep"])), np.hypot(dx, dy))
-    length = np.hypot(flat, np.where(np.isnan(dz), 0.0, dz))
-    kept = np.isnan(old) | np.isnan(flat) | (columns["plane"] != 17) & (columns["sweep"] != 0)
-    return np.where(kept, old, length)
+    dx[rows] = np.square(radius * np.radians(np.abs(columns["sweep"][rows])))
+    dz[np.isnan(dz)] = 0.0
+    dx += np.square(dz, out=dz)
+    length: Floats = np.sqrt(dx, out=dx)
+    kept = np.isnan(old) | np.isnan(length)
+    kept[rows] |= columns["plane"][rows] != 17
+    length[kept] = old[kept]
+    return length
 
 
 def _faults(

@@ -14,11 +14,11 @@ import numpy as np
 from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
 from gclint.motion.beside import find
-from gclint.motion.plan import MOST_STRUCTURE, WORDS_OF_A_BLOCK, Padded, Plan, main_of, padded, plan, text_of
+from gclint.motion.plan import MOST_STRUCTURE, Padded, Plan, main_of, padded, plan, text_of
 from gclint.problem import Problem
-from gclint.program.code import OP, Code, Unreadable, bare, form_of, parse_alike
+from gclint.program.code import FUNCTIONS, OP, OPERATORS, Code, Unreadable, bare, form_of, parse_alike
 from gclint.tables.motion import Beside, Followed
-from gclint.tables.program import FLOW, Program, decode
+from gclint.tables.program import FLOW, WORDS_OF_A_BLOCK, Program, decode
 from gclint.tables.setup import Assumed, Limits
 
 MOST_GLOBALS, MOST_LOCALS, MOST_LOOPS = 1000, 250, 1000
@@ -47,6 +47,11 @@ NEEDS = {
     "structure": "at most {most:,} O words, loops and branches",
     "": "a line that gclint follows (no macro at every move, no call without P)",
 }
+# What a block does that neither leads elsewhere nor ends anything.
+PLAIN = {OP[name] for name in (
+    "const", "load", "loadx", "named", "exists", "existsx", "existsn", *OPERATORS, *FUNCTIONS, "atan2", "negate", "set",
+    "setx", "setn", "word", "step",
+)}  # fmt: skip
 STOPS = ("", "", "flow-unmatched", "expressions", "unreadable")  # by the number of a stop in code
 
 
@@ -74,6 +79,7 @@ class Host:
     # what the controller makes of a file beside, and what it takes for granted; whether inches are in force
     taken: Callable[[Program, FaultRows, bool], tuple[Program, tuple[Assumed, ...]]]
     treated: bool  # whether the controller's card changes or drops words
+    alike: bool = False  # whether the last block has the code of all that differ from it in plain numbers alone
     plans: list[Plan] = field(default_factory=list)
     tables: list[Padded] = field(default_factory=list)
     subs: list[tuple[int, int]] = field(default_factory=list)
@@ -115,6 +121,11 @@ class Host:
         # the last entry of block_word belongs to the block behind; `use` reads one block fewer
         return self.tables[file]
 
+    def text(self, file: int) -> tuple[bytes, Column]:
+        """The bytes of a file, and where each of its lines begins."""
+        program = self.plans[file].program
+        return program.data, program.line_start
+
     def _place(self, file: int) -> int:
         key = (self.from_line, file)
         if key not in self.places:
@@ -128,6 +139,7 @@ class Host:
     def code_of(self, file: int, block: int) -> tuple[Any, ...]:
         made, table = self.plans[file], self.tables[file]
         line = int(table.block_line[block])
+        self.alike = False
         text, start = text_of(made.program, block)
         kept, at = bare(text)
         form, numbers = form_of(kept)
@@ -181,6 +193,7 @@ class Host:
         ]
         if parsed.kind == "items" and block not in made.flow:
             code = self._obeyed(file, block, code, [start + at[first] for _, first, _ in parsed.words])
+            self.alike = not self.treated and all(operation in PLAIN for operation, _ in code)
         return _ready(line, code, entry, list(parsed.words), start, at)
 
     def _obeyed(self, file: int, block: int, code: Code, starts: list[int]) -> Code:

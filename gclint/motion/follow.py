@@ -47,6 +47,13 @@ NUMBERED = cython.declare(cython.int, 10_000)
 STACK = cython.declare(cython.int, 4096)
 OPERATIONS = cython.declare(cython.int, 64)  # of a long block count as one block more
 PENDING = cython.declare(cython.int, 2048)
+LINE = cython.declare(cython.int, 1000)  # bytes of a line that is read by its form
+FORMS = cython.declare(cython.int, 20_000)  # that are kept
+CODE_KEPT = cython.declare(cython.Py_ssize_t, 2_000_000)  # operations; behind it a line is made each time it comes
+TENS = cython.declare(cython.double[23])
+for _n in range(23):
+    TENS[_n] = 10.0**_n  # exact, as is a quotient of it and a whole number of 15 digits
+ONCE = cython.declare(cython.int, -2)  # a block that was made by its form and not kept
 
 _end = cython.declare(cython.int, OP["end"])
 _const = cython.declare(cython.int, OP["const"])
@@ -109,10 +116,28 @@ _stop = cython.declare(cython.int, OP["stop"])
 
 
 @cython.cclass
+class Form:
+    """The code of lines that differ only in their plain numbers: where these go, and which marks its words span."""
+
+    operations: cython.uchar[::1]
+    numbers: cython.double[::1]
+    plain: cython.int[::1]  # places of the numbers of a line in `numbers`, in the order of the text
+    letters: cython.uchar[::1]
+    first: cython.int[::1]  # mark of the line where each word begins, and its last
+    last: cython.int[::1]
+
+    def __init__(self, operations, numbers, plain, letters, first, last) -> None:
+        self.operations, self.numbers, self.plain = operations, numbers, plain
+        self.letters, self.first, self.last = letters, first, last
+
+
+@cython.cclass
 class Follower:
     """Follows one program; `host` gives code, places of calls and labels, and is told what is wrong.
 
-    host.code_of(file, block) -> (operations, numbers, letters, starts, ends): arrays of one block, and of its words
+    host.code_of(file, block) -> (operations, numbers, letters, starts, ends): arrays of one block, and of its words;
+    host.alike: whether that block has the code of any other that differs from it in plain numbers alone
+    host.text(file) -> (bytes, where each line begins)
     host.enter(file, caller's file, block) -> its columns; host.target(file, block, line number) -> block or -1
     host.program(file, block, number) -> index in host.subs of (file, block), or -1
     host.tell(kind, file, block, number), host.stop(kind, file, block), host.halt(number of a stop, file, block),
@@ -160,6 +185,22 @@ class Follower:
     back_times: cython.double[::1]
     file: cython.int
     macro_style: cython.bint
+    # lines read by their form
+    over: cython.bint  # the program has ended, or goes no further
+    quick: cython.bint  # whether words have the values that are written
+    text: cython.const[cython.uchar][::1]
+    line_start: cython.const[cython.longlong][::1]
+    block_line: cython.const[cython.int][::1]
+    flags: cython.const[cython.uchar][::1]
+    forms: dict
+    shown: cython.uchar[::1]  # what is neither white space nor comment, in upper case, and its offsets
+    at: cython.int[::1]
+    marks: cython.int  # of the line at hand: its characters, a number counting as one
+    form: cython.uchar[::1]
+    mark_start: cython.int[::1]
+    mark_end: cython.int[::1]
+    found: cython.int  # plain numbers
+    plain_value: cython.double[::1]
 
     def __init__(self, host, interpreter, names: int, globals_: int, loops: int, most_calls: int,
                  macro_style: bool) -> None:  # fmt: skip
@@ -188,6 +229,10 @@ class Follower:
         self.starts, self.ends = np.zeros(1024, np.int32), np.zeros(1024, np.int32)
         self.file = -1
         self.macro_style = macro_style
+        self.forms = {}
+        self.shown, self.form = np.zeros(LINE + 1, np.uint8), np.zeros(LINE + 1, np.uint8)
+        self.at, self.mark_start = np.zeros(LINE + 1, np.int32), np.zeros(LINE + 1, np.int32)
+        self.mark_end, self.plain_value = np.zeros(LINE + 1, np.int32), np.zeros(LINE + 1)
 
     @cython.cfunc
     def enter(self, file: cython.int, caller: cython.Py_ssize_t = -1) -> cython.int:
@@ -204,11 +249,22 @@ class Follower:
         if self.codes[file] is None:
             self.codes[file] = np.full(len(table.block_flags), -1, np.int32)
         self.now = self.codes[file]
+        self.text, self.line_start = self.host.text(file)
+        self.block_line, self.flags = table.block_line, table.block_flags
+        self.quick = not self.host.treated
         return 0
 
     @cython.cfunc
     def make(self, block: cython.Py_ssize_t) -> cython.Py_ssize_t:
         """Get a block's code: its line, its entry from above and its first word come before its operations."""
+        key: object = None
+        if self.quick and self.read_form(block):
+            key = cython.cast(cython.p_char, cython.address(self.form[0]))[: self.marks]
+            known = self.forms.get(key, self)
+            if known is None:
+                key = None
+            elif known is not self:
+                return self.fill(cython.cast(Form, known), block)
         line, operations, numbers, letters, starts, ends, entry = self.host.code_of(self.file, block)
         n: cython.Py_ssize_t = self.filled
         w: cython.Py_ssize_t = self.words_filled
@@ -220,7 +276,163 @@ class Follower:
         self.filled = n + 3 + len(operations)
         self.words_filled = w + len(letters)
         self.now[block] = cython.cast(cython.int, n)
+        self.quick = self.quick and not self.host.treated
+        if key is not None and self.quick and len(self.forms) < FORMS:
+            self.forms[key] = self.form_of(operations, numbers, letters, starts, ends) if self.host.alike else None
         return n
+
+    @cython.cfunc
+    def form_of(self, operations, numbers, letters, starts, ends) -> object:
+        """The form of the line at hand with this code; None where its numbers do not lie in the code as they come."""
+        plain = np.flatnonzero(operations == _const).astype(np.int32)
+        own = np.asarray(self.plain_value)[: self.found]
+        if len(plain) != self.found or not np.array_equal(numbers[plain], own):
+            return None
+        begins = {self.mark_start[k]: k for k in range(self.marks)}
+        stops = {self.mark_end[k]: k for k in range(self.marks)}
+        first = [begins.get(place, -1) for place in starts.tolist()]
+        last = [stops.get(place, -1) for place in ends.tolist()]
+        if -1 in first or -1 in last:
+            return None
+        return Form(operations, numbers, plain, letters, np.array(first, np.int32), np.array(last, np.int32))
+
+    @cython.cfunc
+    def fill(self, form: Form, block: cython.Py_ssize_t) -> cython.Py_ssize_t:
+        """The code of the line at hand by its form; kept when it comes a second time, and there is room."""
+        n: cython.Py_ssize_t = self.filled
+        w: cython.Py_ssize_t = self.words_filled
+        k: cython.Py_ssize_t
+        size: cython.Py_ssize_t = form.operations.shape[0]
+        words: cython.Py_ssize_t = form.letters.shape[0]
+        if n + 3 + size > self.operations.shape[0]:
+            self.operations, self.numbers = roomier(self.operations, size), roomier(self.numbers, size)
+        if w + words > self.letters.shape[0]:
+            self.letters = roomier(self.letters, words)
+            self.starts, self.ends = roomier(self.starts, words), roomier(self.ends, words)
+        self.numbers[n], self.numbers[n + 1], self.numbers[n + 2] = self.block_line[block], n + 3, w
+        for k in range(size):
+            self.operations[n + 3 + k], self.numbers[n + 3 + k] = form.operations[k], form.numbers[k]
+        for k in range(self.found):
+            self.numbers[n + 3 + form.plain[k]] = self.plain_value[k]
+        for k in range(words):
+            self.letters[w + k] = form.letters[k]
+            self.starts[w + k] = self.mark_start[form.first[k]]
+            self.ends[w + k] = self.mark_end[form.last[k]]
+        if self.now[block] != ONCE or n > CODE_KEPT:
+            self.now[block] = ONCE
+            return n
+        self.now[block] = cython.cast(cython.int, n)
+        self.filled, self.words_filled = n + 3 + size, w + words
+        return n
+
+    @cython.cfunc
+    def read_form(self, block: cython.Py_ssize_t) -> cython.bint:
+        """Read the line of a block as marks and plain numbers; False where that says too little of its code.
+
+        As `gclint.program.code` does: `bare` takes off white space, comments and the N word, `form_of` the numbers.
+        """
+        line: cython.int = self.block_line[block]
+        i: cython.Py_ssize_t = self.line_start[line - 1]
+        stop: cython.Py_ssize_t = self.line_start[line]
+        c: cython.int
+        k: cython.int
+        n: cython.int = 0
+        settings: cython.bint = False
+        marks: cython.int = 0
+        found: cython.int = 0
+        first: cython.int
+        digits: cython.int
+        behind: cython.int
+        whole: cython.longlong
+        value: cython.double
+        before: cython.int
+        if stop - i > LINE:
+            return False
+        while i < stop:
+            c = self.text[i]
+            if c == 40:  # a comment in brackets
+                while i < stop and self.text[i] != 41:
+                    i += 1
+            elif c == 59:
+                break
+            elif c > 32:
+                if c > 126:
+                    return False
+                if 97 <= c <= 122:
+                    c -= 32
+                settings = settings or c == 61
+                self.shown[n], self.at[n] = cython.cast(cython.uchar, c), cython.cast(cython.int, i)
+                n += 1
+            elif c != 32 and c != 9 and c != 10 and c != 13:
+                return False
+            i += 1
+        self.shown[n] = 0
+        k = 0
+        if self.shown[0] == 78 and (digit(self.shown[1]) or self.shown[1] == 46):  # N
+            k = 1
+            while digit(self.shown[k]) or self.shown[k] == 46:
+                k += 1
+        c = self.shown[k]
+        if n == k or c == 47 or c == 79:  # nothing, block delete, an O word
+            return False
+        if not settings and digit(self.shown[n - 1]):
+            first = n - 1
+            while first > k and digit(self.shown[first]):
+                first -= 1
+            if self.shown[first] == 42:  # a checksum
+                return False
+        before = 0
+        while k < n:
+            c = self.shown[k]
+            self.mark_start[marks] = self.at[k]
+            if c == 60:  # a name
+                while k < n and self.shown[k] != 62:
+                    self.form[marks] = self.shown[k]
+                    self.mark_start[marks], self.mark_end[marks] = self.at[k], self.at[k] + 1
+                    marks += 1
+                    k += 1
+                if k == n:
+                    return False
+                c = 62
+                self.mark_start[marks] = self.at[k]
+            elif before != 35 and (digit(c) or (c == 46 and digit(self.shown[k + 1]))):
+                digits = behind = 0
+                whole = 0
+                while digit(self.shown[k]):
+                    whole = whole * 10 + self.shown[k] - 48
+                    digits += whole > 0
+                    k += 1
+                    if digits > 15:
+                        return False
+                if self.shown[k] == 46:
+                    k += 1
+                    while digit(self.shown[k]):
+                        whole = whole * 10 + self.shown[k] - 48
+                        digits += whole > 0
+                        behind += 1
+                        k += 1
+                        if digits > 15 or behind > 22:
+                            return False
+                value = whole / TENS[behind]
+                if (before == 77 and (value == 98 or value == 99)) or (before == 71 and 65 <= value <= 67):  # M G
+                    return False
+                self.plain_value[found] = value
+                found += 1
+                self.form[marks], self.mark_end[marks] = 1, self.at[k - 1] + 1
+                marks += 1
+                before = 1
+                continue
+            elif before == 35 and c == 46:
+                return False
+            if (before == 77 or before == 71) and (c == 91 or c == 43):
+                return False
+            self.form[marks], self.mark_end[marks] = cython.cast(cython.uchar, c), self.at[k] + 1
+            marks += 1
+            if before != 35 or not digit(c):  # the number of a parameter belongs to the form
+                before = c
+            k += 1
+        self.marks, self.found = marks, found
+        return True
 
     @cython.cfunc
     def slot(self, number: cython.int) -> cython.Py_ssize_t:
@@ -298,8 +510,9 @@ class Follower:
             n += 1
         if lost:
             self.interpreter.lose(line, n)
+            self.over = self.interpreter.ended or self.interpreter.stopped_at
         elif n:
-            self.interpreter.step(line, n)
+            self.over = self.interpreter.step(line, n)
         return 0
 
     def run(self, most_blocks: cython.Py_ssize_t, first: cython.Py_ssize_t) -> None:
@@ -323,15 +536,21 @@ class Follower:
         there: cython.Py_ssize_t
         interpreter = self.interpreter
         interpreter.most_blocks = most_blocks
+        executed: cython.Py_ssize_t = interpreter.executed
+        self.over = False
         self.enter(0)
         while True:
-            if interpreter.ended or interpreter.stopped_at:
+            if self.over:
                 return
-            if interpreter.executed + self.blocks + self.spent // OPERATIONS >= most_blocks:
+            if executed + self.blocks + self.spent // OPERATIONS >= most_blocks:
                 self.host.bound("blocks", self.file, block)
                 return
-            if block >= self.now.shape[0] or self.now[block] < 0:
+            if block >= self.now.shape[0] or (
+                self.now[block] == -1 and (not self.flags[block] & 6 or self.flags[block] & ~6)
+            ):
                 there = interpreter.run_plain(block)
+                executed = interpreter.executed
+                self.over = interpreter.ended or interpreter.stopped_at
                 if there != block:
                     entry = 0
                     block = there
@@ -681,6 +900,19 @@ def longer(column, filled: cython.Py_ssize_t, more, gap: cython.Py_ssize_t):
         made = np.concatenate((made[:filled], np.zeros(need + filled, made.dtype)))
     made[filled + gap : need] = more
     return made
+
+
+@cython.cfunc
+def roomier(column, more: cython.Py_ssize_t):
+    """The column with as much room again, and `more`."""
+    made = np.asarray(column)
+    return np.concatenate((made, np.zeros(len(made) + more, made.dtype)))
+
+
+@cython.cfunc
+@cython.inline
+def digit(c: cython.int) -> cython.bint:
+    return 48 <= c <= 57
 
 
 @cython.cfunc

@@ -6,11 +6,11 @@ from pathlib import Path
 
 import numpy as np
 
-from gclint.columns import distinct
+from gclint.columns import distinct, lean
 from gclint.faults import CODE, FaultRows, Faults
 from gclint.knowledge.numbers import usual_limits
 from gclint.motion.obey import obey
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.tables.motion import Motion
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.tables.setup import Assumed, Controller, Limits
@@ -31,6 +31,10 @@ UNSTATED = {
 }
 
 
+# What no kernel reads and a long program may hold as it is throughout.
+SELDOM_CHANGED = ("feed", "speed", "spindle", "tool", "offset", "cycle", "feed_line", "speed_line", "tool_line")
+
+
 def interpret(
     program: Program, controller: Controller, limits: Limits | None = None, folder: Path | None = None
 ) -> Motion:
@@ -44,9 +48,7 @@ def interpret(
     try:
         from gclint.motion.modal import Interpreter
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.motion.modal is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.motion.modal") from error
 
     flows = needs_following(program)
     if flows:
@@ -80,6 +82,8 @@ def interpret(
     told = faults.columns()
     assumed += taken_modes(told)
     columns = {name: column[: run.moves] for name, column in run.table.items()}
+    for name in SELDOM_CHANGED:
+        columns[name] = run.table[name] = lean(columns[name])
     events = {name: column[: run.events] for name, column in run.event_table.items()}
     return Motion(
         **columns,

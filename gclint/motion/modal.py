@@ -127,6 +127,7 @@ SPARE = cython.declare(cython.int, sum(1 << (ord(letter) - 65) for letter in "DE
 FEED_EVENT = cython.declare(cython.int, EVENT["feed"])
 SPEED_EVENT = cython.declare(cython.int, EVENT["speed"])
 
+OF_ARCS = ("cu", "cv", "sweep")
 COLUMNS = {
     "line": np.int32, "kind": np.uint8, "plane": np.uint8,
     "x0": np.float64, "y0": np.float64, "z0": np.float64, "x1": np.float64, "y1": np.float64, "z1": np.float64,
@@ -294,7 +295,11 @@ class Interpreter:
         blocks: cython.Py_ssize_t = self.blocks
         self.room, self.event_room = blocks + 64, 256
         self.most = min(50_000_000, 2_000_000 + 4 * blocks)
-        self.table = {name: np.empty(self.room, kind) for name, kind in COLUMNS.items()}
+        # Of arcs alone: pages of zeros that nothing is written to are not there.
+        self.table = {
+            name: np.zeros(self.room, kind) if name in OF_ARCS else np.empty(self.room, kind)
+            for name, kind in COLUMNS.items()
+        }
         self.event_table = {
             "event_kind": np.empty(self.event_room, np.uint8),
             "event_line": np.empty(self.event_room, np.int32),
@@ -363,7 +368,7 @@ class Interpreter:
     @cython.cfunc
     def grow(self, table: dict, filled: cython.Py_ssize_t, room: cython.Py_ssize_t) -> cython.int:
         for name in table:
-            larger = np.empty(room, table[name].dtype)
+            larger = np.zeros(room, table[name].dtype)
             larger[:filled] = table[name][:filled]
             table[name] = larger
         return self.view()
@@ -416,9 +421,6 @@ class Interpreter:
         self.plane_[n] = self.plane
         self.x0[n], self.y0[n], self.z0[n] = self.pos[0], self.pos[1], self.pos[2]
         self.x1[n], self.y1[n], self.z1[n] = x, y, z
-        self.cu[n] = NAN
-        self.cv[n] = NAN
-        self.sweep[n] = 0.0
         # An axis that is unknown and does not move adds nothing to the length.
         dx, dy, dz = x - self.pos[0], y - self.pos[1], z - self.pos[2]
         if not moving & (1 << X) and isnan(x):
@@ -515,8 +517,11 @@ class Interpreter:
                 return b
         return b
 
-    def step(self, line: cython.int, words: cython.int) -> None:
-        """Execute one block of `words` words that the caller wrote behind the program's own (see `use`)."""
+    def step(self, line: cython.int, words: cython.int) -> cython.bint:
+        """Execute one block of `words` words that the caller wrote behind the program's own (see `use`).
+
+        True where the program has ended or goes no further.
+        """
         b: cython.Py_ssize_t = self.blocks
         self.at_line = line + self.from_place
         self.block_word[b + 1] = self.block_word[b] + words
@@ -525,6 +530,7 @@ class Interpreter:
             self.execute()
         else:
             self.lose_named()
+        return self.ended or self.stopped_at != 0
 
     def lose(self, line: cython.int, words: cython.int) -> None:
         """As `step`, for a block that is not executed: its axes are unknown from here on."""
@@ -1559,7 +1565,8 @@ class Interpreter:
         if isnan(su) or isnan(sv) or isnan(eu) or isnan(ev):
             self.tell_position_unknown()
             self.move(kind, end[0], end[1], end[2], self.set_feed_of(NAN), 0, 0, self.present)
-            self.sweep[self.moves - 1] = self.length[self.moves - 1] = NAN
+            n = self.moves - 1
+            self.cu[n] = self.cv[n] = self.sweep[n] = self.length[n] = NAN
             return 0
 
         chord = hypot(eu - su, ev - sv)

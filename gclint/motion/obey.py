@@ -6,7 +6,6 @@ Faults code-refused and code-ignored say what was touched, at most MOST of each 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import cached_property
@@ -16,6 +15,7 @@ import numpy as np
 from gclint.cards.codes import CYCLES, KIND, LETTERS, WORD, family_of, spelled, tenths
 from gclint.columns import Bools, Column, Ints, distinct, one_of
 from gclint.faults import CODE, FaultRows
+from gclint.later import Later
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
 from gclint.tables.setup import Assumed, Controller
 
@@ -28,11 +28,11 @@ OTHER_P = (40, 100, 640, 650, *ALL_CYCLES)  # codes whose P is no number of turn
 SKIPPED = DELETED | BROKEN | BEHIND_END
 # Habits that leave no column: where they begin in the bytes.
 IN_TEXT = {
-    "checksums": re.compile(rb"\*[ \t]*[0-9]+[ \t]*(?=[\r\n;]|\Z)"),
-    "program-numbers": re.compile(rb"(?m)^[ \t]*[Oo:][ \t]*[0-9]+(?=[ \t]*[\r\n(;]|[ \t]*\Z)"),
-    "percent": re.compile(rb"(?m)^[ \t]*%"),
-    "macro-words": re.compile(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?(?:IF|WHILE|GOTO|DO|END|THEN)[ \t]*[0-9\[]"),
-    "flow-by-number": re.compile(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
+    "checksums": Later(rb"\*[ \t]*[0-9]+[ \t]*(?=[\r\n;]|\Z)"),
+    "program-numbers": Later(rb"(?m)^[ \t]*[Oo:][ \t]*[0-9]+(?=[ \t]*[\r\n(;]|[ \t]*\Z)"),
+    "percent": Later(rb"(?m)^[ \t]*%"),
+    "macro-words": Later(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?(?:IF|WHILE|GOTO|DO|END|THEN)[ \t]*[0-9\[]"),
+    "flow-by-number": Later(rb"(?im)^[ \t]*(?:N[0-9]+[ \t]*)?O[ \t]*(?:[0-9]+|<[^>\r\n]*>)[ \t]*[A-Z]"),
 }
 
 

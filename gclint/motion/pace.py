@@ -8,7 +8,7 @@ import numpy as np
 
 from gclint.columns import Bytes, Floats, Longs
 from gclint.knowledge.numbers import model_number
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, PROBE, RAPID, Motion
 from gclint.tables.setup import Assumed, Axes, Setup
 from gclint.tables.timing import Timing
@@ -67,9 +67,7 @@ def _kernel() -> type[Planner]:
     try:
         from gclint.motion.planner import Planner
     except ImportError:
-        raise Problem(
-            "the compiled part gclint.motion.planner is not built: run  pip install .  in the source folder"
-        ) from None
+        raise NotBuilt("gclint.motion.planner") from None
     return Planner
 
 

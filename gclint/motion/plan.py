@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import islice
 
@@ -11,9 +12,8 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.program.code import OP, Code, Parsed, Unreadable, bare, parse
-from gclint.tables.program import BEHIND_END, BROKEN, DELETED, FLOW, Program
+from gclint.tables.program import BEHIND_END, BROKEN, DELETED, FLOW, WORDS_OF_A_BLOCK, Program
 
-WORDS_OF_A_BLOCK = 512
 MOST_STRUCTURE = 10_000  # O words, loops and branches of one file
 MOST_CHARACTERS = 250_000  # of their lines
 STRUCTURE = re.compile(r"O(?:[0-9]|<)|WHILE|DO|END")
@@ -23,6 +23,7 @@ NUMBERS = re.compile(
     rb"(?:([NO:])[ \t]*([0-9][0-9 \t]{0,9}))(?:[ \t]*O[ \t]*([0-9]{1,9}))?",
     re.M | re.I,
 )
+PROGRAM_NUMBER = re.compile(rb"[Oo:][ \t]*[0-9]")
 JUMPS = re.compile(rb"GO[ \t]*TO|M[ \t]*0*[ \t]*9[ \t]*9", re.I)  # without any, N numbers lead nowhere
 CALLED = re.compile(rb"(?:M[ \t]*0*[ \t]*98|G[ \t]*0*[ \t]*65)[^\r\n(;P]*P[ \t]*([0-9]+)", re.I)
 AT_A_TIME = 100_000
@@ -48,17 +49,25 @@ def padded(program: Program) -> Padded:
     words = int(program.block_word[-1]) if len(program.block_word) else 0
 
     def longer(column: Column, more: int) -> Column:
+        whole, until = column.base, len(column) + more
+        if isinstance(whole, np.ndarray) and whole.ctypes.data == column.ctypes.data and len(whole) >= until:
+            return whole[:until]  # as read, with room behind that nothing else looks at
         return np.concatenate((column, np.zeros(more, column.dtype)))
 
     return Padded(
         longer(program.block_line, 1),
-        np.append(program.block_word, np.int32(words)).astype(np.int32),
+        _ends_with(longer(program.block_word, 1), words),
         program.block_flags,
         longer(program.word_letter, WORDS_OF_A_BLOCK),
         longer(program.word_value, WORDS_OF_A_BLOCK),
         longer(program.word_start, WORDS_OF_A_BLOCK),
         longer(program.word_end, WORDS_OF_A_BLOCK),
     )
+
+
+def _ends_with(column: Column, value: int) -> Column:
+    column[-1] = value
+    return column
 
 
 @dataclass
@@ -157,10 +166,32 @@ def main_of(made: Plan) -> int:
 
 def _find_numbers(made: Plan) -> None:
     program = made.program
-    jumps = JUMPS.search(program.data) is not None
-    matches = NUMBERS.finditer(program.data)
+    jumps = _jumps(program)
+    matches = NUMBERS.finditer(program.data) if jumps else _named_lines(program.data)
     while found := [*islice(matches, AT_A_TIME)]:
         _note_numbers(made, found, jumps)
+
+
+def _jumps(program: Program) -> bool:
+    """Whether anything leads to an N number."""
+    flags, rows = program.block_flags, program.block_line - 1
+    for row in rows[flags & FLOW != 0].tolist():
+        if JUMPS.search(program.data, int(program.line_start[row]), int(program.line_start[row + 1])):
+            return True
+    return False
+
+
+def _named_lines(data: bytes) -> Iterator[re.Match[bytes]]:
+    """The lines that NUMBERS finds and that have a program number; a search for all line starts takes far longer."""
+    behind = 0
+    for mark in PROGRAM_NUMBER.finditer(data):
+        if mark.start() < behind:
+            continue
+        start = max(data.rfind(b"\n", behind, mark.start()), data.rfind(b"\r", behind, mark.start())) + 1
+        found = NUMBERS.match(data, max(start, behind))
+        if found:
+            yield found
+        behind = mark.end()
 
 
 def _note_numbers(made: Plan, all_found: list[re.Match[bytes]], jumps: bool) -> None:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Bools, Column, Longs, one_of
 from gclint.tables.motion import COMPENSATED, CYCLE, EVENT, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
@@ -20,8 +19,7 @@ OFFSET_SETTERS = (10, 52, 92, 92.1, 92.2, 92.3)
 NOT_TELLING = "the program has loops, calls or parameters, so a line does not tell how far it has come"
 
 
-@dataclass(frozen=True, slots=True)
-class RestartLine:
+class RestartLine(Struct, frozen=True):
     """The tip is above the stock at `start` (mm, work coordinates) when this line begins."""
 
     line: int

@@ -2,7 +2,8 @@
 
 Compiled by Cython; there is no interpreted twin. `gclint.motion.compensate` prepares the columns and reads the answer.
 Entry, outside corners and leaving follow NIST RS274/NGC appendix B; inside corners are met where the shifted moves
-cross, which the report refuses and controllers that read ahead do (common practice, no source).
+cross, which the report refuses and controllers that read ahead do (common practice, no source). Two lines that hardly
+turn are met outside as well where that corner lies within half a step of the controller from the arc round it.
 
 A contour is a run of moves under one code and one radius. Each of its moves is shifted to the side by the radius; a
 corner is settled when the move behind it is seen, so only the last move that travelled in XY (`last`) is still open.
@@ -246,6 +247,7 @@ class Path:
         angle: cython.double = atan2(fabs(across), along)
         outside: cython.bint = across * r < 0 or angle > TURN / 2 - SAME_ANGLE
         used: cython.double = 0.0
+        far: cython.double
         deep: cython.double = 0.0 if outside else fabs(r) * (1 - cos(angle))
 
         self.sx[i], self.sy[i] = px + bx, py + by
@@ -256,6 +258,17 @@ class Path:
         if angle * fabs(r) < self.least or (
             self.kind[i] == RAPID and (outside or self.kind[p] != RAPID or self.first)
         ):
+            self.sx[i], self.sy[i] = self.ex[p], self.ey[p]
+        elif (
+            outside
+            and self.sweep[p] == 0
+            and self.sweep[i] == 0
+            and self.kind[p] != RAPID
+            and not (self.first or self.wrong[p] or self.wrong[i])
+            and fabs(r) * angle * angle < 8 * self.least  # r (1 / cos(angle / 2) - 1): from the arc to the corner
+        ):
+            far = 1 / (1 + cos(angle))
+            self.ex[p], self.ey[p] = px + far * (ax + bx), py + far * (ay + by)
             self.sx[i], self.sy[i] = self.ex[p], self.ey[p]
         elif outside:
             self.corner[i] = angle * 360 / TURN

@@ -216,7 +216,6 @@ class _Compile:
         return self.expression(("found", "value"), found.value, NUMBER, found.unit)
 
     def window(self, side: str) -> Expression | None:
-        from dataclasses import fields
 
         from gclint.tables.cutting import ToolWindows
 
@@ -230,7 +229,7 @@ class _Compile:
             known = tuple(self.text.limits)
             tail = nearest(name, known) if known else "; this rule has no [rule.limits]"
             raise self.wrong(("window", "of"), f'there is no limit "{name}"{tail}')
-        of_card = tuple(field.name for field in fields(ToolWindows) if field.name != "chip")
+        of_card = tuple(name for name in ToolWindows.__struct_fields__ if name != "chip")
         if kind == "card" and name not in of_card:
             says = f'a card has no window "{name}"{nearest(name, of_card)}'
             raise self.wrong(("window", "of"), says)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from gclint.json_schema import write
 from gclint.packs.pack import PackText
-from gclint.setup.schema import write
+from gclint.setup.schema import schemas
 
 FILES = {"pack.schema.json": PackText}
 
 if __name__ == "__main__":
-    write(FILES, __file__)
+    write(schemas(FILES), __file__)

@@ -12,7 +12,7 @@ from functools import cache
 from typing import Any
 
 LONGEST = 4000  # characters of a block that is parsed; NIST RS274/NGC 3.3 allows 256
-DEEPEST = 60  # brackets in brackets
+DEEPEST = 60  # brackets in brackets, # before # and signs before signs: each is a call within the last
 
 OPERATORS = ("+", "-", "*", "/", "**", "MOD", "AND", "OR", "XOR", "EQ", "NE", "GT", "GE", "LT", "LE")
 FUNCTIONS = ("SIN", "COS", "TAN", "ASIN", "ACOS", "ATAN", "ABS", "FIX", "FUP", "ROUND", "EXP", "LN", "SQRT")
@@ -142,12 +142,18 @@ def parse(text: str) -> Parsed:
         return _parse(text)
     if len(text) > LONGEST:
         raise Unreadable(0)
-    depth = deepest = 0
-    for mark in text:
-        depth += (mark == "[") - (mark == "]")
-        deepest = max(deepest, depth)
-    if deepest > DEEPEST or text.count("#") > 1000:
-        raise Unreadable(text.find("["))
+    outer: list[int] = []  # the depth before each bracket that is open
+    depth = chain = 0
+    for at, mark in enumerate(text):
+        if mark == "[":
+            outer.append(depth)
+            depth, chain = depth + chain + 1, 0
+        elif mark == "]":
+            depth, chain = outer.pop() if outer else 0, 0
+        else:
+            chain = chain + 1 if mark in "#+-" else 0
+        if depth + chain > DEEPEST:
+            raise Unreadable(at)
     return _parse(text)
 
 

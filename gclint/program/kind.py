@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Longs
+from gclint.columns import Longs, distinct, one_of
 from gclint.problem import Problem
 from gclint.tables.program import BROKEN, Program
 
@@ -36,12 +36,12 @@ def of(program: Program, letter: str) -> Longs:
 def coded(program: Program, letter: str, *values: float) -> Longs:
     """The words that are one of these codes."""
     words = of(program, letter)
-    return words[np.isin(program.word_value[words], values)]
+    return words[one_of(program.word_value[words], values)]
 
 
 def block_of(program: Program, words: Longs) -> Longs:
     """The blocks in which these words stand, each once, ascending."""
-    return np.unique(np.searchsorted(program.block_word, words, side="right") - 1)
+    return distinct(np.searchsorted(program.block_word, words, side="right") - 1)
 
 
 def printer(program: Program) -> tuple[str, int] | None:

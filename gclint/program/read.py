@@ -5,10 +5,10 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.faults import FaultRows
-from gclint.problem import Problem
+from gclint.problem import NotBuilt, Problem
 from gclint.program import LARGEST
 from gclint.program.kind import NoProgram, refuse_other_kinds
-from gclint.tables.program import Program
+from gclint.tables.program import WORDS_OF_A_BLOCK, Program
 
 LONGEST_LINE = 1_000_000  # bytes
 
@@ -31,13 +31,13 @@ def refuse_unreadable(data: bytes, name: str) -> None:
         raise Problem("this file is over 1 GiB; gclint reads programs up to 1 GiB", name)
     if not data or data.isspace():
         raise Problem("this file is empty; there is nothing to check", name)
-    if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+    if _is_wide_text(data):
         raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
     if not data[:64].strip(b"\0"):
         says = "this file begins with zero bytes, as after a copy that was cut off; copy it again, or export it again"
         raise Problem(says, name)
-    if b"\0" in data[:64] and (data[:64:2].count(0) > 20 or data[1:64:2].count(0) > 20):
-        raise Problem("this file is stored as UTF-16, which no controller reads; save it as plain text", name)
+    if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+        raise NoProgram("this file is binary, not the text of a program", name)
     if 0 in data and 0 in data.strip(b"\0"):
         raise NoProgram("this file is binary, not the text of a program", name)
     head = data[:65536]
@@ -55,18 +55,29 @@ def refuse_unreadable(data: bytes, name: str) -> None:
         start = behind + 1
 
 
+def _is_wide_text(data: bytes) -> bool:
+    """Whether the head reads as text of two bytes a character, most of it of the plain letters that programs use."""
+    head = data[:4096]
+    marked = head[:2] in (b"\xff\xfe", b"\xfe\xff")
+    if not marked and (len(head) < 2 or 0 not in head[:64]):
+        return False
+    order = "utf-16" if marked else "utf-16-be" if head[0] == 0 else "utf-16-le"
+    text = head[: len(head) & ~1].decode(order, "replace")
+    readable = sum(c.isprintable() or c in "\t\r\n" for c in text)
+    return len(text) > 0 and readable == len(text) and sum(c < "\x7f" for c in text) * 2 >= len(text)
+
+
 def tabulate(data: bytes, name: str) -> Program:
     """The table of one program whose bytes are known to be text."""
     try:
         from gclint.program.scan import measure, scan
     except ImportError as error:
-        raise Problem(
-            "the compiled part gclint.program.scan is not built: run  pip install .  in the source folder"
-        ) from error
+        raise NotBuilt("gclint.program.scan") from error
 
     # Upper bounds; memory that is never touched costs nothing.
     lines, words, comments = measure(data)
-    lines += 1
+    lines += 2
+    words += WORDS_OF_A_BLOCK  # for the words of one block more, where parameters are followed
     line_start = np.empty(lines + 1, np.int64)
     block_line, block_word = np.empty(lines, np.int32), np.empty(lines + 1, np.int32)
     block_flags, block_number = np.empty(lines, np.uint8), np.empty(lines, np.int32)

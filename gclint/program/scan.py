@@ -17,6 +17,7 @@ from gclint.faults import CODE
 # The flags of gclint.tables.program, as C numbers.
 DELETED = cython.declare(cython.int, 1)
 EXPRESSION = cython.declare(cython.int, 2)
+MOST_EXPRESSIONS = cython.declare(cython.Py_ssize_t, 1000)  # that are told as faults; block_flags has them all
 FLOW = cython.declare(cython.int, 4)
 BROKEN = cython.declare(cython.int, 8)
 BEHIND_END = cython.declare(cython.int, 16)
@@ -269,6 +270,7 @@ def scan(
     begin: cython.Py_ssize_t
     slash: cython.Py_ssize_t
     expression_at: cython.Py_ssize_t
+    expressions: cython.Py_ssize_t = 0
     lines: cython.Py_ssize_t = 0
     blocks: cython.Py_ssize_t = 0
     words: cython.Py_ssize_t = 0
@@ -577,7 +579,9 @@ def scan(
                 k = i
                 while k > expression_at and is_blank(data[k - 1]):
                     k -= 1
-                faults.add(expression, lines, expression_at, k)
+                if expressions < MOST_EXPRESSIONS:
+                    faults.add(expression, lines, expression_at, k)
+                expressions += 1
         if slash >= 0 and words > first_word and not flags & BEHIND_END:
             faults.add(deleted, lines, slash, i)
         if i - begin > LONGEST and not flags & BEHIND_END:

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint import disk
+from gclint.later import Later
 from gclint.problem import Problem
 from gclint.tables.program import decode
 from gclint.tables.setup import Accept
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
     from gclint.setup.declare import Declared
     from gclint.tables.program import Program
 
-_ACCEPT = re.compile(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
+_ACCEPT = Later(r"\s*gclint\s+accept\b\s*(.*)", re.IGNORECASE | re.DOTALL)
 
 
 def accepts_in(program: Program) -> tuple[Accept, ...]:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from msgspec import Struct
 
+from gclint.later import Later
 from gclint.problem import Problem
 from gclint.tables.program import decode
 from gclint.tables.setup import Tool
@@ -22,51 +23,51 @@ LONGEST = 300  # characters of a comment that names a tool
 NEAR = 3  # lines between a comment and the T word it speaks of
 
 # All patterns read lower-case text with single spaces. A comment speaks of a tool only with one of these words ...
-_TOOL_WORD = re.compile(
+_TOOL_WORD = Later(
     r"end ?mill|(?:ball|bull) ?-?nose|\bball ?mill|\bv ?-? ?bit|\bvee ?bit|\bbits?\b|\bcutter|\bengraver|\btool\b"
     r"|\bdrill ?bit|\btwist ?drill|\d ?(?:mm|in|\") ?drill\b|\bflutes?\b|\d ?fl\b|\bt\d+\b|\btc\b"
 )
 # ... and with none of these, which make its numbers something else than the tool's size.
-_OTHER_WORD = re.compile(
+_OTHER_WORD = Later(
     r"radius (?:is|of)|\bminus\b|\bhalf\b|subtract|\badd\b|offset|pocket|\bholes?\b|\bslot\b|\bdeep\b|depth of"
     r"|clearance|\bcent(?:er|re)\b|thick|\bstock\b|\bsheet\b|\bhelix dia|\bso the\b|\bsame\b|\btap\b|thread|step ?over"
     r"|step ?down|\bleave\b|\bwas\b|\bnot\b|\binstead\b|\bnever\b|compensat|tool ?path|\bshank\b|\blong\b|\blength\b"
 )
 _UNIT = r"mm\b|mil+imet(?:er|re)s?\b|in\b|inch(?:es)?\b|\""
 _VALUE = r"\d+ \d+/\d+|\d+-\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+"
-_SIZE = re.compile(rf"(?<![\w./-])({_VALUE}) ?({_UNIT})(?!/)")
-_DIAMETER = re.compile(rf"(?:\bd ?=|\bdia(?:meter)?\.? ?[=:]?|ø) ?({_VALUE})(?![\d/.]) ?({_UNIT})?")
-_CORNER = re.compile(rf"\b(?:cr ?=|corner radius ?[=:]?) ?({_VALUE})(?![\d/]) ?({_UNIT})?")
-_FLUTES = re.compile(
+_SIZE = Later(rf"(?<![\w./-])({_VALUE}) ?({_UNIT})(?!/)")
+_DIAMETER = Later(rf"(?:\bd ?=|\bdia(?:meter)?\.? ?[=:]?|ø) ?({_VALUE})(?![\d/.]) ?({_UNIT})?")
+_CORNER = Later(rf"\b(?:cr ?=|corner radius ?[=:]?) ?({_VALUE})(?![\d/]) ?({_UNIT})?")
+_FLUTES = Later(
     r"(?<![\w./])(\d{1,2}) ?-? ?(?:flutes?|fl)\b|\bflutes? ?[=:] ?(\d{1,2})\b|\b(single|two|three|four) ?-?flutes?\b"
 )
 _FLUTE_WORDS = {"single": 1, "two": 2, "three": 3, "four": 4}
-_ANGLE = re.compile(rf"({_VALUE}) ?-?(?:deg(?:rees?)?\b|°)")
-_NUMBERED = re.compile(
+_ANGLE = Later(rf"({_VALUE}) ?-?(?:deg(?:rees?)?\b|°)")
+_NUMBERED = Later(
     r"\bt ?#?(\d{1,5})\b(?!\.\d)|\btool ?(?:no\.?|number|#)? ?[:#=]? ?(\d{1,5})\b(?! ?(?:mm|in|\"|/|\.\d|-? ?fl))"
 )
 _SHAPES = (
-    ("tapered-ball", re.compile(r"tapered ball|taper\w* ?-?ball")),
-    ("ball", re.compile(r"\bball\b|\bballnose|\bballmill")),
-    ("bull-nose", re.compile(r"\bbull\b|\bbullnose")),
-    ("v", re.compile(r"\bv ?-? ?bit|degree ?v ?-?bit|\bvee ?bit|\bengrav|\bv-?carv|\bchamfer")),
-    ("drill", re.compile(r"\bdrill ?bit|\btwist ?drill|\d ?(?:mm|in|\") ?drill\b|- drill\b")),
-    ("facing", re.compile(r"\bface ?mill|\bsurfacing ?bit|\bfacing ?bit|\bfly ?cutter")),
+    ("tapered-ball", Later(r"tapered ball|taper\w* ?-?ball")),
+    ("ball", Later(r"\bball\b|\bballnose|\bballmill")),
+    ("bull-nose", Later(r"\bbull\b|\bbullnose")),
+    ("v", Later(r"\bv ?-? ?bit|degree ?v ?-?bit|\bvee ?bit|\bengrav|\bv-?carv|\bchamfer")),
+    ("drill", Later(r"\bdrill ?bit|\btwist ?drill|\d ?(?:mm|in|\") ?drill\b|- drill\b")),
+    ("facing", Later(r"\bface ?mill|\bsurfacing ?bit|\bfacing ?bit|\bfly ?cutter")),
     (
         "other",  # shapes that words alone do not describe well enough
-        re.compile(
+        Later(
             r"\bt-?slot\b|\bdovetail|\bkeyway|\blollipop|\bthread ?mill|\bform\b|\bslitting|\bsaw\b|\bburr\b|\btaper"
         ),
     ),
     (
         "flat",
-        re.compile(r"\bflat\b|end ?mill|\bsquare ?end|\b(?:straight|router) ?bit|\b(?:up|down)-? ?cut|\bspiral"),
+        Later(r"\bflat\b|end ?mill|\bsquare ?end|\b(?:straight|router) ?bit|\b(?:up|down)-? ?cut|\bspiral"),
     ),
 )
 _HELICES = (
-    ("up-cut", re.compile(r"\bup ?-?cut")),
-    ("down-cut", re.compile(r"\bdown ?-?cut")),
-    ("compression", re.compile(r"\bcompression")),
+    ("up-cut", Later(r"\bup ?-?cut")),
+    ("down-cut", Later(r"\bdown ?-?cut")),
+    ("compression", Later(r"\bcompression")),
 )
 
 

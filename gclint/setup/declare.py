@@ -15,7 +15,7 @@ from gclint.setup.declared import Job, Shop
 from gclint.setup.tool_text import stock_from_text, tool_from_text
 from gclint.tables.setup import Assumed, Tool
 from gclint.toml.file import Key, decode, problem_at, read_text
-from gclint.toml.named import declaration, program, really_toml
+from gclint.toml.named import declaration, program, readable
 
 
 class Options(Struct, frozen=True):
@@ -77,14 +77,14 @@ def declare(options: Options, program_path: str | None) -> Declared:
         job_path, shop_path = _beside(program_path)
     job, job_file = (None, None) if job_path is None else _read(job_path, Job, "job file")
     named = shop_path is not None and not searched
-    if job and job_file and job_path and job.shop and not named:
+    if job and job_file and job_path and job.shop is not None and not named:
         shop_path = placed(job_file, ("shop",), declaration, job.shop)
         if not disk.is_file(shop_path):
             raise job_file.wrong(("shop",), f'there is no shop file "{job.shop}" in the folder of this job')
     shop, shop_file = (None, None) if shop_path is None else _read(shop_path, Shop, "shop file")
     if searched:
         because = "it lies beside the program or in a folder above, and neither --shop nor --job was given"
-        files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop)))
+        files = (("job file", job_file, True), ("shop file", shop_file, not (job and job.shop is not None)))
         assumed += [Assumed(what, file.path, because) for what, file, found in files if file and found]
     programs, packs = _named(job, job_file)
     packs = tuple(dict.fromkeys((*_packs(shop, shop_file), *packs)))
@@ -122,12 +122,10 @@ def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
     for folder in (start, *start.absolute().parents):
-        if job is None and disk.is_file(folder / "job.toml"):
-            job = folder / "job.toml"
-            really_toml(job)
-        if disk.is_file(folder / "shop.toml"):
-            really_toml(folder / "shop.toml")
-            return job, folder / "shop.toml"
+        if job is None and disk.there(folder / "job.toml"):
+            job = readable(folder / "job.toml")
+        if disk.there(folder / "shop.toml"):
+            return job, readable(folder / "shop.toml")
     return job, None
 
 

@@ -226,6 +226,7 @@ class Job(Table, frozen=True):
     """job.toml: one job on that shop's machine."""
 
     program: str | tuple[str, ...] | None = None
+    one_blank: bool = True  # the listed programs cut one blank, in their order; false: each has a blank of its own
     after: tuple[str, ...] = ()  # programs that have cut this blank before, in their order
     flip: tuple[FlipTable, ...] = ()
     shop: str | None = None

@@ -88,7 +88,7 @@ def _refuse_wrong(flip: FlipTable, n: int, file: File) -> None:
 def order_of(declared: Declared) -> Order | None:
     """Where the program that is checked stands in the order; None where nothing says so."""
     job, file, path = declared.job, declared.job_file, declared.program_path
-    if job is None or file is None or path is None:
+    if job is None or file is None or path is None or not job.one_blank:
         return None
     steps = steps_of(job, file, path)
     here = disk.real(Path(path))

@@ -44,7 +44,7 @@ from gclint.tables.setup import (
     Spindle,
     Tool,
 )
-from gclint.toml.named import LONGEST_NAME, declaration, really_toml
+from gclint.toml.named import LONGEST_NAME, declaration, readable
 
 if TYPE_CHECKING:
     from gclint.tables.motion import Motion
@@ -265,10 +265,8 @@ def _own_card(declared: Declared, name: str) -> str | None:
         return None
     files = [file for file in (declared.job_file, declared.shop_file) if file is not None]
     beside = (Path(file.path).parent / f"{'-'.join(name.lower().split())}.toml" for file in files)
-    found = next((path for path in beside if disk.is_file(path) and str(path) not in {f.path for f in files}), None)
-    if found is not None:
-        really_toml(found)
-    return str(found) if found else None
+    found = next((path for path in beside if disk.there(path) and str(path) not in {f.path for f in files}), None)
+    return str(readable(found)) if found else None
 
 
 def _keep_outs(job: Job, file: File | None) -> tuple[KeepOut, ...]:

@@ -5,15 +5,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
-from pathlib import Path
 from typing import Any
-
-import msgspec
 
 from gclint.cards.controller import ControllerCard
 from gclint.cards.material import Card
+from gclint.json_schema import schema_of, write
 from gclint.setup.declared import Job, Shop
 from gclint.toml.quantity import Quantity
 from gclint.toml.units import KINDS, NUMBER
@@ -26,22 +23,11 @@ FILES = {
 }
 
 
-def schema_of(kind: type, file: str) -> dict[str, Any]:
-    """JSON Schema (draft 2020-12) of a kind of file; `file` is the schema's name."""
-    made = msgspec.json.schema(kind, schema_hook=_quantity)
-    title = file.partition(".")[0]
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"gclint {title}.toml", **made}
-
-
-def text_of(kind: type, file: str) -> str:
-    """The file's text."""
-    return json.dumps(schema_of(kind, file), indent=2, ensure_ascii=False) + "\n"
-
-
-def write(files: Mapping[str, type], module: str) -> None:
-    """The schemas of a room, beside its module."""
-    for file, kind in files.items():
-        Path(module).with_name(file).write_text(text_of(kind, file), encoding="utf-8")
+def schemas(files: Mapping[str, type] = FILES) -> dict[str, dict[str, Any]]:
+    """Make the JSON Schema of each kind of TOML file; the name of its file is the key."""
+    return {
+        file: schema_of(kind, f"gclint {file.partition('.')[0]}.toml", _quantity) for file, kind in files.items()
+    }
 
 
 def _quantity(kind: type) -> dict[str, Any]:
@@ -60,4 +46,4 @@ def _escaped(unit: str) -> str:
 
 
 if __name__ == "__main__":
-    write(FILES, __file__)
+    write(schemas(), __file__)

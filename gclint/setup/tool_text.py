@@ -8,18 +8,19 @@ from __future__ import annotations
 
 import re
 
+from gclint.later import Later
 from gclint.problem import Problem, nearest
 from gclint.tables.setup import HELICES, SHAPES, Tool
 from gclint.toml.units import LENGTH_UNITS, NUMBER, number, quantity
 
 SMALLEST, LARGEST = 0.02, 1000.0  # mm of a tool's diameter; what is beyond is a slip, or none that can be modelled
 _UNIT = "|".join(sorted((re.escape(unit) for unit in LENGTH_UNITS), key=len, reverse=True))
-_NUMBER_COLON = re.compile(r"\s*(\d+)\s*:\s*")
-_LENGTH = re.compile(rf"({NUMBER})\s*({_UNIT})(?![\w/])", re.IGNORECASE)
-_BARE_NUMBER = re.compile(rf"{NUMBER}(?![\w.])")
-_FLUTES = re.compile(r"(\d+)\s*(?:fl|flutes?)(?!\w)", re.IGNORECASE)
-_ANGLE = re.compile(rf"({NUMBER})\s*(?:deg|degrees?|°)(?!\w)", re.IGNORECASE)
-_WORD = re.compile(r"[^\s,]+")
+_NUMBER_COLON = Later(r"\s*(\d+)\s*:\s*")
+_LENGTH = Later(rf"({NUMBER})\s*({_UNIT})(?![\w/])", re.IGNORECASE)
+_BARE_NUMBER = Later(rf"{NUMBER}(?![\w.])")
+_FLUTES = Later(r"(\d+)\s*(?:fl|flutes?)(?!\w)", re.IGNORECASE)
+_ANGLE = Later(rf"({NUMBER})\s*(?:deg|degrees?|°)(?!\w)", re.IGNORECASE)
+_WORD = Later(r"[^\s,]+")
 _FORM = 'a tool is written "NUMBER: SHAPE DIAMETER", for example "1: flat 3.175mm 2fl down-cut"'
 _STOCK_FORM = 'a blank is written for example "120 x 80 x 18 mm at -10 -10"'
 

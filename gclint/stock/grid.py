@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Bools, Floats, Ints
 from gclint.stock.assume import outline
@@ -16,8 +16,7 @@ MOST_CELLS = 40e6  # 160 MB of depths, at most 480 MB with a wall in every cell
 CELL_LOW, CELL_HIGH = 0.05, 0.5  # mm
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(Struct, frozen=True):
     """Rows and columns of cells, the field's lowest corner and the cell in mm, and the stock's top."""
 
     shape: tuple[int, int]

@@ -7,9 +7,8 @@ few. Where the split lies depends on the program alone, never on the machine tha
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from gclint.beside import LONG
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
@@ -22,8 +21,7 @@ TILES = 128  # along the longer side of the field
 WORTH = 0.75  # of the work of one sweep: where the second half has more, there is one sweep
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Halves:
+class Halves(Struct, frozen=True, eq=False):
     """The first half are the moves before `at`; `again` [moves] tells which of them the second goes through too."""
 
     at: int

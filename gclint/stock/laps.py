@@ -6,9 +6,8 @@ goes lower than where the stretch begins; it may rise in between, over a tab. On
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Bools, Floats, Longs
 from gclint.motion.along import points_at
@@ -19,8 +18,7 @@ SAME_POINT = 0.02  # mm; a lap is closed where it comes back this near
 LEAST_LENGTH = 3.0  # mm; a shorter way round is no lap
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Laps:
+class Laps(Struct, frozen=True, eq=False):
     """One row for each closed lap, in the order of execution."""
 
     first: Longs  # rows of Motion
@@ -144,8 +142,7 @@ def _none() -> Laps:
     return Laps(empty, empty, np.zeros(0), np.zeros(0), np.zeros((0, 2)), np.zeros((0, 2)))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Points:
+class Points(Struct, frozen=True, eq=False):
     """Points along laps as seen from above, in the order of the path."""
 
     lap: Longs

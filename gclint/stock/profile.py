@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Floats32
 from gclint.tables.setup import Assumed, Tool
@@ -15,8 +15,7 @@ LEAST_ANGLE = 0.01  # degrees; nothing ground is sharper, and its cone would hav
 FLAT, BALL, CONE, OTHER = 0, 1, 2, 3  # as in gclint.stock.sweep
 
 
-@dataclass(frozen=True, slots=True)
-class Profile:
+class Profile(Struct, frozen=True):
     """Lengths in mm. Height above the tip: 0 up to radius `flat`, a torus of radius `torus` to `join_r`, a cone."""
 
     radius: float

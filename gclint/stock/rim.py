@@ -192,8 +192,8 @@ class Rim:
             self.parts[band] = 1
 
     def _run(self, band, start, end, width, middle):
-        """Adds the run of the bins from `start` to `end`, of this width about this place if it is in contact all along
-        the piece. Where some of it is not, as in a corner, its ends are where contact ends at its longest."""
+        """Adds the run of the bins from `start` to `end`, of this width about this place if all of it is in contact
+        over the whole piece. Where some is not, as in a corner, its ends are where contact ends at its longest."""
         b: cython.int
         inner: cython.double = 0
         near: cython.double = 0.5 * self.wide

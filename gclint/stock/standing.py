@@ -6,9 +6,9 @@ Read from the height field alone; the path only says where to look and which lin
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.knowledge.numbers import model_number
@@ -26,8 +26,7 @@ STANDS = 0.1  # of the blank's thickness: what is that much higher than the floo
 RISES = 0.05  # mm above the level of its lap: a lift
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Standing:
+class Standing(Struct, frozen=True, eq=False):
     """Pieces of the blank that are cut free, one row each; lengths in mm, places in work coordinates.
 
     The piece that is held, the rest of the blank, is none of them.
@@ -49,8 +48,7 @@ class Standing:
         return len(self.area)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Lifts:
+class Lifts(Struct, frozen=True, eq=False):
     """Lifts of the tool over the blank's underside within a lap that cuts through: where a bridge (tab) should stay."""
 
     move: Longs  # row of Motion at which the tool rises
@@ -65,8 +63,7 @@ class Lifts:
         return len(self.move)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Grooves:
+class Grooves(Struct, frozen=True, eq=False):
     """Closed laps that cut a groove between two walls, at least nine tenths of the thickness deep."""
 
     move: Longs  # row of Motion of the lap's lowest level
@@ -79,8 +76,7 @@ class Grooves:
         return len(self.move)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Left:
+class Left(Struct, frozen=True, eq=False):
     standing: Standing
     lifts: Lifts
     grooves: Grooves
@@ -101,8 +97,7 @@ def left_standing(motion: Motion, engagement: Engagement, setup: Setup) -> Left:
                 _grooves(field, laps, points, walled))  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Field:
+class _Field(Struct, frozen=True, eq=False):
     cut: Floats32  # [ny, nx] depth that is gone, from both sides
     x: float
     y: float

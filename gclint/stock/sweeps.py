@@ -9,7 +9,7 @@ import numpy as np
 
 from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
-from gclint.problem import Problem
+from gclint.problem import NotBuilt
 from gclint.stock.contact import empty, joined
 from gclint.stock.grid import Grid
 from gclint.stock.halves import Halves, halves_of
@@ -103,9 +103,7 @@ def _run(m: Motion, moves: int, tool: Ints, tools: Floats, grid: Grid, resolutio
         from gclint.stock.rim import Rim
         from gclint.stock.sweep import PIECE_COLUMNS, Sweeper
     except ImportError:
-        raise Problem(
-            "the compiled part gclint.stock.sweep is not built: run  pip install .  in the source folder"
-        ) from None
+        raise NotBuilt("gclint.stock.sweep") from None
     # np.zeros leaves the pages to be made at first touch, so that a large blank of which little is cut costs little
     if start is None:
         side = Side(*(np.zeros(grid.shape, np.float32) for _ in range(3)))

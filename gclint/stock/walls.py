@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Floats, Longs
 from gclint.knowledge.numbers import model_number
@@ -18,8 +17,7 @@ MOST_WALLS = 200  # kept, the longest first
 ALONG = 0.5  # of a wall's cells on the field are its length times its thickness, at least
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Walls:
+class Walls(Struct, frozen=True, eq=False):
     """One row for each thin wall, in mm; at most two rows for one wall, seen at two heights."""
 
     move: Longs  # row of Motion of the last deep cut that passes nearest to its middle

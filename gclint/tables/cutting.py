@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from gclint.columns import Bytes, Column, Floats, Floats32, Ints
 from gclint.tables.setup import Assumed, Window
@@ -14,8 +15,7 @@ OPERATIONS: tuple[str, ...] = ("slot", "side", "finish", "ramp", "plunge", "dril
 OPERATION = {name: number for number, name in enumerate(OPERATIONS)}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Effort:
+class Effort(Struct, frozen=True, eq=False):
     """Rows as in Pieces; each figure from a low to a high end, as cutting forces are known as ranges.
 
     NaN where a fact is missing, for rapids, and (power apart) for straight plunges, whose force lies along the axis.
@@ -65,8 +65,7 @@ class Loads:
     effort: Effort  # force, power and bending
 
 
-@dataclass(frozen=True, slots=True)
-class ToolWindows:
+class ToolWindows(Struct, frozen=True):
     """Windows of one tool in this material, for reports and advice. None where the card is silent."""
 
     chip: dict[str, Window]  # by operation
@@ -80,8 +79,7 @@ class ToolWindows:
     depth_side: Window | None  # mm
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Cutting:
+class Cutting(Struct, frozen=True, eq=False):
     loads: Loads
     windows: dict[int, ToolWindows]  # by program tool number
     true_speed_of: Floats  # [moves] rev/min, NaN unknown

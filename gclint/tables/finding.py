@@ -80,6 +80,7 @@ class Finding(msgspec.Struct, frozen=True):
     set_on: dict[str, int] = {}
     regraded: Regraded | None = None
     rests_on: tuple[str, ...] = ()  # what was taken as given (`what` of `assumed`) that this finding rests on
+    mendable: bool = False  # `gclint mend` has something to offer for it
 
 
 class Acceptance(msgspec.Struct, frozen=True):

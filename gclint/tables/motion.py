@@ -118,8 +118,8 @@ class Motion:
     x1: Floats  # end
     y1: Floats
     z1: Floats
-    cu: Floats  # arc centre on the plane's first axis (X in G17, Z in G18, Y in G19); NaN for lines
-    cv: Floats  # arc centre on the plane's second axis (Y in G17, X in G18, Z in G19); NaN for lines
+    cu: Floats  # arc centre on the plane's first axis (X in G17, Z in G18, Y in G19); 0 for lines
+    cv: Floats  # arc centre on the plane's second axis (Y in G17, X in G18, Z in G19); 0 for lines
     sweep: Floats  # degrees, positive counter-clockwise seen from the third axis' + end, whole turns included; 0: line
     length: Floats  # along the path (helix included); NaN where a moving axis is unknown at an end
     feed: Floats  # set feed along the path; NaN for rapids and where none is set (G93 and G95 are resolved)

@@ -15,6 +15,9 @@ BROKEN = 8  # holds a number or a character that cannot be read: not executed
 BEHIND_END = 16  # stands behind the closing '%' or behind M2/M30: never executed
 
 
+WORDS_OF_A_BLOCK = 512  # at most, where its values are computed
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Program:
     """One program file. A block is one line that holds at least one word, parameter setting or unreadable text.

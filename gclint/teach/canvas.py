@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import msgspec
 
 WIDTH = 62  # columns of a drawing; with the scale at its left it fits 80
@@ -33,7 +35,9 @@ class Canvas:
         return self.rows[row][column] if 0 <= row < self.height and 0 <= column < self.width else " "
 
     def line(self, a: tuple[float, float], b: tuple[float, float], character: str) -> None:
-        """Along a straight line between two (column, row)."""
+        """Along a straight line between two (column, row); nothing where an end is not known."""
+        if not all(map(math.isfinite, (*a, *b))):
+            return
         steps = min(4 * (self.width + self.height), int(max(abs(b[0] - a[0]), abs(b[1] - a[1])) * 2) + 1)
         for step in range(steps + 1):
             share = step / steps

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 
+from gclint.fault import left_out
 from gclint.judge.grouping import measured
 from gclint.tables.finding import Finding, Found, Limits
 from gclint.tables.motion import INCH
@@ -24,13 +25,23 @@ View = Callable[[Place, Finding | None], Drawing | None]
 
 
 def drawings(place: Place | None, finding: Finding | None, leave: tuple[str, ...] = ()) -> list[Drawing]:
-    """The views of a place, those that can be drawn; `finding` is None in an example where nothing is found."""
+    """The views of a place, those that can be drawn; `finding` is None in an example where nothing is found.
+
+    A view that fails is a drawing without lines that says so.
+    """
     if place is None:
         return []
     rule = place.rule.text
     names = rule.drawn_as or subject_of(rule).drawn_as
-    made = (VIEWS[name](place, finding) for name in names if name not in leave)
+    made = (_view(name, place, finding) for name in names if name not in leave)
     return [drawing for drawing in made if drawing is not None]
+
+
+def _view(name: str, place: Place, finding: Finding | None) -> Drawing | None:
+    try:
+        return VIEWS[name](place, finding)
+    except Exception as fault:
+        return Drawing(left_out("this drawing", fault), ())
 
 
 def _moves(place: Place) -> tuple[int, int] | None:

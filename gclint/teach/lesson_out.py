@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from gclint.digest.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.facts.chain import Chain
+from gclint.fault import left_out
 from gclint.judge.judge import all_packs
 from gclint.knowledge.glossary import words_in
 from gclint.packs.pack import Rule
@@ -55,7 +56,11 @@ def lessons(run: Run, paper: Paper) -> None:
         if number > MOST_LESSONS:
             _short(number, alike[0], alike, run, paper)
         else:
-            _lesson(number, alike, rules.get(name), subject, run, paper, explained, told)
+            try:
+                _lesson(number, alike, rules.get(name), subject, run, paper, explained, told)
+            except Exception as fault:
+                paper.text_block(left_out("this lesson", fault), INDENT)
+                _short(number, alike[0], alike, run, paper)
 
 
 def _rules(run: Run) -> list[Rule]:

@@ -21,7 +21,7 @@ EDGE, CUT, FAST, HERE, CLAMP, ZERO = "B", ".", "-", "*", "%", "0"
 def plan_view(chain: Chain, first: int, last: int, scale: Scale) -> Drawing | None:
     """Equal scale both ways; the moves `first` to `last` stand out. None where no place is known."""
     m, box = chain.motion, chain.box
-    rows = np.flatnonzero(chain.placed & np.isfinite(m.x0) & np.isfinite(m.y0))
+    rows = np.flatnonzero(chain.placed & np.isfinite(m.x0) & np.isfinite(m.y0) & np.isfinite(m.x1) & np.isfinite(m.y1))
     if not len(rows):
         return None
     xs, ys = [m.x0[rows], m.x1[rows]], [m.y0[rows], m.y1[rows]]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 import tomllib
 from pathlib import Path
 from typing import Any, TypeVar
@@ -10,14 +9,15 @@ from typing import Any, TypeVar
 import msgspec
 
 from gclint import disk
+from gclint.later import Later
 from gclint.problem import Problem, nearest
 from gclint.toml.quantity import from_text
 
 T = TypeVar("T")
 LARGEST_FILE = 1_000_000  # bytes; a declaration of a whole shop is a few thousand
 DEEPEST_NAME = 100  # parts of a dotted name; the time to read one grows with their square
-TEXTS = re.compile(r"""\"[^"\\\n]*(?:\\.[^"\\\n]*)*\"|'[^'\n]*'""")
-BETWEEN_COMMAS = re.compile(r"[^,=\[\]{}\n#]+")
+TEXTS = Later(r"""\"[^"\\\n]*(?:\\.[^"\\\n]*)*\"|'[^'\n]*'""")
+BETWEEN_COMMAS = Later(r"[^,=\[\]{}\n#]+")
 Key = tuple[str | int, ...]
 
 

@@ -38,6 +38,7 @@ LARGEST = 1e9  # nothing a shop declares is larger; keeps later arithmetic finit
 
 # a sign, then "3 1/2", "3-1/2", "1/8", "3.175" or ".5"; no exponents
 NUMBER = r"[+-]?(?:\d+(?:\s+|-)\d+/\d+|\d+/\d+|\d+\.?\d*|\.\d+)"
+_PLAIN = re.compile(r"[+-]?[0-9]{1,9}(?:\.[0-9]{0,20})?")
 _WHOLE = re.compile(rf"\s*({NUMBER})\s*(.*?)\s*", re.DOTALL)
 
 
@@ -72,6 +73,9 @@ def quantity(text: object, kind: str, bare: bool = False) -> float:
                 return float(text)
             raise Problem(f"{text} is too large" if text == text else "nan is no number")
         raise Problem(f"{text} has no unit; write {_example(example, float(text))}")
+    head, _, tail = text.partition(" ")
+    if tail in units and _PLAIN.fullmatch(head):  # as nearly all are written
+        return float(head) * units[tail]
     match = _WHOLE.fullmatch(text)
     if match is None:
         raise Problem(f'"{_short(text)}" is not {name}; write for example {_example(example, 10.0)}')

@@ -14,6 +14,7 @@ from gclint.setup.tool_text import tool_from_text
 from gclint.tables.material import Material
 from gclint.tables.setup import Setup, Tool
 from gclint.toml.file import load
+from gclint.toml.named import readable
 from gclint.toml.quantity import Length
 
 MILLS = ("flat", "ball", "bull-nose")
@@ -69,8 +70,8 @@ def shop_above(folder: Path, given: str | None) -> Path | None:
     if given is not None:
         return Path(given)
     for place in (folder, *folder.absolute().parents):
-        if disk.is_file(place / SHOP_FILE):
-            return place / SHOP_FILE
+        if disk.there(place / SHOP_FILE):
+            return readable(place / SHOP_FILE)
     return None
 
 

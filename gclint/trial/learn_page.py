@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from gclint.digest.words import Lengths
+from gclint.report.templates import templates
 from gclint.report.text.cautions import in_short
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson
@@ -14,13 +15,7 @@ from gclint.trial.learn_picture import picture_of
 
 def page(lesson: Lesson, lengths: Lengths) -> str:
     """Self-contained; every text of the plans is escaped."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    environment = Environment(
-        loader=FileSystemLoader(Path(__file__).parent), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
-    )  # fmt: skip
-    return environment.get_template("learn.html.j2").render(
+    return templates(Path(__file__).parent).get_template("learn.html.j2").render(
         trial=lesson.trial,
         cautions=in_short(lesson.trial.cautions),
         batches=", ".join(sorted({cut.batch for cut in lesson.trial.cuts} - {""})),

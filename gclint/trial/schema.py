@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from gclint.setup.schema import write
+from gclint.json_schema import write
+from gclint.setup.schema import schemas
 from gclint.trial.plan import Grades, Plan
 
 FILES = {"plan.schema.json": Plan, "grades.schema.json": Grades}
 
 if __name__ == "__main__":
-    write(FILES, __file__)
+    write(schemas(FILES), __file__)

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from gclint.digest.hands import OFF, before_the_collet, by_hand, go_on
+from gclint.report.templates import templates
 from gclint.report.text.cautions import cautions, of_material
 from gclint.tables.setup import Setup
 from gclint.trial.groove import path_of
@@ -22,14 +23,8 @@ AXIS = 9.0  # mm of paper round the blank
 
 def sheet(plan: Plan, setup: Setup) -> str:
     """Return self-contained HTML that prints on A4 in black and white; `setup` is what the plan's program is for."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    environment = Environment(
-        loader=FileSystemLoader(Path(__file__).parent), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
-    )  # fmt: skip
     left_out = [cut for cut in plan.cut if cut.risky and not cut.confirmed]
-    return environment.get_template("sheet.html.j2").render(
+    return templates(Path(__file__).parent).get_template("sheet.html.j2").render(
         plan=plan,
         coupon=" x ".join(f"{float(each):g}" for each in plan.coupon),
         corner=f"X{float(plan.corner[0]):g} Y{float(plan.corner[1]):g}",

@@ -68,6 +68,7 @@ def rules_of(checked: Checked) -> set[str]:
     return {finding.rule for finding in checked.findings if finding.rule in RULES}
 
 
+@pytest.mark.slow
 @given(
     feed=st.integers(20, 900).map(lambda n: n * 10.0),
     speed=st.integers(60, 240).map(lambda n: n * 100.0),

@@ -106,7 +106,7 @@ def main() -> int:
         ours, theirs = alternately(check_small, imports, options.runs)
         detail = f"{ours * 1000:.0f} ms, imports {theirs * 1000:.0f} ms"
         what = "500 lines, whole process, to importing numpy, click, rich.console, lark"
-        met.append(report(what, ours / theirs, 1.6, False, detail))
+        met.append(report(what, ours / theirs, 1.4, False, detail))
 
         version, nothing = alternately([*GCLINT, "--version"], [sys.executable, "-c", "pass"], options.runs)
         allowed = 3 * nothing + 0.06

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import os
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -11,6 +13,7 @@ import pytest
 
 Gclint = Callable[..., tuple[int, str, str]]
 Sentence = Callable[[str], str]
+Process = Callable[..., "subprocess.CompletedProcess[str]"]
 
 
 def programs(here: Path) -> dict[str, tuple[bytes, str]]:
@@ -164,3 +167,84 @@ def test_a_command_line_that_makes_no_sense(
     code, out, err = gclint(*args)
     assert (code, out) == (2, "")
     sentence(err)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+@pytest.mark.parametrize("verb", ["check", "show"])
+def test_a_named_pipe_is_not_waited_for(verb: str, here: Path, process: Process) -> None:
+    os.mkfifo(here / "f.nc")
+    done = process("-m", "gclint.cli", verb, str(here / "f.nc"))  # ends, or the process is ended and the test fails
+    assert done.returncode == 2
+    assert "f.nc: this is a named pipe, not a file" in done.stderr
+
+
+@pytest.mark.skipif(not Path("/dev/fd").exists(), reason="no /dev/fd here")
+def test_what_a_shell_pipes_in_by_name_is_read(here: Path, program: Path, process: Process) -> None:
+    reading, writing = os.pipe()
+    os.write(writing, program.read_bytes())
+    os.close(writing)
+    done = process("-m", "gclint.cli", "check", f"/dev/fd/{reading}", pass_fds=(reading,))
+    os.close(reading)
+    assert done.returncode in (0, 1), done.stderr
+
+
+@pytest.mark.parametrize("name", ["shop.toml", "job.toml"])
+def test_a_declaration_that_is_there_and_cannot_be_read(
+    name: str, here: Path, program: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    (here / name).symlink_to("gone.toml")
+    code, out, err = gclint("check", program.name)
+    assert (code, out) == (2, "")
+    assert f"{name} is there but cannot be read" in sentence(err)
+
+
+@pytest.mark.parametrize(
+    "key",
+    ['shop = ""', 'program = ""', 'program = ["tray.nc", ""]', 'program = "."', 'program = "sub/"', 'packs = [""]'],
+)
+def test_an_empty_name_in_a_job(key: str, here: Path, program: Path, gclint: Gclint, sentence: Sentence) -> None:
+    (here / "job.toml").write_text(f'material = "beech"\n{key}\n')
+    code, out, err = gclint("check", program.name)
+    assert (code, out) == (2, "")
+    assert "job.toml, line 2" in sentence(err)
+
+
+@pytest.mark.parametrize(
+    ("head", "word"),
+    [
+        (b"\xff\xfe" + bytes(range(256)) * 20, "binary"),
+        (b"".join(n.to_bytes(2, "little") for n in range(0, 4000, 7)), "binary"),  # sound, small whole numbers
+        (b"\x01\x00\x02\x00\x00\x00\x03\x00" * 100, "binary"),
+        ("\ufeffG21 (\u0434\u0430)\r\nG0 X1\r\n".encode("utf-16-le"), "UTF-16"),
+        ("G21 G90\nG0 X1\nM30\n".encode("utf-16-be"), "UTF-16"),
+        ("G0\n".encode("utf-16-le"), "UTF-16"),
+    ],
+)
+def test_what_is_called_wide_text_is_wide_text(
+    head: bytes, word: str, here: Path, gclint: Gclint, sentence: Sentence
+) -> None:
+    (here / "a.nc").write_bytes(head)
+    code, out, err = gclint("check", "a.nc")
+    assert (code, out) == (2, "")
+    assert word in sentence(err)
+
+
+def test_watching_without_its_library_says_so_at_once(
+    here: Path, gclint: Gclint, sentence: Sentence, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setitem(sys.modules, "watchfiles", None)
+    code, out, err = gclint("watch", ".")
+    assert (code, out) == (2, "")
+    assert "needs the library watchfiles" in sentence(err)
+    assert "watching ." not in err
+
+
+def test_a_kernel_that_is_not_built_is_told_once(
+    here: Path, gclint: Gclint, sentence: Sentence, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    pack = Path(__file__).parents[2] / "sample_programs" / "lowtide-house.toml"
+    monkeypatch.setitem(sys.modules, "gclint.program.scan", None)
+    code, _, err = gclint("pack", "check", str(pack))
+    assert code == 2
+    assert "gclint.program.scan is not built" in sentence(err)
+    assert "declarations" not in err

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import json
 import os
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 from xml.etree import ElementTree as Xml
 
 import pytest
 
+ROOT = Path(__file__).parents[2]
 Gclint = Callable[..., tuple[int, str, str]]
 DECLARED = ("--material", "beech", "--tool", "1: flat 6mm 2fl up-cut", "--stock", "60 x 20 x 9 mm at -10 -10")
 
@@ -87,3 +90,22 @@ def test_a_reader_needs_a_form_that_is_read(program: Path, gclint: Gclint, form:
     code, out, err = gclint("check", program.name, *DECLARED, "--for", "operator", "--as", form)
     assert (code, out) == (2, "")
     assert f"not --as {form}" in err
+
+
+@pytest.mark.parametrize(
+    ("form", "encoding"), [("json", "cp1252"), ("junit", "ascii"), ("sarif", "utf-16"), ("page", "cp1252")]
+)
+def test_forms_for_machines_are_utf8_whatever_the_terminal_is(
+    form: str, encoding: str, here: Path, program: Path
+) -> None:
+    named = here / "u \u00fc \u2300.nc"
+    program.rename(named)
+    made = subprocess.run(
+        [sys.executable, "-m", "gclint.cli", "check", named.name, "--as", form], cwd=here, capture_output=True,
+        timeout=120, check=False, env={**os.environ, "PYTHONIOENCODING": encoding, "PYTHONPATH": str(ROOT)},
+    ).stdout
+    assert "\u00fc \u2300".encode() in made or form == "sarif"  # its URIs are escaped
+    if form == "junit":
+        Xml.fromstring(made)
+    made.decode("utf-8")
+    assert b"\r\n" not in made

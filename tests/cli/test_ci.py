@@ -92,6 +92,7 @@ def pinned(install: str, environment: dict[str, Any]) -> None:
     assert environment["GCLINT"] == f"gclint=={__version__}"
 
 
+@pytest.mark.slow
 def test_the_example_for_github(folder: Path, shell: dict[str, str]) -> None:
     made = read(EXAMPLES / "github.yml")
     [job] = made["jobs"].values()
@@ -111,6 +112,7 @@ def test_the_example_for_github(folder: Path, shell: dict[str, str]) -> None:
     assert all(step["if"] == "always()" for step in after)  # also when something was found
 
 
+@pytest.mark.slow
 def test_the_example_for_gitlab(folder: Path, shell: dict[str, str]) -> None:
     [job] = read(EXAMPLES / "gitlab.yml").values()
     assert re.fullmatch(r"python:\d+\.\d+\.\d+-[\w-]+", job["image"])
@@ -151,6 +153,7 @@ def hooks(home: Path, environment: dict[str, str], chosen: str) -> None:
     subprocess.run(install, cwd=home, env=environment, check=True, capture_output=True)
 
 
+@pytest.mark.slow
 @pytest.mark.skipif(shutil.which("git") is None, reason="git is not here")
 @pytest.mark.parametrize("chosen", ["gclint", "gclint-folder"])
 def test_a_commit_is_stopped_and_let_through(folder: Path, shell: dict[str, str], chosen: str) -> None:
@@ -194,10 +197,11 @@ def test_the_container_recipe_copies_what_the_build_needs(tmp_path: Path) -> Non
     build, last = steps()
     copied(build, tmp_path)
     project = tomllib.loads((tmp_path / "pyproject.toml").read_text())
-    folders = project["tool"]["setuptools"]["package-dir"]
-    for package in project["tool"]["setuptools"]["packages"]:
-        home = package.replace("gclint.rules", folders["gclint.rules"]).replace(".", "/")
-        assert (tmp_path / home).is_dir(), package
+    folders = {"gclint", project["tool"]["setuptools"]["package-dir"]["gclint.rules"]}
+    assert folders == {"gclint", "rules"}
+    for folder in folders:  # every package of it: setup.py looks for them
+        inner = {path.parent.relative_to(ROOT) for path in (ROOT / folder).rglob("__init__.py")}
+        assert all((tmp_path / each).is_dir() for each in {*inner, Path(folder)})
     assert all((tmp_path / name).is_file() for name in [project["project"]["readme"], "LICENSE", "setup.py"])
     assert dict(last)["ENTRYPOINT"] == '["gclint"]'
     assert project["project"]["scripts"]["gclint"] == "gclint.cli.main:main"
@@ -208,6 +212,7 @@ def test_the_container_recipe_copies_what_the_build_needs(tmp_path: Path) -> Non
     assert sorted(kept) == sorted(named)
 
 
+@pytest.mark.slow
 def test_one_run_tells_more_than_one_form(folder: Path, shell: dict[str, str]) -> None:
     both = run("gclint check jobs --also json=all.json --also text=all.txt --as sarif", folder, shell)
     alone = {form: run(f"gclint check jobs --as {form}", folder, shell).stdout for form in ("json", "text", "sarif")}

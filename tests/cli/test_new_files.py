@@ -127,3 +127,17 @@ def test_an_answer_out_of_the_ordinary_is_asked_again(
     assert code == 0
     assert said.count("at most 200 characters") == 2
     assert 'name = "router"' in Path("shop.toml").read_text()
+
+
+def test_a_tool_that_is_in_the_list_is_asked_for_again(
+    here: Path, gclint: Gclint, answers: Callable[[str], None]
+) -> None:
+    again = SHOP.rstrip("\n") + "\n1: flat 1/8in 2fl up-cut\n2: flat 1/8in 2fl up-cut\n\n\n\n\n\n\n\n\n"
+    answers(again)
+    code, said, _ = gclint("shop", "new")
+    assert code == 0
+    assert "tool 1 is in the list already" in said
+    assert [line for line in Path("shop.toml").read_text().splitlines() if line.startswith("number")] == [
+        "number = 1", "number = 2",
+    ]  # fmt: skip
+    assert gclint("shop", "check", "shop.toml")[0] == 0

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import dataclasses
 import math
 from typing import Any
 
@@ -31,12 +30,11 @@ DTYPES = {
 def empty(table: type, rows: int, **columns: Any) -> dict[str, Any]:
     """Every column of a table class, zero where `columns` does not give it (a number is repeated)."""
     made: dict[str, Any] = {}
-    for field in dataclasses.fields(table):
-        dtype = DTYPES.get(str(field.type))
+    for name, kind in table.__annotations__.items():
+        dtype = DTYPES.get(str(kind))
         if dtype is not None:
-            value = columns.get(field.name, 0)
-            column: Column = np.broadcast_to(np.asarray(value), (rows,)).astype(dtype)
-            made[field.name] = column
+            column: Column = np.broadcast_to(np.asarray(columns.get(name, 0)), (rows,)).astype(dtype)
+            made[name] = column
     return made
 
 

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import ast
 import os
+import threading
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
 
 import gclint
 from gclint import disk
+from gclint.beside import LONG, both
 from gclint.disk import NONE, ask_again, listening
 
 PACKAGE = Path(gclint.__file__).parent
@@ -93,3 +96,49 @@ def test_a_file_that_changes_while_it_is_read_has_no_answer(tmp_path: Path) -> N
         file.write_text("2")
         disk.content(file, 100)
     assert list(heard.values()) == [disk.CHANGED]
+
+
+def test_each_thread_hears_what_its_own_check_asks(tmp_path: Path) -> None:
+    files = [tmp_path / f"{n}.toml" for n in range(4)]
+    for file in files:
+        file.write_text("x = 1\n")
+    together = threading.Barrier(len(files), timeout=20)
+
+    def check(file: Path) -> dict[disk.Question, str]:
+        with listening() as heard:
+            together.wait()  # all listen
+            disk.is_file(file)
+            together.wait()  # all have asked
+            if file is files[0]:
+                return heard  # its listening ends while the others go on
+            together_again.wait()
+            disk.content(file, 10)
+            return heard
+
+    together_again = threading.Barrier(len(files) - 1, timeout=20)
+    with ThreadPoolExecutor(len(files)) as threads:
+        for file, heard in zip(files, threads.map(check, files)):
+            questions = {question[0] for question in heard}
+            assert {question[1] for question in heard} == {str(file)}
+            assert questions == ({"is-file"} if file is files[0] else {"is-file", "content"})
+
+
+def test_the_second_thread_of_a_check_asks_for_that_check(tmp_path: Path) -> None:
+    with listening() as heard:
+        both(lambda: disk.is_file(tmp_path / "one"), lambda: disk.is_file(tmp_path / "other"), LONG)
+    assert {Path(question[1]).name for question in heard} == {"one", "other"}
+
+
+def test_checks_in_threads_keep_their_questions() -> None:
+    """The samples, four at a time: each asks what it asks when it is alone."""
+    from gclint.folder.outcome import Source, Task
+    from gclint.folder.run import tried
+    from gclint.setup.declare import Options
+
+    names = sorted((PACKAGE.parent / "sample_programs").rglob("*.nc"), key=lambda path: path.stat().st_size)[:8]
+    tasks = [Task(Source(str(path), named=True), Options()) for path in names]
+    alone = [tried(task).heard for task in tasks]
+    assert any(alone)
+    with ThreadPoolExecutor(4) as threads:
+        together = [done.heard for done in threads.map(tried, tasks * 2)]
+    assert together == alone * 2

@@ -161,3 +161,12 @@ def test_a_folder_on_a_path_that_is_no_text(tmp_path: Path) -> None:
     assert [outcome.kind for outcome in made.values()] == ["problem", "problem"] or all(
         outcome.kind == "checked" for outcome in made.values()
     )
+
+
+def test_pipes_of_another_class_serve_as_well(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Windows has pipes of a class of their own, a sibling of the one that other systems have."""
+    import gclint.folder.crew as crew
+
+    monkeypatch.setattr(crew, "Connection", type("AnotherConnection", (), {}))
+    made = checked(workshop(tmp_path), cores=2)
+    assert [outcome.kind for outcome in made.values()] == ["checked"] * 6

@@ -69,6 +69,7 @@ def command_lines() -> Iterator[bytes]:
             yield file.read_bytes()
 
 
+@pytest.mark.slow
 def test_a_run_killed_at_random_moments(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
     """The cache lives through all of them, and some of its entries are damaged in between."""
     chance, cache = random.Random(20), tmp_path / "cache"
@@ -106,6 +107,7 @@ def damage(cache: Path, chance: random.Random) -> None:
         path.write_bytes(data)
 
 
+@pytest.mark.slow
 def test_pages_of_runs_that_were_killed(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
     """Every page is whole at every moment, and of what was checked in the end."""
     chance, cache, pages = random.Random(6), tmp_path / "cache", tmp_path / "pages"

@@ -91,6 +91,7 @@ def watcher() -> Iterator[Callable[..., Watcher]]:
             stream.close()
 
 
+@pytest.mark.slow
 def test_what_is_written_copied_renamed_over_and_declared(tmp_path: Path, watcher: Callable[..., Watcher]) -> None:
     home = workshop(tmp_path / "drive" / "jobs", people=("anna",), each=2)
     shutil.move(home / "shop.toml", tmp_path / "drive" / "shop.toml")  # above the folder that is watched
@@ -195,6 +196,7 @@ def test_a_full_disk_is_told_and_the_watch_goes_on(tmp_path: Path, watcher: Call
     assert not list(tmp_path.rglob(".gclint-*"))
 
 
+@pytest.mark.slow
 @pytest.mark.skipif(sys.platform != "linux", reason="names are text here")
 @pytest.mark.parametrize("more", [(), ("--poll",)], ids=["told", "looking"])
 def test_names_that_are_no_text_and_links_in_a_circle(

@@ -104,6 +104,7 @@ def job_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 FORMS = [("--as", "json"), ("--for", "operator"), ("--for", "author")]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("form", FORMS, ids=lambda form: str(form[1]))
 def test_the_same_input_gives_the_same_bytes(job_folder: Path, form: tuple[str, str]) -> None:
     """Whatever the seed of hashes, and in whatever order the tools are declared."""
@@ -150,6 +151,7 @@ def shown(path: Path) -> str:
     return re.sub(r"\|\s*safe\b", "", text) if path.suffix == ".j2" else text
 
 
+@pytest.mark.slow
 def test_no_text_that_people_read_says_that_something_is_safe() -> None:
     paths = [path for path in sorted((ROOT / "rules").rglob("*")) if path.suffix in (".toml", ".md")]
     paths += [ROOT / "README.md", ROOT / "CHANGELOG.md"]

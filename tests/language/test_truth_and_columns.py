@@ -158,6 +158,7 @@ def columns(rows: list[dict[str, Any]]) -> Made:
     return Made(len(rows), **made)
 
 
+@pytest.mark.slow
 @settings(max_examples=150, deadline=None)
 @given(st.lists(row, min_size=1, max_size=30), st.sampled_from(TEXTS))
 def test_columns_agree_with_one_row_at_a_time(rows: list[dict[str, Any]], text: str) -> None:

@@ -41,6 +41,7 @@ def programs(draw: st.DrawFn) -> list[str]:
     return lines
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=60)
 @given(programs())
 def test_every_block_ends_in_the_same_place_and_mode(lines: list[str]) -> None:

@@ -173,3 +173,12 @@ def test_a_contour_of_many_turns_is_followed_in_one_pass(n: int) -> None:
         away = [math.hypot(x, y) for x, y in zip(m.x1[3:], m.y1[3:])]
         assert min(away) == pytest.approx(radius, abs=0.002)
         assert max(away) == pytest.approx(radius, abs=0.002)
+
+
+def test_lines_that_hardly_turn_meet_where_they_cross() -> None:
+    """A circle as a polygon of 1 degree, outside: no arcs, and the path is the larger circle within half a step."""
+    points = [(20 * math.cos(math.radians(n)), 20 * math.sin(math.radians(n))) for n in range(181)]
+    path = "".join(f"G1 X{x:.6f} Y{y:.6f}\n" for x, y in points)
+    m = compensated(HEAD + "G0 X30 Y-10 Z-1\nG42 D1 G1 X20 Y-2 F100\n" + path)
+    assert not m.sweep.any()
+    assert [math.hypot(m.x1[row], m.y1[row]) for row in range(3, len(m))] == pytest.approx([23] * 180, abs=0.002)

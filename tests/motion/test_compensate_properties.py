@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
@@ -26,6 +27,7 @@ PROGRAM = st.lists(st.lists(WORD, min_size=1, max_size=5).map(" ".join), min_siz
 HEAD = STATED + "T1 M6\nG0 X0 Y0 Z5\nG41 D1 G1 F100\n"
 
 
+@pytest.mark.slow
 @settings(max_examples=300, deadline=None)
 @example("X-1\nX0\nX1 Y2.000000\nZ0\nX0", 4.0, "reads-ahead")  # straight down behind a move that does not fit
 @given(PROGRAM, st.sampled_from([0.0, 0.01, 4.0, 30.0]), st.sampled_from(["reads-ahead", "report"]))

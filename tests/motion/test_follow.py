@@ -195,6 +195,7 @@ TREES: st.SearchStrategy[tuple[str, float]] = st.deferred(
 )  # fmt: skip
 
 
+@pytest.mark.slow
 @STEADY
 @given(TREES)
 def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> None:
@@ -301,6 +302,7 @@ def test_a_long_expression_counts_as_many_blocks() -> None:
     assert run(loop, limits=Limits(200_000, 20, 1000)).ended
 
 
+@pytest.mark.slow
 def test_more_structure_than_is_planned_says_so() -> None:
     m = run("".join(f"O{n} while [0]\nO{n} endwhile\n" for n in range(6000)) + "M30\n")
     assert "O words, loops and branches" in m.stopped_because

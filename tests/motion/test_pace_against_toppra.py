@@ -148,6 +148,7 @@ def test_random_polylines(seed: int) -> None:
     assert theirs * FASTER < ours < theirs * SLOWER
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("seed", range(5))
 def test_random_chains_of_lines_and_arcs(seed: int) -> None:
     """Tangent to each other, so that no corner hides what the arcs do."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import fields
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -60,6 +61,7 @@ def same_when_printed(data: bytes) -> None:
     assert faults(first) == faults(second)
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=200)
 @given(realistic(), st.booleans())
 def test_a_realistic_program_printed_moves_the_same(blocks: list[Block], inch: bool) -> None:
@@ -98,6 +100,7 @@ def in_a_cycle(done: list[Block]) -> bool:
     return bool(motion) and motion[-1] not in (0, 1, 2, 3, 80)
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=200)
 @given(realistic(), st.data())
 def test_splitting_and_resuming_gives_the_same_moves(blocks: list[Block], data: st.DataObject) -> None:
@@ -116,6 +119,7 @@ def test_splitting_and_resuming_gives_the_same_moves(blocks: list[Block], data: 
 # ---- units
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=200)
 @given(realistic())
 def test_inches_and_millimetres_give_the_same_program(blocks: list[Block]) -> None:
@@ -125,6 +129,7 @@ def test_inches_and_millimetres_give_the_same_program(blocks: list[Block]) -> No
     assert faults(mm) == faults(inch)
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=100)
 @given(realistic())
 def test_realistic_programs_are_without_fault(blocks: list[Block]) -> None:

@@ -58,6 +58,7 @@ def test_every_rule_is_proved_by_its_examples(pack: Pack, rule: Rule) -> None:
     assert unproved(pack, rule) == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("pack", "rule"), LOOKING, ids=called(LOOKING))
 def test_no_example_makes_a_rule_fail(pack: Pack, rule: Rule) -> None:
     """All rules run over every example; one that raises would show as internal-error."""

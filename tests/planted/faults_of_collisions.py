@@ -92,7 +92,8 @@ def _standing_in_the_way(base: Base, move: int, z: float, until: int) -> float:
 LED_IN = {"outside-stock": "the way in from beside the blank leads to no cut any more"}
 
 
-@plants("rapid-through-stock", LEFT_STANDING | LOST | LED_IN)
+@plants("rapid-through-stock", LEFT_STANDING | LOST | LED_IN
+    | {"depth-step-suspect": "a lap at feed is missing at this depth"})
 def cut_written_as_rapid(base: Base, dice: Random) -> Iterator[Plant]:
     """G0 where G1 was meant, on one line of a cut."""
     m = base.tables.motion
@@ -123,7 +124,7 @@ def rapid_down_into_the_blank(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), (new - 3, new - 3), f"a rapid {deep:.1f} mm into the blank")
 
 
-@plants("rapid-not-straight")
+@plants("rapid-not-straight", {"dwell-unit-suspect": "the wait before it is long on this controller"})
 def all_axes_at_once(base: Base, dice: Random) -> Iterator[Plant]:
     """From above the blank to beside it and below its top in one line, where each axis goes at its own rate."""
     box = base.tables.engagement.box
@@ -148,7 +149,7 @@ def all_axes_at_once(base: Base, dice: Random) -> Iterator[Plant]:
         told = base.with_shop("machine", controller="bent.toml")
         sheet = base.aside(line, f"G0 Z{n(over / base.unit)}", begin, down)
         new = sheet.now(line)
-        yield Plant(sheet.bytes(), (new - 3, new - 3), "down beside the blank, all axes at once",
+        yield Plant(sheet.bytes(), (new - 3, new - 3), "down beside the blank, all axes at once", follows=ANYWHERE,
                     files={"bent.toml": BENT}, **told)  # fmt: skip
 
 
@@ -375,7 +376,8 @@ SLIPPED = {
 } | LEFT_STANDING
 
 
-@plants("outside-travel", SLIPPED | {"arc-does-not-close": "an arc that begins there"})
+@plants("outside-travel", SLIPPED | {"arc-does-not-close": "an arc that begins there"}
+    | {"coordinate-suspect": "the place stands against its like"})
 def decimal_point_slipped(base: Base, dice: Random) -> Iterator[Plant]:
     """X631.75 for X63.175."""
     sheet, m = base.sheet(), base.tables.motion

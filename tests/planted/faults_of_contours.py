@@ -20,7 +20,7 @@ MOVED = {
     "rapid-through-stock": "what was not cut stands in the way",
 }
 STOPPED = MOVED | {"arc-does-not-close": "no path is worked out for the contour", "word-missing": "the same",
-                   "compensation-left-on": "the same"}  # fmt: skip
+                   "compensation-left-on": "the same", "not-followed": "the same"}  # fmt: skip
 
 
 def _written(base: Base) -> dict[int, tuple[float, float]]:
@@ -74,7 +74,7 @@ def inside_radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(data, (line - 1, line + 1), f"an inside arc of {radius:.1f} mm", follows=ANYWHERE)
 
 
-@plants("contour-too-tight", STOPPED)
+@plants("contour-too-tight", STOPPED | {"compensation-of-another-tool": "its D stands for the other diameter"})
 def offset_of_a_larger_tool(base: Base, dice: Random) -> Iterator[Plant]:
     """The controller's table holds another tool's diameter under this D."""
     arcs, sheet = _inner_arcs(base), base.sheet()

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from random import Random
 
 from tests.planted.base import Base
-from tests.planted.harness import Plant, at, plants
+from tests.planted.harness import ANYWHERE, Plant, at, plants
 from tests.planted.sheet import Sheet
 
 HARD_ON_A_ROUTER_BIT = {
@@ -109,7 +109,8 @@ def helix_of_no_radius(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(planted.bytes(), where, "a helix whose radius shrank to nothing")
 
 
-@plants("plunge-without-centre-edge", HIDDEN | {"plunge-too-fast": "a plunge at any feed is"})
+@plants("plunge-without-centre-edge", HIDDEN | {"plunge-too-fast": "a plunge at any feed is"}
+    | {"depth-step-suspect": "the steps of depth are others"})
 def plunge_of_a_tool_without_centre_edge(base: Base, dice: Random) -> Iterator[Plant]:
     e, m = base.tables.engagement.entries, base.tables.motion
     for row, move in _entries(base, dice, "ramp", "helix"):
@@ -119,7 +120,8 @@ def plunge_of_a_tool_without_centre_edge(base: Base, dice: Random) -> Iterator[P
         told = base.told(shop=lambda shop: [t.update(centre_cutting=False) for t in shop["tool"]])
         z = base.sheet().number(float(m.z1[move]) / base.unit)
         planted, where = _plunged(base, move, f"G1 Z{z} {_gentle(base, move)}")
-        yield Plant(planted.bytes(), where, "a plunge with a tool that has no edge in its middle", **told)
+        yield Plant(planted.bytes(), where, "a plunge with a tool that has no edge in its middle",
+                    follows=ANYWHERE, **told)  # fmt: skip
 
 
 @plants("plunge-too-fast", {"feed-over-machine": "the feed down is more than the axis can do"})

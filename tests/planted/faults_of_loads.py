@@ -65,10 +65,11 @@ def _sunk(base: Base, dice: Random, slot: bool) -> Iterator[Plant]:
             sheet.set(line, "Z", lower)
         moves = [base.line_of(k) for k in cuts]
         says = f"Z{lower:g} for Z{upper:g}: {ap.max():.1f} mm at once"
-        yield Plant(sheet.bytes(), at(sheet, min(lines), *moves), says, follows=onward(min(lines) - 2))
+        yield Plant(sheet.bytes(), at(sheet, min(lines), *moves), says, follows=onward(min(lines) - 4))
 
 
-@plants("full-width-too-deep", DEEPER | BOTH | {"compression-too-shallow": "the next pass is the first"})
+@plants("full-width-too-deep", DEEPER | BOTH | {"compression-too-shallow": "the next pass is the first"}
+    | {"steep-ramp": "the ramp goes down as far as the passes left out"})
 def passes_of_a_slot_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     yield from _sunk(base, dice, slot=True)
 

@@ -31,7 +31,7 @@ ASTRAY = NOT_DONE | TOO_LARGE | {
     "cuts-only-air": "the way there is in the air",
     "never-cuts": "the same",
     "inside-corner": "the corners lie elsewhere",
-    "not-followed": "where the tool goes is not known",
+    "bores-with-router-bit": "it goes straight down ten times as deep",
     "units-suspect": "all spreads far beyond the blank",
     "steep-ramp": "it goes down ten times as far on the same way",
     "depth-step-suspect": "a lap is missing at this depth",
@@ -55,15 +55,17 @@ def _places(base: Base, letter: str) -> dict[int, float]:
 
 
 def _wide(base: Base) -> float:
-    """Twice the largest tool's diameter, 8 mm at least: what lies nearer is a lead-in."""
-    return max(8.0, *(2 * tool.diameter for tool in base.tables.setup.tools.values()))
+    """Twice the diameter of the largest tool that is used, 8 mm at least: what lies nearer is a lead-in."""
+    used = set(base.tables.motion.tool.tolist())
+    return max(8.0, *(2 * tool.diameter for n, tool in base.tables.setup.tools.items() if n in used), 0)
 
 
 def _straight(base: Base) -> set[int]:
     """Lines of straight cuts that no compensation shifts."""
     sheet = base.sheet()
     on, off = (sheet.lines_with("G", code) for code in (41, 40))
-    shifted = {n for first in on for n in range(first, min([end for end in off if end > first], default=sheet.last) + 1)}
+    ends = {first: min([end for end in off if end > first], default=sheet.last) for first in on}
+    shifted = {n for first, end in ends.items() for n in range(first, end + 1)}
     return {base.line_of(k) for k in base.moves((1,), cutting=True)} - shifted
 
 
@@ -87,14 +89,21 @@ def point_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("coordinate-suspect", ASTRAY)
 def sign_of_a_coordinate_lost(base: Base, dice: Random) -> Iterator[Plant]:
-    """One X or Y on the other side of zero, where all others lie on one side."""
+    """One X or Y on the other side of zero, where all others lie on one side and the places beside it are near."""
+    m = base.tables.motion
     for letter in dice.sample("XY", 2):
         places = _places(base, letter)
         if len(places) < 14:
             continue
         one_side = min(places.values()) >= 0 or max(places.values()) <= 0
         for line in _drawn(dice, sorted(_straight(base) & set(places))):
-            if one_side and abs(places[line]) > max(3 * _wide(base), 0.5 * np.ptp(list(places.values()))):
+            move = int(np.flatnonzero(m.line == line)[0])
+            begins, ends = (m.x0, m.x1) if letter == "X" else (m.y0, m.y1)
+            beside = [float(begins[move]), float(ends[min(move + 1, len(m) - 1)])]
+            far = [abs(-places[line] - other) for other in beside]
+            if not sum(abs(places[line] - other) for other in beside) < 0.3 * sum(far):
+                continue
+            if one_side and abs(places[line]) > max(1.5 * _wide(base), 0.5 * np.ptp(list(places.values()))):
                 sheet = base.sheet().set(line, letter, -places[line] / base.unit)
                 says = f"{letter}{-places[line]:g} for {letter}{places[line]:g}"
                 yield Plant(sheet.bytes(), (line, line), says, follows=ANYWHERE)
@@ -198,7 +207,7 @@ def point_of_a_feed_moved(base: Base, dice: Random) -> Iterator[Plant]:
 
 SPEED_WRONG = FEED_WRONG | {
     "speed-over-spindle": "the spindle does not turn so fast", "speed-under-spindle": "nor so slowly",
-    "edge-too-fast": "ten times the speed", "edge-too-slow": "a tenth of the speed", "rim-too-fast": "ten times the speed",
+    "edge-too-fast": "ten times the speed", "edge-too-slow": "a tenth of the speed", "rim-too-fast": "the same",
     "speed-not-on-dial": "the dial has no such mark", "heats-edge": "ten times the speed",
 }  # fmt: skip
 
@@ -334,8 +343,11 @@ def diameter_word_of_another_tool(base: Base, dice: Random) -> Iterator[Plant]:
 # ---- the flow, the file
 
 
-@plants("blocks-behind-end", {"not-cut-through": "what follows is never cut", "ends-without-stop": "M5 comes too late",
-                              "part-comes-loose": "the tabs are never cut", "never-cuts": "nothing is cut before"})  # fmt: skip
+@plants(
+    "blocks-behind-end",
+    {"not-cut-through": "what follows is never cut", "ends-without-stop": "M5 comes too late",
+     "part-comes-loose": "the tabs are never cut", "never-cuts": "nothing is cut before"}
+)  # fmt: skip
 def end_in_the_middle(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, base.gaps):
         sheet = base.sheet().before(line, "M5", dice.choice(["M2", "M30"]))
@@ -355,7 +367,8 @@ def return_left_out(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants("points-all-missing", {"units-suspect": "all is a thousandth", "never-cuts": "the same",
                                "straight-plunge": "the same", "chip-too-thin": "feeds are as small",
-                               "feed-unit-suspect": "the same", "not-cut-through": "the same"})  # fmt: skip
+                               "feed-unit-suspect": "the same", "not-cut-through": "the same",
+                               "depth-step-suspect": "whole numbers make steps of two sizes"})  # fmt: skip
 def every_point_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     """Whole numbers, without a point, where that counts in thousandths."""
     if base.tables.setup.controller.no_point == "resolution" and base.plain:

@@ -172,7 +172,7 @@ def stop_in_the_cut(base: Base, dice: Random) -> Iterator[Plant]:
 # ---- speeds
 
 
-@plants("speed-over-spindle", OTHER_SPEED)
+@plants("speed-over-spindle", OTHER_SPEED | {"speed-suspect": "the speed stands against the others"})
 def speed_out_of_range(base: Base, dice: Random) -> Iterator[Plant]:
     spindle = base.tables.setup.spindle
     if spindle.kind == "commanded" and spindle.high and spindle.low:
@@ -304,7 +304,7 @@ def code_the_controller_refuses(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), (new, new), f"{code} on a controller that refuses it")
 
 
-@plants("code-refused", WITHOUT_CYCLES)
+@plants("code-refused", WITHOUT_CYCLES | {"not-followed": "what the machine refuses is not followed"})
 def wrong_machine(base: Base, dice: Random) -> Iterator[Plant]:
     """The program on a plain hobby controller: cycles, lengths, compensation and macros stop it."""
     sheet = base.sheet()
@@ -356,7 +356,8 @@ def code_passed_over(base: Base, dice: Random) -> Iterator[Plant]:
 
 @plants(
     "code-ignored",
-    {"steep-ramp": "the whole helix in one turn", "plunge-too-fast": "the same", "feed-over-machine": "the same"},
+    {"steep-ramp": "the whole helix in one turn", "plunge-too-fast": "the same", "feed-over-machine": "the same"}
+    | {"coordinate-suspect": "the helix is one turn to a depth of its own"},
 )
 def turn_count_passed_over(base: Base, dice: Random) -> Iterator[Plant]:
     if base.tables.setup.controller.state("arc-turns") != "ignores":

@@ -28,6 +28,7 @@ NOT_DONE = {
     "word-missing": "the arc mode of before stays in force",
     "hidden-plunge": "the way before it is not cut",
     "travel-too-low": "where the tool stands is not known",
+    "not-followed": "the same",
 }
 
 
@@ -111,7 +112,7 @@ SWITCHED = TOO_LARGE | NOT_DONE | {
 }
 
 
-@plants("units-switched", SWITCHED)
+@plants("units-switched", SWITCHED | {"coordinate-suspect": "the places are 25.4 times off"})
 def other_unit_from_here_on(base: Base, dice: Random) -> Iterator[Plant]:
     """A header of another program, pasted between two cuts."""
     if not base.sheet().lines_with("G", 21):
@@ -134,7 +135,8 @@ def mode_left_out(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), at(sheet, first if code == 90 else arc, first), f"no G{code}")
 
 
-@plants("work-offset-suspect", {"outside-stock": "the places are told from the other zero"})
+@plants("work-offset-suspect", {"outside-stock": "the places are told from the other zero"}
+    | {"not-followed": "where the other offset lies is not known"})
 def other_work_offset(base: Base, dice: Random) -> Iterator[Plant]:
     for code in dice.sample([55, 56, 57, 59], 2):
         sheet = base.sheet()
@@ -165,7 +167,7 @@ def feed_of_nothing(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), (line, line), "F0")
 
 
-@plants("word-conflict", NOT_DONE)
+@plants("word-conflict", NOT_DONE | {"depth-step-suspect": "a lap is not executed"})
 def word_doubled(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _moving(base)):
         sheet = base.sheet()
@@ -176,7 +178,7 @@ def word_doubled(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), (line, line), f"{letter} twice on one line", follows=onward(line))
 
 
-@plants("word-conflict", NOT_DONE)
+@plants("word-conflict", NOT_DONE | {"depth-step-suspect": "a lap is not executed"})
 def two_motions_on_a_line(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _moving(base)):
         sheet = base.explicit(base.sheet(), line)
@@ -194,7 +196,7 @@ def decimal_comma(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(base.sheet().write(line, comma).bytes(), (line, line), "a decimal comma", follows=onward(line))
 
 
-@plants("number-unreadable", NOT_DONE)
+@plants("number-unreadable", NOT_DONE | {"depth-step-suspect": "a lap is not executed"})
 def garbled_number(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, _moving(base)):
         sheet = base.sheet()
@@ -274,7 +276,8 @@ def radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
     "arc-centre-suspect",
     {"arc-does-not-close": "the arcs that are not followed", "straight-plunge": "a helix that is not followed",
      "hidden-plunge": "the same", "part-comes-loose": "the tabs between two arcs are not seen",
-     "chip-too-thick": "the laps between are left to the next"},
+     "chip-too-thick": "the laps between are left to the next"}
+    | {"not-followed": "arcs that do not close are not followed"},
 )  # fmt: skip
 def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
     sheet, m = base.sheet(), base.tables.motion
@@ -373,7 +376,8 @@ def _last_cut(base: Base) -> int:
 @plants(
     "program-cut-short",
     {"number-unreadable": "the last line is half a line", "word-missing": "the same", "arc-does-not-close": "the same",
-     "compensation-left-on": "its end is missing", "flow-unmatched": "the same"},
+     "compensation-left-on": "its end is missing", "flow-unmatched": "the same",
+     "outside-stock": "the tool went down beside the blank for a pass that is missing"},
 )  # fmt: skip
 def end_cut_off(base: Base, dice: Random) -> Iterator[Plant]:
     lines = _moving(base)

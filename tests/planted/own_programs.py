@@ -212,6 +212,28 @@ M30
 """
 
 
+PEG_HOLES = """(peg holes, lowtide workshop)
+(t2 4 mm drill)
+G21
+G90 G94 G17
+G54
+G53 G0 Z0
+T2 M6
+S3000 M3
+G4 P5
+G0 X15 Y15
+G43 Z15 H2
+G0 Z2
+""" + "".join(f"""G0 X{x} Y{y}
+G1 Z-5 F240
+G0 Z2
+""" for y in (15, 35) for x in (15, 30, 45, 60)) + """G0 Z15
+M5
+G53 G0 Z0
+M30
+"""
+
+
 def _oarlock_plate() -> Base:
     """The sample of this name with the slot that opens the cut at a feed of its own."""
     sample = ready("oarlock-plate/oarlock-plate.nc")
@@ -241,7 +263,8 @@ def own_programs() -> list[Base]:
              _mill(t3={"helix": "down-cut"}), {"keel-resin.toml": RESIN}),
         Base("hatch-cover.nc", HATCH_COVER.encode(), _job("mdf", "110 70 9", "vacuum", spoilboard="0.5 mm"), _mill()),
         Base("peg-strip.nc", PEG_STRIP.encode(), _job("beech", "80 60 18", "clamps"), _mill()),
-        Base("pin-rail.nc", PIN_RAIL.encode(), _job("beech", "80 60 18", "clamps"), _mill(controller="shop-mill-macros")),
+        Base("peg-holes.nc", PEG_HOLES.encode(), _job("beech", "80 60 18", "clamps"), _mill()),
+        Base("pin-rail.nc", PIN_RAIL.encode(), _job("beech", "80 60 18", "clamps"), _mill("shop-mill-macros")),
         _oarlock_plate(),
         Base("fairlead.nc", FAIRLEAD.encode(), _job("aluminium-6061", "80 50 12", "clamps"), _mill()),
     ]  # fmt: skip

@@ -12,6 +12,7 @@ from tests.planted import (  # noqa: F401  (they register their planters)
     faults_of_entries,
     faults_of_loads,
     faults_of_part,
+    faults_of_runs,
     faults_of_slips,
     faults_of_spindle,
     faults_of_text,

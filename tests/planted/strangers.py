@@ -1,7 +1,7 @@
 # ruff: noqa: E501
 """Plants single faults in programs that nobody here wrote, and counts what is found and what is named by its cause.
 
-    python -m tests.planted --corpus FOLDER [--each N] [--seed N] [KIND...]
+    python -m tests.planted --corpus FOLDER [--every N] [--each N] [--seed N] [KIND...]
 
 The programs are read where they lie and are never kept here; no test needs them. What is declared for each is plausible
 and derived from the program: its tool from its comments, a blank around its cuts, a spindle that the program starts.

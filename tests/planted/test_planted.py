@@ -15,6 +15,7 @@ def test_the_program_is_clean_before(base: plan.Base) -> None:
     assert [f.rule for f in base.findings if f.grade in STOPS] == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("planter", plan.planters(), ids=lambda planter: planter.name)
 def test_the_fault_is_found_and_nothing_it_does_not_explain(planter: Planter) -> None:
     """In a program that changes from one planter to the next; the long one only where no other will do."""

@@ -105,9 +105,7 @@ def test_mixed_line_ends() -> None:
 def test_several_programs(again: bytes) -> None:
     data = b"%\nO1\n" + HEAD + b"G0 X8" + END + again
     assert len(moves(data)) == 3
-    assert ("the blocks behind the end on line 9", "a file of its own for each program") in {
-        (row.rule, row.needs) for row in judged(data).not_judged
-    }
+    assert [f.line for f in judged(data).findings if f.rule == "blocks-behind-end"] == [9]
 
 
 def test_nul_bytes() -> None:
@@ -137,3 +135,24 @@ def test_cut_short_before_anything_moves() -> None:
     found = rules(judged(b"G21 G90\nM3 S16000\nG0 ZZ(po"))
     assert "program-cut-short" in found
     assert "internal-error" not in found
+
+
+@pytest.mark.parametrize("deep", ["#" * 300 + "1", "#" * 1000 + "1", ("#" * 20 + "[") * 20 + "1" + "]" * 20, "[" * 61])
+def test_a_chain_that_is_too_deep_costs_its_own_line_alone(deep: str) -> None:
+    from gclint.check import check
+    from gclint.setup.declare import Options
+
+    made = check(f"G21 G90 G94\nG1 X{deep} F100\nG1 X5 F-3\nM30\n".encode(), "deep.nc", Options())
+    rules = {finding.rule: finding.worst_line for finding in made.findings}
+    assert "internal-error" not in rules
+    assert rules["expression-wrong"] == 2
+
+
+def test_a_chain_within_the_bound_is_read() -> None:
+    from gclint.program.code import DEEPEST, Unreadable, parse
+
+    assert parse(f"X{'#' * DEEPEST}1").words
+    assert parse(f"X{'[' * DEEPEST}1{']' * DEEPEST}").words
+    for one_more in (f"X{'#' * (DEEPEST + 1)}1", f"X{'[' * DEEPEST}#1{']' * DEEPEST}", f"X-{'#' * DEEPEST}1"):
+        with pytest.raises(Unreadable):
+            parse(one_more)

@@ -15,6 +15,7 @@ from functools import reduce
 from operator import xor
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -70,6 +71,7 @@ def test_every_byte_of_any_text_is_accounted_for(data: bytes) -> None:
 DECORATIONS = st.sampled_from(["", "", " ", "\t", "(a comment)", "( )"])
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=60)
 @given(realistic(), st.data())
 def test_a_realistic_program_is_words_comments_and_frame_alone(blocks: list[Block], data: st.DataObject) -> None:

@@ -80,7 +80,7 @@ def test_junit_fits_the_schema(folder: Path, more: tuple[str, ...]) -> None:
     read = etree.fromstring(text.encode())
     junit_schema().assertValid(read)
     assert code == 2
-    assert len(read.findall("testsuite")) == len(list(SAMPLES.rglob("job.toml"))) + 2
+    assert len(read.findall("testsuite")) == len(list(SAMPLES.rglob("job.toml"))) + 4
     assert len(read.findall("testsuite/testcase/error")) == 1
     for count, element in (("failures", "failure"), ("errors", "error")):
         assert int(read.get(count)) == len(read.findall(f"testsuite/testcase/{element}"))  # type: ignore[arg-type]

@@ -36,6 +36,7 @@ def test_declarations_say_that_they_are_invented(file: Path) -> None:
     assert file.read_text().startswith("# Invented: ")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", NAMES)
 def test_writing_a_program_again_gives_the_same_bytes(name: str) -> None:
     assert make_samples.PROGRAMS[name]() == (SAMPLES / name).read_bytes()

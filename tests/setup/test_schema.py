@@ -83,7 +83,8 @@ because = "the holes are drilled by hand first"
 
 @pytest.mark.parametrize("file", sorted(made.FILES))
 def test_shipped_schema_is_the_generated_one(file: str) -> None:
-    assert (HERE / file).read_text(encoding="utf-8") == made.text_of(made.FILES[file], file)
+    shipped = json.loads((HERE / file).read_text(encoding="utf-8"))
+    assert shipped == made.schemas()[file], "run  python -m gclint.setup.schema"
 
 
 @pytest.mark.parametrize(("file", "text"), [("shop.schema.json", SHOP), ("job.schema.json", JOB)])

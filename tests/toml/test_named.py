@@ -146,3 +146,44 @@ def test_a_message_repeats_no_line_end_and_no_escape(job: Callable[..., Path]) -
     with pytest.raises(Problem) as problem:
         check(PROGRAM, "part.nc", Options(), str(folder / "part.nc"))
     assert str(problem.value).isprintable()
+
+
+def unreadable(path: Path, how: str) -> None:
+    """Put something of this name there that is no plain file."""
+    if how == "folder":
+        path.mkdir()
+    elif how == "pipe":
+        os.mkfifo(path)
+    else:
+        to = {"nowhere": "gone.toml", "itself": path.name, "endless": "/dev/zero", "a pipe": "away.pipe"}
+        path.symlink_to(to[how])
+        if how == "a pipe":
+            os.mkfifo(path.parent / "away.pipe")
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+@pytest.mark.parametrize("how", ["nowhere", "itself", "endless", "pipe", "folder", "a pipe"])
+@pytest.mark.parametrize("name", ["shop.toml", "job.toml", "our-board.toml"])
+def test_what_is_there_and_cannot_be_read_is_never_passed_over(
+    job: Callable[..., Path], name: str, how: str
+) -> None:
+    folder = job(**({"job": 'material = "our-board"'} if name == "our-board.toml" else {}))
+    unreadable(folder / name, how)
+    refused(folder, f"{name} is there but cannot be read")
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no named pipes here")
+def test_test_cuts_do_not_pass_over_a_shop_file_either(tmp_path: Path) -> None:
+    from gclint.trial.asked import shop_above
+
+    (tmp_path / "inner").mkdir()
+    assert shop_above(tmp_path / "inner", None) is None
+    unreadable(tmp_path / "shop.toml", "pipe")
+    with pytest.raises(Problem, match=r"shop\.toml is there but cannot be read"):
+        shop_above(tmp_path / "inner", None)
+
+
+def test_a_declaration_above_that_cannot_be_read_is_told_too(job: Callable[..., Path]) -> None:
+    folder = job()
+    unreadable(folder.parent / "shop.toml", "nowhere")
+    refused(folder, r"shop\.toml is there but cannot be read: it is a link that leads nowhere")

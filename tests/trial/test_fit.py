@@ -20,6 +20,7 @@ def cuts(count: int, seed: int = 3) -> tuple[np.ndarray, np.ndarray]:
     return (seen[:, None] > np.array([0.0, 1.0, 3.0])).sum(axis=1), x
 
 
+@pytest.mark.slow
 def test_many_cuts_give_the_estimates_and_errors_of_statsmodels() -> None:
     from statsmodels.miscmodels.ordinal_model import OrderedModel
 

@@ -222,6 +222,7 @@ def test_a_shop_with_another_tool_is_not_written(lesson: Lesson) -> None:
             shop_text(wrong, "shop.toml", lesson, writable(lesson)[0])
 
 
+@pytest.mark.slow
 def test_the_verb_writes_only_when_it_is_asked(tmp_path: Path) -> None:
     folder = in_folder(graded(), tmp_path / "one")
     said = CliRunner().invoke(gclint, ["trial", "learn", str(folder)], standalone_mode=False)
@@ -246,6 +247,7 @@ def test_too_little_is_exit_code_one_and_writes_nothing(tmp_path: Path, capsys: 
 # pages and new materials
 
 
+@pytest.mark.slow
 def test_the_page_escapes_what_people_wrote(tmp_path: Path) -> None:
     made = graded()
     nasty = replace(made, plans=("<script>alert(1)</script>",), assumed=("a & b",), tools={
@@ -263,6 +265,7 @@ def test_the_page_escapes_what_people_wrote(tmp_path: Path) -> None:
     assert "<svg" not in few
 
 
+@pytest.mark.slow
 def test_a_new_material_is_told_that_it_needs_a_card(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     folder = in_folder(replace(graded(), material="harbour-resin"), tmp_path / "one")
     assert run(["trial", "learn", str(folder), "--write", "--page", str(tmp_path / "p.html")]) == 0

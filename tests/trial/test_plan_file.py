@@ -12,7 +12,7 @@ import pytest
 
 from gclint.problem import Problem
 from gclint.setup.declared import ToolTable
-from gclint.setup.schema import text_of
+from gclint.setup.schema import schemas
 from gclint.toml.quantity import Feed, Length, Position, Speed
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan, begun, graded
 from gclint.trial.plan_file import grades_of, grades_text, plan_of, plan_text, read_grades, read_plan, with_grade
@@ -59,8 +59,8 @@ def test_a_plan_reads_back_as_it_was() -> None:
 def test_both_files_fit_their_schemas() -> None:
     for file, text in (("plan.schema.json", plan_text(PLAN)), ("grades.schema.json", grades_text(PLAN))):
         shipped = Path(__file__).parents[2] / "gclint" / "trial" / file
-        assert shipped.read_text(encoding="utf-8") == text_of(FILES[file], file), "run  python -m gclint.trial.schema"
-        schema = json.loads(text_of(FILES[file], file))
+        schema = schemas(FILES)[file]
+        assert json.loads(shipped.read_text(encoding="utf-8")) == schema, "run  python -m gclint.trial.schema"
         jsonschema.Draft202012Validator.check_schema(schema)
         made = json.loads(json.dumps(tomllib.loads(text), default=str))
         jsonschema.Draft202012Validator(schema).validate(made)
@@ -75,7 +75,7 @@ def test_the_sample_fits_the_schemas_and_is_all_graded() -> None:
     assert all(cut.confirmed == bool(cut.risky) for cut in plan.cut)
     for file, schema in (("plan.toml", "plan.schema.json"), ("grades.toml", "grades.schema.json")):
         made = json.loads(json.dumps(tomllib.loads((folder / file).read_text(encoding="utf-8")), default=str))
-        jsonschema.validate(made, json.loads(text_of(FILES[schema], schema)))
+        jsonschema.validate(made, schemas(FILES)[schema])
 
 
 @pytest.mark.parametrize(

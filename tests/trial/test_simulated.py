@@ -6,10 +6,12 @@
 from __future__ import annotations
 
 import numpy as np
+import pytest
 
 from tests.trial.simulate import simulate
 
 
+@pytest.mark.slow
 def test_intervals_hold_the_truth_and_the_pair_lies_inside() -> None:
     tally = simulate(trials=40, cuts=30, seed=7)
     assert len(tally.all) > 90

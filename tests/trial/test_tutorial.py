@@ -24,6 +24,7 @@ def commands() -> list[list[str]]:
     return [shlex.split(part, comments=True) for line in lines for part in line.split("&&") if part.strip()]
 
 
+@pytest.mark.slow
 def test_the_tutorial_runs_as_it_is_written(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("sys.stdin", io.StringIO(""))
     told = []

@@ -7,6 +7,7 @@ import msgspec
 from gclint import __version__
 from gclint.digest.words import count
 from gclint.motion.second_reader import Compared, Difference, PassedOver
+from gclint.plain import json_text
 from gclint.report.text.paper import Paper
 
 MOST_SHOWN = 50
@@ -37,7 +38,7 @@ def to_json(compared: Compared, path: str) -> str:
         words_not_compared=tuple(compared.words_not_compared.values()),
         ends_not_compared=tuple(compared.ends_not_compared.values()),
     )
-    return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
+    return json_text(msgspec.json.encode(shown))
 
 
 def to_paper(compared: Compared, path: str, paper: Paper) -> None:

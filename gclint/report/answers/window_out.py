@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import math
 from pathlib import Path
 from typing import Any
@@ -18,7 +17,9 @@ from gclint.cutting.ways_out import Way, any_pair, ways_out
 from gclint.cutting.window import Corner, Window
 from gclint.digest.tool_facts import described
 from gclint.digest.words import Lengths, behind, figure
+from gclint.json_schema import schema_of, write
 from gclint.knowledge.numbers import model_number
+from gclint.plain import json_text
 from gclint.report.text.cautions import cautions, in_short, of_material
 from gclint.report.text.paper import Paper
 from gclint.tables.setup import Setup, Tool
@@ -251,16 +252,12 @@ def _unknown(asked: Asked, window: Window) -> tuple[tuple[str, str], ...]:
 
 
 def to_json(made: Answer) -> str:
-    return msgspec.json.format(msgspec.json.encode(made.out), indent=2).decode() + "\n"
+    return json_text(msgspec.json.encode(made.out))
 
 
-def schema_text() -> str:
-    """JSON Schema (draft 2020-12) of the document, made from the structs themselves."""
-    head: dict[str, Any] = {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "title": "The operating window that `gclint window --as json` gives",
-    }
-    return json.dumps({**head, **msgspec.json.schema(WindowOut)}, indent=2) + "\n"
+def schema() -> dict[str, Any]:
+    """Make the JSON Schema of the document from the structs themselves."""
+    return schema_of(WindowOut, "The operating window that `gclint window --as json` gives")
 
 
 def sheet(made: Answer, paper: Paper) -> None:
@@ -429,4 +426,4 @@ def _line(cells: list[list[str]], limit: Limit, sign: str, made: Answer, speeds:
 
 
 if __name__ == "__main__":  # python -m gclint.report.answers.window_out  writes the shipped schema anew
-    SCHEMA_FILE.write_text(schema_text(), encoding="utf-8")
+    write({SCHEMA_FILE.name: schema()}, str(SCHEMA_FILE))

@@ -8,6 +8,8 @@ from typing import Any
 
 import msgspec
 
+from gclint.json_schema import schema_of, write
+from gclint.plain import json_text
 from gclint.tables.finding import Checked, Document
 
 SCHEMA_FILE = Path(__file__).parents[1] / "check.schema.json"
@@ -23,23 +25,13 @@ def encoded(part: Checked | Document) -> msgspec.Raw:
 
 def to_json(document: Document) -> str:
     """One JSON document, two blanks of indentation, with a line end."""
-    made = bytes(encoded(document))
-    return msgspec.json.format(made, indent=2).decode() + "\n"
+    return json_text(bytes(encoded(document)))
 
 
 def schema() -> dict[str, Any]:
-    """JSON Schema (draft 2020-12) of the document, made from the structs themselves."""
-    made: dict[str, Any] = msgspec.json.schema(Document)
-    return {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "title": "What gclint found in a run of `gclint check --as json`",
-        **made,
-    }
-
-
-def schema_text() -> str:
-    return json.dumps(schema(), indent=2) + "\n"
+    """Make the JSON Schema of the document from the structs themselves."""
+    return schema_of(Document, "What gclint found in a run of `gclint check --as json`")
 
 
 if __name__ == "__main__":  # python -m gclint.report.machine.json_out  writes the shipped schema anew
-    SCHEMA_FILE.write_text(schema_text(), encoding="utf-8")
+    write({SCHEMA_FILE.name: schema()}, str(SCHEMA_FILE))

@@ -7,6 +7,7 @@ from xml.etree import ElementTree as Xml
 
 from gclint import __version__
 from gclint.digest.sheet_words import fails, found_words, quoted, sentence, settings_words, title_words, where_words
+from gclint.plain import MARK, plain
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
@@ -134,5 +135,5 @@ def _told(finding: Finding, run: Run) -> str:
 
 
 def _clean(text: str) -> str:
-    """Text without the characters that XML has no way to hold, each replaced by a mark."""
-    return FORBIDDEN.sub("\ufffd", text)
+    """Text without the characters that XML has no way to hold, or that turn others around, each replaced by a mark."""
+    return plain(FORBIDDEN.sub(MARK, text))

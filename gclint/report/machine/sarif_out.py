@@ -15,6 +15,7 @@ from gclint.advice.edits import edits_of, words_on
 from gclint.digest.sheet_words import found_words, sentence, settings_words, title_words
 from gclint.judge.grouping import MOST_LINES
 from gclint.packs.pack import RuleText
+from gclint.plain import json_text
 from gclint.problem import Problem
 from gclint.report.machine.rule_help import rule_help
 from gclint.report.machine.uri import uri_of
@@ -102,7 +103,7 @@ class Sarif:
             "results": self.results,
         }
         log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
-        return msgspec.json.format(msgspec.json.encode(log), indent=1).decode() + "\n"
+        return json_text(msgspec.json.encode(log), indent=1)
 
     def _know(self, texts: Iterable[RuleText], pack: str) -> None:
         for text in texts:

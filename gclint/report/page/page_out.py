@@ -9,6 +9,8 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
+from gclint.fault import left_out
+from gclint.report.templates import templates
 from gclint.run import Run
 
 if TYPE_CHECKING:
@@ -21,18 +23,43 @@ ROOM = Path(__file__).parent
 
 def page(run: Run, version: str, reader: Reader = "author") -> str:
     """The whole file. Without tables (a failed run) it has no figure and no strips."""
+    try:
+        return _page(run, version, reader)
+    except Exception as fault:
+        return _bare(run, version, left_out("this page", fault))
+
+
+def _page(run: Run, version: str, reader: Reader) -> str:
     from gclint.digest.sheet_words import open_findings
     from gclint.report.page.sheet import sheet_of
 
-    model = None
+    model, failed = None, ""
     if run.tables is not None and len(run.tables.motion):
         from gclint.report.page.model import model_of
 
-        model = model_of(run.tables, open_findings(run.checked))
-    script, style = _built("page.js"), _built("page.css")
+        try:
+            model = model_of(run.tables, open_findings(run.checked))
+        except Exception as fault:
+            failed = left_out("the drawing of the path", fault)
+    script, style, licences = _built("page.js"), _built("page.css"), _built("LICENSES.txt")
     return _templates().get_template("page.html.j2").render(
-        sheet=sheet_of(run, version, reader), model=model, script=script, style=style, policy=_policy(script, style)
+        sheet=sheet_of(run, version, reader), model=model, failed=failed, licences=licences,
+        script=script, style=style, policy=_policy(script, style)
     )
+
+
+def _bare(run: Run, version: str, says: str) -> str:
+    """Every open finding in a line: where the page itself fails."""
+    from html import escape
+
+    from gclint.plain import plain
+    from gclint.report.text.terminal import bare
+
+    said = escape(plain(f"{says}\n\n{bare(run.checked)}"))
+    head = '<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8">'
+    ours = f'<meta name="generator" content="gclint {version}">'
+    title = f"<title>{escape(plain(run.checked.path))}</title></head>"
+    return f"{head}\n{ours}\n{title}<body><pre>{said}</pre></body></html>\n"
 
 
 def entry(file: str, run: Run) -> dict[str, Any]:
@@ -73,8 +100,4 @@ def _built(name: str) -> str:
 
 @cache
 def _templates() -> Environment:
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    return Environment(
-        loader=FileSystemLoader(ROOM), autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True
-    )
+    return templates(ROOM)

@@ -7,6 +7,7 @@ import logging
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
+from gclint.plain import plain
 from gclint.report.picture.picture_style import printable
 
 if TYPE_CHECKING:
@@ -20,6 +21,7 @@ def saved(draw: Callable[[type[Figure]], Figure], ending: str, title: str) -> by
     logging.getLogger("matplotlib").setLevel(logging.ERROR)  # it tells of its caches
     import matplotlib
     from matplotlib.figure import Figure
+    from matplotlib.text import Text
 
     out = io.BytesIO()
     with matplotlib.rc_context():
@@ -30,5 +32,8 @@ def saved(draw: Callable[[type[Figure]], Figure], ending: str, title: str) -> by
         })  # fmt: skip
         told: dict[str, Any] = {"Title": printable(title, 200)}
         told |= {"Date": None, "Creator": "gclint"} if ending == ".svg" else {"Software": "gclint"}
-        draw(Figure).savefig(out, format=ending[1:], dpi=DOTS, metadata=told)
+        figure = draw(Figure)
+        for text in figure.findobj(Text):  # names come from other people's files
+            text.set_text(plain(text.get_text()))
+        figure.savefig(out, format=ending[1:], dpi=DOTS, metadata=told)
     return out.getvalue()

@@ -70,6 +70,11 @@ class FolderSheet:
         paper.text_block("The whole sheet of one program: gclint check PROGRAM.")
         paper.text_block("This list is no promise: the person at the machine decides.")
 
+    def bare(self) -> str:
+        """A line for each program and nothing worked out: where the list itself fails."""
+        lines = (f"{STATUS[status]:<{STATUS_WIDTH}}{clean(path)}  {clean(said)}\n" for status, path, said in self.lines)
+        return "".join(lines)
+
     def _programs(self) -> None:
         text = Text()
         for status, path, said in self.lines:

@@ -19,6 +19,7 @@ from gclint.digest.words import (
     plain_number,
     span,
 )
+from gclint.plain import json_text
 from gclint.report.text.cautions import cautions, in_short, of_material
 from gclint.report.text.paper import Paper
 from gclint.run import Tables
@@ -49,7 +50,7 @@ def to_json(tables: Tables) -> str:
         summary.total_time(tables.motion, tables.timing), tool_facts(tables), pair_facts(tables),
         tables.motion.followed, cautions(of_material(tables.setup.material)),
     )
-    return msgspec.json.format(msgspec.json.encode(shown), indent=2).decode() + "\n"
+    return json_text(msgspec.json.encode(shown))
 
 
 def tool_sheets(tables: Tables, paper: Paper) -> None:

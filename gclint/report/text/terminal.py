@@ -61,6 +61,11 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
+    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
+    if mendable:
+        paper.blank()
+        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
+        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -72,6 +77,16 @@ def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str,
     paper.heading("IN SHORT")
     for path, said in verdicts:
         paper.text_block(said if len(verdicts) == 1 else f"{path}: {said}")
+
+
+def bare(checked: Checked) -> str:
+    """Every open finding in a line: where the sheet itself fails."""
+    lines = [
+        f"{finding.grade}: line {finding.worst_line}: {finding.rule}: {clean(finding.happens)}"
+        for finding in checked.findings
+        if finding.accepted is None
+    ]
+    return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
 
 
 def _head(run: Run, paper: Paper, version: str) -> None:

@@ -8,12 +8,14 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 
 from gclint.report.page.page_out import Reader, page
 from gclint.run import Run
 from tests.bench.make_program import finishing_program
 from tests.page_picture import looks
+from tests.report.page.conftest import Carried
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -204,6 +206,7 @@ def test_a_program_without_cuts_has_a_figure_without_numbers_that_are_none(
     assert window.errors() == []
 
 
+@pytest.mark.slow
 def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     opened: Callable[..., Opened], page_of: Callable[..., str]
 ) -> None:
@@ -236,6 +239,28 @@ def test_a_bounded_part_is_drawn_while_the_view_moves_and_all_of_it_at_rest(
     assert max(few) <= min(96_000, everything)
     assert int(canvas.get_attribute("data-cost")) == everything
     assert window.errors() == []
+
+
+def faces_of(carried: Carried) -> int:
+    """Triangles of the blank as it is left: two a cell of the top that is not cut through, two a cell of each side."""
+    field = carried.model["field"]
+    nx, ny = field["nx"], field["ny"]
+    cut = carried.column(field["cut"]).reshape(ny, nx)
+    top = np.full((ny - 1, nx - 1), True)
+    if field["thick"] is not None:
+        shallowest = np.minimum.reduce([cut[:-1, :-1], cut[1:, :-1], cut[:-1, 1:], cut[1:, 1:]])
+        top = shallowest < field["thick"] - 1e-3
+    return 2 * int(top.sum()) + 4 * (nx - 1) + 4 * (ny - 1)
+
+
+@pytest.mark.parametrize("sample", ["rail-cleat", "float-plate", "tide-ring"])
+def test_every_face_of_the_blank_is_drawn(
+    opened: Callable[..., Opened], sample_page: Callable[[str], str], sample: str
+) -> None:
+    html = sample_page(sample)
+    page = opened(html).page
+    page.wait_for_selector(".space[data-drawn=all]", timeout=150_000)
+    assert int(page.locator("canvas.space").get_attribute("data-faces")) == faces_of(Carried(html))
 
 
 def test_the_readme_shows_a_page() -> None:

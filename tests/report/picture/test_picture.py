@@ -8,6 +8,8 @@ import re
 from pathlib import Path
 from typing import Any
 
+import pytest
+
 PICTURE = Path(__file__).parents[3] / ".pictures" / "check.svg"
 PATH_PICTURE = PICTURE.with_name("path.svg")
 
@@ -38,6 +40,7 @@ def test_the_picture_of_a_path_is_up_to_date() -> None:
     assert kept.count("<path") == made.count("<path")
 
 
+@pytest.mark.slow
 def test_the_picture_of_what_was_learned_is_up_to_date() -> None:
     kept = PATH_PICTURE.with_name("learned.svg").read_text(encoding="utf-8")
     assert text_of(kept) == text_of(drawing().draw_learned().decode()), "run  python tests/picture.py"

@@ -124,6 +124,7 @@ def test_a_long_path_is_bounded_and_keeps_the_places_of_findings() -> None:
     assert len(picture(done, ".svg")) < 3_000_000
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "text",
     [

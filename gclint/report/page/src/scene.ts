@@ -14,7 +14,7 @@ import { type Drawn, Levels } from "./levels";
 import { Painter } from "./painter";
 import { Pace } from "./pace";
 import { bounds } from "./plan";
-import { parted, stepFor, surface } from "./stock";
+import { facesOf, mostFaces, parted, stepFor, surface } from "./stock";
 import { colour, isDark } from "./theme";
 
 const MANY = 60_000; // cuts, or lines of another kind: more are drawn as hairlines
@@ -288,6 +288,8 @@ export class PathScene {
 
   private present(): void {
     this.complete = true;
+    const stock = this.whole.children.filter((_, k) => this.parts[k].form === "stock") as Mesh[];
+    this.canvas.dataset.faces = String(stock.reduce((sum, part) => sum + facesOf(part.geometry), 0));
     this.show(this.whole);
     this.painter.show(this.over, this.camera);
     this.tell(null, this.pace.cost);
@@ -392,9 +394,9 @@ export class PathScene {
     const { field } = this.model;
     if (!this.shown.stock || !field) return [];
     if (!this.cut) return [{ cost: 12, form: "stock", make: () => new Mesh(this.block(), this.ground()) }];
-    const ground = this.ground(), faces = 2 * field.nx! * field.ny!;
+    const ground = this.ground();
     let made: BufferGeometry[] | null = null; // made at once, drawn part by part
-    return Array.from({ length: Math.ceil(faces / PART) }, (_, k) => ({ cost: PART, form: "stock", make: () => {
+    return Array.from({ length: Math.ceil(mostFaces(field) / PART) }, (_, k) => ({ cost: PART, form: "stock", make: () => {
       made ??= parted(surface(field, this.cut!, this.bottom(), 1), PART);
       return new Mesh(made[k] ?? new BufferGeometry(), ground);
     } }));

@@ -9,6 +9,15 @@ export function stepFor(field: Field, faces: number): number {
   return step;
 }
 
+/** How many faces the surface of all cells has at most: two a cell of the top, and two a cell along each side. */
+export function mostFaces(field: Field): number {
+  const nx = field.nx! - 1, ny = field.ny! - 1;
+  return 2 * nx * ny + 4 * nx + 4 * ny;
+}
+
+/** How many faces a geometry has. */
+export function facesOf(geometry: BufferGeometry): number { return (geometry.index?.count ?? 0) / 3; }
+
 /** The top as it is left, and the sides down to the bottom; where the cut goes through, nothing. Of a block the deepest cell counts. */
 export function surface(field: Field, cut: Float32Array, bottom: number, step: number): BufferGeometry {
   const wide = field.nx!, high = field.ny!, nx = Math.ceil(wide / step), ny = Math.ceil(high / step);

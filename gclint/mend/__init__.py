@@ -1,0 +1,1 @@
+"""A corrected copy of a program, written only with the proof that it cuts the same part."""

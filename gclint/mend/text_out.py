@@ -1,0 +1,123 @@
+"""What `gclint mend` and `gclint compare` tell on the terminal: old and new lines side by side, with the reason."""
+
+from __future__ import annotations
+
+import sys
+
+from gclint import __version__
+from gclint.digest.words import GRADE_WORDS, count
+from gclint.mend.case import Case
+from gclint.mend.compare import Comparison
+from gclint.mend.mend import Mended
+from gclint.mend.result import Made, Place, Proof
+from gclint.report.text.cautions import NOT_A_PROMISE
+from gclint.report.text.paper import Paper, paper_for
+from gclint.tables.program import decode
+
+MOST_LINES = 12  # of one change, shown
+MOST_NAMED = 8
+
+
+def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -> str:
+    """`written`: the file of the copy; None where there is none."""
+    paper = paper or paper_for(sys.stdout)
+    document = mended.document
+    paper.ends("MENDED COPY" if written else "NO COPY WRITTEN", f"gclint {__version__}")
+    paper.field("from", f"{document.from_.path}  {document.from_.fingerprint[:19]}...")
+    if written and document.to:
+        paper.field("to", f"{written}  {document.to.fingerprint[:19]}...")
+    elif not mended.original.findings:
+        paper.field("because", "Nothing is found in it, so nothing has to be mended.")
+    else:
+        paper.field("because", "Nothing of what is found could be mended with proof.")
+    for change in document.changes:
+        paper.blank()
+        paper.text_block(f"{change.rule} ({change.kind})", style="head")
+        paper.text_block(change.because, indent=2)
+        _side_by_side(paper, mended.original, mended.copy, change)
+    paper.blank()
+    proof_text(paper, document.proof)
+    if document.not_mended:
+        paper.blank()
+        paper.heading("Not mended")
+        for left in document.not_mended:
+            paper.field("", f"{left.rule}, {_lines(left.lines)}: {left.because}")
+    paper.blank()
+    if written:
+        paper.text_block("A person must look at the copy before it runs. " + NOT_A_PROMISE)
+    else:
+        paper.text_block(NOT_A_PROMISE)
+    return paper.text
+
+
+def compare_text(comparison: Comparison, paper: Paper | None = None) -> str:
+    paper = paper or paper_for(sys.stdout)
+    document = comparison.document
+    paper.ends("TWO VERSIONS OF A PROGRAM", f"gclint {__version__}")
+    paper.field("old", f"{document.old.path}  {document.old.fingerprint[:19]}...")
+    paper.field("new", f"{document.new.path}  {document.new.fingerprint[:19]}...")
+    paper.blank()
+    proof_text(paper, document.proof, comparison.surface.why_not)
+    paper.blank()
+    paper.text_block(NOT_A_PROMISE)
+    return paper.text
+
+
+def proof_text(paper: Paper, proof: Proof, why_not: str = "") -> None:
+    surface = proof.surface
+    paper.heading("What was proved")
+    if surface.largest_difference_mm is None:
+        said = f"could not be compared: {why_not or 'the place of some moves is not known'}"
+    elif surface.same:
+        said = (f"the same: no place of the floor differs by more than {max(surface.largest_difference_mm, 0):.3f} mm, "
+                f"no wall by more than a cell of {surface.cell_mm:.2f} mm")  # fmt: skip
+    else:
+        said = f"differs by up to {surface.largest_difference_mm:.3f} mm"
+    paper.field("surface", said)
+    before, after = (_time(each) for each in proof.time_s)
+    paper.field("time", f"{before} before, {after} after")
+    paper.field("gone", _places(proof.gone))
+    paper.field("new", _places(proof.new))
+    paper.field("left", _places(proof.left))
+    paper.field("untouched", f"{count(proof.untouched_lines, 'line')}, byte for byte")
+
+
+def _places(places: tuple[Place, ...]) -> str:
+    if not places:
+        return "nothing"
+    said = [f"{each.rule} ({GRADE_WORDS[each.grade].lower()}) on line {each.line}" for each in places[:MOST_NAMED]]
+    more = f" and {len(places) - MOST_NAMED} more" if len(places) > MOST_NAMED else ""
+    return "; ".join(said) + more
+
+
+def _time(seconds: float | None) -> str:
+    if seconds is None:
+        return "not known"
+    return f"{seconds:.0f} s" if seconds < 120 else f"{seconds / 60:.1f} min"
+
+
+def _lines(lines: tuple[int, ...]) -> str:
+    named = ", ".join(map(str, lines[:MOST_NAMED])) + (" ..." if len(lines) > MOST_NAMED else "")
+    return f"line{'s' if len(lines) > 1 else ''} {named}"
+
+
+def pairs(original: Case, copy: Case, change: Made) -> list[tuple[str, str, str, str]]:
+    """(old line, its text, new line, its text) of a change, in the order of the copy."""
+    rows = []
+    for line in change.new_lines:
+        own = int(copy.draft.origin[line - 1])
+        old = decode(original.text(own)) if own else ""
+        rows.append((str(own) if own else "", old, str(line), decode(copy.text(line))))
+    for line in change.lines:
+        if line in copy.draft.dropped:
+            rows.append((str(line), decode(original.text(line)), "", ""))
+    return rows
+
+
+def _side_by_side(paper: Paper, original: Case, copy: Case, change: Made) -> None:
+    rows = pairs(original, copy, change)
+    shown = rows[:MOST_LINES]
+    if shown:
+        paper.table(("line", "old", "line", "new"), shown, indent=2, left=4)
+    if len(rows) > len(shown):
+        paper.text_block(f"... and {count(len(rows) - len(shown), 'more line')}", indent=2)
