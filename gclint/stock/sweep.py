@@ -45,8 +45,9 @@ CONTACT_LEAST = cython.declare(cython.double, 1e-4)  # mm; the same for the fine
 SINK_LEAST = cython.declare(cython.double, 2e-5)  # mm; the same where the tool sinks, which no wall disturbs
 UNDER_LEAST = cython.declare(cython.double, 0.1)  # of the drop; less taken off is nothing that the tip met
 MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
-# Of the radius, the longest way of fine moves swept as one; from 0.65 on a small ball on waves removes 0.5 % too much.
+# Of the radius, the longest way of fine moves swept as one; twice that, but no more mm, of tools with a formula.
 TOGETHER = cython.declare(cython.double, 0.6)
+TOGETHER_SMALL = cython.declare(cython.double, 2.0)
 SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
@@ -1922,9 +1923,7 @@ class Sweeper:
     @cython.exceptval(check=False)
     def _fine(self, mv: cython.Py_ssize_t) -> cython.Py_ssize_t:
         """Sweeps fine moves from `mv` on as one; returns how many, 0 if this one must be swept by itself."""
-        together: cython.int = self._together(
-            mv, min(self.merged, self.moves - mv), max(TOGETHER * self.radius, self.cell)
-        )
+        together: cython.int = self._together(mv, min(self.merged, self.moves - mv), self._longest())
         n: cython.Py_ssize_t = mv + together - 1
         k: cython.Py_ssize_t
         px: cython.double = self.x0[mv]
@@ -1958,6 +1957,15 @@ class Sweeper:
             self._share_out(mv, together, pt)
             self.touched = n
         return together
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _longest(self) -> cython.double:
+        """The longest way of fine moves that are swept as one, mm."""
+        if self.shape == OTHER:
+            return max(TOGETHER * self.radius, self.cell)
+        return max(max(TOGETHER * self.radius, self.cell), min(2 * TOGETHER * self.radius, TOGETHER_SMALL))
 
     @cython.cfunc
     @cython.nogil

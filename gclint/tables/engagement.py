@@ -1,9 +1,10 @@
 """What each tool does to the stock: pieces of path in contact, entries and passes, as columns.
 
 Lengths mm, angles degrees, volumes mm3. A piece is a part of one move at most about a quarter of the tool's diameter
-long; pieces without contact are not stored. Short moves that run on straight (and a ball's that bend smoothly) are
-swept together up to that length: each keeps its own row, length, drop and depth, shares the volume by its length, and
-has the ap, ae, angle and climb of all. Where contact ends, the rows may run on by as much.
+long; pieces without contact are not stored. Short moves that run on straight (and smoothly up or down) are swept
+together, up to 0.3 of the diameter or 2 mm: each keeps its own row, length, drop and depth, shares the volume by its
+length, and has the profile, ap, ae, angle and climb of all. Where contact ends, the rows may run on by as much. The
+turns of a helix that all cut the same are one piece, with the sums of them all and the profile of one.
 """
 
 from __future__ import annotations
