@@ -9,9 +9,11 @@ import click
 
 from gclint.cli.accept import Acceptance, acceptance_options, accepting
 from gclint.cli.also import FOR_HOSTS, FORMS, Form, Together, also_option, further_reports
+from gclint.cli.common import quiet_option
 from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem
+from gclint.screen import QUIET
 from gclint.tables.setup import GRADES
 
 if TYPE_CHECKING:
@@ -35,6 +37,7 @@ READERS = ("author", "operator", "instructor")
 @folder_options
 @click.option("--compare-with", metavar="OLD_SHOP", help="Tell which verdicts differ under that shop file's windows.")
 @click.option("--fail-at", type=click.Choice(GRADES), help="The mildest grade that gives exit code 1 (usual: change).")
+@quiet_option
 def check(
     programs: tuple[str, ...],
     material: str | None,
@@ -116,7 +119,7 @@ def check(
     for problem in found.problems:
         report.missed(problem)
         problems.append((problem.path, problem.says))
-    if many.since is not None and not found.sources:
+    if many.since is not None and not found.sources and not QUIET.get():
         print(f"gclint: no program is concerned by a change since {many.since}", file=sys.stderr)
     for source, done in each:
         if isinstance(done, Problem):

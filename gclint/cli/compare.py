@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.options import declarations
 
 
@@ -13,6 +14,7 @@ from gclint.cli.options import declarations
 @declarations
 @click.option("--as", "form", type=click.Choice(["text", "json", "page"]), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
+@quiet_option
 def compare(
     old: str, new: str, material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None,
     job: str | None, form: str, out: str | None,
@@ -46,5 +48,5 @@ def compare(
 
         deliver(compare_page(made), out)
     else:
-        deliver(to_json(made.document) if form == "json" else compare_text(made), out)
+        deliver(to_json(made.document) if form == "json" else compare_text(made), out, for_machines=form == "json")
     return int(made.failing)

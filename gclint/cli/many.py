@@ -14,6 +14,7 @@ import click
 from msgspec import Struct
 
 from gclint.problem import Problem, one_line
+from gclint.screen import QUIET
 
 if TYPE_CHECKING:
     from gclint.folder.find import Found
@@ -200,7 +201,7 @@ class ManyProgress:
         """`share` is that of the work which is done; `name` is being worked on."""
         now = time.monotonic()
         ran = now - self.begun
-        if ran < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == self.of:
+        if QUIET.get() or ran < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == self.of:
             return
         self.told = now
         left = f", about {_left(ran / share * (1 - share))} to go" if share > SURE_SHARE else ""
