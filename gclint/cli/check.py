@@ -45,6 +45,7 @@ def check(
     stock: str | None,
     shop: str | None,
     job: str | None,
+    dial: str | None,
     form: str,
     out: str | None,
     reader: Reader,
@@ -93,7 +94,7 @@ def check(
 
     memory.keep()
     refuse_apart([form, *(each.name for each in also)], reader, teach)
-    options = options_of(material, tools, stock, shop, job, fail_at)
+    options = options_of(material, tools, stock, shop, job, dial, fail_at)
     found = find_programs(programs or declared_programs(options), options, many)
     if form == "page":
         from gclint.cli.pages import page_target

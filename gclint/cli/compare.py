@@ -17,7 +17,7 @@ from gclint.cli.options import declarations
 @quiet_option
 def compare(
     old: str, new: str, material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None,
-    job: str | None, form: str, out: str | None,
+    job: str | None, dial: str | None, form: str, out: str | None,
 ) -> int:  # fmt: skip
     """Compare two versions of a program: what is no longer found, what is new, the surface and the time.
 
@@ -40,7 +40,7 @@ def compare(
     if form == "page" and out is None:
         raise Problem("a page needs --out")
     refuse_overwrite(out, [path_of(old), path_of(new), shop, job])
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     both = [(read_bytes(name), shown_as(name), path_of(name)) for name in (old, new)]
     made = compared(both[0], both[1], options)
     if form == "page":

@@ -25,7 +25,7 @@ from gclint.problem import Problem
 @quiet_option
 def mend(
     program: str, material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None, job: str | None,
-    out: str | None, only: tuple[str, ...], tabs: bool, clip: bool, form: str, page: str | None,
+    dial: str | None, out: str | None, only: tuple[str, ...], tabs: bool, clip: bool, form: str, page: str | None,
 ) -> int:  # fmt: skip
     """Write a corrected copy of PROGRAM beside it. The program itself stays as it is.
 
@@ -56,7 +56,7 @@ def mend(
     target = _target(program, out)
     refuse_overwrite(page, [path_of(program), shop, job, str(target)], "--page")
     extra = tuple(name for name, asked in (("tabs", tabs), ("clip", clip)) if asked)
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     data = read_bytes(program)
     with Progress() as told:
         told.begin(shown_as(program), len(data))

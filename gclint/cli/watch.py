@@ -41,6 +41,7 @@ def watch(
     stock: str | None,
     shop: str | None,
     job: str | None,
+    dial: str | None,
     form: str,
     out: str | None,
     settle: float,
@@ -69,7 +70,7 @@ def watch(
     from gclint.folder.watch import watch as run
     from gclint.setup.declare import refuse_wrong
 
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     refuse_wrong(options)
     home = Path(folder)
     if not home.is_dir():

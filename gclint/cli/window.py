@@ -3,17 +3,24 @@
 from __future__ import annotations
 
 import math
-import re
 import sys
 from typing import TYPE_CHECKING, Any
 
 import click
 
+from gclint.later import Later
+
 if TYPE_CHECKING:
     from gclint.cutting.places import Cut
     from gclint.digest.words import Lengths
+    from gclint.setup.declare import Declared
     from gclint.tables.setup import Setup, Tool
 
+_QUOTED_INCHES = Later(r"[\d.]\s*(?:in|inch|inches|\")(?![\w/])")
+_INCHES = Later(r"[\d.]\s*(?:in|inch|inches)(?![\w/])")
+_MM = Later(r"[\d.]\s*(?:mm|cm|m)(?![\w/])")
+_FEED_INCHES = Later(r"\d\s*(?:(?:in|inch)/(?:min|s)|ipm)\b")
+_FEED_MM = Later(r"\d\s*(?:mm/(?:min|s)|m/min)\b")
 
 @click.command(short_help="Which speeds and feeds go, without a program; drawn.")
 @click.option("--material", metavar="NAME", help='What is cut, e.g. "beech"; `gclint material` lists them.')
@@ -26,7 +33,9 @@ if TYPE_CHECKING:
 @click.option("--dial", metavar="MARK", help="The mark the dial is set to.")
 @click.option("--speed", metavar="REV/MIN", help="A speed to judge.")
 @click.option("--feed", metavar="FEED", help='A feed to judge, e.g. "1200 mm/min" or "48 in/min".')
-@click.option("--unit", type=click.Choice(["mm", "in"]), help="Of the answer; as in the tool's text if not said.")
+@click.option(
+    "--unit", type=click.Choice(["mm", "in"]), help="Of the answer; as the shop file counts, else the tool's text."
+)
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="text (the usual) or json.")
 @click.option("--out", metavar="FILE", help="Write there instead of to the screen.")
 def window(form: str, out: str | None, **given: Any) -> int:
@@ -63,8 +72,10 @@ def _asked(
     from gclint.digest.words import Lengths
     from gclint.problem import Problem
     from gclint.report.answers.window_out import Asked
+    from gclint.setup.resolve import shop_setup
 
-    setup = _setup(material, tool_text, shop, job)
+    declared = _declared(material, tool_text, shop, job)
+    setup = shop_setup(declared)
     if setup.material is None:
         raise Problem('say what is cut, e.g. --material "cured-epoxy"; `gclint material` lists the cards')
     tool = _tool(setup, tool_text)
@@ -72,20 +83,47 @@ def _asked(
         raise Problem(f'the flutes of {tool.called} are not known; write for example --tool "flat 6mm 2fl up-cut"')
     if tool.shape not in ("flat", "ball", "bull-nose", "facing"):
         raise Problem(f'a "{tool.shape}" tool is not judged by a milling window: its feeds go by other rules')
-    inch = unit == "in" if unit else re.search(r"\d\s*(in|inch|inches|\")(?!\w)", tool_text or "") is not None
+    own = _unit_of_shop(declared)
+    inch = (unit or own or ("in" if _QUOTED_INCHES.search(tool_text or "") else "mm")) == "in"
     cut, said = _cut(setup, tool, operation, width, depth, Lengths(inch))
     true = _speed(setup, dial, speed)
+    if feed is not None and _bare(feed) and inch and not (unit or own):
+        number = feed.strip()
+        says = f'in which unit? A tool in inches may run in either: "{number} mm/min" or "{number} in/min", or --unit'
+        raise Problem(says, "--feed")
     wanted = None if feed is None else _value(feed, "feed", "--feed", 25.4 if inch else 1.0)
+    if wanted is not None and _bare(feed or ""):
+        whose = "--unit says so" if unit else "the shop file counts so" if own else "the tool's size is in mm"
+        said = (*said, f"the feed of {feed} is in {'in' if inch else 'mm'}/min, because {whose}")
     return Asked(cut, tool, setup, bounds(), true, wanted, inch, said)
 
 
-def _setup(material: str | None, tool_text: str | None, shop: str | None, job: str | None) -> Setup:
+def _declared(material: str | None, tool_text: str | None, shop: str | None, job: str | None) -> Declared:
     """What is declared, without a program."""
     from gclint.setup.declare import Options, declare
-    from gclint.setup.resolve import shop_setup
 
     tools = () if tool_text is None or tool_text.strip().isdigit() else (_numbered(tool_text),)
-    return shop_setup(declare(Options(material, tools, None, shop, job), None))
+    return declare(Options(material, tools, None, shop, job), None)
+
+
+def _unit_of_shop(declared: Declared) -> str | None:
+    """"mm" or "in" where the shop file counts all its feeds (without any: all its lengths) in it."""
+    text = declared.shop_file.text if declared.shop_file else ""
+    for inches, mm in ((_FEED_INCHES, _FEED_MM), (_INCHES, _MM)):
+        units = {"in"} if inches.search(text) else set()
+        units |= {"mm"} if mm.search(text) else set()
+        if units:
+            return units.pop() if len(units) == 1 else None
+    return None
+
+
+def _bare(text: str) -> bool:
+    """Whether a number has no unit."""
+    try:
+        float(text)
+    except ValueError:
+        return False
+    return True
 
 
 def _numbered(text: str) -> str:
