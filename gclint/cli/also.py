@@ -19,8 +19,8 @@ if TYPE_CHECKING:
     from gclint.report.page.page_out import Reader
     from gclint.run import Run
 
-FORMS = ("text", "json", "sarif", "junit", "page")
-FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
+FORMS = ("text", "lines", "json", "sarif", "junit", "annotations", "quality", "page")
+FOR_HOSTS = ("lines", "sarif", "junit", "annotations", "quality")  # say themselves that a program could not be read
 
 
 class Form(NamedTuple):

@@ -100,7 +100,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
     """The only program, in this process. A bad declaration ends the run."""
     from gclint.check import NoProgram, Unreadable, run
     from gclint.cli.progress import Progress
-    from gclint.folder.source import path_of, read_bytes
+    from gclint.folder.source import read_bytes
     from gclint.tables.finding import Left
 
     [source] = found.sources
@@ -108,7 +108,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
         try:
             data = read_bytes(source.name)
             progress.begin(source.shown, len(data))
-            done = run(data, source.shown, options, path_of(source.name), progress)
+            done = run(data, source.shown, options, source.path, progress)
         except NoProgram as problem:
             if source.named:
                 yield source, problem
@@ -156,28 +156,20 @@ def _given(source: Source, outcome: Outcome) -> Run | Problem:
     return Problem(outcome.says, source.shown, outcome.line, outcome.column)
 
 
-def without_path(problem: Problem, source: Source) -> str:
-    """What is wrong, with its line but without the name of its program; a declaration's name stays."""
-    if problem.path in (source.name, source.shown):
-        return str(Problem(problem.says, None, problem.line, problem.column))
-    return str(problem)
-
-
-def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
-    """(program or folder, what is wrong) as sentences; what is wrong with many alike is said once."""
-    alike: dict[str, list[str]] = {}
-    for path, says in problems:
-        alike.setdefault(says, []).append(path or "")
+def in_sentences(problems: Sequence[Problem]) -> list[str]:
+    """What is wrong with programs and folders, as sentences; what is wrong with many alike is said once."""
+    alike: dict[str, list[Problem]] = {}
+    for problem in problems:
+        alike.setdefault(str(Problem(problem.says, None, problem.line, problem.column)), []).append(problem)
     sentences = []
-    for says, paths in alike.items():
-        if len(paths) == 1:
-            line = says if says.startswith("line ") else f": {says}"
-            sentences.append(f"{paths[0]}{', ' if line is says else ''}{line}" if paths[0] else says)
+    for says, of in alike.items():
+        if len(of) == 1:
+            sentences.append(str(of[0]))
             continue
-        named = ", ".join(paths[:PROBLEMS_NAMED])
-        more = f" and {len(paths) - PROBLEMS_NAMED:,} more" if len(paths) > PROBLEMS_NAMED else ""
+        named = ", ".join(problem.path or "" for problem in of[:PROBLEMS_NAMED])
+        more = f" and {len(of) - PROBLEMS_NAMED:,} more" if len(of) > PROBLEMS_NAMED else ""
         what = "folders" if says.startswith("this folder") else "programs"
-        sentences.append(f"{says} (so {len(paths):,} {what} are not checked: {named}{more})")
+        sentences.append(f"{says} (so {len(of):,} {what} are not checked: {named}{more})")
     return sentences
 
 

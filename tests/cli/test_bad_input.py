@@ -126,10 +126,10 @@ def test_a_wrong_option(
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        ("[machine]\ntravl = 3\n", ("shop.toml, line 2, column 1", "travl", "travel")),
-        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 kg"\n', ("shop.toml, line 4", "kg")),
-        ('[[tool]]\nnumber = "one"\nshape = "flat"\ndiameter = "6 mm"\n', ("shop.toml, line 2",)),
-        ("[machine\n", ("shop.toml, line 1",)),
+        ("[machine]\ntravl = 3\n", ("shop.toml:2:1", "travl", "travel")),
+        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 kg"\n', ("shop.toml:4", "kg")),
+        ('[[tool]]\nnumber = "one"\nshape = "flat"\ndiameter = "6 mm"\n', ("shop.toml:2",)),
+        ("[machine\n", ("shop.toml:1",)),
         ('[machine]\ncontroller = "hobby-3-axes"\n', ("hobby-3-axis",)),
     ],
 )
@@ -206,7 +206,7 @@ def test_an_empty_name_in_a_job(key: str, here: Path, program: Path, gclint: Gcl
     (here / "job.toml").write_text(f'material = "beech"\n{key}\n')
     code, out, err = gclint("check", program.name)
     assert (code, out) == (2, "")
-    assert "job.toml, line 2" in sentence(err)
+    assert "job.toml:2:" in sentence(err)
 
 
 @pytest.mark.parametrize(
