@@ -82,10 +82,10 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
     """The drawing's cells against the region of the JSON document."""
     import shapely
 
-    from gclint.cli.window import _asked
+    from gclint.report.answers.window_asked import asked_of
     from gclint.report.answers.window_out import LEFT, ROWS, answer, sheet
 
-    asked = _asked("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
+    asked = asked_of("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
     made = answer(asked)
     for width in (80, 120):
         paper = Paper(width)
