@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from msgspec.structs import replace
@@ -31,7 +32,7 @@ SHORT = 0.25  # times the diameter; a way shorter than this is no ramp
 LEVEL = 1e-6
 BLOCKS = 400  # that one entry may become
 MOST_RUNS = 1000  # of one line, that are compared
-FAR = 4.0  # times the way that the angle asks for: a leg that goes on to the next corner is no longer
+FAR, LONGEST = 4.0, 100.0  # times the way that the angle asks for, and mm: no leg that goes on to a corner is longer
 FEW_LEGS = 10  # with more of them a helix is tried first
 HELIX = (0.45, 0.3)  # radius, times the diameter: no core is left, and the middle of the tool moves
 DIP = 8  # chords of a lead-in that dips
@@ -158,12 +159,12 @@ def _way_after(case: Case, row: int, start: float) -> _Way:
         own, heights = _steps(case, k)
         if not own or max(float(m.z0[k]), *heights) > start + LEVEL:
             break
+        if _goes_straight(case, k):  # what is cut deeper is another step
+            break
         for step, height in zip(own, heights):
             if step.length > 1e-6:
                 steps.append(step)
                 floors.append(height)
-            else:  # straight down
-                floors[-1] = min(floors[-1], height) if steps else floors[-1]
         rows.append(k)
     return _Way(tuple(steps), tuple(floors), tuple(rows))
 
@@ -194,20 +195,37 @@ def _lead(way: _Way, angle: float) -> int:
 
 def _plunge(case: Case, finding: Finding, line: int, entry: _Entry) -> Proposal:
     """Straight down, perhaps with a lead-in that dips behind it; the plunge ends at the material, ramps follow it."""
-    m = case.motion
-    straight: list[int] = []
+    groups: list[list[int]] = []  # of moves straight down, one behind the other
     for row in entry.rows:
-        if not _goes_straight(case, row) or (straight and row != straight[-1] + 1):
-            break
-        straight.append(row)
+        if not _goes_straight(case, row):
+            continue
+        if groups and row == groups[-1][-1] + 1:
+            groups[-1].append(row)
+        else:
+            groups.append([row])
+    if len(groups) < 2:
+        choices = _choices(case, finding, line, entry, groups[0] if groups else [])
+        return replace(choices[0], others=tuple(choices[1:]))
+    if len(groups) > MOST_LEGS:
+        raise _Alone(f"it goes down in more than {MOST_LEGS} steps")
+    steps = [_choices(case, finding, line, entry, group) for group in groups]
+    made = []
+    for n in range(max(map(len, steps))):
+        ways = [each[min(n, len(each) - 1)] for each in steps]
+        lines = tuple(sorted({at for way in ways for at in way.lines}))
+        made.append(replace(ways[0], lines=lines, edits=tuple(edit for way in ways for edit in way.edits),
+                            because=f"In {len(ways)} steps. " + ways[0].because))  # fmt: skip
+    return replace(made[0], others=tuple(made[1:]))
+
+
+def _choices(case: Case, finding: Finding, line: int, entry: _Entry, straight: list[int]) -> list[Proposal]:
+    """What may stand in the place of one run of moves straight down (of none: of a dip), the best first."""
+    m = case.motion
     row = straight[-1] if straight else entry.rows[0] - 1  # the ramp is put behind it
     if row < 0 or any(int(m.kind[each]) != LINE for each in straight):
         raise _Alone("the move down is a rapid")
-    deeper = [each for each in entry.rows if each > row and _goes_straight(case, each)]
     start = float(m.z1[row])
     way = _way_after(case, row, start)
-    if deeper and (not way.rows or deeper[0] <= way.rows[-1]):
-        raise _Alone("it goes straight down in several moves, with cuts between them")
     if not way.path:
         raise _Alone("no cut follows at that depth: it is a hole as wide as the tool, to be drilled or bored")
     counts = case.counts([*straight, *way.rows])
@@ -242,7 +260,7 @@ def _plunge(case: Case, finding: Finding, line: int, entry: _Entry) -> Proposal:
         raise _Alone(
             f"there is no room: a ramp of {entry.angle / INSIDE:g} deg needs more of a way at that depth than follows"
         )
-    return replace(choices[0], others=tuple(choices[1:]))
+    return choices
 
 
 def _feeds(case: Case, row: int, after: int) -> list[float | None]:
@@ -278,9 +296,10 @@ def _ways_down(way: _Way, top: float, entry: _Entry, helix: bool) -> list[tuple[
         length = min(room, max(needed / count, min(room, diameter)) + dips)
         lengths = []
         first = way.path[0].length
-        if not lead and max(least, length / 2) <= first < length:  # a leg that ends where the first move does is plainer
+        # a leg that ends where the first move does is plainer
+        if not lead and max(least, length / 2) <= first < length:
             lengths.append(first)
-        lengths += [length, *_corner(way.path, length, max(FAR * length, 4 * diameter))]
+        lengths += [length, *_corner(way.path, length, max(FAR * length, LONGEST))]
         for each in dict.fromkeys(lengths):
             count = 2 * max(1, math.ceil(needed / (2 * max(each - dips, 1e-3)) - 1e-9))
             if count <= MOST_LEGS and each >= least - 1e-9:
@@ -341,7 +360,7 @@ def _circle(way: _Way, radius: float, tool: float, bottom: float) -> Path:
     ends = [start, half, start]
     return tuple(
         Step(float(a[0]), float(a[1]), float(b[0]), float(b[1]), float(best[0]), float(best[1]), 180.0)
-        for a, b in zip(ends, ends[1:])
+        for a, b in pairwise(ends)
     )
 
 
@@ -451,6 +470,9 @@ def _as_first(case: Case, line: int, block: bytes) -> bytes | None:
         return None
     if not words or not case.plain(line) or STAR.search(text):
         return None
+    if b"F" not in block.upper():
+        feed = [case.style.word("F", value) for letter, value, _, _ in words if letter == "F"]
+        block += b"".join(case.style.gap.encode() + each.encode() for each in feed)
     return text[: words[0][2]] + block + text[words[-1][3] :]
 
 

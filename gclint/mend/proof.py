@@ -188,6 +188,8 @@ def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float, 
         if name == "flags":
             was, now = was & ~np.uint16(LIFT_UNKNOWN), now & ~np.uint16(LIFT_UNKNOWN)
         odd = was != now
+        if name == "offset":  # G54 said where no offset was: the one that was in force all along
+            odd &= ~((was == 0) & (now == 540))
         if name == "spindle" and starts:
             odd &= ~(np.isin(was, (0, 2)) & (now == 1))
         if odd.any():

@@ -54,7 +54,8 @@ def ran(data: bytes) -> Ran:
         if not {"X", "Y", "Z", "I", "J", "K"} & set(values) or {4, 10, 92} & set(codes):
             continue
         end = [
-            (values[axis] * unit + (at[n] if step else 0.0)) if axis in values else at[n] for n, axis in enumerate("XYZ")
+            (values[axis] * unit + (at[n] if step else 0.0)) if axis in values else at[n]
+            for n, axis in enumerate("XYZ")
         ]
         if mode and all(map(math.isfinite, at)):
             made.places.append(_along(at, end, mode, plane, values, unit))
@@ -64,9 +65,7 @@ def ran(data: bytes) -> Ran:
     return made
 
 
-def _along(
-    a: list[float], b: list[float], mode: int, plane: int, values: dict[str, float], unit: float
-) -> np.ndarray:
+def _along(a: list[float], b: list[float], mode: int, plane: int, values: dict[str, float], unit: float) -> np.ndarray:
     """Places along a move [n, 3]."""
     if mode == 1:
         n = max(1, math.ceil(math.dist(a, b) / STEP))
