@@ -9,6 +9,7 @@ import sys
 import click
 
 from gclint import __version__
+from gclint.cli.common import with_common
 from gclint.cli.lazy import LazyGroup
 
 VERBS = {
@@ -33,9 +34,10 @@ FEW_COLLECTIONS = 50_000  # new objects between two searches for cycles; the usu
 
 @click.group(
     cls=LazyGroup, verbs=VERBS, prefix="gclint.cli.", heading="What it does", missing="to do",
-    no_args_is_help=False, invoke_without_command=True, context_settings={"max_content_width": 80},
+    no_args_is_help=False, invoke_without_command=True,
+    context_settings={"max_content_width": 80, "help_option_names": ["-h", "--help"]},
 )
-@click.version_option(__version__, prog_name="gclint", message="%(prog)s %(version)s")
+@click.version_option(__version__, "-V", "--version", prog_name="gclint", message="%(prog)s %(version)s")
 @click.pass_context
 def gclint(context: click.Context) -> None:
     """Reads a CNC program before the machine does.
@@ -57,6 +59,9 @@ def gclint(context: click.Context) -> None:
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())
+
+
+with_common(gclint)
 
 
 def main(args: list[str] | None = None) -> None:

@@ -10,6 +10,7 @@ from gclint.tables.finding import Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
 
 LINES_NAMED = 6
+RULES_NAMED = 4  # that wait for one thing
 NO_HOUSE_RULES = "No house pack adds a rule, changes a grade or narrows a rule for this program."
 NOTHING_ACCEPTED = "Nothing is accepted."
 NO_FILES = "No file: what was declared came with the command."
@@ -64,11 +65,20 @@ def failing(checked: Checked, fail_at: str) -> list[Finding]:
 
 
 def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
-    """What is needed, each with the rules that wait for it."""
+    """What is needed, each with the rules that wait for it, that for which most of them wait first."""
     waiting: dict[str, dict[str, None]] = {}
     for blind in checked.not_judged:
-        waiting.setdefault(blind.needs, {})[blind.rule] = None
-    return {needs: list(rules) for needs, rules in waiting.items()}
+        for need in blind.needs.split("; "):
+            waiting.setdefault(need, {})[blind.rule] = None
+    return {needs: list(waiting[needs]) for needs in sorted(waiting, key=lambda each: -len(waiting[each]))}
+
+
+def waiting_words(rules: Sequence[str]) -> str:
+    """'chip-too-thin, chip-too-thick', or '35 rules (bores-with-router-bit, ... and 32 more)'."""
+    if len(rules) <= RULES_NAMED:
+        return ", ".join(rules)
+    named = ", ".join(rules[: RULES_NAMED - 1])
+    return f"{count(len(rules), 'rule')} ({named} and {len(rules) - RULES_NAMED + 1} more)"
 
 
 def short_fingerprint(fingerprint: str) -> str:

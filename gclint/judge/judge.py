@@ -23,6 +23,7 @@ from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.packs import house
 from gclint.packs.load import check_together, load_pack
 from gclint.packs.pack import Pack, Rule
+from gclint.setup.toolbox import needs_in_collet
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.assumption import Assumption
 from gclint.tables.cutting import Cutting
@@ -40,6 +41,7 @@ NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
 Z_ZERO = "where Z zero lies (`z_zero` in job.toml): no cut goes below Z0, so the stock's top may be anywhere"
+THE_TOOL = ("the tool", facts_setup.TOOL)
 THE_BLANK = (NEEDS_STOCK, facts_setup.STOCK, facts_part.STOCK)
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
@@ -279,9 +281,12 @@ def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJ
     """One row per rule; what it needs, joined."""
     blank = chain.setup.stock
     lacks_zero = blank is not None and blank.size is not None and blank.top is None and chain.setup.z_zero is None
+    uncalled = -1 in chain.tools and -1 not in chain.setup.tools
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
         told = Z_ZERO if lacks_zero and need in THE_BLANK else need
+        if uncalled and need in THE_TOOL:
+            told = needs_in_collet(chain.setup.tools)
         rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
         NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())

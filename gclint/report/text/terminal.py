@@ -26,6 +26,7 @@ from gclint.digest.sheet_words import (
     title_words,
     tool_name,
     verdict,
+    waiting_words,
     where_words,
     window_words,
 )
@@ -208,7 +209,7 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
         paper.blank()
         paper.heading("NOT JUDGED")
         for needs, rules in not_judged_by_need(checked).items():
-            paper.bullet(f"{', '.join(rules)}: needs {needs}")
+            paper.bullet(f"{waiting_words(rules)}: needs {needs}")
     house = house_words(checked)
     if house:
         paper.blank()
