@@ -82,6 +82,8 @@ def check(
       gclint check jobs --also sarif=gclint.sarif --also junit=gclint.xml
     To learn from what is found, at length, with drawings:
       gclint check tide-dial.nc --teach
+    A fifth of it, on a host beside four others:
+      gclint check jobs --part 2/5 --as json --out part-2.json
     Which jobs change with the windows that were measured since:
       gclint check jobs --compare-with shop-before.toml
     So that an old folder starts clean and shows only what is new:
@@ -109,7 +111,7 @@ def check(
     if form == "page":
         from gclint.cli.pages import page_target
 
-        out = page_target(out, len(found.sources))
+        out = page_target(out, 2 if many.part else len(found.sources))
     if stdin_name is not None:
         found.sources = _called(found.sources, stdin_name)
     inputs = [*(source.path for source in found.sources), shop, job]
@@ -120,6 +122,8 @@ def check(
         if also:
             raise Problem("--compare-with has a report of its own; leave --also away")
         return compared(found, options, many, compare_with, form, out)
+    if many.part is not None and acceptance.because is not None:
+        raise Problem("--accept-all-as takes all that is found; leave --part away")
     accept = accepting(acceptance, options, form, out or (also[0].out if also else None))
     report = Together(
         accept or writer(form, out, reader, teach, found, many), further_reports(also, out, reader, found, many, inputs)
@@ -128,7 +132,8 @@ def check(
     faults: list[Problem] = []  # of gclint's own, in one of the reports
     worst = checked = 0
     makers = report.makers
-    each = alone(found, options, makers) if len(found.sources) == 1 else by_workers(found, options, many, makers)
+    one = len(found.sources) == 1 and many.part is None  # a part tells all as the whole does
+    each = alone(found, options, makers) if one else by_workers(found, options, many, makers)
     for problem in found.problems:
         report.missed(problem)
         problems.append(problem)
@@ -143,7 +148,7 @@ def check(
         checked += 1
         done = accept.left_open(done) if accept else done
         worst = max(worst, 2 if done.failed else int(bool(failing(done.checked, done.fail_at))))
-    if found.passed and not checked and not problems and many.since is None:
+    if found.passed and not checked and not problems and many.since is None and many.part is None:
         first = found.passed[0]
         raise Problem(f"{first.because} (passed over; nothing else that was named is a milling program)", first.path)
     code, some_read = 2 if problems or faults else worst, not problems or len(problems) < len(found.sources)

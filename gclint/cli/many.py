@@ -19,6 +19,7 @@ from gclint.screen import QUIET
 if TYPE_CHECKING:
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Outcome, Source
+    from gclint.folder.part import Part
     from gclint.run import Run
     from gclint.setup.declare import Options
 
@@ -39,6 +40,15 @@ class Many(Struct, frozen=True):
     tracked: bool = False
     workers: int | None = None
     seconds: float | None = None
+    part: Part | None = None
+
+
+def _part(context: click.Context, option: click.Parameter, given: str | None) -> Part | None:
+    if given is None:
+        return None
+    from gclint.folder.part import part_from
+
+    return part_from(given)
 
 
 def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -47,9 +57,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
     @wraps(command)
     def packed(
         *, sheets: bool, passed: bool, cache: str | None, differs_from: str | None, tracked: bool,
-        workers: int | None, give_up_after: float | None, **rest: Any,
+        workers: int | None, give_up_after: float | None, part: Part | None, **rest: Any,
     ) -> Any:
-        return command(many=Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after), **rest)
+        many = Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after, part)
+        return command(many=many, **rest)
 
     for option in reversed(
         (
@@ -76,6 +87,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
                 "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS",
                 help="How long one of many programs may take (usual: 300, and 20 more a megabyte).",
             ),
+            click.option(
+                "--part", metavar="I/N", callback=_part,
+                help="Share I of N: each program is in exactly one, by its name below the folder that is named.",
+            ),
         )
     ):
         packed = option(packed)
@@ -83,7 +98,7 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found:
-    """The programs behind the arguments; with --differs-from those of them that a change concerns."""
+    """The programs behind the arguments; of them those that a change concerns, or that are in the part."""
     from gclint.folder.find import find
 
     found = find(named)
@@ -93,6 +108,13 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
         found.sources = changed(named, found.sources, many.since, options, many.tracked)
     elif many.tracked:
         raise Problem("--tracked goes with --differs-from")
+    if many.part is not None:
+        from gclint.folder.part import keep
+
+        whole = keep(many.part, named, found)
+        if not found.sources and not QUIET.get():
+            of = f"the {whole:,} programs" if whole > 1 else "the programs"
+            print(f"gclint: {many.part} holds none of {of}", file=sys.stderr)
     return found
 
 
