@@ -22,7 +22,7 @@ UNIT_WORDS = {
 
 def verdict(checked: Checked) -> str:
     """The closing sentences; they never call a program safe."""
-    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    by_grade = {g: sum(f.grade == g and is_entry(f) for f in checked.findings) for g in GRADE_WORDS}
     if any(f.rule == "internal-error" for f in checked.findings):
         first = "gclint itself failed on part of this program, which nobody has judged."
     elif by_grade["halt"]:
@@ -42,15 +42,20 @@ def verdict(checked: Checked) -> str:
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
 
 
+def is_entry(finding: Finding) -> bool:
+    """Whether it is told for itself: accepted by nobody, and no follower of another finding."""
+    return finding.accepted is None and finding.follows is None
+
+
 def open_findings(checked: Checked) -> tuple[Finding, ...]:
-    """Findings that nobody has accepted, in the order in which sheets number them."""
+    """Entries: findings that nobody has accepted and that follow from no other, in the order of their numbers."""
     return tuple(finding for _, of_grade in by_grade(checked) for finding in of_grade)
 
 
 def by_grade(checked: Checked) -> Iterator[tuple[str, list[Finding]]]:
     """(grade, its findings that nobody has accepted), worst first, without grades that have none."""
     for grade in GRADES:
-        of_grade = [f for f in checked.findings if f.grade == grade and f.accepted is None]
+        of_grade = [f for f in checked.findings if f.grade == grade and is_entry(f)]
         if of_grade:
             yield grade, of_grade
 

@@ -5,6 +5,7 @@ By the runner's own library (github.com/actions/toolkit, packages/core/src/comma
 
 from __future__ import annotations
 
+from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.uri import plain_place
@@ -28,7 +29,7 @@ class Annotations:
         """One program that was read: a command for each finding, and one for all that was not judged."""
         checked = run.checked
         for found in checked.findings:
-            if found.accepted is None:
+            if is_entry(found):
                 self._say(
                     COMMAND[found.grade], message_of(found), checked.path, found.line, found.column,
                     f"{found.grade}: {found.rule}",

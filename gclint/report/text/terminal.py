@@ -15,6 +15,7 @@ from gclint.digest.sheet_words import (
     graded_words,
     house_words,
     in_units,
+    is_entry,
     material_words,
     not_judged_by_need,
     quoted,
@@ -62,7 +63,7 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
+    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
     if mendable:
         paper.blank()
         said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
@@ -85,7 +86,7 @@ def bare(checked: Checked) -> str:
     lines = [
         f"{finding.grade}: line {finding.worst_line}: {finding.rule}: {clean(finding.happens)}"
         for finding in checked.findings
-        if finding.accepted is None
+        if is_entry(finding)
     ]
     return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
 
