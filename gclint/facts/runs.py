@@ -134,34 +134,53 @@ def _heading(chain: Chain, rows: Column, end: bool) -> tuple[Floats, Floats]:
 
 @once
 def turned_back(chain: Chain) -> Bools:
-    """[moves] arcs that leave the move before, and meet the one after, backward, where the other direction joins both.
+    return _joined(chain)[0]
 
-    Only arcs between two moves at feed, in the XY plane, that are no full circles.
+
+@once
+def _joined(chain: Chain) -> tuple[Bools, int]:
+    """([moves] turned back, how many other arcs of the program join both neighbours smoothly).
+
+    Turned back are arcs, in the XY plane and no full circles, that leave the move before and meet the one after
+    backward, where the other direction joins both. An arc behind a plunge, or before a lift, has one neighbour: there
+    only one that goes round the long way counts.
     """
     m = chain.motion
     made = np.zeros(len(m), bool)
-    if len(m) < 3:
-        return made
     arcs = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-3))
-    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1)]
-    arcs = arcs[(m.kind[arcs - 1] != RAPID) & (m.kind[arcs + 1] != RAPID) & (np.abs(m.sweep[arcs]) < 359)]
+    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1) & (np.abs(m.sweep[arcs]) < 359)]
     # a ramp goes forth and back on its way on purpose
-    arcs = arcs[(np.abs(m.z1[arcs] - m.z0[arcs]) < 1e-6) & (np.abs(m.z1[arcs - 1] - m.z0[arcs - 1]) < 1e-6)]
+    arcs = arcs[np.abs(m.z1[arcs] - m.z0[arcs]) < 1e-6]
     if not len(arcs):
-        return made
+        return made, 0
+    level = np.abs(m.z1 - m.z0) < 1e-6
+    beside = level & (m.kind != RAPID) & ((np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-6) | (m.kind >= ARC_CW))
+    upright = ~level & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) < 1e-6)
     before, after = _heading(chain, arcs - 1, True), _heading(chain, arcs + 1, False)
     start, end = _heading(chain, arcs, False), _heading(chain, arcs, True)
     back = np.cos(np.radians(180.0 - model_number("turns_back")))
     with np.errstate(invalid="ignore"):
         leaves = before[0] * start[0] + before[1] * start[1]
         meets = end[0] * after[0] + end[1] * after[1]
-        made[arcs] = (leaves <= back) & (meets <= back)
-    return made
+        from_, to = beside[arcs - 1], beside[arcs + 1]
+        both = from_ & to & (leaves <= back) & (meets <= back)
+        one = (upright[arcs - 1] & to & (meets <= back)) | (from_ & upright[arcs + 1] & (leaves <= back))
+        made[arcs] = both | (one & (np.abs(m.sweep[arcs]) > 180))
+        smooth = int(np.count_nonzero(from_ & to & (leaves >= -back) & (meets >= -back)))
+    return made, smooth
+
+
+def _smooth_share(chain: Chain) -> float:
+    turned, smooth = _joined(chain)
+    return smooth / max(1, smooth + int(np.count_nonzero(turned)))
 
 
 TURNED = {
     "turns_back": truth("whether it is an arc that leaves the move before and meets the one after backward, where the "
-                        "other direction would join both", turned_back),
+                        "other direction would join both; behind a plunge one neighbour counts", turned_back),
+    "smooth_share": number("", "of the arcs between two moves at feed that join both neighbours smoothly or turn back "
+                           "from both: the share that joins smoothly", lambda c: _smooth_share(c)),
+    "smooth_arcs": number("", "how many arcs join both neighbours smoothly", lambda c: float(_joined(c)[1])),
 }  # fmt: skip
 
 
