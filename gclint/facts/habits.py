@@ -325,15 +325,17 @@ def _level_behind(chain: Chain, move: int, z: float) -> int:
 
 
 def _feeds(chain: Chain) -> Iterator[Oddity]:
-    """An F ten times, or a tenth of, what moves of its sort have: straight down, or along."""
+    """An F ten times, or a tenth of, what moves of its sort have: straight down, level, or down a ramp."""
     m = chain.motion
     feeds = (m.kind != RAPID) & np.isfinite(m.feed) & np.isfinite(m.length)
     with np.errstate(invalid="ignore", divide="ignore"):
         drop = m.z0 - m.z1
         across = np.hypot(m.x1 - m.x0, m.y1 - m.y0)
         across = np.where(m.kind >= ARC_CW, np.maximum(across, np.abs(m.length) * 0.5), across)
-    sorts = np.where(drop > np.maximum(across, 1e-6), 0, np.where(np.abs(drop) <= across, 1, 2))
-    for sort in (0, 1):
+    # straight down, level, a ramp down, and all that rises: an entry may well go at a tenth of the cutting feed
+    level = np.abs(drop) <= 0.01 * across
+    sorts = np.select((level, drop > np.maximum(across, 1e-6), drop > 0), (1, 0, 2), 3)
+    for sort in (0, 1, 2):
         for tool in chain.tools:
             rows = np.flatnonzero(feeds & (sorts == sort) & (m.tool == tool))
             yield from _odd_feeds(chain, rows)
