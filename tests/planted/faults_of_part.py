@@ -215,7 +215,7 @@ def rows_farther_apart_than_the_tool(base: Base, dice: Random) -> Iterator[Plant
         left, right = (n((spot[0] + side * 1.6 * wide) / base.unit) for side in (-1, 1))
         low, high = (n((spot[1] + side * step / 2) / base.unit) for side in (-1, 1))
         sheet = base.aside(line, f"G0 X{left} Y{low}", f"G0 Z{n((base.top + 0.5) / base.unit)}",
-                           f"G1 Z{n(base.top / base.unit)} F{feed * 0.2:.1f}", f"G1 X{right} Z{n(z / base.unit)}",
+                           f"G1 Z{n(base.top / base.unit)} F{feed * 0.6:.1f}", f"G1 X{right} Z{n(z / base.unit)}",
                            f"G1 X{left} F{feed:.1f}", f"G1 X{right}", f"G1 Y{high}", f"G1 X{left}",
                            f"G0 Z{n((base.top + 5) / base.unit)}")  # fmt: skip
         new = sheet.now(line)
