@@ -43,7 +43,8 @@ def feed_modes(chain: Chain) -> list[FeedMode]:
         largest = float(np.fmax.reduce(per_rev, initial=np.nan)) if flag == PER_REV else np.nan
         fastest = float(np.fmax.reduce(m.feed[rows]))
         said = rows[(m.feed_line[rows] == m.line[rows]) & (m.length[rows] > 0)]
-        same, spread = _constant(m.feed[said] / m.length[said] if flag == INVERSE_TIME else m.feed[said], m.length[said])
+        words = m.feed[said] / m.length[said] if flag == INVERSE_TIME else m.feed[said]
+        same, spread = _constant(words, m.length[said])
         made.append(FeedMode(name, _word_line(chain, name, move), move, fastest, largest, own, same, spread))
     return made
 

@@ -9,8 +9,8 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Build, Table, number, text, truth
-from gclint.facts.followed import lost
 from gclint.facts.finished import surface
+from gclint.facts.followed import lost
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import ARC_CCW, ARC_CW, EVENT, LINE, RAPID
 

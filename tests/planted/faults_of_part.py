@@ -197,7 +197,7 @@ def groove_beside_a_groove(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), where, f"a wall of {wall:.2f} mm, {deep:.1f} mm high")
 
 
-@plants("stepover-leaves-fin", {"straight-plunge": "it goes down in solid", "opening-slot-too-fast": "the first row is a slot"})
+@plants("stepover-leaves-fin", {"opening-slot-too-fast": "the first row is a slot"})
 def rows_farther_apart_than_the_tool(base: Base, dice: Random) -> Iterator[Plant]:
     m = base.tables.motion
     if not base.plain:
@@ -228,7 +228,8 @@ def tabs_named_for_a_pocket(base: Base, dice: Random) -> Iterator[Plant]:
     low = m.z1[(m.kind != 0) & (base.removed > 0)]
     by = base.job.get("hold", {}).get("by")
     if base.bottom is not None and len(low) and float(low.min()) - base.bottom > 1 and by and m.followed is None:
-        yield Plant(base.data, ANYWHERE, "tabs hold the part, and no lap goes through", **base.with_job("hold", by="tabs"))
+        told = base.with_job("hold", by="tabs")
+        yield Plant(base.data, ANYWHERE, "tabs hold the part, and no lap goes through", **told)
 
 
 # ---- edges
