@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from gclint.callable_module import make_callable
 from gclint.fault import place_of
 from gclint.problem import NotBuilt, Problem
 
@@ -195,3 +196,6 @@ def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Check
         path=name, lines=data.count(b"\n") + 1, findings=(finding,), not_judged=(), assumed=(), tools=(),
         extent_mm=Extent(min=nowhere, max=nowhere), time_s=None, units="unstated", fingerprint=fingerprint,
     )
+
+
+make_callable(__name__)  # gclint.check("tide-ring.nc"): see gclint/library.py

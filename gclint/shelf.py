@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -36,20 +37,23 @@ class Known:
 class Shelf:
     """The fields laid down last in memory; and, where there is a cache on disk, every one that is not too large.
 
-    A field is asked for by the name of all that made it (`gclint.earlier`), so that none is ever out of date.
+    A field is asked for by the name of all that made it (`gclint.earlier`), so that none is ever out of date. Threads
+    may share one.
     """
 
     def __init__(self, read: Read | None = None, write: Write | None = None) -> None:
         self.read, self.write = read, write
         self.held: OrderedDict[str, Field] = OrderedDict()
         self.known: OrderedDict[str, tuple[Known, dict[disk.Question, str]]] = OrderedDict()
+        self.lock = threading.Lock()  # of both; never held while the disk is asked
 
     def take(self, name: str, shape: tuple[int, int]) -> Field | None:
         """The field of that name; None where it is not here."""
-        held = self.held.get(name)
-        if held is not None and held.shape == shape:
-            self.held.move_to_end(name)
-            return held
+        with self.lock:
+            held = self.held.get(name)
+            if held is not None and held.shape == shape:
+                self.held.move_to_end(name)
+                return held
         if self.read is None:
             return None
         from gclint.tables.field import Field
@@ -59,9 +63,10 @@ class Shelf:
 
     def lay(self, name: str, field: Field) -> None:
         """Keep a field; one that is there already is not written again."""
-        self.held[name] = field
-        while self.held and sum(each.size for each in self.held.values()) > MOST_HELD:
-            self.held.popitem(last=False)
+        with self.lock:
+            self.held[name] = field
+            while self.held and sum(each.size for each in self.held.values()) > MOST_HELD:
+                self.held.popitem(last=False)
         if self.write is not None and self.read is not None and self.read(name) is None:
             packed = field.pack()
             if packed is not None:
@@ -69,15 +74,18 @@ class Shelf:
 
     def remember(self, name: str, known: Known, asked: dict[disk.Question, str]) -> None:
         """Keep what was found out about a program, with what was asked of the disk for it."""
-        self.known[name] = known, dict(asked)
-        while len(self.known) > MOST_KNOWN:
-            self.known.popitem(last=False)
+        with self.lock:
+            self.known[name] = known, dict(asked)
+            while len(self.known) > MOST_KNOWN:
+                self.known.popitem(last=False)
 
     def recall(self, name: str) -> Known | None:
         """It, where the disk still gives the same answers."""
-        if name not in self.known:
+        with self.lock:
+            there = self.known.get(name)
+        if there is None:
             return None
-        known, asked = self.known[name]
+        known, asked = there
         with disk.overhearing() as now:
             for question in asked:
                 now[question] = disk.ask_again(question)

@@ -7,9 +7,12 @@ from pathlib import Path
 
 import click
 
+from gclint.cli.common import quiet_option
+
 
 @click.command(short_help="The controller cards: what each does with codes, words and habits.")
 @click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
+@quiet_option
 def controller(words: tuple[str, ...]) -> int:
     """List the controller cards, show one, or check a card of your own.
 

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 
 import click
 
+from gclint.cli.common import quiet_option
+
 if TYPE_CHECKING:
     from gclint.report.text.paper import Paper
     from gclint.tables.material import Material
@@ -16,6 +18,7 @@ if TYPE_CHECKING:
 @click.command(short_help="The material cards: every number with its standing.")
 @click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
 @click.option("--shop", metavar="FILE", help="Show what this shop has measured in the material beside the card.")
+@quiet_option
 def material(words: tuple[str, ...], shop: str | None) -> int:
     """List the material cards, show one with the standing of every number, or check a card of your own.
 

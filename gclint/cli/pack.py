@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.lazy import Group
 
 if TYPE_CHECKING:
@@ -44,6 +45,7 @@ def pack(context: click.Context) -> None:
 
 @pack.command(short_help="Load, type-check and prove a pack.")
 @click.argument("file", metavar="PACK")
+@quiet_option
 def check(file: str) -> int:
     """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed.
 

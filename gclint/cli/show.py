@@ -32,6 +32,7 @@ def show(
     stock: str | None,
     shop: str | None,
     job: str | None,
+    dial: str | None,
     form: str,
     out: str | None,
     picture: str | None,
@@ -67,7 +68,7 @@ def show(
     data = read_bytes(program)
     with Progress() as progress:
         progress.begin(shown_as(program), len(data))
-        options = options_of(material, tools, stock, shop, job)
+        options = options_of(material, tools, stock, shop, job, dial)
         if picture:
             return draw(data, program, options, picture, progress)
         if second_reader:

@@ -45,6 +45,18 @@ def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found
         from gclint.report.machine.junit_out import Junit
 
         return Junit()
+    if form == "lines":
+        from gclint.report.machine.lines_out import Lines
+
+        return Lines()
+    if form == "annotations":
+        from gclint.report.machine.annotations_out import Annotations
+
+        return Annotations()
+    if form == "quality":
+        from gclint.report.machine.quality_out import Quality
+
+        return Quality()
     if form == "page":
         from gclint.cli.pages import Pages
 
@@ -86,9 +98,10 @@ class _Json:
         self.materials.update(dict.fromkeys(done.material_cautions))
 
     def missed(self, problem: Problem) -> None:
+        from gclint.problem import Problem
         from gclint.tables.finding import Left
 
-        said = str(problem).removeprefix(problem.path or "").removeprefix(":").lstrip(", ")
+        said = str(Problem(problem.says, None, problem.line, problem.column))
         self.not_read.append(Left(problem.path or "", said))
 
     def text(self, code: int) -> str:

@@ -10,6 +10,7 @@ from gclint.tables.finding import Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
 
 LINES_NAMED = 6
+RULES_NAMED = 4  # that wait for one thing
 NO_HOUSE_RULES = "No house pack adds a rule, changes a grade or narrows a rule for this program."
 NOTHING_ACCEPTED = "Nothing is accepted."
 NO_FILES = "No file: what was declared came with the command."
@@ -21,7 +22,7 @@ UNIT_WORDS = {
 
 def verdict(checked: Checked) -> str:
     """The closing sentences; they never call a program safe."""
-    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    by_grade = {g: sum(f.grade == g and is_entry(f) for f in checked.findings) for g in GRADE_WORDS}
     if any(f.rule == "internal-error" for f in checked.findings):
         first = "gclint itself failed on part of this program, which nobody has judged."
     elif by_grade["halt"]:
@@ -41,15 +42,20 @@ def verdict(checked: Checked) -> str:
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
 
 
+def is_entry(finding: Finding) -> bool:
+    """Whether it is told for itself: accepted by nobody, and no follower of another finding."""
+    return finding.accepted is None and finding.follows is None
+
+
 def open_findings(checked: Checked) -> tuple[Finding, ...]:
-    """Findings that nobody has accepted, in the order in which sheets number them."""
+    """Entries: findings that nobody has accepted and that follow from no other, in the order of their numbers."""
     return tuple(finding for _, of_grade in by_grade(checked) for finding in of_grade)
 
 
 def by_grade(checked: Checked) -> Iterator[tuple[str, list[Finding]]]:
     """(grade, its findings that nobody has accepted), worst first, without grades that have none."""
     for grade in GRADES:
-        of_grade = [f for f in checked.findings if f.grade == grade and f.accepted is None]
+        of_grade = [f for f in checked.findings if f.grade == grade and is_entry(f)]
         if of_grade:
             yield grade, of_grade
 
@@ -64,11 +70,20 @@ def failing(checked: Checked, fail_at: str) -> list[Finding]:
 
 
 def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
-    """What is needed, each with the rules that wait for it."""
+    """What is needed, each with the rules that wait for it, that for which most of them wait first."""
     waiting: dict[str, dict[str, None]] = {}
     for blind in checked.not_judged:
-        waiting.setdefault(blind.needs, {})[blind.rule] = None
-    return {needs: list(rules) for needs, rules in waiting.items()}
+        for need in blind.needs.split("; "):
+            waiting.setdefault(need, {})[blind.rule] = None
+    return {needs: list(waiting[needs]) for needs in sorted(waiting, key=lambda each: -len(waiting[each]))}
+
+
+def waiting_words(rules: Sequence[str]) -> str:
+    """'chip-too-thin, chip-too-thick', or '35 rules (bores-with-router-bit, ... and 32 more)'."""
+    if len(rules) <= RULES_NAMED:
+        return ", ".join(rules)
+    named = ", ".join(rules[: RULES_NAMED - 1])
+    return f"{count(len(rules), 'rule')} ({named} and {len(rules) - RULES_NAMED + 1} more)"
 
 
 def short_fingerprint(fingerprint: str) -> str:

@@ -18,6 +18,8 @@ from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_R
 from gclint.tables.program import BEHIND_END, FLOW, decode
 from gclint.tables.setup import Tool
 
+MOST_NAMED = 8  # tools that a question names
+
 
 def _faults(name: str) -> Build:
     def build(chain: Chain) -> Column:
@@ -181,7 +183,9 @@ TOOLS = Table(
                                lambda c: np.array([bool(shape) and tool is not None and shape != tool.shape
                                                    for (_, shape), tool in zip(_comment_tools(c),
                                                    (c.tool(n) for n in _used(c)))], dtype=bool)),
-        "others_declared": number("", "number of tools that are declared by hand", lambda c: _by_hand(c)),
+        "others_declared": number("", "number of tools that are declared by hand", lambda c: len(_by_hand(c))),
+        "declared_tools": text("the tools that are declared by hand, in words; empty if none is",
+                               lambda c: _by_hand_words(c)),
     },
     lambda c: len(_used(c)),
     _used,
@@ -189,8 +193,16 @@ TOOLS = Table(
 )  # fmt: skip
 
 
-def _by_hand(chain: Chain) -> int:
-    return sum(not tool.declared_in.startswith("comment") for tool in chain.setup.tools.values())
+def _by_hand(chain: Chain) -> list[Tool]:
+    tools = chain.setup.tools
+    return [tools[n] for n in sorted(tools) if n >= 0 and not tools[n].declared_in.startswith("comment")]
+
+
+def _by_hand_words(chain: Chain) -> str:
+    """'1 (eighth down-cut), 3 (flat, 3 mm)'."""
+    tools = _by_hand(chain)
+    named = [f"{tool.number} ({tool.name or f'{tool.shape}, {tool.diameter:g} mm'})" for tool in tools[:MOST_NAMED]]
+    return ", ".join([*named, *([f"{len(tools) - MOST_NAMED} more"] if len(tools) > MOST_NAMED else [])])
 
 
 # axes: X, Y, Z

@@ -16,6 +16,7 @@ from gclint.knowledge.numbers import model_number
 from gclint.tables.setup import GRADES, HELICES, SHAPES, Axes, Tool
 
 _MATERIAL = "the material (`material` in job.toml, or --material)"
+TOOL = "the tool (`[[tool]]` in shop.toml, or --tool)"
 STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
@@ -238,7 +239,7 @@ def _limit(name: str, side: str = "high") -> Callable[[Chain, int], float | None
 
 def tool_facts(tool_of: Build) -> dict[str, Fact]:
     """Facts of the row's tool and of its windows in this material."""
-    tool = "the tool (`[[tool]]` in shop.toml, or --tool)"
+    tool = TOOL
     numbers = (
         ("diameter", "mm", "cutting diameter", tool),
         ("flutes", "", "number of flutes", "`flutes` of the tool (or `2fl` in --tool)"),

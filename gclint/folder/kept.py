@@ -172,7 +172,7 @@ class Kept:
 
     def _write(self, key: str, kind: str, payload: bytes) -> None:
         path = self._path(key, kind)
-        beside = f"{path}.{os.getpid()}.new"
+        beside = f"{path}.{os.urandom(8).hex()}.new"  # others may write the same entry now, on this host or another
         try:
             handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
         except FileNotFoundError:

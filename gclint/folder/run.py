@@ -20,7 +20,7 @@ from gclint.folder.chains import Chains, Place
 from gclint.folder.crew import Crew, Job
 from gclint.folder.kept import Kept
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
-from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
+from gclint.folder.source import STANDARD_INPUT, read_bytes
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.shelf import Shelf
@@ -164,7 +164,7 @@ def tried(task: Task, shelf: Shelf | None = None) -> Tried:
         try:
             data = read_bytes(task.source.name)
             content = hashlib.sha256(data).hexdigest()
-            done = run(data, task.source.shown, task.options, path_of(task.source.name), shelf=shelf)
+            done = run(data, task.source.shown, task.options, task.source.path, shelf=shelf)
             outcome = outcome_of(done, tuple(heard))
         except NoProgram as problem:
             outcome = outcome_of_problem(problem, task.source, tuple(heard))

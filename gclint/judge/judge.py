@@ -15,6 +15,7 @@ from gclint.facts import setup as facts_setup
 from gclint.facts.chain import Chain
 from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
+from gclint.judge.following import follow, with_ids
 from gclint.judge.grouping import findings_of, grades_of
 from gclint.judge.hanging import entry_of, take_out
 from gclint.judge.hits import Hits
@@ -23,12 +24,13 @@ from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.packs import house
 from gclint.packs.load import check_together, load_pack
 from gclint.packs.pack import Pack, Rule
+from gclint.setup.toolbox import needs_in_collet
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.assumption import Assumption
 from gclint.tables.cutting import Cutting
 from gclint.tables.engagement import Engagement
 from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
-from gclint.tables.motion import Motion
+from gclint.tables.motion import RAPID, Motion
 from gclint.tables.program import Program
 from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
@@ -40,6 +42,8 @@ NEED_STOCK_MODEL = ("pieces", "entries", "passes")
 
 # What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
 Z_ZERO = "where Z zero lies (`z_zero` in job.toml): no cut goes below Z0, so the stock's top may be anywhere"
+Z_ZERO_OF_RAPIDS = "where Z zero lies (`z_zero` in job.toml): no move at feed shows where the stock's top is"
+THE_TOOL = ("the tool", facts_setup.TOOL)
 THE_BLANK = (NEEDS_STOCK, facts_setup.STOCK, facts_part.STOCK)
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
@@ -122,7 +126,8 @@ def judge(
     findings += entries
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(chain, rules, missing)
-    ranked = tuple(sorted(findings, key=_rank))
+    ranked = follow(with_ids(sorted(findings, key=_rank)), _entry_packs(chosen, hanging))
+    ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
     return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes), assumed)
@@ -279,9 +284,13 @@ def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJ
     """One row per rule; what it needs, joined."""
     blank = chain.setup.stock
     lacks_zero = blank is not None and blank.size is not None and blank.top is None and chain.setup.z_zero is None
+    feeds = bool((chain.motion.kind != RAPID).any())
+    uncalled = -1 in chain.tools and -1 not in chain.setup.tools
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
-        told = Z_ZERO if lacks_zero and need in THE_BLANK else need
+        told = (Z_ZERO if feeds else Z_ZERO_OF_RAPIDS) if lacks_zero and need in THE_BLANK else need
+        if uncalled and need in THE_TOOL:
+            told = needs_in_collet(chain.setup.tools)
         rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
         NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())

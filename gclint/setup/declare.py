@@ -27,6 +27,7 @@ class Options(Struct, frozen=True):
     shop: str | None = None
     job: str | None = None
     fail_at: str | None = None
+    dial: str | None = None  # the mark that is set, over the job's
     windows: str | None = None  # a shop file whose [windows] stand in for those of the shop
 
 

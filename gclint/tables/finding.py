@@ -7,7 +7,7 @@ import msgspec
 from gclint.tables.setup import UsedFile
 from gclint.tables.setup_sheet import PaperList
 
-SCHEMA_VERSION = "1.3"
+SCHEMA_VERSION = "1.4"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -81,6 +81,8 @@ class Finding(msgspec.Struct, frozen=True):
     regraded: Regraded | None = None
     rests_on: tuple[str, ...] = ()  # what was taken as given (`what` of `assumed`) that this finding rests on
     mendable: bool = False  # `gclint mend` has something to offer for it
+    id: str = ""  # its name in this report: "cuts-table@41"
+    follows: str | None = None  # the `id` of the finding that is its cause, with which it is one entry
 
 
 class Acceptance(msgspec.Struct, frozen=True):

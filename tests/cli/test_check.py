@@ -71,7 +71,7 @@ def test_the_same_input_gives_the_same_report(program: Path, gclint: Gclint) -> 
 
 
 def test_plain_text_when_piped(program: Path, process: Process) -> None:
-    done = process("-m", "gclint.cli", "check", str(program), *DECLARED)
+    done = process("-m", "gclint", "check", str(program), *DECLARED)
     assert done.stderr == ""
     assert "\x1b" not in done.stdout
     assert max(map(len, done.stdout.splitlines())) <= 80
@@ -79,7 +79,7 @@ def test_plain_text_when_piped(program: Path, process: Process) -> None:
 
 
 def test_standard_input(program: Path, process: Process) -> None:
-    done = process("-m", "gclint.cli", "check", "-", *DECLARED, "--as", "json", input=program.read_text())
+    done = process("-m", "gclint", "check", "-", *DECLARED, "--as", "json", input=program.read_text())
     assert done.returncode == 0
     assert json.loads(done.stdout)["programs"][0]["path"] == "standard input"
 
@@ -141,7 +141,7 @@ def test_a_failing_room_is_one_finding_and_exit_code_2(
 
 
 def test_a_reader_that_goes_away_is_no_error(program: Path) -> None:
-    script = f"{sys.executable} -m gclint.cli check {program} {program} | head -c 10"
+    script = f"{sys.executable} -m gclint check {program} {program} | head -c 10"
     root = Path(__file__).parents[2]
     done = subprocess.run(["sh", "-c", script], cwd=root, capture_output=True, text=True, timeout=120, check=False)
     assert "Traceback" not in done.stderr

@@ -91,7 +91,7 @@ def test_a_page(plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.Mo
 @pytest.mark.parametrize(
     ("form", "broken"),
     [("json", "gclint.report.machine.json_out.encoded"), ("junit", "gclint.report.machine.junit_out._case"),
-     ("sarif", "gclint.report.machine.sarif_out._message")],
+     ("sarif", "gclint.report.machine.sarif_out.message_of")],
 )  # fmt: skip
 def test_a_form_for_machines(
     plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, form: str, broken: str

@@ -42,7 +42,7 @@ def test_a_bad_program_is_told_and_the_others_go_on(tmp_path: Path) -> None:
         "ben/part2.nc": "problem",
     }  # fmt: skip
     assert made["anna/empty.nc"].says == "this file is empty; there is nothing to check"
-    assert "job.toml, line 2, column 10: z_zero" in made["ben/part0.nc"].says
+    assert "job.toml:2:10: z_zero" in made["ben/part0.nc"].says
     assert "3D printer" in made["anna/vase.gcode"].says
 
 

@@ -113,7 +113,7 @@ def test_the_same_input_gives_the_same_bytes(job_folder: Path, form: tuple[str, 
         text = (job_folder / f"shop{shop}.toml").read_text()
         (job_folder / "shop.toml").write_text(text)
         done = subprocess.run(
-            [sys.executable, "-m", "gclint.cli", "check", "a.nc", "b.nc", "--material", "beech", *form],
+            [sys.executable, "-m", "gclint", "check", "a.nc", "b.nc", "--material", "beech", *form],
             cwd=job_folder, capture_output=True, check=False,
             env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT)},
         )  # fmt: skip

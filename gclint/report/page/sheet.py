@@ -21,6 +21,7 @@ from gclint.digest.sheet_words import (
     graded_words,
     house_words,
     in_units,
+    is_entry,
     material_words,
     not_judged_by_need,
     open_findings,
@@ -254,7 +255,7 @@ def _brief(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
 
 
 def _mild(checked: Checked) -> str:
-    mild = sum(f.grade == "consider" and f.accepted is None for f in checked.findings)
+    mild = sum(f.grade == "consider" and is_entry(f) for f in checked.findings)
     return f"{count(mild, 'thing')} to consider: the sheet for the author tells." if mild else ""
 
 

@@ -5,12 +5,14 @@ from __future__ import annotations
 import io
 import os
 from collections.abc import Sequence
-from typing import TextIO
+from typing import Literal, TextIO
 
 from rich.console import Console
 from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
+
+from gclint.screen import COLOUR
 
 PLAIN_WIDTH = 80
 MOST_WIDTH = 100
@@ -41,7 +43,7 @@ class Paper:
         self.legend_given = False
         self.console = Console(
             file=io.StringIO(), width=self.width, force_terminal=colour, no_color=not colour,
-            color_system="truecolor" if record else "auto" if colour else None, record=record,
+            color_system="truecolor" if record else _colours() if colour else None, record=record,
             highlight=False, markup=False, emoji=False, legacy_windows=False,
         )
 
@@ -113,9 +115,19 @@ class Paper:
         self.console.print(Padding(table, (0, 0, 0, indent)))
 
 
+def _colours() -> Literal["auto", "standard"]:
+    """What a terminal says that it can; the least where it says nothing, which is asked only with --color always."""
+    return "standard" if os.environ.get("TERM", "dumb") in ("dumb", "unknown", "") else "auto"
+
+
 def paper_for(stream: TextIO) -> Paper:
-    """Width and colour for a stream: a terminal's own width to 100 columns, 80 plain ones for anything else."""
-    if not stream.isatty() or os.environ.get("TERM") == "dumb":
-        return Paper()
+    """Width and colour for a stream: a terminal's own width to 100 columns, else what COLUMNS says or 80.
+
+    Colour goes to a terminal, unless NO_COLOR is set or TERM is "dumb"; --color decides otherwise.
+    """
+    wanted, dumb = COLOUR.get(), os.environ.get("TERM") == "dumb"
+    if not stream.isatty() or dumb:
+        said = os.environ.get("COLUMNS", "")
+        return Paper(int(said) if said.isdecimal() and len(said) < 6 else PLAIN_WIDTH, colour=wanted == "always")
     columns = Console(file=stream).width
-    return Paper(columns, colour=not os.environ.get("NO_COLOR"))
+    return Paper(columns, colour=wanted == "always" or (wanted == "auto" and not os.environ.get("NO_COLOR")))

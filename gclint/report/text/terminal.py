@@ -15,6 +15,7 @@ from gclint.digest.sheet_words import (
     graded_words,
     house_words,
     in_units,
+    is_entry,
     material_words,
     not_judged_by_need,
     quoted,
@@ -26,6 +27,7 @@ from gclint.digest.sheet_words import (
     title_words,
     tool_name,
     verdict,
+    waiting_words,
     where_words,
     window_words,
 )
@@ -61,7 +63,7 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
+    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
     if mendable:
         paper.blank()
         said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
@@ -84,7 +86,7 @@ def bare(checked: Checked) -> str:
     lines = [
         f"{finding.grade}: line {finding.worst_line}: {finding.rule}: {clean(finding.happens)}"
         for finding in checked.findings
-        if finding.accepted is None
+        if is_entry(finding)
     ]
     return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
 
@@ -208,7 +210,7 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
         paper.blank()
         paper.heading("NOT JUDGED")
         for needs, rules in not_judged_by_need(checked).items():
-            paper.bullet(f"{', '.join(rules)}: needs {needs}")
+            paper.bullet(f"{waiting_words(rules)}: needs {needs}")
     house = house_words(checked)
     if house:
         paper.blank()

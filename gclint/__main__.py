@@ -1,4 +1,4 @@
-"""`python -m gclint.cli`, where the script is not installed"""
+"""`python -m gclint`, where the script is not on the PATH"""
 
 from gclint.cli.main import main
 
