@@ -86,7 +86,7 @@ class Server(LanguageServer):
         document.work = asyncio.get_running_loop().create_task(self._work(document, 0.0 if at_once else PAUSE))
 
     def begin_users(self, changed: str) -> None:
-        """Check anew every other document that may use this one: programs that asked for it, declarations for another."""
+        """Check anew what may use this document: programs that asked for it, and declarations for another of them."""
         path = path_of(changed)
         for uri, document in list(self.open.items()):
             if uri == changed:
