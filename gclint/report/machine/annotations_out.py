@@ -6,6 +6,7 @@ By the runner's own library (github.com/actions/toolkit, packages/core/src/comma
 from __future__ import annotations
 
 from gclint.digest.sheet_words import is_entry
+from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.uri import plain_place
@@ -18,7 +19,7 @@ IN_PROPERTY = (*IN_MESSAGE, (":", "%3A"), (",", "%2C"))
 
 
 class Annotations:
-    """Takes runs one by one. What is accepted is left away."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away."""
 
     maker = None
 
