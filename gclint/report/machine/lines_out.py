@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from gclint.digest.sheet_words import is_entry
-from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.run import Run

@@ -11,6 +11,7 @@ from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
     UNIT_WORDS,
     accepted_words,
+    assumed_by_reason,
     by_grade,
     found_words,
     graded_words,
@@ -224,8 +225,9 @@ def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+        for because, taken in assumed_by_reason(checked).items():
+            said = "; ".join(f"{each.what}: {each.value}" for each in taken)
+            paper.bullet(gloss(f"{said}, because {because}"))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
