@@ -6,7 +6,6 @@ By the runner's own library (github.com/actions/toolkit, packages/core/src/comma
 from __future__ import annotations
 
 from gclint.digest.sheet_words import is_entry
-from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.uri import plain_place

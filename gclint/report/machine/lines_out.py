@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from gclint.digest.sheet_words import is_entry
-from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.run import Run
 
 
 class Lines:
-    """Takes runs one by one. What is accepted, or told with its cause, is left away;
-    what was not judged says so in the place of a grade."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    says so in the place of a grade.
+    """
 
     maker = None
 

@@ -13,7 +13,6 @@ import msgspec
 
 from gclint.digest.sheet_words import is_entry
 from gclint.plain import json_text, plain
-from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.sarif_out import cause_key, hashed
@@ -27,8 +26,9 @@ CATEGORY = "Bug Risk"  # of those the specification has, the one that fits
 
 
 class Quality:
-    """Takes runs one by one. What is accepted, or told with its cause, is left away;
-    what was not judged is one issue of a program."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    is one issue of a program.
+    """
 
     maker = None
 
