@@ -8,6 +8,7 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
+from gclint.digest.margin_words import margin_words, mark_words
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.sheet_words import (
     NO_FILES,
@@ -370,6 +371,10 @@ def _tool_rows(
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
     if depth := depth_words(facts, lengths):
         rows.append(("depth", [depth]))
+    if marks := mark_words(row.marks, lengths):
+        rows.append(("dial", [f"which mark is set is not said (--dial): {marks}"]))
+    if margins := margin_words(row, lengths):
+        rows.append(("margins", margins))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]
