@@ -29,7 +29,7 @@ if TYPE_CHECKING:
 
 MOST_ROUNDS = 12
 MOST_LINES_TRIED = 2_000_000  # lines of all tries together
-FEW_TRIES, MOST_TRIES = 6, 60
+FEW_TRIES, MOST_TRIES = 6, 30
 MOST_REPAIRS = 2  # of one try
 MOST_PLACES = 2000  # offers of one round
 

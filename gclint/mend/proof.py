@@ -188,6 +188,8 @@ def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float, 
         if name == "flags":
             was, now = was & ~np.uint16(LIFT_UNKNOWN), now & ~np.uint16(LIFT_UNKNOWN)
         odd = was != now
+        if name == "offset":  # G54 said where no offset was: the one that was in force all along
+            odd &= ~((was == 0) & (now == 540))
         if name == "spindle" and starts:
             odd &= ~(np.isin(was, (0, 2)) & (now == 1))
         if odd.any():
@@ -418,16 +420,20 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
 
 def _faults(original: Case, copy: Case) -> list[Failure]:
     """A copy writes nothing that cannot be read, or that its controller refuses or passes over."""
-    counts = []
+    counts, places = [], []
     for case in (original, copy):
         kinds = np.concatenate((case.program.faults.kind, case.motion.faults.kind)).astype(np.int64)
+        lines = np.concatenate((case.program.faults.line, case.motion.faults.line)).astype(np.int64)
         counts.append(np.bincount(kinds, minlength=len(KINDS)))
+        places.append((kinds, lines))
     more = np.flatnonzero(counts[1] > counts[0])
-    return (
-        [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}")]
-        if len(more)
-        else []
-    )
+    if not len(more):
+        return []
+    kinds, lines = places[1]
+    own = lines[(kinds == more[0]) & (lines >= 1) & (lines <= copy.draft.lines)]
+    new = own[copy.draft.changed[own - 1]]
+    at = tuple(sorted(set(copy.draft.anchor[new - 1].tolist())))
+    return [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}", at)]
 
 
 def anchors(case: Case, finding: Finding) -> frozenset[int]:
