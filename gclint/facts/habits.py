@@ -15,10 +15,11 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, distinct, firsts, numbered
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Build, Table, number, text
+from gclint.faults import CODE
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import ARC_CW, CYCLE, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID
 
-SORTS = ("coordinate", "depth", "feed", "speed", "step")
+SORTS = ("coordinate", "depth", "feed", "speed", "step", "arc")
 KINDS = ("digit", "sign", "swapped", "skipped")
 MOST_CANDIDATES = 400  # of one axis; a program with more extremes than this has no habit
 MOST_ROWS = 50
@@ -41,9 +42,9 @@ class Oddity(NamedTuple):
 @once
 def oddities(chain: Chain) -> list[Oddity]:
     """Every word that stands against its like, in the order of the lines; one a line."""
+    found: dict[int, Oddity] = {one.line: one for one in _arc_slips(chain)}
     if not int(model_number("habit_least")) <= len(chain.motion) <= MOST_MOVES:
-        return []
-    found: dict[int, Oddity] = {}
+        return [found[line] for line in sorted(found)]
     finders: tuple[Callable[[Chain], Iterator[Oddity]], ...] = (
         _depths, _coordinates, _swapped, _feeds, _speeds, _steps
     )
@@ -104,6 +105,52 @@ def _typical(chain: Chain) -> Floats:
     at = np.minimum(np.arange(len(windows))[:: max(1, half // 2)] + half, len(feeds) - 1)
     made[:] = np.interp(np.arange(len(m)), feeds[at], middle)
     return made
+
+
+# ---- arcs
+
+
+def _arc_slips(chain: Chain) -> Iterator[Oddity]:
+    """A word of an arc that does not close, where one other sign, point or order of letters alone closes it."""
+    m, p = chain.motion, chain.program
+    lines = distinct(m.faults.line[m.faults.kind == CODE["arc-does-not-close"]]).tolist()
+    for line in lines[:MOST_ROWS]:
+        before = int(np.searchsorted(m.line, line)) - 1  # in the order of the text, as no loop is looked at
+        block = int(np.searchsorted(p.block_line, line))
+        if m.followed is not None or before < 0 or block >= len(p.block_line) or int(p.block_line[block]) != line:
+            continue
+        x0, y0 = float(m.x1[before]), float(m.y1[before])
+        unit = 25.4 if m.flags[before] & INCH else 1.0
+        words = range(int(p.block_word[block]), int(p.block_word[block + 1]))
+        named = {chr(int(p.word_letter[w])): float(p.word_value[w]) * unit for w in words}
+        said = {letter: value for letter, value in named.items() if letter in "XYIJ"}
+        if not {"I", "J"} & set(said) or not np.isfinite([x0, y0, *said.values()]).all() or int(m.plane[before]) != 17:
+            continue
+        closing = [(kind, letter, to) for kind, letter, to, other in _rewritten(said) if _closes(other, x0, y0)]
+        if len(closing) == 1:
+            kind, letter, to = closing[0]
+            yield Oddity("arc", kind, letter, line, before, said[letter], to, 1)
+
+
+def _rewritten(said: dict[str, float]) -> Iterator[tuple[str, str, float, dict[str, float]]]:
+    """(kind, letter, its other number, all words with it) for each single slip of an arc's words."""
+    for letter, value in said.items():
+        if value:
+            yield "sign", letter, -value, said | {letter: -value}
+            for power in (10.0, 100.0, 1000.0):
+                yield "digit", letter, value / power, said | {letter: value / power}
+                yield "digit", letter, value * power, said | {letter: value * power}
+    for a, b in (("X", "Y"), ("I", "J")):
+        if a in said and b in said and said[a] != said[b]:
+            yield "swapped", a, said[b], said | {a: said[b], b: said[a]}
+
+
+def _closes(said: dict[str, float], x0: float, y0: float) -> bool:
+    x, y = said.get("X", x0), said.get("Y", y0)
+    i, j = said.get("I", 0.0), said.get("J", 0.0)
+    radius = float(np.hypot(i, j))
+    near = model_number("slip_closes")
+    return radius > 5 * near and abs(float(np.hypot(x - x0 - i, y - y0 - j)) - radius) <= near
 
 
 # ---- coordinates
@@ -439,7 +486,7 @@ def _coded(name: str, words: tuple[str, ...]) -> Build:
     return build
 
 
-LETTERS = ("X", "Y", "Z", "F", "S")
+LETTERS = ("X", "Y", "Z", "F", "S", "I", "J")
 ODDITIES = Table(
     "oddities",
     "words whose number stands against all its like in the same program",
