@@ -404,7 +404,7 @@ def _dips(chain: Chain) -> Iterator[Oddity]:
     least = max(1.0, model_number("habit_dip") * usual)
     with np.errstate(invalid="ignore"):
         odd = travels[:-1] & travels[1:] & (drop > least) & (rise > least) & (m.z0[:-1] < 0)
-        odd &= np.abs(m.z1[1:] - m.z0[:-1]) < 0.2 * np.minimum(drop, rise)
+        odd &= np.abs(m.z1[1:] - m.z0[:-1]) < 0.3 * np.minimum(drop, rise)
     rows = np.flatnonzero(odd)
     if len(rows) > 1:
         return
