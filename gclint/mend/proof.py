@@ -414,7 +414,7 @@ def _sides(case: Case) -> _Sides:
     mine = move[rows]
     middle = (pieces.start[rows] + pieces.end[rows]) / 2
     x, y, _ = points_at(m, mine, middle) if len(rows) else (np.zeros(0),) * 3
-    narrow = pieces.ae[rows] < NARROW * 2 * radius[mine]
+    narrow = (pieces.ae[rows] < NARROW * 2 * radius[mine]) & (np.abs(pieces.climb[rows] - 0.5) > 0.4)
     square = np.stack((np.floor(x / WALL), np.floor(y / WALL)), axis=1).astype(np.int64)
     volume, climb = pieces.removed[rows].astype(np.float64), pieces.climb[rows].astype(np.float64)
     return _Sides(m.line[mine].astype(np.int64), square, volume, climb, narrow)

@@ -10,6 +10,7 @@ from markupsafe import Markup, escape
 
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.sheet_words import (
+    MENDS,
     NO_FILES,
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
@@ -284,6 +285,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),
         "graded": graded_words(finding),
+        "mends": MENDS if finding.mendable and finding.accepted is None else "",
         "excerpt": _excerpt(finding.worst_line, run),
         "beside": finding.beside,
     }  # fmt: skip

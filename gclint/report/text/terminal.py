@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from rich.text import Text
 
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
     by_grade,
@@ -62,11 +63,6 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -144,6 +140,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and finding.accepted is None:
+        paper.field("mend", MENDS, INDENT)
 
 
 def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
