@@ -21,7 +21,7 @@ FLOORS = (
     "toml", "tables", "knowledge", "cards", "program", "setup", "motion", "stock", "cutting",
     "language", "facts", "packs", "advice", "judge", "run",
     "digest", "report.templates", "report.text", "report.answers", "report.machine", "report.picture", "report.page",
-    "shelf", "earlier", "check", "prove", "teach", "folder", "trial", "mend", "library", "cli", "check_wheel",
+    "shelf", "earlier", "check", "prove", "teach", "folder", "trial", "mend", "library", "editor", "cli", "check_wheel",
 )  # fmt: skip
 FLOOR = {name: number for number, names in enumerate(FLOORS) for name in names.split()}
 

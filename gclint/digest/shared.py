@@ -10,7 +10,7 @@ from pathlib import Path
 
 import msgspec
 
-from gclint.digest.sheet_words import title_words
+from gclint.digest.sheet_words import is_entry, title_words
 from gclint.run import Run
 from gclint.tables.finding import Finding
 from gclint.tables.setup import GRADES
@@ -76,7 +76,7 @@ class Shared:
         folder = self.whose(run.checked.path)
         here: dict[tuple[str, str, str], list[Finding]] = {}
         for finding in run.checked.findings:
-            if finding.accepted is None:
+            if is_entry(finding):
                 here.setdefault((finding.rule, finding.grade, wording(finding)), []).append(finding)
         for key, findings in here.items():
             self._cause(key, findings, run)

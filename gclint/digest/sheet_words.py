@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from gclint.digest.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
+from gclint.later import Later
 from gclint.run import Run
-from gclint.tables.finding import Checked, Finding, Limits, SetWord
+from gclint.tables.finding import AssumedOut, Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
 
 LINES_NAMED = 6
@@ -22,7 +23,7 @@ UNIT_WORDS = {
 
 def verdict(checked: Checked) -> str:
     """The closing sentences; they never call a program safe."""
-    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    by_grade = {g: sum(f.grade == g and is_entry(f) for f in checked.findings) for g in GRADE_WORDS}
     if any(f.rule == "internal-error" for f in checked.findings):
         first = "gclint itself failed on part of this program, which nobody has judged."
     elif by_grade["halt"]:
@@ -42,15 +43,20 @@ def verdict(checked: Checked) -> str:
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
 
 
+def is_entry(finding: Finding) -> bool:
+    """Whether it is told for itself: accepted by nobody, and no follower of another finding."""
+    return finding.accepted is None and finding.follows is None
+
+
 def open_findings(checked: Checked) -> tuple[Finding, ...]:
-    """Findings that nobody has accepted, in the order in which sheets number them."""
+    """Entries: findings that nobody has accepted and that follow from no other, in the order of their numbers."""
     return tuple(finding for _, of_grade in by_grade(checked) for finding in of_grade)
 
 
 def by_grade(checked: Checked) -> Iterator[tuple[str, list[Finding]]]:
     """(grade, its findings that nobody has accepted), worst first, without grades that have none."""
     for grade in GRADES:
-        of_grade = [f for f in checked.findings if f.grade == grade and f.accepted is None]
+        of_grade = [f for f in checked.findings if f.grade == grade and is_entry(f)]
         if of_grade:
             yield grade, of_grade
 
@@ -65,12 +71,45 @@ def failing(checked: Checked, fail_at: str) -> list[Finding]:
 
 
 def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
-    """What is needed, each with the rules that wait for it, that for which most of them wait first."""
+    """What is needed, each with the rules that wait for it, that for which most of them wait first.
+
+    Keys of one table of a declaration are told together.
+    """
     waiting: dict[str, dict[str, None]] = {}
+    keys: dict[str, dict[str, None]] = {}
+    tools = {row.tool for row in checked.tools}
     for blind in checked.not_judged:
         for need in blind.needs.split("; "):
-            waiting.setdefault(need, {})[blind.rule] = None
-    return {needs: list(waiting[needs]) for needs in sorted(waiting, key=lambda each: -len(waiting[each]))}
+            table, wanted = _keys_of(need, len(tools) == 1)
+            keys.setdefault(table, {}).update(dict.fromkeys(wanted))
+            waiting.setdefault(table, {})[blind.rule] = None
+    told = {table: table.format(", ".join(f"`{key}`" for key in keys[table])) if keys[table] else table
+            for table in waiting}  # fmt: skip
+    return {told[table]: list(waiting[table]) for table in sorted(waiting, key=lambda each: -len(waiting[each]))}
+
+
+_OF_TOOL = Later(r"of (the tool|tool \d+) in shop\.toml")
+_OF_TABLE = Later(r"\[(machine|spindle)\]")
+_BACKTICKED = Later(r"`([^`]+)`")
+
+
+def _keys_of(need: str, one_tool: bool) -> tuple[str, list[str]]:
+    """('{} of the tool in shop.toml', its keys), where keys of a table of shop.toml are needed; else (need, [])."""
+    of_tool, of_table = _OF_TOOL.search(need), _OF_TABLE.search(need)
+    words = [word.rpartition("] ")[2] for word in _BACKTICKED.findall(need)]
+    if of_tool and words:
+        return f"{{}} of {'the tool' if one_tool else of_tool[1]} in shop.toml", words
+    if of_table and words:
+        return f"{{}} of [{of_table[1]}] in shop.toml", words
+    return need, []
+
+
+def assumed_by_reason(checked: Checked) -> dict[str, list[AssumedOut]]:
+    """What is taken as given, by the reason."""
+    taken: dict[str, list[AssumedOut]] = {}
+    for each in checked.assumed:
+        taken.setdefault(each.because, []).append(each)
+    return taken
 
 
 def waiting_words(rules: Sequence[str]) -> str:

@@ -378,13 +378,24 @@ ENTRIES = Table(
 
 
 def _waited(chain: Chain) -> Floats:
-    """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent); else infinite.
+    return _waits(chain)[0]
+
+
+def _waited_surely(chain: Chain) -> Floats:
+    return _waits(chain)[1]
+
+
+@once
+def _waits(chain: Chain) -> tuple[Floats, Floats]:
+    """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent), and the part of
+    them that is known; else infinite.
 
     Where the time of some travel is unknown: the known part if that is enough, else the most it can be if that is not
     enough either, else NaN.
     """
     m, moves = chain.motion, np.asarray(_pass_move(chain), dtype=np.int64)
     waited = np.full(len(moves), np.inf)
+    surely = waited.copy()
     kinds = m.event_kind
     turning = False
     need = chain.setup.spindle.spin_up or 0.0
@@ -404,11 +415,12 @@ def _waited(chain: Chain) -> Floats:
         last = int(np.searchsorted(m.event_move, until, side="right"))
         seconds = chain.clock[until] - chain.clock[start] + dwelt[last] - dwelt[event]
         seconds += _before_piece(chain, first, until)
+        surely[first] = min(surely[first], seconds)
         if seconds < need and chain.untimed[until] > chain.untimed[start]:
             longest = seconds + _longest_rapids(chain, start, until)
             seconds = longest if longest < need else np.nan
         waited[first] = min(waited[first], seconds) if seconds == seconds else np.nan
-    return waited
+    return waited, surely
 
 
 def _longest_rapids(chain: Chain, start: int, until: int) -> float:
@@ -491,6 +503,8 @@ PASSES = Table(
         "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start",
                          _waited,
                          "the machine's rapid rates (`[machine] rapid` in shop.toml)", _waited_needs),
+        "waited_surely": number("s", "of that time the part that is known, without travel whose time is not",
+                                _waited_surely),
     },
     lambda c: len(c.engagement.passes),
     lambda c: c.engagement.passes.tool,

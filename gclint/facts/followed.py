@@ -8,8 +8,9 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.columns import Bools, Column, one_of
-from gclint.facts.chain import Chain, once
-from gclint.facts.fact import Build, Table, number, text
+from gclint.facts.chain import ON, Chain, once
+from gclint.facts.cut import shared
+from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
 
@@ -103,6 +104,37 @@ def _column(name: str, kind: type) -> Build:
 def _causes(chain: Chain) -> tuple[Column, tuple[str, ...]]:
     return np.array([CAUSES.index(row.cause) for row in unfollowed(chain)], dtype=np.int32), CAUSES
 
+
+@once
+def _unseen(chain: Chain) -> Column:
+    """[rows] the first of each run of feed moves that could not be followed and whose tool, spindle and S are the same.
+
+    Whether the spindle turns, and how fast, is known there all the same.
+    """
+    m = chain.motion
+    rows = np.flatnonzero(lost(chain))
+    if not len(rows):
+        return rows
+    state = np.stack((m.tool[rows], chain.turning[rows], np.nan_to_num(m.speed[rows]) > 0))
+    begins = np.concatenate(([True], (np.diff(state) != 0).any(axis=0)))
+    return rows[begins]
+
+
+UNSEEN = Table(
+    "unseen_feeds",
+    "runs of feed moves whose place could not be followed, though the state of the spindle is known",
+    {
+        **shared(_unseen),
+        "turning": truth("whether the spindle turns", lambda c: c.turning[_unseen(c)] == 1),
+        "ever_started": truth("whether the program starts the spindle anywhere",
+                              lambda c: bool(one_of(c.motion.event_kind, ON).any())),
+        "speed_given": truth("whether a speed above zero is in force",
+                             lambda c: np.nan_to_num(c.motion.speed[_unseen(c)]) > 0),
+    },
+    lambda c: len(_unseen(c)),
+    lambda c: c.motion.tool[_unseen(c)],
+    _unseen,
+)
 
 UNFOLLOWED = Table(
     "unfollowed",

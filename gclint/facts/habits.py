@@ -291,9 +291,28 @@ def _turned_up(chain: Chain, rows: Column, v: Floats) -> Iterator[Oddity]:
         like = int(np.count_nonzero(np.abs(deep + z) <= 1e-3))
         stays = _level_behind(chain, move, z)
         last = move + stays
-        goes_down = last < len(m) and m.z1[last] < z  # an approach before the plunge
-        if like and not (stays == 1 and goes_down) and np.count_nonzero(heights == round(z, 3)) == stays:
+        # an approach before the plunge comes from above and goes on down
+        goes_down = last < len(m) and m.z1[last] < z and not m.z0[move] < z
+        alone = np.count_nonzero(heights == round(z, 3)) == stays and not (stays == 1 and goes_down)
+        if like and (alone or _up_between_rapids(chain, move) or _pops_up(chain, move, z)):
             yield Oddity("depth", "sign", "Z", int(m.line[move]), move, z, -z, like)
+
+
+def _up_between_rapids(chain: Chain, move: int) -> bool:
+    """Whether one feed move between two rapids goes straight up, or nowhere, above Z0: a hole that is never made."""
+    m = chain.motion
+    if not 0 < move < len(m) - 1 or m.kind[move - 1] != RAPID or m.kind[move + 1] != RAPID:
+        return False
+    still = m.x0[move] == m.x1[move] and m.y0[move] == m.y1[move]
+    return bool(still and m.z0[move] >= 0 and m.z1[move] >= m.z0[move] and m.z1[move + 1] >= 0)
+
+
+def _pops_up(chain: Chain, move: int, z: float) -> bool:
+    """Whether a feed move leaves a depth for the same height above Z0, and the next one goes back to that depth."""
+    m = chain.motion
+    if not 0 < move < len(m) - 1 or m.kind[move + 1] == RAPID:
+        return False
+    return bool(abs(m.z0[move] + z) < 1e-3 and abs(m.z1[move + 1] + z) < 1e-3)
 
 
 def _level_behind(chain: Chain, move: int, z: float) -> int:
@@ -306,44 +325,47 @@ def _level_behind(chain: Chain, move: int, z: float) -> int:
 
 
 def _feeds(chain: Chain) -> Iterator[Oddity]:
-    """An F ten times, or a tenth of, what moves of its sort have: straight down, or along."""
+    """An F ten times, or a tenth of, what moves of its sort have: straight down, level, or down a ramp."""
     m = chain.motion
-    word, _ = _words(chain, "F")
     feeds = (m.kind != RAPID) & np.isfinite(m.feed) & np.isfinite(m.length)
     with np.errstate(invalid="ignore", divide="ignore"):
         drop = m.z0 - m.z1
         across = np.hypot(m.x1 - m.x0, m.y1 - m.y0)
         across = np.where(m.kind >= ARC_CW, np.maximum(across, np.abs(m.length) * 0.5), across)
-    sorts = np.where(drop > np.maximum(across, 1e-6), 0, np.where(np.abs(drop) <= across, 1, 2))
-    for sort in (0, 1):
+    # straight down, level, a ramp down, and all that rises: an entry may well go at a tenth of the cutting feed
+    level = np.abs(drop) <= 0.01 * across
+    sorts = np.select((level, drop > np.maximum(across, 1e-6), drop > 0), (1, 0, 2), 3)
+    for sort in (0, 1, 2):
         for tool in chain.tools:
             rows = np.flatnonzero(feeds & (sorts == sort) & (m.tool == tool))
-            yield from _odd_feeds(chain, rows, word)
+            yield from _odd_feeds(chain, rows)
 
 
-def _odd_feeds(chain: Chain, rows: Column, word: Floats) -> Iterator[Oddity]:
+def _odd_feeds(chain: Chain, rows: Column) -> Iterator[Oddity]:
+    """A feed that few moves, or one F word, have, where ten times it or a tenth of it is what the sort has."""
     m = chain.motion
-    if len(rows) < int(model_number("habit_least")):
-        return
-    levels, place = numbered(np.round(m.feed[rows], 3))
-    counts = np.bincount(place)
-    if not 2 <= len(levels) <= 40:
-        return
-    for n, (f, count) in enumerate(zip(levels.tolist(), counts.tolist())):
-        if count > 0.1 * len(rows):
+    _, first = firsts(m.feed_line[rows])
+    times = model_number("habit_feed_apart")
+    for of, least in ((rows, "habit_least"), (rows[first], "habit_least_feeds")):  # by moves, then by words
+        if len(of) < int(model_number(least)):
             continue
-        for factor in (0.1, 10.0):
-            like = int(counts[np.abs(levels - f * factor) <= 0.02 * f * factor].sum())
-            others = np.delete(levels, n)
-            apart = f > 5 * others.max() if factor < 1 else f < 0.2 * others.min()
-            if like < max(3, 3 * count) or not apart:
+        levels, place = numbered(np.round(m.feed[of], 3))
+        counts = np.bincount(place)
+        if not 2 <= len(levels) <= 40:
+            continue
+        for n, (f, count) in enumerate(zip(levels.tolist(), counts.tolist())):
+            if count > max(1, 0.1 * len(of)):
                 continue
-            of = rows[place == n]
-            said = [row for row in of.tolist() if np.isfinite(word[row])]
-            move = said[0] if said else int(of[0])
-            line = int(m.feed_line[move]) or int(m.line[move])
-            yield Oddity("feed", "digit", "F", line, move, float(f), float(f * factor), like)
-            break
+            for factor in (0.1, 10.0):
+                like = int(counts[np.abs(levels - f * factor) <= 0.02 * f * factor].sum())
+                others = np.delete(levels, n)
+                apart = f > times * others.max() if factor < 1 else f < others.min() / times
+                if like < max(3, 3 * count) or not apart:
+                    continue
+                move = int(of[np.flatnonzero(place == n)[0]])
+                line = int(m.feed_line[move]) or int(m.line[move])
+                yield Oddity("feed", "digit", "F", line, move, float(f), float(f * factor), like)
+                break
 
 
 def _speeds(chain: Chain) -> Iterator[Oddity]:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Column, Floats, one_of
+from gclint.columns import Column, Floats, numbered, one_of
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, Z_WORD
@@ -24,6 +24,8 @@ class FeedMode(NamedTuple):
     feed: float
     per_rev: float  # mm per revolution, largest; NaN under G93
     own: float  # share of its moves at feed with an F of their own
+    same: float  # share of them that have the commonest F
+    spread: float  # their longest tenth over their shortest tenth
 
 
 @once
@@ -40,8 +42,21 @@ def feed_modes(chain: Chain) -> list[FeedMode]:
             per_rev = m.feed[rows] / m.speed[rows]
         largest = float(np.fmax.reduce(per_rev, initial=np.nan)) if flag == PER_REV else np.nan
         fastest = float(np.fmax.reduce(m.feed[rows]))
-        made.append(FeedMode(name, _word_line(chain, name, move), move, fastest, largest, own))
+        said = rows[(m.feed_line[rows] == m.line[rows]) & (m.length[rows] > 0)]
+        words = m.feed[said] / m.length[said] if flag == INVERSE_TIME else m.feed[said]
+        same, spread = _constant(words, m.length[said])
+        made.append(FeedMode(name, _word_line(chain, name, move), move, fastest, largest, own, same, spread))
     return made
+
+
+def _constant(words: Floats, lengths: Floats) -> tuple[float, float]:
+    """(share of the F words that are the commonest one, ratio of long moves to short ones); 0 and 1 of fewer than 5."""
+    known = np.isfinite(words) & np.isfinite(lengths)
+    if np.count_nonzero(known) < 5:
+        return 0.0, 1.0
+    _, place = numbered(np.round(words[known], 3))
+    short, long = np.percentile(lengths[known], (10, 90))
+    return float(np.bincount(place).max() / np.count_nonzero(known)), float(long / short)
 
 
 def _word_line(chain: Chain, code: str, move: int) -> int:
@@ -67,6 +82,9 @@ FEEDS = Table(
             words=FEED_MODES),
         "per_rev": number("mm", "largest feed per revolution under G95", _of(feed_modes, "per_rev"), "an S"),
         "own": number("", "share of its moves at feed that carry an F of their own", _of(feed_modes, "own")),
+        "same": number("", "share of these F words that are the commonest one; 0 of fewer than five",
+                       _of(feed_modes, "same")),
+        "spread": number("", "the longest tenth of these moves over the shortest", _of(feed_modes, "spread")),
     },
     lambda c: len(feed_modes(c)),
     lambda c: c.motion.tool[_of(feed_modes, "move", int)(c)],

@@ -16,7 +16,7 @@ from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING
 from gclint.motion.pace import axis_shares
-from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, OTHER_FRAME, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
@@ -94,7 +94,8 @@ def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
     depth = np.full(len(m), -np.inf)
     which = np.full(len(m), -1, dtype=np.int32)
     low, high = np.array([box.low for box in boxes], float), np.array([box.high for box in boxes], float)
-    placed = chain.placed & ((m.flags & (MACHINE | HOME)) == 0)
+    own = (m.flags & (MACHINE | OTHER_FRAME)) == 0  # the way point of a home move is a place like any other
+    placed = own & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
     near = np.flatnonzero(placed & (chain.lowest < high[:, 2].max(initial=-np.inf)))
     if not len(near):
         return depth, which

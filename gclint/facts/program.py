@@ -14,7 +14,7 @@ from gclint.columns import Column, Floats, distinct, one_of
 from gclint.facts.chain import ON, Chain, once
 from gclint.facts.fact import Build, Table, number, text, texts, truth
 from gclint.faults import CODE, KINDS
-from gclint.tables.motion import EVENT, HOME, INCH, MACHINE, RAPID, X_WORD, Y_WORD
+from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, X_WORD, Y_WORD
 from gclint.tables.program import BEHIND_END, FLOW, decode
 from gclint.tables.setup import Tool
 
@@ -312,6 +312,27 @@ def _lowest_feed(chain: Chain) -> float:
     return lowest if np.isfinite(lowest) else np.nan
 
 
+def _lowest_line(chain: Chain) -> float:
+    rows = _feeds(chain)
+    low = chain.lowest[rows]
+    return float(chain.motion.line[rows[np.nanargmin(low)]]) if len(rows) and np.isfinite(low).any() else 1.0
+
+
+def _highest_feed(chain: Chain) -> float:
+    m = chain.motion
+    rows = _feeds(chain)
+    plain = rows[m.flags[rows] & (INVERSE_TIME | PER_REV) == 0]
+    return float(np.fmax.reduce(m.feed[plain], initial=np.nan)) if len(plain) == len(rows) else np.nan
+
+
+def _least_mill(chain: Chain) -> float:
+    tools = [chain.tool(n) for n in _used(chain)]
+    broad = ("flat", "bull-nose", "ball", "facing")
+    if not tools or not all(tool is not None and tool.shape in broad for tool in tools):
+        return np.nan
+    return min(tool.diameter for tool in tools if tool is not None)
+
+
 def _end_depth(chain: Chain) -> float | None:
     """How far below the blank's top the last move leaves the tip, mm; 0 where it ends beside the blank or at home."""
     m, box = chain.motion, chain.box
@@ -477,6 +498,11 @@ PROGRAM = Table(
         "first_feed_line": number("", "line of the first move at feed",
                                   _one(lambda c: float(c.motion.line[_feeds(c)[0]]) if len(_feeds(c)) else 1.0)),
         "lowest": number("mm", "lowest Z of the moves at feed", _one(_lowest_feed), "a Z in the program"),
+        "lowest_line": number("", "line of the first move at feed that reaches that Z", _one(_lowest_line)),
+        "highest_feed": number("mm/min", "highest F of the moves at feed; unknown under G93 and G95",
+                               _one(_highest_feed), "an F in the program"),
+        "least_mill": number("mm", "diameter of the smallest tool that it cuts with, if none is a V tool, a drill or a "
+                             "knife", _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
         "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
         "left_out": truth("whether cuts had to be left out of the stock (tool not declared, place not known)",
                           _one(lambda c: bool(c.engagement.not_judged))),

@@ -40,8 +40,8 @@ def tables() -> dict[str, Table]:
     """Every table by name."""
     made = (
         *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
-        *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, *modes.TABLES,
-        subprograms.SUBPROGRAMS, *runs.TABLES,
+        *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, followed.UNSEEN,
+        *modes.TABLES, subprograms.SUBPROGRAMS, *runs.TABLES,
     )
     return {table.name: table for table in made}
 

@@ -9,9 +9,10 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Build, Table, number, text, truth
+from gclint.facts.finished import surface
 from gclint.facts.followed import lost
 from gclint.knowledge.numbers import model_number
-from gclint.tables.motion import ARC_CCW, ARC_CW, EVENT, RAPID
+from gclint.tables.motion import ARC_CCW, ARC_CW, EVENT, LINE, RAPID
 
 KINDS = ("cut again", "above", "elsewhere")
 
@@ -134,34 +135,53 @@ def _heading(chain: Chain, rows: Column, end: bool) -> tuple[Floats, Floats]:
 
 @once
 def turned_back(chain: Chain) -> Bools:
-    """[moves] arcs that leave the move before, and meet the one after, backward, where the other direction joins both.
+    return _joined(chain)[0]
 
-    Only arcs between two moves at feed, in the XY plane, that are no full circles.
+
+@once
+def _joined(chain: Chain) -> tuple[Bools, int]:
+    """([moves] turned back, how many other arcs of the program join both neighbours smoothly).
+
+    Turned back are arcs, in the XY plane and no full circles, that leave the move before and meet the one after
+    backward, where the other direction joins both. An arc behind a plunge, or before a lift, has one neighbour: there
+    only one that goes round the long way counts.
     """
     m = chain.motion
     made = np.zeros(len(m), bool)
-    if len(m) < 3:
-        return made
     arcs = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-3))
-    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1)]
-    arcs = arcs[(m.kind[arcs - 1] != RAPID) & (m.kind[arcs + 1] != RAPID) & (np.abs(m.sweep[arcs]) < 359)]
+    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1) & (np.abs(m.sweep[arcs]) < 359)]
     # a ramp goes forth and back on its way on purpose
-    arcs = arcs[(np.abs(m.z1[arcs] - m.z0[arcs]) < 1e-6) & (np.abs(m.z1[arcs - 1] - m.z0[arcs - 1]) < 1e-6)]
+    arcs = arcs[np.abs(m.z1[arcs] - m.z0[arcs]) < 1e-6]
     if not len(arcs):
-        return made
+        return made, 0
+    level = np.abs(m.z1 - m.z0) < 1e-6
+    beside = level & (m.kind != RAPID) & ((np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-6) | (m.kind >= ARC_CW))
+    upright = ~level & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) < 1e-6)
     before, after = _heading(chain, arcs - 1, True), _heading(chain, arcs + 1, False)
     start, end = _heading(chain, arcs, False), _heading(chain, arcs, True)
     back = np.cos(np.radians(180.0 - model_number("turns_back")))
     with np.errstate(invalid="ignore"):
         leaves = before[0] * start[0] + before[1] * start[1]
         meets = end[0] * after[0] + end[1] * after[1]
-        made[arcs] = (leaves <= back) & (meets <= back)
-    return made
+        from_, to = beside[arcs - 1], beside[arcs + 1]
+        both = from_ & to & (leaves <= back) & (meets <= back)
+        one = (upright[arcs - 1] & to & (meets <= back)) | (from_ & upright[arcs + 1] & (leaves <= back))
+        made[arcs] = both | (one & (np.abs(m.sweep[arcs]) > 180))
+        smooth = int(np.count_nonzero(from_ & to & (leaves >= -back) & (meets >= -back)))
+    return made, smooth
+
+
+def _smooth_share(chain: Chain) -> float:
+    turned, smooth = _joined(chain)
+    return smooth / max(1, smooth + int(np.count_nonzero(turned)))
 
 
 TURNED = {
     "turns_back": truth("whether it is an arc that leaves the move before and meets the one after backward, where the "
-                        "other direction would join both", turned_back),
+                        "other direction would join both; behind a plunge one neighbour counts", turned_back),
+    "smooth_share": number("", "of the arcs between two moves at feed that join both neighbours smoothly or turn back "
+                           "from both: the share that joins smoothly", lambda c: _smooth_share(c)),
+    "smooth_arcs": number("", "how many arcs join both neighbours smoothly", lambda c: float(_joined(c)[1])),
 }  # fmt: skip
 
 
@@ -250,4 +270,71 @@ DESCENTS = Table(
     _of(rapid_descents, "move", int),
 )
 
-TABLES = (IDLE, CHANGED, DESCENTS)
+# rows of a pocket that lie farther apart than the tool is wide
+
+
+class Fin(NamedTuple):
+    line: int
+    move: int
+    step: float
+    width: float
+    height: float
+
+
+@once
+def fins(chain: Chain) -> list[Fin]:
+    """Where two rows beside each other in one run at feed lie farther apart than the tool is wide, by less than a
+    quarter of it, so that a fin of material stands between them at the end; mm.
+
+    Rows: level straight moves in opposite directions, joined by one straight step square to both, each at least two
+    diameters long. Where three steps or more are like that, the rows are meant as grooves, and none is told.
+    """
+    m, box = chain.motion, chain.box
+    if box is None or box.top is None or len(m) < 3:
+        return []
+    x, y = m.x1 - m.x0, m.y1 - m.y0
+    long = np.hypot(x, y)
+    level = (m.kind == LINE) & (np.abs(m.z1 - m.z0) < 1e-6) & chain.placed
+    a, b, c = slice(0, -2), slice(1, -1), slice(2, None)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        square = np.abs(x[a] * x[b] + y[a] * y[b]) < 1e-3 * long[a] * long[b]
+        turns = x[a] * x[c] + y[a] * y[c] < -0.999 * long[a] * long[c]
+    rows = np.flatnonzero(level[a] & level[b] & level[c] & square & turns & (m.tool[a] == m.tool[c])) + 1
+    made: list[Fin] = []
+    for row in rows.tolist():
+        tool = chain.tool(int(m.tool[row]))
+        if tool is None or tool.shape not in ("flat", "bull-nose", "facing"):
+            continue
+        width = float(long[row]) - tool.diameter
+        least = model_number("fin_rows") * tool.diameter
+        if not 0.05 < width < model_number("fin_widest") * tool.diameter or min(long[row - 1], long[row + 1]) < least:
+            continue
+        height = _stands_between(chain, row)
+        if height > 0.1:
+            made.append(Fin(int(m.line[row]), row, float(long[row]), width, height))
+    return made if len(made) < 3 else []
+
+
+def _stands_between(chain: Chain, row: int) -> float:
+    """How high material stands at the end in the middle between the rows before and after a step, mm."""
+    m = chain.motion
+    x = (m.x0[row] + m.x1[row]) / 2 - (m.x1[row - 1] - m.x0[row - 1]) * np.array([0.3, 0.5, 0.7])
+    y = (m.y0[row] + m.y1[row]) / 2 - (m.y1[row - 1] - m.y0[row - 1]) * np.array([0.3, 0.5, 0.7])
+    return float(surface(chain, x, y).max()) - float(m.z1[row])
+
+
+FINS = Table(
+    "fins",
+    "steps between two rows of one run at feed that are wider than the tool, so that a fin stands between them",
+    {
+        "line": number("", "line of the step", _of(fins, "line")),
+        "step": number("mm", "how far the rows lie apart", _of(fins, "step")),
+        "width": number("mm", "how wide the fin is", _of(fins, "width")),
+        "height": number("mm", "how high it stands at the end", _of(fins, "height")),
+    },
+    lambda c: len(fins(c)),
+    lambda c: c.motion.tool[_of(fins, "move", int)(c)],
+    _of(fins, "move", int),
+)
+
+TABLES = (IDLE, CHANGED, DESCENTS, FINS)

@@ -30,6 +30,10 @@ CAUSES = {
     "once": "the program as a whole, on the line of the worst row; one finding",
 }
 Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort", "once"]
+# Where findings of `cause_of` follow from a finding: in the whole program, behind its line, of its tool, or at its
+# lines and at those that its words govern. The farthest reaching root counts.
+Reach = Literal["program", "behind", "tool", "places"]
+REACHES = ("program", "behind", "tool", "places")
 # How a place is drawn: Z along the way, the bite from above, a cut across the way, the job from above, what was found
 # beside its limits, lines of the program.
 View = Literal["side", "bite", "section", "plan", "measure", "listing"]
@@ -140,6 +144,13 @@ class RuleText(Part, frozen=True):
         tuple[str, ...], _says("rules that are not told as well where this one finds the same cause")
     ] = ()
     instead_when: Annotated[str, _says("a condition: `instead_of` holds only where it is true")] = ""
+    cause_of: Annotated[
+        tuple[str, ...],
+        _says(
+            "rules, and packs with all of theirs, whose findings follow from this one: all are told as one entry"
+        ),
+    ] = ()
+    reaches: Annotated[Reach, _says("which of those findings follow from it")] = "places"
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
     subject: Annotated[
         str, _says("what it is about, of rules/model/subjects.toml; else what rules on its table are about")

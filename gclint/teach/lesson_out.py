@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from gclint.digest.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
+from gclint.digest.sheet_words import (
+    found_words,
+    is_entry,
+    quoted,
+    sentence,
+    settings_words,
+    title_words,
+    tool_name,
+    where_words,
+)
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.facts.chain import Chain
 from gclint.fault import left_out
@@ -36,7 +45,7 @@ def lessons(run: Run, paper: Paper) -> None:
     rules = {rule.name: rule for rule in _rules(run)}
     kinds: dict[str, list[Finding]] = {}
     for finding in checked.findings:
-        if finding.accepted is None:
+        if is_entry(finding):
             kinds.setdefault(finding.rule, []).append(finding)
     if not kinds:
         paper.text_block("Nothing was found by what could be judged, so there is nothing to put right first. Read what "

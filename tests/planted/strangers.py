@@ -396,7 +396,7 @@ def centre_word_left_out(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     for line in _draw(dice, _lines(base, m.kind >= 2)):
         for letter in "IJR":
-            if (base.sheet().word(line, letter) or 0) != 0:
+            if abs(base.sheet().word(line, letter) or 0) * base.unit > 0.05:  # less moves the arc by nothing
                 sheet = base.sheet().drop(line, letter)
                 yield Fault(sheet, (sheet.now(line),))
                 break
@@ -540,7 +540,7 @@ def ramp_made_a_plunge(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield Fault(sheet, (sheet.now(line), sheet.now(line) + 1))
 
 
-@kind("depth-step-suspect too-deep full-width-too-deep tool-breaks straight-plunge plunge-too-fast coordinate-suspect coordinate-suspect")
+@kind("depth-step-suspect too-deep full-width-too-deep straight-plunge coordinate-suspect cuts-table peck-too-deep")
 def depth_doubled(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "Z")):
@@ -646,13 +646,14 @@ def every_feed_move_a_rapid(base: Base, dice: random.Random) -> Iterator[Fault]:
         yield Fault(sheet, ())
 
 
-@kind("stop-missing tool-change-without-stop tool-not-declared")
-def second_tool_without_a_stop(base: Base, dice: random.Random) -> Iterator[Fault]:
+@kind("spindle-not-running tool-not-declared tool-change-without-stop")
+def second_tool_and_no_start(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     high = (m.z1 > 0) & (m.kind == 0) & (np.arange(len(m)) > len(m) * 0.3) & (np.arange(len(m)) < len(m) * 0.8)
+    high &= np.concatenate((np.cumsum((base.removed > 0.1)[::-1])[::-1][1:], [0])) > 0  # something is cut after it
     for line in _draw(dice, _lines(base, high)):
-        sheet = base.sheet().after(line, "T2")
-        yield Fault(sheet, (sheet.now(line) + 1,))
+        sheet = base.sheet().after(line, "M5", "T2 M6")
+        yield Fault(sheet, ())
 
 
 @dataclass(frozen=True)
@@ -668,8 +669,8 @@ class Outcome:
 
 def attempt(base: Base, what: Kind, fault: Fault) -> Outcome:
     run = judged(fault.sheet.bytes(), base.name, fault.job or base.job, fault.shop or base.shop, base.files)
-    already = {(f.rule, f.grade, f.happens) for f in base.findings}
-    new = [f for f in run.checked.findings if (f.rule, f.grade, f.happens) not in already]
+    already = {(f.rule, f.grade, f.happens, len(f.lines)) for f in base.findings}
+    new = [f for f in run.checked.findings if (f.rule, f.grade, f.happens, len(f.lines)) not in already]
 
     def near(finding: Finding) -> bool:
         places = (finding.line, finding.worst_line, *finding.lines[:200])

@@ -12,6 +12,10 @@ from gclint.report.text.paper import Paper
 from gclint.tables.finding import HouseRule
 
 MODEL = "model"
+REACH_WORDS = {
+    "program": "in the program", "behind": "behind its line", "tool": "of the same tool",
+    "places": "at the same places",
+}  # fmt: skip
 MODELLED = ("pieces", "entries", "passes")  # tables that rest on the model of the stock
 
 
@@ -94,6 +98,9 @@ def rule_terms(rule: Rule, paper: Paper) -> None:
         paper.field("change", case)
     if text.instead_of:
         paper.field("instead", f"where this is found, {', '.join(text.instead_of)} is not reported as well")
+    if text.cause_of:
+        where = REACH_WORDS[text.reaches]
+        paper.field("follows", f"{', '.join(text.cause_of)}: what these find {where} is told with it")
     if text.limits:
         paper.blank()
         paper.heading("LIMITS")

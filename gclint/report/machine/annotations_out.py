@@ -5,6 +5,7 @@ By the runner's own library (github.com/actions/toolkit, packages/core/src/comma
 
 from __future__ import annotations
 
+from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.uri import plain_place
@@ -17,7 +18,7 @@ IN_PROPERTY = (*IN_MESSAGE, (":", "%3A"), (",", "%2C"))
 
 
 class Annotations:
-    """Takes runs one by one. What is accepted is left away."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away."""
 
     maker = None
 
@@ -28,7 +29,7 @@ class Annotations:
         """One program that was read: a command for each finding, and one for all that was not judged."""
         checked = run.checked
         for found in checked.findings:
-            if found.accepted is None:
+            if is_entry(found):
                 self._say(
                     COMMAND[found.grade], message_of(found), checked.path, found.line, found.column,
                     f"{found.grade}: {found.rule}",

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from gclint.digest.sheet_words import is_entry
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.run import Run
 
 
 class Lines:
-    """Takes runs one by one. What is accepted is left away; what was not judged says so in the place of a grade."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    says so in the place of a grade.
+    """
 
     maker = None
 
@@ -19,7 +22,7 @@ class Lines:
         """One program that was read."""
         checked = run.checked
         for found in checked.findings:
-            if found.accepted is None:
+            if is_entry(found):
                 self._say(checked.path, found.line, found.column, f"{found.grade}: {found.rule}: {message_of(found)}")
         for says in not_judged_of(checked):
             self._say(checked.path, 1, 1, f"{NOT_JUDGED}: {says}")

@@ -11,6 +11,7 @@ from typing import Any
 
 import msgspec
 
+from gclint.digest.sheet_words import is_entry
 from gclint.plain import json_text, plain
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
@@ -25,7 +26,9 @@ CATEGORY = "Bug Risk"  # of those the specification has, the one that fits
 
 
 class Quality:
-    """Takes runs one by one. What is accepted is left away; what was not judged is one issue of a program."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    is one issue of a program.
+    """
 
     maker = None
 
@@ -37,7 +40,7 @@ class Quality:
         """One program that was read."""
         checked = run.checked
         for found in checked.findings:
-            if found.accepted is None:
+            if is_entry(found):
                 key = cause_key(found, checked)
                 self._add(checked.path, found.line, found.rule, message_of(found), SEVERITY[found.grade], key, found)
         blind = not_judged_of(checked)

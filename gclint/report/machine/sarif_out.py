@@ -64,6 +64,8 @@ class Sarif:
         place = _artifact_place(checked.path, len(self.artifacts) - 1)
         seen: Counter[str] = Counter()
         for finding in checked.findings:
+            if finding.follows is not None:  # its root is the result, and names it
+                continue
             self._know(finding.rule, run)
             self.results.append(_encoded(self._result(finding, checked, place, seen)))
         for blind in checked.not_judged:

@@ -8,6 +8,7 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
+from gclint.digest.margin_words import margin_words, mark_words
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.sheet_words import (
     MENDS,
@@ -22,6 +23,7 @@ from gclint.digest.sheet_words import (
     graded_words,
     house_words,
     in_units,
+    is_entry,
     material_words,
     not_judged_by_need,
     open_findings,
@@ -255,7 +257,7 @@ def _brief(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
 
 
 def _mild(checked: Checked) -> str:
-    mild = sum(f.grade == "consider" and f.accepted is None for f in checked.findings)
+    mild = sum(f.grade == "consider" and is_entry(f) for f in checked.findings)
     return f"{count(mild, 'thing')} to consider: the sheet for the author tells." if mild else ""
 
 
@@ -371,6 +373,10 @@ def _tool_rows(
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
     if depth := depth_words(facts, lengths):
         rows.append(("depth", [depth]))
+    if marks := mark_words(row.marks, lengths):
+        rows.append(("dial", [f"which mark is set is not said (--dial): {marks}"]))
+    if margins := margin_words(row, lengths):
+        rows.append(("margins", margins))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from rich.text import Text
 
 from gclint.digest.shared import Cause, Place, RuleCount, Shared
-from gclint.digest.sheet_words import found_words, sentence, settings_words
+from gclint.digest.sheet_words import found_words, is_entry, sentence, settings_words
 from gclint.digest.words import GRADE_WORDS, Glossary, count
 from gclint.problem import Problem
 from gclint.report.text.gauge import gauge
@@ -202,7 +202,7 @@ def passed_over(paper: Paper, left: Sequence[Left], each: bool) -> None:
 
 def _in_short(checked: Checked) -> tuple[str, str]:
     """(worst open grade, '2 to put right, 3 to change; 4 rules not judged')."""
-    open_ = Counter(finding.grade for finding in checked.findings if finding.accepted is None)
+    open_ = Counter(finding.grade for finding in checked.findings if is_entry(finding))
     words = {"halt": "to put right", "change": "to change", "consider": "to consider"}
     parts = [f"{open_[grade]} {said}" for grade, said in words.items() if open_[grade]]
     blind = len({each.rule for each in checked.not_judged})
