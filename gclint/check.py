@@ -166,10 +166,17 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
 
 
 def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList | Exception]:
+    from msgspec.structs import replace
+
     from gclint.digest import summary
+    from gclint.digest.margins import margins_of, marks_of
     from gclint.digest.paper_list import paper_list
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
+    tools = summary.order_of_use(tables.motion)
+    rows = tuple(
+        replace(row, margins=margins_of(tables, tool), marks=marks_of(tables, tool)) for tool, row in zip(tools, rows)
+    )
     try:
         return rows, extent, paper_list(tables, rows, extent)
     except Exception as fault:

@@ -22,6 +22,7 @@ from lsprotocol.types import (
 
 from gclint import disk
 from gclint.advice.edits import edits_of
+from gclint.digest.sheet_words import is_entry
 from gclint.editor.answer import Answer, Superseded
 from gclint.editor.text import Text
 from gclint.problem import Problem
@@ -43,7 +44,7 @@ def actions(
         return []
     made = []
     for finding in answer.run.checked.findings:
-        if finding.accepted is not None or not lines[0] <= finding.line <= lines[1]:
+        if not is_entry(finding) or not lines[0] <= finding.line <= lines[1]:
             continue
         about = [each for each in shown if each.code == finding.rule and each.range.start.line == finding.line - 1]
         edit = _words(finding, answer.run.checked, text)

@@ -12,6 +12,7 @@ from lsprotocol.types import (
 )
 
 from gclint import HOME
+from gclint.digest.sheet_words import is_entry
 from gclint.editor.answer import Answer
 from gclint.editor.text import Text
 from gclint.packs.shipped_packs import shipped_packs
@@ -28,14 +29,14 @@ MOST_RELATED = 20  # further lines of one finding that are named
 
 
 def of_program(answer: Answer, text: Text, uri: str) -> list[Diagnostic]:
-    """What was found in a program, worst first; what a person has accepted is left away."""
+    """What was found in a program, worst first; what a person has accepted, or is told with its cause, is left away."""
     if answer.run is None:
         return []
     groups = {rule.name: pack.name for pack in shipped_packs() for rule in pack.rules}
     checked = answer.run.checked
     made = [
         _of_finding(finding, groups.get(finding.rule), text, uri)
-        for finding in checked.findings if finding.accepted is None
+        for finding in checked.findings if is_entry(finding)
     ]  # fmt: skip
     blind = not_judged_of(checked)
     if blind:

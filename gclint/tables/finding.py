@@ -131,6 +131,31 @@ class HouseRule(msgspec.Struct, frozen=True):
 Range = tuple[float, float]
 
 
+class Margin(msgspec.Struct, frozen=True):
+    """How near a limit is: `side` "least" or "most"; `room` is the share by which what was found keeps to it, under 0
+    where it does not. `line`: where it was found."""
+
+    what: str
+    side: str
+    found: float
+    limit: float
+    unit: str
+    room: float
+    line: int
+    standing: str
+    source: str
+
+
+class Mark(msgspec.Struct, frozen=True):
+    """A mark of the dial: whether the program's feeds suit it, the limits that they break there, a feed that does."""
+
+    mark: str
+    true_speed_rpm: float
+    suits: bool
+    breaks: tuple[str, ...]
+    feed_mm_min: float | None
+
+
 class ToolRow(msgspec.Struct, frozen=True):
     """Ranges are over pieces in material; the last five are of the heaviest cut, from the low to the high end of it."""
 
@@ -155,6 +180,8 @@ class ToolRow(msgspec.Struct, frozen=True):
     torque_nm: Range | None = None
     bend_mm: Range | None = None
     stress_n_mm2: Range | None = None
+    margins: tuple[Margin, ...] = ()
+    marks: tuple[Mark, ...] = ()  # of a dial-set spindle, where it is not known which is set
 
 
 class Extent(msgspec.Struct, frozen=True):

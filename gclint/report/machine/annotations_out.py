@@ -18,7 +18,7 @@ IN_PROPERTY = (*IN_MESSAGE, (":", "%3A"), (",", "%2C"))
 
 
 class Annotations:
-    """Takes runs one by one. What is accepted is left away."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away."""
 
     maker = None
 

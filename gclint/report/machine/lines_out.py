@@ -9,7 +9,9 @@ from gclint.run import Run
 
 
 class Lines:
-    """Takes runs one by one. What is accepted is left away; what was not judged says so in the place of a grade."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    says so in the place of a grade.
+    """
 
     maker = None
 

@@ -26,7 +26,9 @@ CATEGORY = "Bug Risk"  # of those the specification has, the one that fits
 
 
 class Quality:
-    """Takes runs one by one. What is accepted is left away; what was not judged is one issue of a program."""
+    """Takes runs one by one. What is accepted, or told with its cause, is left away; what was not judged
+    is one issue of a program.
+    """
 
     maker = None
 

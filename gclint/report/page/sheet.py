@@ -8,8 +8,10 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
+from gclint.digest.margin_words import margin_words, mark_words
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.sheet_words import (
+    MENDS,
     NO_FILES,
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
@@ -285,6 +287,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),
         "graded": graded_words(finding),
+        "mends": MENDS if finding.mendable and finding.accepted is None else "",
         "excerpt": _excerpt(finding.worst_line, run),
         "beside": finding.beside,
     }  # fmt: skip
@@ -370,6 +373,10 @@ def _tool_rows(
     rows += [(label, [said]) for label, said in load_words(facts, lengths)]
     if depth := depth_words(facts, lengths):
         rows.append(("depth", [depth]))
+    if marks := mark_words(row.marks, lengths):
+        rows.append(("dial", [f"which mark is set is not said (--dial): {marks}"]))
+    if margins := margin_words(row, lengths):
+        rows.append(("margins", margins))
     if pairs:
         rows.append(("pairs", [pair_words(pair, lengths) for pair in pairs]))
     return [(label, [words(text) for text in texts]) for label, texts in rows]

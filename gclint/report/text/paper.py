@@ -15,7 +15,7 @@ from rich.text import Text
 from gclint.screen import COLOUR
 
 PLAIN_WIDTH = 80
-MOST_WIDTH = 100
+MOST_WIDTH = 120
 
 # Chosen to stay apart for people who see red and green alike; every use also carries a word.
 STYLES = {
@@ -41,6 +41,7 @@ class Paper:
         self.width = max(40, min(width, MOST_WIDTH))
         self.colour = colour
         self.legend_given = False
+        self.cautioned = False  # the cautions stand on it already
         self.console = Console(
             file=io.StringIO(), width=self.width, force_terminal=colour, no_color=not colour,
             color_system="truecolor" if record else _colours() if colour else None, record=record,
@@ -121,7 +122,7 @@ def _colours() -> Literal["auto", "standard"]:
 
 
 def paper_for(stream: TextIO) -> Paper:
-    """Width and colour for a stream: a terminal's own width to 100 columns, else what COLUMNS says or 80.
+    """Width and colour for a stream: a terminal's own width to 120 columns, else what COLUMNS says or 80.
 
     Colour goes to a terminal, unless NO_COLOR is set or TERM is "dumb"; --color decides otherwise.
     """

@@ -7,9 +7,12 @@ from collections.abc import Sequence
 
 from rich.text import Text
 
+from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
+    assumed_by_reason,
     by_grade,
     found_words,
     graded_words,
@@ -33,6 +36,7 @@ from gclint.digest.sheet_words import (
 )
 from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, count, duration
+from gclint.report.text.cautions import SHORTEST
 from gclint.report.text.cautions import in_short as short_cautions
 from gclint.report.text.gauge import gauge_of
 from gclint.report.text.paper import STYLES, Paper, clean
@@ -63,11 +67,6 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -94,6 +93,7 @@ def bare(checked: Checked) -> str:
 def _head(run: Run, paper: Paper, version: str) -> None:
     checked = run.checked
     paper.ends("JOB SHEET", f"gclint {version}")
+    _verdict(run, paper)
     paper.field("program", f"{checked.path}, {count(checked.lines, 'line')}, {UNIT_WORDS[checked.units]}")
     short = short_fingerprint(checked.fingerprint)
     paper.field("read as", f"fingerprint {short} (the file that runs must be this one)")
@@ -106,13 +106,26 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
-    in_short(run, paper)
+    _cautions(run, paper)
 
 
 def in_short(run: Run, paper: Paper) -> None:
-    """Write what comes first on every sheet: the verdict, and the cautions in a few lines."""
+    """Write the verdict, how near each tool is to its nearest limit, and the cautions in a few lines."""
+    _verdict(run, paper)
+    _cautions(run, paper)
+
+
+def _verdict(run: Run, paper: Paper) -> None:
     paper.field("in short", verdict(run.checked))
-    for number, text in enumerate(short_cautions(run.material_cautions)):
+    for number, text in enumerate(nearest_words(run.checked.tools, Lengths(run.checked.units == "inch"))):
+        paper.field("" if number else "nearest", text)
+
+
+def _cautions(run: Run, paper: Paper) -> None:
+    """In a few lines on the first sheet of a run, in one on those behind it."""
+    texts = short_cautions(run.material_cautions) if not paper.cautioned else (SHORTEST,)
+    paper.cautioned = True
+    for number, text in enumerate(texts):
         paper.field("" if number else "cautions", text)
 
 
@@ -145,6 +158,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and is_entry(finding):
+        paper.field("mend", MENDS, INDENT)
 
 
 def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
@@ -198,14 +213,19 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field(label, gloss(words), INDENT)
     if depth := depth_words(facts, lengths):
         paper.field("depth", depth, INDENT)
+    if marks := mark_words(row.marks, lengths):
+        paper.field("dial", f"which mark is set is not said (--dial): {marks}", INDENT)
+    for number, said in enumerate(margin_words(row, lengths)):
+        paper.field("" if number else "margins", said, INDENT)
 
 
 def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+        for because, taken in assumed_by_reason(checked).items():
+            said = "; ".join(f"{each.what}: {each.value}" for each in taken)
+            paper.bullet(gloss(f"{said}, because {because}"))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")

@@ -62,6 +62,7 @@ def findings(make_finding: Any) -> list[Any]:
         make_finding(grade="halt", line=4, lines=(4, 9), worst_line=9, column=3),
         make_finding("long-tool", "consider", line=6, lines=(6,), column=8, happens="100 % of it,\nnext: more"),
         make_finding(accepted="tried on scrap"),
+        make_finding("tool-bends", follows="long-tool@6"),  # told with its cause
     ]
 
 
