@@ -11,10 +11,10 @@ import msgspec
 
 from gclint import HOME, __version__
 from gclint.advice.edits import edits_of, words_on
+from gclint.clean_text import json_text
 from gclint.digest.sheet_words import sentence, title_words
 from gclint.judge.grouping import MOST_LINES
 from gclint.packs.pack import RuleText
-from gclint.plain import json_text
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of
 from gclint.report.machine.rule_help import rule_help
