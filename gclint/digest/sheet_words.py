@@ -175,6 +175,10 @@ def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+# of a finding that a mender answers
+MENDS = "gclint mend writes a copy in which this is mended, if it can prove that the copy cuts the same part"
+
+
 def graded_words(finding: Finding) -> str:
     """Who gave the finding another grade than its rule has, and why; empty where nobody did."""
     if finding.regraded is None:

@@ -9,6 +9,7 @@ from rich.text import Text
 
 from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
     assumed_by_reason,
@@ -66,11 +67,6 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -162,6 +158,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and is_entry(finding):
+        paper.field("mend", MENDS, INDENT)
 
 
 def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
