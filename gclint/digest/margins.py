@@ -23,6 +23,8 @@ from gclint.tables.motion import RAPID
 from gclint.tables.setup import DialMark, Window
 
 TENTH = 0.1
+SHORT = 5.0  # mm
+SKIM = 0.15  # of the diameter: what is narrower may use the whole edge
 STEPS = 400  # per factor e, in which ratios are sorted
 BALLS = ("ball", "tapered-ball")
 LEAST_PART = 0.1  # of a tool's cut length: feeds that cut less do not decide which mark suits
@@ -57,7 +59,8 @@ def margins_of(tables: Tables, tool: int) -> tuple[Margin, ...]:
         for name, operation, window in (
             ("depth of a slot", "slot", windows.depth_slot), ("depth beside a wall", "side", windows.depth_side),
         ):  # fmt: skip
-            made.append(_largest(name, pieces.ap, mine & (loads.operation == OPERATION[operation]), window, tables))
+            cuts = mine & (loads.operation == OPERATION[operation]) & (pieces.ae > SKIM * declared.diameter)
+            made.append(_largest(name, pieces.ap, cuts, window, tables))
     made += _loads(tables, mine, declared.made_of)
     return tuple(one for one in made if one is not None)
 
@@ -94,13 +97,15 @@ def _loads(tables: Tables, mine: Bools, made_of: str | None) -> list[Margin | No
 
 
 def _largest(what: str, value: Column, rows: Bools, window: Window | None, tables: Tables) -> Margin | None:
-    """The largest of all, held against one limit."""
+    """The largest of all but the last `SHORT` mm of cut, held against one limit."""
     if window is None or not window.high:
         return None
-    known = rows & np.isfinite(value) & (value > 0)
-    if not known.any():
+    known = np.flatnonzero(rows & np.isfinite(value) & (value > 0))
+    if not len(known):
         return None
-    at = int(np.argmax(np.where(known, value, -np.inf)))
+    order = known[np.argsort(-value[known], kind="stable")]
+    length = np.cumsum(tables.engagement.pieces.length[order], dtype=np.float64)
+    at = int(order[np.searchsorted(length, min(SHORT, 0.5 * length[-1]))])
     return _margin(what, "most", float(value[at]), window.high, at, tables, window.unit, window.standing, window.source)
 
 

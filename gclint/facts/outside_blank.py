@@ -95,11 +95,11 @@ def _deep(context: Context) -> Any:
     return _depths(context)
 
 
-_NEEDS = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
+NEEDS = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 _STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
 BESIDE: dict[str, Fact] = {
     "outside": number("mm", "how far outside the blank it works below the top: the far end where it leaves the blank, "
-                      "the nearer end of others", _outside, _NEEDS),
+                      "the nearer end of others", _outside, NEEDS),
     "usual_outside": number("mm", "how far outside is usual there", _usual, "the tool"),
     "role": text("what a feed move below the top does: pass (nothing of its run of such moves is cut), leading (before "
                  "the first cut of the run or behind the last), leaving (it cuts), within (between two cuts)",

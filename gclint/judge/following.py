@@ -51,7 +51,11 @@ def follow(findings: Sequence[Finding], packs: Iterable[Pack]) -> tuple[Finding,
     for top in sorted(set(tops.values())):
         mine = [findings[n] for n in sorted(tops) if tops[n] == top]
         grade = min((findings[top].grade, *(one.grade for one in mine)), key=GRADES.index)
-        happens = f"{findings[top].happens} It brings with it: {_named(mine)}."
+        others = [one for one in mine if one.rule != findings[top].rule]
+        same = [one for one in mine if one.rule == findings[top].rule]
+        happens = findings[top].happens
+        happens += f" It brings with it: {_named(others)}." if others else ""
+        happens += f" The same again on {_where(same)}." if same else ""
         made[top] = replace(findings[top], grade=grade, happens=happens)
     return tuple(made)
 

@@ -10,8 +10,6 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, numbered
-from gclint.facts import part as facts_part
-from gclint.facts import setup as facts_setup
 from gclint.facts.context import Context
 from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
@@ -19,18 +17,17 @@ from gclint.judge.by_assumption import entry_of, take_out
 from gclint.judge.following import follow, with_ids
 from gclint.judge.grouping import findings_of, grades_of
 from gclint.judge.hits import Hits
+from gclint.judge.needs import PLACE, true_need
 from gclint.judge.set_up_stops import other_set_up
 from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
 from gclint.packs import shop_pack as house
 from gclint.packs.load import check_together, load_pack
 from gclint.packs.pack import Pack, Rule
-from gclint.setup.toolbox import needs_in_collet
-from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.assumption import Assumption
 from gclint.tables.cutting import Cutting
 from gclint.tables.engagement import Engagement
 from gclint.tables.finding import Acceptance, Change, Finding, Found, HouseRule, NotJudged
-from gclint.tables.motion import RAPID, Motion
+from gclint.tables.motion import Motion
 from gclint.tables.program import Program
 from gclint.tables.setup import GRADES, STANDINGS, Assumed, Setup
 from gclint.tables.timing import Timing
@@ -38,13 +35,8 @@ from gclint.tables.timing import Timing
 WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
 MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
 LARGE = 1 << 20  # bytes of a column that is worth dropping
+PLACES = ("x", "y", "z", "start_x", "start_y", "start_z", "lowest", "highest")  # facts that are known with the place
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
-
-# What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
-Z_ZERO = "where Z zero lies (`z_zero` in job.toml): no cut goes below Z0, so the stock's top may be anywhere"
-Z_ZERO_OF_RAPIDS = "where Z zero lies (`z_zero` in job.toml): no move at feed shows where the stock's top is"
-THE_TOOL = ("the tool", facts_setup.TOOL)
-THE_BLANK = (NEEDS_STOCK, facts_setup.STOCK, facts_part.STOCK)
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
 UNFOLLOWED = {
@@ -214,7 +206,9 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
     needs: dict[str, int] = {}
     for name, count in blame(rule.when.code, rows).items():
         fact = facts[name]
-        need = fact.needs_here(rows.context) if fact.needs_here else fact.needs or f"{fact.meaning} (`{name}`)"
+        need = fact.needs_here(rows.context) if fact.needs_here else fact.needs
+        if not need:
+            need = PLACE if name.rpartition(".")[2] in PLACES else f"{fact.meaning} (`{name}`)"
         needs[need] = max(needs.get(need, 0), count)
     for need, count in needs.items():
         missing[rule.name, need] = missing.get((rule.name, need), 0) + count
@@ -282,15 +276,9 @@ def _add_unmodelled(context: Context, rules: list[Rule], missing: dict[tuple[str
 
 def _not_judged(missing: dict[tuple[str, str], int], context: Context) -> tuple[NotJudged, ...]:
     """One row per rule; what it needs, joined."""
-    blank = context.setup.stock
-    lacks_zero = blank is not None and blank.size is not None and blank.top is None and context.setup.z_zero is None
-    feeds = bool((context.motion.kind != RAPID).any())
-    uncalled = -1 in context.tools and -1 not in context.setup.tools
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
-        told = (Z_ZERO if feeds else Z_ZERO_OF_RAPIDS) if lacks_zero and need in THE_BLANK else need
-        if uncalled and need in THE_TOOL:
-            told = needs_in_collet(context.setup.tools)
+        told = true_need(need, context)
         rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
         NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())

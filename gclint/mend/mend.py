@@ -259,7 +259,8 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
             work.case, work.claims, work.surface = copy, claims, proved.surface
             work.taken += batch
             return ()
-        better = _repaired(copy, proved.failures, frozenset().union(*(lines for _, lines in claims)))
+        own = None if all(offer.words for offer in batch) else frozenset().union(*(lines for _, lines in claims))
+        better = _repaired(copy, proved.failures, own)
         if better is None or work.tries >= work.most_tries:
             break
         work.tries += 1
@@ -267,16 +268,17 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
     return proved.failures
 
 
-def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int]) -> Draft | None:
+def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int] | None) -> Draft | None:
     """The copy with the words that new findings ask for, on lines which it has written itself or whose findings it
-    answers (`own`, of the original); None: that is not all."""
+    answers (`own`, of the original; None: any, where words alone are changed); None: that is not all."""
     edits: dict[int, tuple[int, Edit]] = {}
     for failure in failures:
         finding = failure.finding
         if failure.part != "new" or finding is None or not finding.change.set:
             return None
         lines = [word.line for word in finding.change.set]
-        if not all(copy.draft.changed[line - 1] or int(copy.draft.anchor[line - 1]) in own for line in lines):
+        mine = own is None or all(copy.draft.changed[n - 1] or int(copy.draft.anchor[n - 1]) in own for n in lines)
+        if not mine:
             return None
         for edit in put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set]):
             if edits.setdefault(edit.line, (int(copy.draft.by[edit.line - 1]), edit))[1] != edit:

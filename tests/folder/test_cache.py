@@ -201,8 +201,8 @@ def test_what_need_not_be_so_again_is_not_kept(home: Path, cache: Path, monkeypa
 
 
 def test_pruning_keeps_what_was_used_last_and_the_bound(home: Path, cache: Path) -> None:
-    cache = Cache(cache)
-    checked(home, cache=cache)
+    results = Cache(cache)
+    checked(home, cache=results)
     files = entries(cache)
     for age, path in enumerate(files):
         os.utime(path, (1e9 + age, 1e9 + age))
@@ -210,9 +210,9 @@ def test_pruning_keeps_what_was_used_last_and_the_bound(home: Path, cache: Path)
     left_over.write_bytes(b"killed")
     os.utime(left_over, (1e9, 1e9))
     total = sum(path.stat().st_size for path in files)
-    cache.prune(total)
+    results.prune(total)
     assert entries(cache) == files  # all fits; what was never renamed goes
-    cache.prune(total // 2)
+    results.prune(total // 2)
     stay = entries(cache)
     assert stay
     assert sum(path.stat().st_size for path in stay) <= total // 2

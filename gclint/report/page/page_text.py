@@ -11,6 +11,7 @@ from markupsafe import Markup, escape
 from gclint.digest.margin_words import margin_words, mark_words
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.sheet_words import (
+    MENDS,
     NO_FILES,
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
@@ -286,6 +287,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),
         "graded": graded_words(finding),
+        "mends": MENDS if finding.mendable and finding.accepted is None else "",
         "excerpt": _excerpt(finding.worst_line, run),
         "beside": finding.beside,
     }  # fmt: skip

@@ -9,8 +9,10 @@ from rich.text import Text
 
 from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
+    assumed_by_reason,
     by_grade,
     found_words,
     graded_words,
@@ -65,11 +67,6 @@ def sheet(run: Run, paper: TextSheet, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
@@ -161,6 +158,8 @@ def _finding(number: int, finding: Finding, run: Run, paper: TextSheet, gloss: G
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and is_entry(finding):
+        paper.field("mend", MENDS, INDENT)
 
 
 def _more_alike(findings: Sequence[Finding], paper: TextSheet) -> None:
@@ -224,8 +223,9 @@ def _listed(checked: Checked, paper: TextSheet, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+        for because, taken in assumed_by_reason(checked).items():
+            said = "; ".join(f"{each.what}: {each.value}" for each in taken)
+            paper.bullet(gloss(f"{said}, because {because}"))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
