@@ -67,15 +67,19 @@ def _top(n: int, root_of: dict[int, int]) -> int:
 
 
 def _cause_of(one: Finding, texts: dict[str, tuple[RuleText, str]]) -> tuple[str, ...]:
-    known = texts.get(one.rule)
-    return known[0].cause_of if known else ()
+    """Rules and packs whose findings may follow from this one."""
+    if one.rule not in texts:
+        return ()
+    text, found = texts[one.rule][0], str(one.found.value) if one.found else ""
+    further = [names for begin, names in text.cause_of_found.items() if found.startswith(begin)]
+    return (*text.cause_of, *(name for names in further for name in names))
 
 
 def _follows(one: Finding, root: Finding, texts: dict[str, tuple[RuleText, str]]) -> bool:
     """Whether all of a finding lies where the root reaches."""
     text = texts[root.rule][0]
     names = {one.rule} if one.rule == root.rule else {one.rule, texts[one.rule][1] if one.rule in texts else ""}
-    if names.isdisjoint(text.cause_of):
+    if names.isdisjoint(_cause_of(root, texts)):
         return False
     if text.reaches == "program":
         return True
