@@ -118,9 +118,6 @@ class Worst(Struct, frozen=True, eq=False):
         return [word for word in words if word is not None and word.written is not None]
 
 
-def feed_name(value: float, inch: bool) -> str:
-    return f"F{value:g} ({value:g} {'in' if inch else 'mm'}/min)"
-
 
 def was(sets: list[SetWord]) -> str:
     """'F900 to ', in front of the new feed; nothing where no number stands there."""
@@ -240,7 +237,7 @@ def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = Fal
     for part, feed in zip(parts, pairs.feeds):
         to = worst.word_of(feed)
         same = abs(feed - part.feed) <= 1e-6 * part.feed
-        told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to {feed_name(to, worst.inch)}'}")
+        told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to F{to:g}'}")
         if not same and worst.plain_feed():
             sets += worst.set_feeds(to, part.lines[:MOST_WORDS])
     more = f" and {_more(len(told) - MOST_TOLD, 'feed')}" if len(told) > MOST_TOLD else ""
@@ -302,7 +299,7 @@ def plunge_feed(worst: Worst) -> Change | None:
     if not slower:
         return None
     lines, others = list(slower), sorted({*list(slower.values())[1:]})
-    text = f"Go down with {feed_name(slower[lines[0]], worst.inch)} on line {lines[0]}"
+    text = f"Go down with F{slower[lines[0]]:g} on line {lines[0]}"
     if others and others != [slower[lines[0]]]:
         text += f", and slower too on {_more(len(lines) - 1, 'line')} ({_spread(others)})"
     elif others:
@@ -437,7 +434,7 @@ def raise_to(worst: Worst, to: float, more: str = "") -> Change:
 
 
 def _other_feed(worst: Worst, verb: str, to: float, more: str) -> Change:
-    sets, other = worst.set_feeds(to), feed_name(to, worst.inch)
+    sets, other = worst.set_feeds(to), f"F{to:g}"
     if not sets:
         return Change(f"{verb} the feed that the expression on line {worst.feed_line} gives to {other}{more}.")
     return Change(f"{verb} the feed on line {sets[0].line}: {was(sets)}{other}{more}.", tuple(sets))

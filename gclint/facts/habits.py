@@ -15,11 +15,13 @@ import numpy as np
 from gclint.columns import Bools, Column, Floats, distinct, firsts, numbered
 from gclint.facts.chain import Chain, once
 from gclint.facts.fact import Build, Table, number, text
+from gclint.faults import CODE
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import ARC_CW, CYCLE, HOME, INCH, MACHINE, OTHER_FRAME, PROBE, RAPID
 
-SORTS = ("coordinate", "depth", "feed", "speed", "step")
-KINDS = ("digit", "sign", "swapped", "skipped")
+SORTS = ("coordinate", "depth", "feed", "speed", "step", "arc")
+KINDS = ("digit", "sign", "swapped", "skipped", "mirrored", "spike")
+OF_PLANE = {17: ("X", "Y", "I", "J"), 18: ("Z", "X", "K", "I"), 19: ("Y", "Z", "J", "K")}
 MOST_CANDIDATES = 400  # of one axis; a program with more extremes than this has no habit
 MOST_ROWS = 50
 MOST_MOVES = 200_000  # of a program in which single slips are looked for: longer ones are written by exporters alone
@@ -41,11 +43,11 @@ class Oddity(NamedTuple):
 @once
 def oddities(chain: Chain) -> list[Oddity]:
     """Every word that stands against its like, in the order of the lines; one a line."""
+    found: dict[int, Oddity] = {one.line: one for one in _arc_slips(chain)}
     if not int(model_number("habit_least")) <= len(chain.motion) <= MOST_MOVES:
-        return []
-    found: dict[int, Oddity] = {}
+        return [found[line] for line in sorted(found)]
     finders: tuple[Callable[[Chain], Iterator[Oddity]], ...] = (
-        _depths, _coordinates, _swapped, _feeds, _speeds, _steps
+        _depths, _dips, _mirrored, _coordinates, _swapped, _feeds, _speeds, _steps
     )
     for finder in finders:
         for one in finder(chain):
@@ -104,6 +106,69 @@ def _typical(chain: Chain) -> Floats:
     at = np.minimum(np.arange(len(windows))[:: max(1, half // 2)] + half, len(feeds) - 1)
     made[:] = np.interp(np.arange(len(m)), feeds[at], middle)
     return made
+
+
+# ---- arcs
+
+
+def _arc_slips(chain: Chain) -> Iterator[Oddity]:
+    """A word of an arc that does not close, where one other sign, point or order of letters alone closes it."""
+    m, p = chain.motion, chain.program
+    lines = distinct(m.faults.line[m.faults.kind == CODE["arc-does-not-close"]]).tolist()
+    for line in lines[:MOST_ROWS]:
+        before = int(np.searchsorted(m.line, line)) - 1  # in the order of the text, as no loop is looked at
+        block = int(np.searchsorted(p.block_line, line))
+        if m.followed is not None or before < 0 or block >= len(p.block_line) or int(p.block_line[block]) != line:
+            continue
+        plane = _plane_at(chain, line, before)
+        places = {"X": m.x1, "Y": m.y1, "Z": m.z1}
+        u, v, i, j = OF_PLANE[plane]
+        x0, y0 = float(places[u][before]), float(places[v][before])
+        unit = 25.4 if m.flags[before] & INCH else 1.0
+        words = range(int(p.block_word[block]), int(p.block_word[block + 1]))
+        named = {chr(int(p.word_letter[w])): float(p.word_value[w]) * unit for w in words}
+        said = {letter: value for letter, value in named.items() if letter in (u, v, i, j)}
+        if not {i, j} & set(said) or not np.isfinite([x0, y0, *said.values()]).all():
+            continue
+        pairs = ((u, v), (i, j))
+        closing = [
+            (kind, letter, to) for kind, letter, to, other in _rewritten(said, pairs)
+            if _closes([other.get(c, none) for c, none in ((u, x0), (v, y0), (i, 0.0), (j, 0.0))], x0, y0)
+        ]  # fmt: skip
+        if len(closing) == 1:
+            kind, letter, to = closing[0]
+            yield Oddity("arc", kind, letter, line, before, said[letter], to, 1)
+
+
+def _plane_at(chain: Chain, line: int, before: int) -> int:
+    """The plane in force on a line: the last G17, G18 or G19 up to it, else that of the move before."""
+    p = chain.program
+    codes = np.flatnonzero((p.word_letter == ord("G")) & (p.word_value >= 17) & (p.word_value <= 19))
+    lines = p.block_line[np.searchsorted(p.block_word, codes, side="right") - 1]
+    row = int(np.searchsorted(lines, line, side="right")) - 1
+    return int(p.word_value[codes[row]]) if row >= 0 else int(chain.motion.plane[before])
+
+
+def _rewritten(
+    said: dict[str, float], pairs: tuple[tuple[str, str], ...]
+) -> Iterator[tuple[str, str, float, dict[str, float]]]:
+    """(kind, letter, its other number, all words with it) for each single slip of an arc's words."""
+    for letter, value in said.items():
+        if value:
+            yield "sign", letter, -value, said | {letter: -value}
+            for power in (10.0, 100.0, 1000.0):
+                yield "digit", letter, value / power, said | {letter: value / power}
+                yield "digit", letter, value * power, said | {letter: value * power}
+    for a, b in pairs:
+        if a in said and b in said and said[a] != said[b]:
+            yield "swapped", a, said[b], said | {a: said[b], b: said[a]}
+
+
+def _closes(words: list[float], x0: float, y0: float) -> bool:
+    x, y, i, j = words
+    radius = float(np.hypot(i, j))
+    near = model_number("slip_closes")
+    return radius > 5 * near and abs(float(np.hypot(x - x0 - i, y - y0 - j)) - radius) <= near
 
 
 # ---- coordinates
@@ -294,8 +359,20 @@ def _turned_up(chain: Chain, rows: Column, v: Floats) -> Iterator[Oddity]:
         # an approach before the plunge comes from above and goes on down
         goes_down = last < len(m) and m.z1[last] < z and not m.z0[move] < z
         alone = np.count_nonzero(heights == round(z, 3)) == stays and not (stays == 1 and goes_down)
-        if like and (alone or _up_between_rapids(chain, move) or _pops_up(chain, move, z)):
+        level = _in_order(chain, move, z)
+        if level or (like and (alone or _up_between_rapids(chain, move) or _pops_up(chain, move, z))):
             yield Oddity("depth", "sign", "Z", int(m.line[move]), move, z, -z, like)
+
+
+def _in_order(chain: Chain, move: int, z: float) -> bool:
+    """Whether -Z is the level between the one before, which the move leaves straight up, and the next deeper one."""
+    m = chain.motion
+    last = move + _level_behind(chain, move, z)
+    if last >= len(m) or m.kind[last] == RAPID or m.x0[move] != m.x1[move] or m.y0[move] != m.y1[move]:
+        return False
+    first, third = float(m.z0[move]), float(m.z1[last])
+    step = first + z
+    return bool(first < 0 and step > 0 and abs((-z - third) - step) <= 0.1 * step)
 
 
 def _up_between_rapids(chain: Chain, move: int) -> bool:
@@ -313,6 +390,46 @@ def _pops_up(chain: Chain, move: int, z: float) -> bool:
     if not 0 < move < len(m) - 1 or m.kind[move + 1] == RAPID:
         return False
     return bool(abs(m.z0[move] + z) < 1e-3 and abs(m.z1[move + 1] + z) < 1e-3)
+
+
+def _dips(chain: Chain) -> Iterator[Oddity]:
+    """One feed move that goes down far below the moves before and after, which lie at nearly one depth, and back."""
+    m = chain.motion
+    if len(m) < 3:
+        return
+    drop, rise = m.z0[:-1] - m.z1[:-1], m.z1[1:] - m.z1[:-1]
+    travels = (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-6) & (m.kind != RAPID)
+    small = np.abs(m.z1 - m.z0)[travels & (np.abs(m.z1 - m.z0) > 1e-6)]
+    usual = float(np.median(small)) if len(small) else 0.0
+    least = max(1.0, model_number("habit_dip") * usual)
+    with np.errstate(invalid="ignore"):
+        odd = travels[:-1] & travels[1:] & (drop > least) & (rise > least) & (m.z0[:-1] < 0)
+        odd &= np.abs(m.z1[1:] - m.z0[:-1]) < 0.3 * np.minimum(drop, rise)
+    rows = np.flatnonzero(odd)
+    if len(rows) > 1:
+        return
+    for move in rows.tolist():
+        like = (float(m.z0[move]) + float(m.z1[move + 1])) / 2
+        yield Oddity("depth", "spike", "Z", int(m.line[move]), move, float(m.z1[move]), like, len(small))
+
+
+def _mirrored(chain: Chain) -> Iterator[Oddity]:
+    """A full circle with its centre on the other side of its start than all others that begin there."""
+    m = chain.motion
+    chord = np.hypot(m.x1 - m.x0, m.y1 - m.y0)
+    rows = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (chord < 1e-4) & ~_many(chain))
+    if not 3 <= len(rows) <= MOST_MOVES:
+        return
+    _, place = numbered(np.round(m.x0[rows], 3) + 1j * np.round(m.y0[rows], 3))
+    for n in np.flatnonzero(np.bincount(place) >= 3).tolist():
+        of = rows[place == n]
+        i, j = m.cu[of] - m.x0[of], m.cv[of] - m.y0[of]
+        for k in range(len(of)):
+            others = np.delete(np.arange(len(of)), k)
+            if (np.hypot(i[others] + i[k], j[others] + j[k]) < 1e-3).all() and np.hypot(i[k], j[k]) > 0.05:
+                letter, value = ("I", float(i[k])) if abs(i[k]) > abs(j[k]) else ("J", float(j[k]))
+                move = int(of[k])
+                yield Oddity("arc", "mirrored", letter, int(m.line[move]), move, value, -value, len(others))
 
 
 def _level_behind(chain: Chain, move: int, z: float) -> int:
@@ -439,7 +556,7 @@ def _coded(name: str, words: tuple[str, ...]) -> Build:
     return build
 
 
-LETTERS = ("X", "Y", "Z", "F", "S")
+LETTERS = ("X", "Y", "Z", "F", "S", "I", "J", "K")
 ODDITIES = Table(
     "oddities",
     "words whose number stands against all its like in the same program",
