@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from gclint.digest.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.run import Run
 from gclint.tables.finding import AssumedOut, Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup

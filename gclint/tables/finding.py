@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 
 from gclint.tables.setup import UsedFile
-from gclint.tables.setup_sheet import PaperList
+from gclint.tables.setup_sheet import SetupSheet
 
 SCHEMA_VERSION = "1.4"
 
@@ -211,7 +211,7 @@ class Checked(msgspec.Struct, frozen=True):
     units: str
     fingerprint: str
     texts: dict[int, str] = {}
-    paper: PaperList | None = None
+    paper: SetupSheet | None = None
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     used: tuple[UsedFile, ...] = ()
