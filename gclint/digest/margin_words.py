@@ -14,6 +14,7 @@ ENDS = {
 }  # fmt: skip
 LOADS = ("bending", "stress", "power")
 FAR_LOAD = 0.8  # a load with more room than this is told in a word
+AT = 0.005  # share by which a value may differ from its limit to be told as being at it
 ALIKE = 0.02  # share by which two values may differ to be told as one
 FAR = 1.0  # as a share: from here on a least limit is told as "2.4 times"
 
@@ -75,6 +76,10 @@ def _shown(one: Margin, lengths: Lengths) -> str:
 
 def _room(one: Margin) -> str:
     end = ENDS.get((one.what, one.side), "the least" if one.side == "least" else "the most")
+    if abs(one.room) < AT:
+        return f"at {end}"
+    if one.room < -FAR and one.side == "most":
+        return f"{figure(1 - one.room, 2)} times {end}"
     if one.side == "least":
         if one.room > FAR:
             return f"{figure(one.room + 1, 2)} times {end}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from gclint.digest.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.run import Run
 from gclint.tables.finding import AssumedOut, Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
@@ -104,12 +104,17 @@ def _keys_of(need: str, one_tool: bool) -> tuple[str, list[str]]:
     return need, []
 
 
-def assumed_by_reason(checked: Checked) -> dict[str, list[AssumedOut]]:
-    """What is taken as given, by the reason."""
-    taken: dict[str, list[AssumedOut]] = {}
+def assumed_words(checked: Checked) -> list[str]:
+    """A sentence or two for all that is taken as given for one reason, and what declaring it would let be judged."""
+    taken: dict[tuple[str, str, str], list[AssumedOut]] = {}
     for each in checked.assumed:
-        taken.setdefault(each.because, []).append(each)
-    return taken
+        taken.setdefault((each.because, each.declare, each.lets), []).append(each)
+    made = []
+    for (because, declare, lets), alike in taken.items():
+        said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
+        key = "it" if declare in because else declare
+        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+    return made
 
 
 def waiting_words(rules: Sequence[str]) -> str:
@@ -270,13 +275,19 @@ def in_units(window: Limits, lengths: Lengths) -> Limits:
 
 def settings_words(words: Sequence[SetWord], elsewhere: str = "--as json lists them all") -> list[str]:
     """'on line 12 set F400 to F1855'; a long list names the first ones and says where the others are."""
-    lines = []
-    for word in words[:LINES_NAMED]:
-        to = f"{word.word}{plain_number(word.to)}"
-        if word.from_ is None:
-            lines.append(f"on line {word.line} add {to}")
-        else:
-            lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
-    if len(words) > LINES_NAMED:
-        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; {elsewhere}")
+    alike: dict[tuple[str, float | None, float], list[int]] = {}
+    for word in words:
+        alike.setdefault((word.word, word.from_, word.to), []).append(word.line)
+    lines, left = [], 0
+    for number, ((letter, was, to), on) in enumerate(alike.items()):
+        if number >= LINES_NAMED:
+            left += len(on)
+            continue
+        left += max(0, len(on) - LINES_NAMED)
+        where = f"line{'' if len(on) == 1 else 's'} {', '.join(str(line) for line in on[:LINES_NAMED])}"
+        where += f" and {len(on) - LINES_NAMED} more" if len(on) > LINES_NAMED else ""
+        new = f"{letter}{plain_number(to)}"
+        lines.append(f"on {where} add {new}" if was is None else f"on {where} set {letter}{plain_number(was)} to {new}")
+    if left:
+        lines.append(f"({count(left, 'more word')}: {elsewhere})")
     return lines
