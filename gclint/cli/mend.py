@@ -60,9 +60,9 @@ def mend(
     extra = tuple(name for name, asked in (("tabs", tabs), ("clip", clip)) if asked)
     options = options_of(material, tools, stock, shop, job, dial)
     data = read_bytes(program)
-    with Progress() as told:
-        told.begin(shown_as(program), len(data))
-        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, told)
+    with Progress() as progress:
+        progress.begin(shown_as(program), len(data))
+        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, progress)
     written = None
     if made.data is not None:
         write_job(made.data, target, None)

@@ -12,9 +12,9 @@ import numpy as np
 
 from gclint.advice.parts import bounds, parts_of
 from gclint.columns import Bools, Column
-from gclint.cutting.advice import Part
 from gclint.cutting.mechanics import tool_material
-from gclint.facts.chain import Chain
+from gclint.cutting.nearest_pair import Part
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.run import Tables
 from gclint.tables.cutting import OPERATION
@@ -167,8 +167,8 @@ def marks_of(tables: Tables, tool: int) -> tuple[Mark, ...]:
     turned = replace(setup, dial=dial[len(dial) // 2].mark)  # the ratio of chip and feed is the same at any speed
     cutting = load(m, tables.timing, tables.engagement, turned)
     made = Tables(tables.program, m, turned, tables.timing, tables.engagement, cutting)
-    chain = Chain(made.program, m, made.timing, made.engagement, cutting, turned)
-    parts = parts_of(View.of("pieces", chain), moved, one=False)
+    context = Context(made.program, m, made.timing, made.engagement, cutting, turned)
+    parts = parts_of(View.of("pieces", context), moved, one=False)
     total = sum(float(part.window.weight.sum()) for part in parts)
     parts = tuple(part for part in parts if part.window.weight.sum() >= LEAST_PART * total)
     if not parts:

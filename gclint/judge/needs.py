@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from gclint.facts import beside, part
+from gclint.facts import outside_blank as beside
+from gclint.facts import part
 from gclint.facts import setup as setup_facts
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.setup.toolbox import needs_in_collet
 from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.motion import RAPID
@@ -20,34 +21,34 @@ _BLANK = (NEEDS_STOCK, setup_facts.STOCK, part.STOCK)
 _PLACED = (*_BLANK, beside.NEEDS)
 
 
-def true_need(need: str, chain: Chain) -> str:
+def true_need(need: str, context: Context) -> str:
     """`need`, or what is lacking before it."""
     if need in _TOOL:
-        if _uncalled(chain):
-            return needs_in_collet(chain.setup.tools)
-        need = NEEDS_STOCK if _all_declared(chain) else need
-    blank = chain.setup.stock
+        if _uncalled(context):
+            return needs_in_collet(context.setup.tools)
+        need = NEEDS_STOCK if _all_declared(context) else need
+    blank = context.setup.stock
     if blank is None or blank.size is None:
         if need in _PLACED:
-            return BLANK_AND_ZERO if chain.setup.z_zero is None else BLANK
+            return BLANK_AND_ZERO if context.setup.z_zero is None else BLANK
         return need
-    if need in _BLANK and blank.top is None and chain.setup.z_zero is None:
-        return Z_ZERO if _feeds(chain) else Z_ZERO_OF_RAPIDS
+    if need in _BLANK and blank.top is None and context.setup.z_zero is None:
+        return Z_ZERO if _feeds(context) else Z_ZERO_OF_RAPIDS
     return PLACE if need == NEEDS_STOCK else need
 
 
 @once
-def _uncalled(chain: Chain) -> bool:
+def _uncalled(context: Context) -> bool:
     """Whether something is cut before the program calls a tool, with nobody knows which one."""
-    return -1 in chain.tools and -1 not in chain.setup.tools and bool((chain.motion.tool == -1).any())
+    return -1 in context.tools and -1 not in context.setup.tools and bool((context.motion.tool == -1).any())
 
 
 @once
-def _all_declared(chain: Chain) -> bool:
-    feeds = chain.motion.kind != RAPID
-    return all(int(n) in chain.setup.tools for n in set(chain.motion.tool[feeds].tolist()))
+def _all_declared(context: Context) -> bool:
+    feeds = context.motion.kind != RAPID
+    return all(int(n) in context.setup.tools for n in set(context.motion.tool[feeds].tolist()))
 
 
 @once
-def _feeds(chain: Chain) -> bool:
-    return bool((chain.motion.kind != RAPID).any())
+def _feeds(context: Context) -> bool:
+    return bool((context.motion.kind != RAPID).any())

@@ -33,7 +33,7 @@ FEW_TRIES, MOST_TRIES = 6, 30
 MOST_REPAIRS = 2  # of one try
 MOST_PLACES = 2000  # offers of one round
 
-Told = Callable[[str], None]
+OnProgress = Callable[[str], None]
 
 
 @dataclass(frozen=True)
@@ -67,7 +67,7 @@ class _Work:
     options: Options
     name: str
     path: str | None
-    told: Told
+    progress: OnProgress
     surface: Difference
     taken: list[Proposal] = field(default_factory=list)
     claims: list[tuple[str, frozenset[int]]] = field(default_factory=list)
@@ -88,19 +88,19 @@ class _Work:
 
 def mend(
     data: bytes, name: str, options: Options, path: str | None = None, only: Sequence[str] = (),
-    extra: Sequence[str] = (), told: Told = lambda step: None,
+    extra: Sequence[str] = (), progress: OnProgress = lambda step: None,
 ) -> Mended:  # fmt: skip
     """Mend one program. `only`: rules whose findings are mended (empty: all); `extra`: menders that work only when
     asked for ("tabs", "clip").
 
     Raises Problem on bad declarations, on rules that do not exist, and Unreadable on a program that cannot be read.
     """
-    first = run(data, name, options, path, told)
+    first = run(data, name, options, path, progress)
     if first.failed or first.tables is None:
         raise Problem("gclint itself failed on this program, so nothing in it can be mended", name)
     _known(only, first.titles)
     original = Case(draft_of(data), first, tuple(only))
-    work = _Work(original, original, options, name, path, told, compare_surfaces_none())
+    work = _Work(original, original, options, name, path, progress, compare_surfaces_none())
     words, paths = menders(WORDS), menders((*PATHS, *extra))
     for _ in range(MOST_ROUNDS):
         if _round(work, words, only):

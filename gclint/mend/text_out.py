@@ -11,7 +11,7 @@ from gclint.mend.compare import Comparison, lines_that_differ
 from gclint.mend.mend import Mended
 from gclint.mend.result import Made, Place, Proof
 from gclint.report.text.cautions import NOT_A_PROMISE
-from gclint.report.text.paper import Paper, paper_for
+from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 from gclint.tables.program import decode
 
 MOST_LINES = 12  # of one change, shown
@@ -19,9 +19,9 @@ MOST_NAMED = 8
 UNCUT = 1e4  # mm
 
 
-def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -> str:
+def mend_text(mended: Mended, written: str | None, paper: TextSheet | None = None) -> str:
     """`written`: the file of the copy; None where there is none."""
-    paper = paper or paper_for(sys.stdout)
+    paper = paper or text_sheet_for(sys.stdout)
     document = mended.document
     paper.ends("MENDED COPY" if written else "NO COPY WRITTEN", f"gclint {__version__}")
     paper.field("from", f"{document.from_.path}  {document.from_.fingerprint[:19]}...")
@@ -52,8 +52,8 @@ def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -
     return paper.text
 
 
-def compare_text(comparison: Comparison, paper: Paper | None = None) -> str:
-    paper = paper or paper_for(sys.stdout)
+def compare_text(comparison: Comparison, paper: TextSheet | None = None) -> str:
+    paper = paper or text_sheet_for(sys.stdout)
     document = comparison.document
     paper.ends("TWO VERSIONS OF A PROGRAM", f"gclint {__version__}")
     paper.field("old", f"{document.old.path}  {document.old.fingerprint[:19]}...")
@@ -70,7 +70,7 @@ def compare_text(comparison: Comparison, paper: Paper | None = None) -> str:
     return paper.text
 
 
-def proof_text(paper: Paper, proof: Proof, why_not: str = "") -> None:
+def proof_text(paper: TextSheet, proof: Proof, why_not: str = "") -> None:
     surface = proof.surface
     paper.heading("What was proved")
     if surface.largest_difference_mm is None:
@@ -126,7 +126,7 @@ def pairs(original: Case, copy: Case, change: Made) -> list[tuple[str, str, str,
     return rows
 
 
-def _side_by_side(paper: Paper, original: Case, copy: Case, change: Made) -> None:
+def _side_by_side(paper: TextSheet, original: Case, copy: Case, change: Made) -> None:
     rows = pairs(original, copy, change)
     shown = rows[:MOST_LINES]
     if shown:

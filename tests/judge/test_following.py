@@ -86,11 +86,11 @@ def test_nothing_is_lost_and_no_grade_is_new(program: str) -> None:
 
 def sheet(program: str) -> str:
     from gclint.check import run
-    from gclint.report.text.paper import Paper
     from gclint.report.text.terminal import sheet as write
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.setup.declare import Options
 
-    paper = Paper(80)
+    paper = TextSheet(80)
     write(run(program.encode(), "try.nc", Options("birch-plywood", (FLAT,), STOCK), "/nowhere/try.nc"), paper, "0")
     return " ".join(paper.text.split())
 

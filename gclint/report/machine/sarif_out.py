@@ -12,11 +12,11 @@ import msgspec
 from gclint import HOME, __version__
 from gclint.advice.comments import closed
 from gclint.advice.edits import Edit, edits_of, words_on
-from gclint.advice.places import LONGEST_TEXT
+from gclint.advice.words_at_fault import LONGEST_TEXT
+from gclint.clean_text import json_text
 from gclint.digest.sheet_words import sentence, title_words
 from gclint.judge.grouping import MOST_LINES
 from gclint.packs.pack import RuleText
-from gclint.plain import json_text
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of
 from gclint.report.machine.rule_help import rule_help
