@@ -187,8 +187,8 @@ def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list
     if (least := worst.number("window.least_feed")) > usual:
         usual = least
     allowed = share * usual
-    entries, m = worst.chain.engagement.entries, worst.chain.motion
-    tool = worst.chain.setup.tools.get(int(m.tool[worst.move]))
+    entries, m = worst.context.engagement.entries, worst.context.motion
+    tool = worst.context.setup.tools.get(int(m.tool[worst.move]))
     if tool is None or tool.shape in ("drill", "drag") or not (math.isfinite(allowed) and allowed > 0):
         return []
     slower: dict[int, float] = {}
@@ -205,7 +205,7 @@ def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list
             slower[line] = min(to, slower.get(line, math.inf))
         back |= _given_back(worst, last, next(reversed(words)))
     back = {line: feed for line, feed in back.items() if line not in slower and line not in set_already}
-    at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
+    at = {line: find_word(worst.context.program, line, ("F",)) for line in slower}
     if set(slower) & set_already or any(word is not None and word.written is None for word in at.values()):
         return []
     made = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in at.items()]
