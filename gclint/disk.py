@@ -1,7 +1,7 @@
 """Every question that a check asks of the disk beside the program itself; who listens hears them with their answers.
 
 Declarations, cards, packs and subprograms are looked for and read through here and nowhere else. A result that was
-kept is used again only where each of its questions still has the answer it had (`gclint/folder/kept.py`).
+kept is used again only where each of its questions still has the answer it had (`gclint/folder/cache.py`).
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ NONE = "none"
 CHANGED = "changed while it was read"  # an answer that is never given again
 
 _SHIPPED = f"{shipped()}{os.sep}"
-# of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/beside.py`)
+# of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/threads.py`)
 _listening: ContextVar[dict[Question, str] | None] = ContextVar("listening", default=None)
 _unsaved: ContextVar[Mapping[str, bytes] | None] = ContextVar("unsaved", default=None)
 

@@ -229,9 +229,9 @@ class Accepting:
     def _account(self) -> str:
         from gclint import __version__
         from gclint.report.answers.accept_out import account
-        from gclint.report.text.paper import paper_for
+        from gclint.report.text.text_sheet import text_sheet_for
 
-        paper = paper_for(sys.stdout)
+        paper = text_sheet_for(sys.stdout)
         account(
             paper, __version__, str(self.target), self.before is not None, self.said, self.known, self.left,
             len(self.programs), self._again(),

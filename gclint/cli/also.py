@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import click
 
-from gclint.fault import REPORT, place_of
+from gclint.internal_fault import REPORT, place_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:

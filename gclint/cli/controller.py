@@ -30,9 +30,9 @@ def controller(words: tuple[str, ...]) -> int:
     from gclint.cards.controller import controller_from
     from gclint.cli.output import deliver
     from gclint.report.answers.controller_out import card, card_list
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     if not words:
         card_list(paper)
     elif words[0] == "check":

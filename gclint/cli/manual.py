@@ -8,8 +8,8 @@ from pathlib import Path
 
 import click
 
+from gclint.atomic_file import write_whole
 from gclint.cli.main import gclint
-from gclint.whole_file import write_whole
 
 FILE = Path(__file__).with_name("gclint.1")
 

@@ -149,7 +149,7 @@ def by_workers(
     found: Found, options: Options, many: Many, makers: tuple[Maker, ...]
 ) -> Iterator[tuple[Source, Run | Problem]]:
     """Each program by its kept result or by a worker, without tables, in the order of the list."""
-    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
     from gclint.setup.declare import refuse_wrong
@@ -157,17 +157,17 @@ def by_workers(
 
     refuse_wrong(options)
     place = folder_of_cache(many.cache)
-    kept = None if place is None else Kept(place)
+    cache = None if place is None else Cache(place)
     tasks = [Task(source, options) for source in found.sources]
     with ManyProgress(len(tasks)) as progress:
-        made = outcomes(tasks, kept, many.workers, many.seconds, progress, makers)
+        made = outcomes(tasks, cache, many.workers, many.seconds, progress, makers)
         for source, outcome in zip(found.sources, made):
             if outcome.kind == "skipped":
                 found.passed.append(Left(source.shown, outcome.says))
             else:
                 yield source, _given(source, outcome)
-    if kept is not None:
-        kept.prune()
+    if cache is not None:
+        cache.prune()
 
 
 def _given(source: Source, outcome: Outcome) -> Run | Problem:

@@ -54,13 +54,15 @@ def mend(
     from gclint.mend.text_out import mend_text
 
     target = _target(program, out)
+    if page is not None and Path(page).absolute() == target.absolute():
+        raise Problem("--page and the copy are one file; name another", page)
     refuse_overwrite(page, [path_of(program), shop, job, str(target)], "--page")
     extra = tuple(name for name, asked in (("tabs", tabs), ("clip", clip)) if asked)
     options = options_of(material, tools, stock, shop, job, dial)
     data = read_bytes(program)
-    with Progress() as told:
-        told.begin(shown_as(program), len(data))
-        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, told)
+    with Progress() as progress:
+        progress.begin(shown_as(program), len(data))
+        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, progress)
     written = None
     if made.data is not None:
         write_job(made.data, target, None)
@@ -81,6 +83,8 @@ def mend(
 
 def _target(program: str, out: str | None) -> Path:
     """Where the copy goes. Raises Problem where there is a file, or no folder."""
+    if program != "-" and Path(program).is_dir():
+        raise Problem("this is a folder; mend takes one program at a time", program)
     if out is None:
         if program == "-":
             raise Problem("a copy of standard input needs --out")

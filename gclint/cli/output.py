@@ -7,9 +7,9 @@ import sys
 from collections.abc import Iterable
 from pathlib import Path
 
+from gclint.atomic_file import write_whole
 from gclint.problem import Problem
 from gclint.screen import QUIET
-from gclint.whole_file import write_whole
 
 
 def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str = "--out") -> None:

@@ -64,7 +64,7 @@ def watch(
     """
     from gclint.cli.main import complain
     from gclint.cli.options import options_of
-    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.run import usual_cores
     from gclint.folder.watch import Watching
     from gclint.folder.watch import watch as run
@@ -89,7 +89,7 @@ def watch(
             print(line.encode(encoding, "replace").decode(encoding), flush=True)
 
     what = Watching(
-        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Kept(place),
+        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Cache(place),
         workers or usual_cores(), give_up_after, settle, say, complain,
     )  # fmt: skip
     def tell(says: str) -> None:
@@ -129,7 +129,7 @@ def _changes(home: Path, poll: bool, stop: threading.Event) -> Iterator[set[str]
             from gclint.cli.main import complain
 
             complain(f"{home}: the system cannot tell changes ({problem}); looking at every file instead")
-    from gclint.folder.look import looked
+    from gclint.folder.polling import looked
 
     yield from looked(home.absolute(), stop, TICK_MS / 1000, all_new=not poll)
 

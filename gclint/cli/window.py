@@ -38,14 +38,14 @@ def window(form: str, out: str | None, **given: Any) -> int:
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.report.answers.window_asked import asked_of
     from gclint.report.answers.window_out import answer, sheet, to_json
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
     refuse_overwrite(out, [given["shop"], given["job"]])
     made = answer(asked_of(**given))
     if form == "json":
         deliver(to_json(made), out, for_machines=True)
         return 0
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     sheet(made, paper)
     deliver(paper.text, out)
     return 0

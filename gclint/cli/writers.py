@@ -128,7 +128,7 @@ class _Sheet(Struct, frozen=True):
 
     def made(self, source: Source, run: Run, state: str) -> str:
         """What is asked for; where it fails the author's sheet, and where that fails what was found, a line each."""
-        from gclint.fault import left_out
+        from gclint.internal_fault import left_out
         from gclint.report.text.terminal import bare
 
         said = ""
@@ -141,9 +141,9 @@ class _Sheet(Struct, frozen=True):
 
     def _asked(self, run: Run) -> str:
         from gclint import __version__
-        from gclint.report.text.paper import Paper
+        from gclint.report.text.text_sheet import TextSheet
 
-        paper = Paper(self.width, self.colour)
+        paper = TextSheet(self.width, self.colour)
         if self.teach:
             from gclint.teach.lesson_out import lessons
 
@@ -162,10 +162,10 @@ class _Sheet(Struct, frozen=True):
 
     def _sheet(self, run: Run) -> str:
         from gclint import __version__
-        from gclint.report.text.paper import Paper
         from gclint.report.text.terminal import sheet
+        from gclint.report.text.text_sheet import TextSheet
 
-        paper = Paper(self.width, self.colour)
+        paper = TextSheet(self.width, self.colour)
         sheet(run, paper, __version__)
         return paper.text
 
@@ -177,9 +177,9 @@ class _Sheets:
     """A sheet per program, then the cautions once."""
 
     def __init__(self, out: str | None, reader: Reader, teach: bool, found: Found, each_passed: bool) -> None:
-        from gclint.report.text.paper import Paper, paper_for
+        from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
-        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.paper = TextSheet() if out else text_sheet_for(sys.stdout)
         self.maker = _Sheet(reader, teach, self.paper.width, self.paper.colour)
         self.found, self.each_passed = found, each_passed
         self.sheets: list[str] = []
@@ -217,9 +217,9 @@ class _List:
     def __init__(self, out: str | None, found: Found, each_passed: bool) -> None:
         from gclint import __version__
         from gclint.report.text.folder_out import FolderSheet
-        from gclint.report.text.paper import Paper, paper_for
+        from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
-        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.paper = TextSheet() if out else text_sheet_for(sys.stdout)
         self.found, self.each_passed = found, each_passed
         self.sheet = FolderSheet(self.paper, __version__, [source.shown for source in found.sources])
         self.materials: dict[str, None] = {}
@@ -237,7 +237,7 @@ class _List:
         try:
             self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
         except Exception as fault:
-            from gclint.fault import left_out
+            from gclint.internal_fault import left_out
 
             return f"{self.paper.text}\n{left_out('the rest of this list', fault)}\n\n{self.sheet.bare()}"
         return self.paper.text

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from gclint.digest.words import Lengths, figure, measure
+from gclint.digest.words import Lengths, figure, measure, span
 from gclint.tables.finding import Margin, Mark, ToolRow
 
 ENDS = {
@@ -14,6 +14,8 @@ ENDS = {
 }  # fmt: skip
 LOADS = ("bending", "stress", "power")
 FAR_LOAD = 0.8  # a load with more room than this is told in a word
+AT = 0.005  # share by which a value may differ from its limit to be told as being at it
+ALIKE = 0.02  # share by which two values may differ to be told as one
 FAR = 1.0  # as a share: from here on a least limit is told as "2.4 times"
 
 
@@ -27,8 +29,7 @@ def margin_words(row: ToolRow, lengths: Lengths) -> list[str]:
         if what in LOADS and sides[0].room >= FAR_LOAD:
             far.append(what)
             continue
-        shown = dict.fromkeys(_shown(one, lengths) for one in sides)
-        made.append(f"{what} {' to '.join(shown)}: {', '.join(_room(one) for one in sides)}")
+        made.append(f"{what} {_both(sides, lengths)}: {', '.join(_room(one) for one in sides)}")
     if far:
         made.append(f"{', '.join(far)}: over {FAR_LOAD * 100:.0f} % under the most")
     return made
@@ -61,12 +62,24 @@ def _why(mark: Mark, lengths: Lengths) -> str:
     return f"{' and '.join(mark.breaks) or 'no limit alone'}{feed}"
 
 
+def _both(sides: list[Margin], lengths: Lengths) -> str:
+    """What was found: one value where both limits are held against about the same."""
+    low, high = min(sides, key=lambda one: one.found), max(sides, key=lambda one: one.found)
+    if high.found - low.found <= ALIKE * high.found:
+        return _shown(high, lengths)
+    return lengths.lengths(low.found, high.found) if low.unit == "mm" else span(low.found, high.found, low.unit)
+
+
 def _shown(one: Margin, lengths: Lengths) -> str:
     return lengths.length(one.found) if one.unit == "mm" else measure(one.found, one.unit)
 
 
 def _room(one: Margin) -> str:
     end = ENDS.get((one.what, one.side), "the least" if one.side == "least" else "the most")
+    if abs(one.room) < AT:
+        return f"at {end}"
+    if one.room < -FAR and one.side == "most":
+        return f"{figure(1 - one.room, 2)} times {end}"
     if one.side == "least":
         if one.room > FAR:
             return f"{figure(one.room + 1, 2)} times {end}"

@@ -12,9 +12,9 @@ import numpy as np
 
 from gclint.advice.parts import bounds, parts_of
 from gclint.columns import Bools, Column
-from gclint.cutting.advice import Part
 from gclint.cutting.mechanics import tool_material
-from gclint.facts.chain import Chain
+from gclint.cutting.nearest_pair import Part
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.run import Tables
 from gclint.tables.cutting import OPERATION
@@ -23,6 +23,8 @@ from gclint.tables.motion import RAPID
 from gclint.tables.setup import DialMark, Window
 
 TENTH = 0.1
+SHORT = 5.0  # mm
+SKIM = 0.15  # of the diameter: what is narrower may use the whole edge
 STEPS = 400  # per factor e, in which ratios are sorted
 BALLS = ("ball", "tapered-ball")
 LEAST_PART = 0.1  # of a tool's cut length: feeds that cut less do not decide which mark suits
@@ -57,7 +59,8 @@ def margins_of(tables: Tables, tool: int) -> tuple[Margin, ...]:
         for name, operation, window in (
             ("depth of a slot", "slot", windows.depth_slot), ("depth beside a wall", "side", windows.depth_side),
         ):  # fmt: skip
-            made.append(_largest(name, pieces.ap, mine & (loads.operation == OPERATION[operation]), window, tables))
+            cuts = mine & (loads.operation == OPERATION[operation]) & (pieces.ae > SKIM * declared.diameter)
+            made.append(_largest(name, pieces.ap, cuts, window, tables))
     made += _loads(tables, mine, declared.made_of)
     return tuple(one for one in made if one is not None)
 
@@ -94,13 +97,15 @@ def _loads(tables: Tables, mine: Bools, made_of: str | None) -> list[Margin | No
 
 
 def _largest(what: str, value: Column, rows: Bools, window: Window | None, tables: Tables) -> Margin | None:
-    """The largest of all, held against one limit."""
+    """The largest of all but the last `SHORT` mm of cut, held against one limit."""
     if window is None or not window.high:
         return None
-    known = rows & np.isfinite(value) & (value > 0)
-    if not known.any():
+    known = np.flatnonzero(rows & np.isfinite(value) & (value > 0))
+    if not len(known):
         return None
-    at = int(np.argmax(np.where(known, value, -np.inf)))
+    order = known[np.argsort(-value[known], kind="stable")]
+    length = np.cumsum(tables.engagement.pieces.length[order], dtype=np.float64)
+    at = int(order[np.searchsorted(length, min(SHORT, 0.5 * length[-1]))])
     return _margin(what, "most", float(value[at]), window.high, at, tables, window.unit, window.standing, window.source)
 
 
@@ -162,8 +167,8 @@ def marks_of(tables: Tables, tool: int) -> tuple[Mark, ...]:
     turned = replace(setup, dial=dial[len(dial) // 2].mark)  # the ratio of chip and feed is the same at any speed
     cutting = load(m, tables.timing, tables.engagement, turned)
     made = Tables(tables.program, m, turned, tables.timing, tables.engagement, cutting)
-    chain = Chain(made.program, m, made.timing, made.engagement, cutting, turned)
-    parts = parts_of(View.of("pieces", chain), moved, one=False)
+    context = Context(made.program, m, made.timing, made.engagement, cutting, turned)
+    parts = parts_of(View.of("pieces", context), moved, one=False)
     total = sum(float(part.window.weight.sum()) for part in parts)
     parts = tuple(part for part in parts if part.window.weight.sum() >= LEAST_PART * total)
     if not parts:

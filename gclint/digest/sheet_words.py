@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from gclint.digest.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
+from gclint.lazy_regex import Later
 from gclint.run import Run
-from gclint.tables.finding import Checked, Finding, Limits, SetWord
+from gclint.tables.finding import AssumedOut, Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
 
 LINES_NAMED = 6
@@ -70,12 +71,50 @@ def failing(checked: Checked, fail_at: str) -> list[Finding]:
 
 
 def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
-    """What is needed, each with the rules that wait for it, that for which most of them wait first."""
+    """What is needed, each with the rules that wait for it, that for which most of them wait first.
+
+    Keys of one table of a declaration are told together.
+    """
     waiting: dict[str, dict[str, None]] = {}
+    keys: dict[str, dict[str, None]] = {}
+    tools = {row.tool for row in checked.tools}
     for blind in checked.not_judged:
         for need in blind.needs.split("; "):
-            waiting.setdefault(need, {})[blind.rule] = None
-    return {needs: list(waiting[needs]) for needs in sorted(waiting, key=lambda each: -len(waiting[each]))}
+            table, wanted = _keys_of(need, len(tools) == 1)
+            keys.setdefault(table, {}).update(dict.fromkeys(wanted))
+            waiting.setdefault(table, {})[blind.rule] = None
+    told = {table: table.format(", ".join(f"`{key}`" for key in keys[table])) if keys[table] else table
+            for table in waiting}  # fmt: skip
+    return {told[table]: list(waiting[table]) for table in sorted(waiting, key=lambda each: -len(waiting[each]))}
+
+
+_OF_TOOL = Later(r"of (the tool|tool \d+) in shop\.toml")
+_OF_TABLE = Later(r"\[(machine|spindle)\]")
+_BACKTICKED = Later(r"`([^`]+)`")
+
+
+def _keys_of(need: str, one_tool: bool) -> tuple[str, list[str]]:
+    """('{} of the tool in shop.toml', its keys), where keys of a table of shop.toml are needed; else (need, [])."""
+    of_tool, of_table = _OF_TOOL.search(need), _OF_TABLE.search(need)
+    words = [word.rpartition("] ")[2] for word in _BACKTICKED.findall(need)]
+    if of_tool and words:
+        return f"{{}} of {'the tool' if one_tool else of_tool[1]} in shop.toml", words
+    if of_table and words:
+        return f"{{}} of [{of_table[1]}] in shop.toml", words
+    return need, []
+
+
+def assumed_words(checked: Checked) -> list[str]:
+    """A sentence or two for all that is taken as given for one reason, and what declaring it would let be judged."""
+    taken: dict[tuple[str, str, str], list[AssumedOut]] = {}
+    for each in checked.assumed:
+        taken.setdefault((each.because, each.declare, each.lets), []).append(each)
+    made = []
+    for (because, declare, lets), alike in taken.items():
+        said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
+        key = "it" if declare in because else declare
+        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+    return made
 
 
 def waiting_words(rules: Sequence[str]) -> str:
@@ -139,6 +178,10 @@ def title_words(rule: str, run: Run) -> str:
 
 def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
+
+
+# of a finding that a mender answers
+MENDS = "gclint mend writes a copy in which this is mended, if it can prove that the copy cuts the same part"
 
 
 def graded_words(finding: Finding) -> str:
@@ -232,13 +275,19 @@ def in_units(window: Limits, lengths: Lengths) -> Limits:
 
 def settings_words(words: Sequence[SetWord], elsewhere: str = "--as json lists them all") -> list[str]:
     """'on line 12 set F400 to F1855'; a long list names the first ones and says where the others are."""
-    lines = []
-    for word in words[:LINES_NAMED]:
-        to = f"{word.word}{plain_number(word.to)}"
-        if word.from_ is None:
-            lines.append(f"on line {word.line} add {to}")
-        else:
-            lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
-    if len(words) > LINES_NAMED:
-        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; {elsewhere}")
+    alike: dict[tuple[str, float | None, float], list[int]] = {}
+    for word in words:
+        alike.setdefault((word.word, word.from_, word.to), []).append(word.line)
+    lines, left = [], 0
+    for number, ((letter, was, to), on) in enumerate(alike.items()):
+        if number >= LINES_NAMED:
+            left += len(on)
+            continue
+        left += max(0, len(on) - LINES_NAMED)
+        where = f"line{'' if len(on) == 1 else 's'} {', '.join(str(line) for line in on[:LINES_NAMED])}"
+        where += f" and {len(on) - LINES_NAMED} more" if len(on) > LINES_NAMED else ""
+        new = f"{letter}{plain_number(to)}"
+        lines.append(f"on {where} add {new}" if was is None else f"on {where} set {letter}{plain_number(was)} to {new}")
+    if left:
+        lines.append(f"({count(left, 'more word')}: {elsewhere})")
     return lines

@@ -13,7 +13,7 @@ from gclint.check import NoProgram, run
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.setup.declare import Options
-from gclint.shelf import Shelf
+from gclint.stock_store import StockStore
 
 
 class Superseded(BaseException):
@@ -41,7 +41,7 @@ class Answer:
 
 
 def answer_of(
-    source: str, path: str | None, name: str, unsaved: Mapping[str, bytes], stop: threading.Event, shelf: Shelf
+    source: str, path: str | None, name: str, unsaved: Mapping[str, bytes], stop: threading.Event, shelf: StockStore
 ) -> Answer:
     """Check a text that stands for the file `path`, with what the editor holds of other files.
 

@@ -28,7 +28,7 @@ from gclint.editor.outline import outline
 from gclint.editor.text import Text
 from gclint.problem import Problem
 from gclint.program import ENDINGS
-from gclint.shelf import Shelf
+from gclint.stock_store import StockStore
 
 PAUSE = 0.12  # s for which a text stands still before it is checked
 WORKERS = 2
@@ -54,7 +54,7 @@ class Server(LanguageServer):
     def __init__(self) -> None:
         super().__init__("gclint", __version__)
         self.open: dict[str, Open] = {}
-        self.shelf = Shelf()
+        self.shelf = StockStore()
         self.threads = ThreadPoolExecutor(WORKERS, "gclint")
         self.problems: dict[str, dict[str, types.Diagnostic]] = {}  # of a declaration, by the program that met them
 

@@ -51,7 +51,11 @@ def follow(findings: Sequence[Finding], packs: Iterable[Pack]) -> tuple[Finding,
     for top in sorted(set(tops.values())):
         mine = [findings[n] for n in sorted(tops) if tops[n] == top]
         grade = min((findings[top].grade, *(one.grade for one in mine)), key=GRADES.index)
-        happens = f"{findings[top].happens} It brings with it: {_named(mine)}."
+        others = [one for one in mine if one.rule != findings[top].rule]
+        same = [one for one in mine if one.rule == findings[top].rule]
+        happens = findings[top].happens
+        happens += f" It brings with it: {_named(others)}." if others else ""
+        happens += f" The same again on {_where(same)}." if same else ""
         made[top] = replace(findings[top], grade=grade, happens=happens)
     return tuple(made)
 
@@ -63,15 +67,19 @@ def _top(n: int, root_of: dict[int, int]) -> int:
 
 
 def _cause_of(one: Finding, texts: dict[str, tuple[RuleText, str]]) -> tuple[str, ...]:
-    known = texts.get(one.rule)
-    return known[0].cause_of if known else ()
+    """Rules and packs whose findings may follow from this one."""
+    if one.rule not in texts:
+        return ()
+    text, found = texts[one.rule][0], str(one.found.value) if one.found else ""
+    further = [names for begin, names in text.cause_of_found.items() if found.startswith(begin)]
+    return (*text.cause_of, *(name for names in further for name in names))
 
 
 def _follows(one: Finding, root: Finding, texts: dict[str, tuple[RuleText, str]]) -> bool:
     """Whether all of a finding lies where the root reaches."""
     text = texts[root.rule][0]
     names = {one.rule} if one.rule == root.rule else {one.rule, texts[one.rule][1] if one.rule in texts else ""}
-    if names.isdisjoint(text.cause_of):
+    if names.isdisjoint(_cause_of(root, texts)):
         return False
     if text.reaches == "program":
         return True

@@ -150,6 +150,9 @@ class RuleText(Part, frozen=True):
             "rules, and packs with all of theirs, whose findings follow from this one: all are told as one entry"
         ),
     ] = ()
+    cause_of_found: Annotated[
+        dict[str, tuple[str, ...]], _says("further ones of `cause_of`, where the text of `found` begins with this")
+    ] = {}
     reaches: Annotated[Reach, _says("which of those findings follow from it")] = "places"
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
     subject: Annotated[

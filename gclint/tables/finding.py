@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 
 from gclint.tables.setup import UsedFile
-from gclint.tables.setup_sheet import PaperList
+from gclint.tables.setup_sheet import SetupSheet
 
 SCHEMA_VERSION = "1.4"
 
@@ -106,9 +106,13 @@ class NotJudged(msgspec.Struct, frozen=True):
 
 
 class AssumedOut(msgspec.Struct, frozen=True):
+    """`declare`: what would say it, and `lets`: what that lets be judged; both empty where only the program could."""
+
     what: str
     value: str
     because: str
+    declare: str = ""
+    lets: str = ""
 
 
 class HouseRule(msgspec.Struct, frozen=True):
@@ -207,7 +211,7 @@ class Checked(msgspec.Struct, frozen=True):
     units: str
     fingerprint: str
     texts: dict[int, str] = {}
-    paper: PaperList | None = None
+    paper: SetupSheet | None = None
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     used: tuple[UsedFile, ...] = ()

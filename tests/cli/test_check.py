@@ -125,13 +125,13 @@ def test_out_never_overwrites_what_is_read(program: Path, gclint: Gclint) -> Non
 def test_a_failing_room_is_one_finding_and_exit_code_2(
     program: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from gclint.motion import pace
+    from gclint.motion import feed_planning
 
     def broken(*_: object) -> None:
         raise IndexError("row 7")
 
     (program.parent / "other.nc").write_text(program.read_text())
-    monkeypatch.setattr(pace, "pace", broken)
+    monkeypatch.setattr(feed_planning, "plan_feed", broken)
     code, out, err = gclint("check", program.name, "other.nc", *DECLARED, "--as", "json")
     assert (code, err) == (2, "")
     documents = json.loads(out)["programs"]

@@ -360,12 +360,12 @@ def test_every_verb_has_help_of_80_columns(args: tuple[str, ...], here: Path, gc
 
 
 def test_ctrl_c_is_quiet(program: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
-    from gclint.motion import pace
+    from gclint.motion import feed_planning
 
     def interrupted(*_: object) -> None:
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(pace, "pace", interrupted)
+    monkeypatch.setattr(feed_planning, "plan_feed", interrupted)
     code, out, err = gclint("check", program.name)
     assert (code, out, err.strip()) == (130, "", "")
 

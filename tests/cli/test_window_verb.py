@@ -11,7 +11,7 @@ import jsonschema
 import pytest
 
 from gclint.report.answers.window_out import SCHEMA_FILE, schema
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 
 Run = Callable[..., tuple[int, str, str]]
 SHOP = """
@@ -88,7 +88,7 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
     asked = asked_of("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
     made = answer(asked)
     for width in (80, 120):
-        paper = Paper(width)
+        paper = TextSheet(width)
         sheet(made, paper)
         rows = [line[LEFT + 1 :] for line in paper.text.split("\n") if len(line) > LEFT and line[LEFT] == "|"][::-1]
         assert len(rows) == ROWS

@@ -12,9 +12,9 @@ from hypothesis import strategies as st
 
 from gclint.cards.material import material
 from gclint.cutting import mechanics
-from gclint.cutting.advice import Part, marks_that_do, nearest_to, other_speed, same_speed
+from gclint.cutting.cut_limits import Bounds, Cut, usual_cut, window_of
 from gclint.cutting.limits import Level, Limit, Ray, Speed
-from gclint.cutting.places import Bounds, Cut, usual_cut, window_of
+from gclint.cutting.nearest_pair import Part, marks_that_do, nearest_to, other_speed, same_speed
 from gclint.cutting.window import Window, aim, runnable
 from gclint.tables.material import Sourced
 from gclint.tables.setup import Axes, Controller, DialMark, Hold, Machine, Setup, Spindle, Tool

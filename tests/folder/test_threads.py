@@ -17,11 +17,11 @@ from pathlib import Path
 import pytest
 
 from gclint import disk
-from gclint.folder.kept import Kept
+from gclint.folder.cache import Cache
 from gclint.folder.outcome import Outcome, Source, Task
 from gclint.folder.run import answer, encoded, tried
 from gclint.setup.declare import Options
-from gclint.shelf import Shelf
+from gclint.stock_store import StockStore
 from tests.folder.shop import JOB, SHOP, program
 
 THREADS, ROUNDS = 6, 8
@@ -102,10 +102,10 @@ class Alone:
 
 def test_every_result_fits_what_it_was_read_from_and_no_question_is_lost(tmp_path: Path) -> None:
     home = laid(tmp_path / "shared", VERSIONS)
-    shelf = Shelf()
+    store = StockStore()
     tasks = [Task(Source(str(home / name)), Options()) for name in ("tray.nc", "call.nc")] * (THREADS * ROUNDS // 2)
     with changing(home, VERSIONS), ThreadPoolExecutor(THREADS) as threads:
-        made = list(threads.map(lambda task: tried(task, shelf), tasks))
+        made = list(threads.map(lambda task: tried(task, store), tasks))
     alone = Alone(home, tmp_path / "still", VERSIONS)
     kinds, materials = set(), set()
     for task, done in zip(tasks, made):
@@ -124,18 +124,18 @@ def test_every_result_fits_what_it_was_read_from_and_no_question_is_lost(tmp_pat
 def test_no_kept_result_is_stale(tmp_path: Path) -> None:
     """Threads keep what they find while files change; then each kept result is that of the files as they stand."""
     home, cache = laid(tmp_path / "shared", VERSIONS), tmp_path / "cache"
-    kept = Kept(cache)
+    cache = Cache(cache)
     tasks = [Task(Source(str(home / name)), Options()) for name in ("tray.nc", "call.nc")]
     used = 0
     for _ in range(3):
         with changing(home, VERSIONS), ThreadPoolExecutor(THREADS) as threads:
-            list(threads.map(lambda task: answer(kept, (), task), tasks * THREADS))
+            list(threads.map(lambda task: answer(cache, (), task), tasks * THREADS))
         for number in range(8):
             draw = random.Random(number)
             for name, texts in VERSIONS.items():
                 put(home / name, draw.choice(texts))
             for task in tasks:
-                now = Kept(cache)
+                now = Cache(cache)
                 content = hashlib.sha256(Path(task.source.name).read_bytes()).hexdigest()
                 outcome: Outcome | None = now.look(task, content)
                 if outcome is not None:
@@ -147,20 +147,20 @@ def test_no_kept_result_is_stale(tmp_path: Path) -> None:
 
 def test_threads_that_write_one_key_all_keep_it(tmp_path: Path) -> None:
     home = laid(tmp_path / "shared", VERSIONS)
-    kept, task = Kept(tmp_path / "cache"), Task(Source(str(home / "tray.nc")), Options())
+    cache, task = Cache(tmp_path / "cache"), Task(Source(str(home / "tray.nc")), Options())
     done = tried(task)
     assert done.content is not None
     together = threading.Barrier(THREADS, timeout=20)
 
     def keep(_: int) -> str:
         together.wait()
-        return kept.keep(task, done.content or "", done.heard, encoded(done.outcome))
+        return cache.keep(task, done.content or "", done.heard, encoded(done.outcome))
 
     with ThreadPoolExecutor(THREADS) as threads:
         states = set(threads.map(keep, range(THREADS)))
     assert len(states) == 1
     assert "" not in states
-    again = kept.look(task, done.content)
+    again = cache.look(task, done.content)
     assert again is not None
     assert encoded(again) == encoded(done.outcome)
 
@@ -175,10 +175,10 @@ CHAIN = {
 
 def test_the_stock_between_programs_is_that_of_the_programs_as_they_were_read(tmp_path: Path) -> None:
     home = laid(tmp_path / "shared", CHAIN)
-    shelf = Shelf()
+    store = StockStore()
     tasks = [Task(Source(str(home / "finish.nc")), Options())] * (THREADS * ROUNDS)
     with changing(home, CHAIN), ThreadPoolExecutor(THREADS) as threads:
-        made = list(threads.map(lambda task: tried(task, shelf), tasks))
+        made = list(threads.map(lambda task: tried(task, store), tasks))
     alone = Alone(home, tmp_path / "still", CHAIN)
     compared = 0
     for done in made:

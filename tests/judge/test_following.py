@@ -86,10 +86,47 @@ def test_nothing_is_lost_and_no_grade_is_new(program: str) -> None:
 
 def sheet(program: str) -> str:
     from gclint.check import run
-    from gclint.report.text.paper import Paper
     from gclint.report.text.terminal import sheet as write
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.setup.declare import Options
 
-    paper = Paper(80)
+    paper = TextSheet(80)
     write(run(program.encode(), "try.nc", Options("birch-plywood", (FLAT,), STOCK), "/nowhere/try.nc"), paper, "0")
     return " ".join(paper.text.split())
+
+
+CONTOUR = """G1 Z-3 F300
+G1 {on} X75 Y40 F900
+G1 Y55
+G1 X45
+G1 Y30
+G1 X75
+G1 Y40
+G1 {off} X60 Y40
+G0 Z20
+M5
+M30
+"""
+
+
+def plain_hobby(contour: str) -> Checked:
+    """On a controller that takes neither M6 nor compensation."""
+    shop = '[machine]\ncontroller = "hobby-plain"\n[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 mm"\n'
+    shop += "flutes = 2\n"
+    program = "G21 G90 G94 G17 G54\nS16000 M3\nG4 P4\nG0 X60 Y40 Z20\nG0 Z2\n" + contour
+    return tried(program, material="birch-plywood", stock=STOCK, shop=shop)
+
+
+def test_what_comes_of_a_refused_compensation_is_one_entry_with_it() -> None:
+    """The block of G42 is not executed, so its F900 is not either, and the contour is cut at F300."""
+    checked = plain_hobby(CONTOUR.format(on="G42 D1", off="G40"))
+    root = next(f for f in checked.findings if f.rule == "code-refused" and f.line == 7)
+    assert "chip-too-thin" in followers(checked, root)
+    alone = plain_hobby(CONTOUR.format(on="", off="").replace("F900", "F300"))
+    assert "chip-too-thin" in {f.rule for f in open_findings(alone)}  # without that cause it stands for itself
+
+
+def test_a_refused_code_that_moves_nothing_takes_nothing_with_it() -> None:
+    checked = plain_hobby("M6\n" + CONTOUR.format(on="", off="").replace("F900", "F300"))
+    assert "code-refused" in {f.rule for f in open_findings(checked)}
+    assert "chip-too-thin" in {f.rule for f in open_findings(checked)}

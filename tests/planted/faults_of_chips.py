@@ -126,6 +126,22 @@ def a_tenth_of_the_speed_and_no_material(base: Base, dice: Random) -> Iterator[P
                     **base.with_job(material=None))  # fmt: skip
 
 
+@plants("feed-out-of-reach")
+def a_machine_that_speeds_up_slowly(base: Base, dice: Random) -> Iterator[Plant]:
+    """No material, so that nothing is said of chips."""
+    m, pieces = base.tables.motion, base.tables.engagement.pieces
+    rows = pieces.move[m.kind[pieces.move] != 0]
+    if base.shop is None or not len(rows):
+        return
+    with np.errstate(invalid="ignore"):
+        gain = 0.04 * float(np.nanmedian((m.feed[rows] / 60) ** 2 / m.length[rows]))  # v^2 / s: half of F in the middle
+    if not gain > 0:
+        return
+    slow = f"{max(gain, 0.01):.3f} mm/s^2"
+    told = base.with_job(material=None) | base.with_shop("machine", acceleration={"x": slow, "y": slow, "z": slow})
+    yield Plant(base.data, ANYWHERE, f"axes that gain {slow}", follows=ANYWHERE, **told)
+
+
 def _long(base: Base, rows: Any, least: float = 15) -> bool:
     """Whether most of these pieces lie on moves long enough to come up to speed."""
     pieces, m = base.tables.engagement.pieces, base.tables.motion

@@ -201,7 +201,7 @@ def point_moved_left_in_a_feed(base: Base, dice: random.Random) -> Iterator[Faul
         yield _changed(base, line, "F", (sheet.word(line, "F") or 0) / 10)
 
 
-@kind("feed-suspect chip-too-thick plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
+@kind("feed-suspect chip-too-thick chip-beyond-tool plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
 def zero_too_many_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "F")):
@@ -212,15 +212,16 @@ def zero_too_many_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
 def zero_too_many_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
-        yield _changed(base, line, "S", (sheet.word(line, "S") or 0) * 10)
+        if sheet.word(line, "S"):
+            yield Fault(sheet.copy().set(line, "S", (sheet.word(line, "S") or 0) * 10), ())
 
 
-@kind("speed-suspect edge-too-slow chip-too-thick speed-over-spindle speed-under-spindle")
+@kind("speed-suspect edge-too-slow chip-too-thick chip-beyond-tool feed-unit-suspect speed-over-spindle speed-under-spindle")
 def zero_lost_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
         if (sheet.word(line, "S") or 0) > 900:
-            yield _changed(base, line, "S", (sheet.word(line, "S") or 0) / 10)
+            yield Fault(sheet.copy().set(line, "S", (sheet.word(line, "S") or 0) / 10), ())
 
 
 @kind("spindle-not-running spindle-speed-missing")
@@ -380,7 +381,7 @@ def arc_turned_round(base: Base, dice: random.Random) -> Iterator[Fault]:
                 break
 
 
-@kind("arc-does-not-close arc-centre-suspect arc-turns-back")
+@kind("arc-does-not-close arc-centre-suspect arc-turns-back coordinate-suspect")
 def sign_of_a_centre_turned(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet, m = base.sheet(), base.tables.motion
     for line in _draw(dice, _lines(base, m.kind >= 2)):
@@ -391,7 +392,7 @@ def sign_of_a_centre_turned(base: Base, dice: random.Random) -> Iterator[Fault]:
                 break
 
 
-@kind("arc-does-not-close word-missing arc-centre-suspect arc-turns-back")
+@kind("arc-does-not-close word-missing arc-centre-suspect arc-turns-back coordinate-suspect")
 def centre_word_left_out(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     for line in _draw(dice, _lines(base, m.kind >= 2)):
@@ -669,8 +670,15 @@ class Outcome:
 
 def attempt(base: Base, what: Kind, fault: Fault) -> Outcome:
     run = judged(fault.sheet.bytes(), base.name, fault.job or base.job, fault.shop or base.shop, base.files)
-    already = {(f.rule, f.grade, f.happens, len(f.lines)) for f in base.findings}
-    new = [f for f in run.checked.findings if (f.rule, f.grade, f.happens, len(f.lines)) not in already]
+    already = {(f.rule, f.grade, f.happens): len(f.lines) for f in base.findings}
+
+    def fresh(finding: Finding) -> bool:
+        """Whether it is new, or has one more place that is the fault's own line."""
+        key = (finding.rule, finding.grade, finding.happens)
+        grown = len(finding.lines) > already.get(key, 0)
+        return key not in already or (grown and bool(set(finding.lines) & set(fault.lines)))
+
+    new = [f for f in run.checked.findings if fresh(f)]
 
     def near(finding: Finding) -> bool:
         places = (finding.line, finding.worst_line, *finding.lines[:200])

@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.problem import Problem, nearest
 
 if TYPE_CHECKING:
-    from gclint.cutting.places import Cut
+    from gclint.cutting.cut_limits import Cut
     from gclint.digest.words import Lengths
     from gclint.report.answers.window_out import Asked
     from gclint.setup.declare import Declared
@@ -113,7 +113,7 @@ def _cut(
 ) -> tuple[Cut, tuple[str, ...]]:
     from msgspec.structs import replace
 
-    from gclint.cutting.places import usual_cut
+    from gclint.cutting.cut_limits import usual_cut
     from gclint.knowledge.numbers import model_number
     ae = None if width is None else _value(width, "length", "--ae", 1.0)
     ap = None if depth is None else _value(depth, "length", "--ap", 1.0)

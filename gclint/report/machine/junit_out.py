@@ -6,8 +6,8 @@ import re
 from xml.etree import ElementTree as Xml
 
 from gclint import __version__
+from gclint.clean_text import MARK, plain
 from gclint.digest.sheet_words import fails, found_words, quoted, sentence, settings_words, title_words, where_words
-from gclint.plain import MARK, plain
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from gclint.clean_text import plain
 from gclint.digest.sheet_words import found_words, not_judged_by_need, sentence, settings_words, waiting_words
-from gclint.plain import plain
 from gclint.tables.finding import Checked, Finding
 
 UNREADABLE, NOT_JUDGED = "program-unreadable", "not-judged"  # stand where a rule's name does

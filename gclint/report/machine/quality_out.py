@@ -11,8 +11,8 @@ from typing import Any
 
 import msgspec
 
+from gclint.clean_text import json_text, plain
 from gclint.digest.sheet_words import is_entry
-from gclint.plain import json_text, plain
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of, not_judged_of, one_line_of
 from gclint.report.machine.sarif_out import cause_key, hashed

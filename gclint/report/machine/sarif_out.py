@@ -10,11 +10,13 @@ from typing import Any
 import msgspec
 
 from gclint import HOME, __version__
-from gclint.advice.edits import edits_of, words_on
+from gclint.advice.comments import closed
+from gclint.advice.edits import Edit, edits_of, words_on
+from gclint.advice.words_at_fault import LONGEST_TEXT
+from gclint.clean_text import json_text
 from gclint.digest.sheet_words import sentence, title_words
 from gclint.judge.grouping import MOST_LINES
 from gclint.packs.pack import RuleText
-from gclint.plain import json_text
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of
 from gclint.report.machine.rule_help import rule_help
@@ -306,7 +308,7 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
     None where the finding has more places than are told of, or where the dial must be turned as well: a fix mends all
     of it or is none.
     """
-    edits = edits_of(finding.change, checked.texts)
+    edits = _closed_comments(finding, checked) or edits_of(finding.change, checked.texts)
     if not edits or len(finding.lines) >= MOST_LINES or _turns_the_dial(finding, checked):
         return []
     replacements = []
@@ -319,6 +321,21 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
         replacements.append({"deletedRegion": region, "insertedContent": {"text": edit.text}})
     change = {"artifactLocation": place, "replacements": replacements}
     return [{"description": {"text": finding.change.text}, "artifactChanges": [change]}]
+
+
+def _closed_comments(finding: Finding, checked: Checked) -> tuple[Edit, ...]:
+    """Comments that leak, closed on their own lines; empty where one of them cannot be."""
+    if finding.rule != "comment-leftover":
+        return ()
+    made = []
+    for line in finding.lines:
+        text = checked.texts.get(line, "")
+        whole = bool(text) and "*" not in text and len(text) < LONGEST_TEXT
+        new = closed(text.encode("utf-8", "surrogateescape")) if whole else None
+        if new is None:
+            return ()
+        made.append(Edit(line, 1, len(text) + 1, new.decode("utf-8", "surrogateescape")))
+    return tuple(made)
 
 
 def _turns_the_dial(finding: Finding, checked: Checked) -> bool:

@@ -9,8 +9,10 @@ from rich.text import Text
 
 from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
+    assumed_words,
     by_grade,
     found_words,
     graded_words,
@@ -37,8 +39,8 @@ from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, cou
 from gclint.report.text.cautions import SHORTEST
 from gclint.report.text.cautions import in_short as short_cautions
 from gclint.report.text.gauge import gauge_of
-from gclint.report.text.paper import STYLES, Paper, clean
 from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
+from gclint.report.text.text_sheet import STYLES, TextSheet, clean
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 
@@ -47,7 +49,7 @@ IN_FULL = 3  # findings of one rule, tool and grade; the others are named by the
 ALIKE_NAMED = 24
 
 
-def sheet(run: Run, paper: Paper, version: str) -> None:
+def sheet(run: Run, paper: TextSheet, version: str) -> None:
     """Write one program's sheet."""
     checked, gloss = run.checked, Glossary()
     _head(run, paper, version)
@@ -65,16 +67,11 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and is_entry(finding) for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
 
-def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
+def closing(paper: TextSheet, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
     """What stands below the sheets of a run: the cautions, and each program's verdict as the last thing read."""
     paper.cautions(cautions)
     paper.blank()
@@ -93,7 +90,7 @@ def bare(checked: Checked) -> str:
     return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
 
 
-def _head(run: Run, paper: Paper, version: str) -> None:
+def _head(run: Run, paper: TextSheet, version: str) -> None:
     checked = run.checked
     paper.ends("JOB SHEET", f"gclint {version}")
     _verdict(run, paper)
@@ -112,19 +109,19 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     _cautions(run, paper)
 
 
-def in_short(run: Run, paper: Paper) -> None:
+def in_short(run: Run, paper: TextSheet) -> None:
     """Write the verdict, how near each tool is to its nearest limit, and the cautions in a few lines."""
     _verdict(run, paper)
     _cautions(run, paper)
 
 
-def _verdict(run: Run, paper: Paper) -> None:
+def _verdict(run: Run, paper: TextSheet) -> None:
     paper.field("in short", verdict(run.checked))
     for number, text in enumerate(nearest_words(run.checked.tools, Lengths(run.checked.units == "inch"))):
         paper.field("" if number else "nearest", text)
 
 
-def _cautions(run: Run, paper: Paper) -> None:
+def _cautions(run: Run, paper: TextSheet) -> None:
     """In a few lines on the first sheet of a run, in one on those behind it."""
     texts = short_cautions(run.material_cautions) if not paper.cautioned else (SHORTEST,)
     paper.cautioned = True
@@ -132,7 +129,7 @@ def _cautions(run: Run, paper: Paper) -> None:
         paper.field("" if number else "cautions", text)
 
 
-def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Glossary) -> None:
+def _finding(number: int, finding: Finding, run: Run, paper: TextSheet, gloss: Glossary) -> None:
     paper.blank()
     title = Text(f"{number:2}  ", STYLES[finding.grade])
     title.append(clean(title_words(finding.rule, run)), STYLES["head"])
@@ -161,9 +158,11 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and is_entry(finding):
+        paper.field("mend", MENDS, INDENT)
 
 
-def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
+def _more_alike(findings: Sequence[Finding], paper: TextSheet) -> None:
     lines = ", ".join(str(finding.line) for finding in findings[:ALIKE_NAMED])
     rest = len(findings) - ALIKE_NAMED
     more = f" and {rest:,} more lines" if rest > 0 else ""
@@ -179,7 +178,7 @@ def _coloured(drawn: str, grade: str) -> Text:
     return text
 
 
-def _tools(run: Run, paper: Paper, gloss: Glossary) -> None:
+def _tools(run: Run, paper: TextSheet, gloss: Glossary) -> None:
     if run.tables is None or not run.checked.tools:
         return
     paper.blank()
@@ -189,7 +188,7 @@ def _tools(run: Run, paper: Paper, gloss: Glossary) -> None:
         _tool(facts, paper, gloss, lengths)
 
 
-def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> None:
+def _tool(facts: ToolFacts, paper: TextSheet, gloss: Glossary, lengths: Lengths) -> None:
     row = facts.row
     label = "tool not named" if row.tool is None else f"tool {row.tool}"
     paper.text_block(f"{label}: {', '.join(part for part in (row.name, facts.described) if part)}", 0, "head")
@@ -220,12 +219,12 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field("" if number else "margins", said, INDENT)
 
 
-def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
+def _listed(checked: Checked, paper: TextSheet, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+        for said in assumed_words(checked):
+            paper.bullet(gloss(said))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")

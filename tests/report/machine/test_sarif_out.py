@@ -250,3 +250,12 @@ def test_links_lead_to_files_of_the_source() -> None:
     root = Path(__file__).parents[3]
     for each in (*driver["rules"], *driver["notifications"]):
         assert (root / each["helpUri"].removeprefix(driver["informationUri"] + "/")).is_file()
+
+
+def test_a_comment_that_leaks_has_a_fix() -> None:
+    text = "(Pocket (2) north)\n" + PROGRAM
+    [result] = [each for each in log_of(text)["results"] if each["ruleId"] == "comment-leftover"]
+    mended = repaired(text, result)
+    assert mended.splitlines()[0] == "(Pocket  2  north)".replace("  ", " ")
+    assert mended.splitlines()[1:] == PROGRAM.splitlines()
+    assert "comment-leftover" not in {each["ruleId"] for each in log_of(mended)["results"]}
