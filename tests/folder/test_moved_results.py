@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 import gclint.folder.run as runner
-from gclint.folder.kept import Kept
+from gclint.folder.cache import Cache
 from gclint.folder.outcome import Outcome
 from tests.folder.shop import JOB, SHOP, checked, program, workshop
 
@@ -26,13 +26,13 @@ class Counted:
 
     def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
         self.names: list[str] = []
-        give = runner.Crew.give
+        give = runner.Workers.give
 
-        def counted(crew: runner.Crew, job: runner.Job) -> None:
+        def counted(workers: runner.Workers, job: runner.Job) -> None:
             self.names.append(job.task.source.name)
-            give(crew, job)
+            give(workers, job)
 
-        monkeypatch.setattr(runner.Crew, "give", counted)
+        monkeypatch.setattr(runner.Workers, "give", counted)
 
     def since(self) -> int:
         names, self.names = self.names, []
@@ -45,7 +45,7 @@ def worked(monkeypatch: pytest.MonkeyPatch) -> Counted:
 
 
 def run(named: Path | str, cache: Path | None = None) -> dict[str, Outcome]:
-    return checked(named, kept=None if cache is None else Kept(cache))
+    return checked(named, cache=None if cache is None else Cache(cache))
 
 
 def test_a_copy_elsewhere_costs_no_check_and_says_its_own_names(tmp_path: Path, cache: Path, worked: Counted) -> None:
