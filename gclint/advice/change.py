@@ -173,7 +173,7 @@ def chip_feed(worst: Worst) -> Change | None:
         plunges = _slower_plunges(worst, feeds.to, {word.line for word in sets})
         if plunges:  # what goes down may take a share of the cutting feed, so it becomes too fast as well
             rest = f" and {_more(len(plunges) - 1, 'line')}" if len(plunges) > 1 else ""
-            down = feed_name(plunges[0].to, worst.inch)
+            down = f"F{plunges[0].to:g}"
             slower = f" Then go down slower too: {down} on line {plunges[0].line}{rest}."
     return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", (*sets, *plunges))
 
