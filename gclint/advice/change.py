@@ -173,7 +173,7 @@ def chip_feed(worst: Worst) -> Change | None:
         plunges = _slower_plunges(worst, feeds.to, {word.line for word in sets})
         if plunges:  # what goes down may take a share of the cutting feed, so it becomes too fast as well
             rest = f" and {_more(len(plunges) - 1, 'line')}" if len(plunges) > 1 else ""
-            down = feed_name(plunges[0].to, worst.inch)
+            down = f"F{plunges[0].to:g}"
             slower = f" Then go down slower too: {down} on line {plunges[0].line}{rest}."
     return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", (*sets, *plunges))
 
@@ -187,8 +187,8 @@ def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list
     if (least := worst.number("window.least_feed")) > usual:
         usual = least
     allowed = share * usual
-    entries, m = worst.chain.engagement.entries, worst.chain.motion
-    tool = worst.chain.setup.tools.get(int(m.tool[worst.move]))
+    entries, m = worst.context.engagement.entries, worst.context.motion
+    tool = worst.context.setup.tools.get(int(m.tool[worst.move]))
     if tool is None or tool.shape in ("drill", "drag") or not (math.isfinite(allowed) and allowed > 0):
         return []
     slower: dict[int, float] = {}
@@ -205,7 +205,7 @@ def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list
             slower[line] = min(to, slower.get(line, math.inf))
         back |= _given_back(worst, last, next(reversed(words)))
     back = {line: feed for line, feed in back.items() if line not in slower and line not in set_already}
-    at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
+    at = {line: find_word(worst.context.program, line, ("F",)) for line in slower}
     if set(slower) & set_already or any(word is not None and word.written is None for word in at.values()):
         return []
     made = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in at.items()]
