@@ -54,9 +54,11 @@ def oddities(context: Context) -> list[Oddity]:
             found.setdefault(one.line, one)
             if len(found) >= MOST_ROWS:
                 break
-    wrong_starts = {one.move for one in found.values()}
+    wrong = {(one.letter, round(one.value, 4)) for one in found.values() if one.sort == "coordinate"}
+    m = context.motion
     for one in _arc_slips(context):  # behind a wrong place even a right arc does not close
-        if one.move not in wrong_starts:
+        starts = {("X", round(float(m.x1[one.move]), 4)), ("Y", round(float(m.y1[one.move]), 4))}
+        if not starts & wrong:
             found[one.line] = one
     return [found[line] for line in sorted(found)]
 
