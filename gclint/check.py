@@ -118,6 +118,7 @@ def folder_of(path: str | None) -> Path | None:
 def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress) -> Run:
     from gclint.advice.words_at_fault import texts_of
     from gclint.digest import summary
+    from gclint.digest.assumed_words import declared_by
     from gclint.judge.judge import all_packs, judge
     from gclint.packs.wording import in_inches
     from gclint.report.text.cautions import of_material
@@ -149,7 +150,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress) -
         lines=tables.program.lines,
         findings=marked(findings),
         not_judged=judged.not_judged,
-        assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
+        assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because, *declared_by(a)) for a in dict.fromkeys(taken)),
         tools=rows,
         extent_mm=extent,
         time_s=summary.total_time(tables.motion, tables.timing),

@@ -168,7 +168,48 @@ def chip_feed(worst: Worst) -> Change | None:
     slower = ""
     if thin and worst.number("edge_speed") > worst.number("edge_high"):
         slower = " The edge is too fast as well: at a slower speed less feed is enough."
-    return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", tuple(sets))
+    plunges: list[SetWord] = []
+    if not thin and feeds.to is not None:
+        plunges = _slower_plunges(worst, feeds.to, {word.line for word in sets})
+        if plunges:  # what goes down may take a share of the cutting feed, so it becomes too fast as well
+            rest = f" and {_more(len(plunges) - 1, 'line')}" if len(plunges) > 1 else ""
+            down = f"F{plunges[0].to:g}"
+            slower = f" Then go down slower too: {down} on line {plunges[0].line}{rest}."
+    return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", (*sets, *plunges))
+
+
+def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list[SetWord]:
+    """F words for the downward moves of this tool that would be too fast beside a new cutting feed (mm/min), and the
+    old one again behind them. Those that run under a word of `set_already` are left to it; empty where an expression
+    stands in the way."""
+    share, usual = worst.number("window.plunge_share"), worst.number("cutting_feed")
+    usual = min(cutting, usual) if usual == usual else cutting
+    if (least := worst.number("window.least_feed")) > usual:
+        usual = least
+    allowed = share * usual
+    entries, m = worst.context.engagement.entries, worst.context.motion
+    tool = worst.context.setup.tools.get(int(m.tool[worst.move]))
+    if tool is None or tool.shape in ("drill", "drag") or not (math.isfinite(allowed) and allowed > 0):
+        return []
+    slower: dict[int, float] = {}
+    back: dict[int, float] = {}
+    mine = np.flatnonzero((m.tool[entries.first_move] == m.tool[worst.move]) & (entries.solid > 0.2))
+    for entry in mine[:MOST_WORDS].tolist():
+        first, last = int(entries.first_move[entry]), int(entries.last_move[entry])
+        shallow = entries.solid[entry] <= 0.25 * tool.diameter
+        found = _slower_words(worst, first, last, allowed * (2.0 if shallow else 1.1))
+        if not found or set(found) & set_already:
+            continue
+        words = {word: line_to for word, line_to in _slower_words(worst, first, last, allowed).items() if word in found}
+        for line, to in words.values():
+            slower[line] = min(to, slower.get(line, math.inf))
+        back |= _given_back(worst, last, next(reversed(words)))
+    back = {line: feed for line, feed in back.items() if line not in slower and line not in set_already}
+    at = {line: find_word(worst.context.program, line, ("F",)) for line in slower}
+    if set(slower) & set_already or any(word is not None and word.written is None for word in at.values()):
+        return []
+    made = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in at.items()]
+    return made + [SetWord(line, "F", None, feed) for line, feed in back.items()]
 
 
 def drill_feed(worst: Worst) -> Change | None:

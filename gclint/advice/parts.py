@@ -15,6 +15,7 @@ from gclint.facts.context import Context, once
 from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
 from gclint.motion.feed_planning import plan_feed
+from gclint.packs.pack import Limit
 from gclint.tables.cutting import OPERATION
 from gclint.tables.material import Sourced
 
@@ -25,18 +26,16 @@ BALLS = ("ball", "tapered-ball")
 
 @cache
 def bounds() -> Bounds:
-    """The limits that the shipped rules of loads hold a cut against."""
-    return Bounds(
-        _limit("tool-bends", "wall_limit"), _limit("tool-bends", "rough_limit"),
-        _limit("tool-breaks", "near"), _limit("spindle-stalls", "usable"),
-    )  # fmt: skip
-
-
-def _limit(rule: str, name: str) -> Sourced:
-    from gclint.language.expression import quantity
+    """Give the limits that shipped rules hold a cut against: those that say so by their key `bounds`."""
     from gclint.packs.shipped_packs import shipped_packs
 
-    found = next(one for pack in shipped_packs() for one in pack.rules if one.name == rule).text.limits[name]
+    limits = [limit for pack in shipped_packs() for rule in pack.rules for limit in rule.text.limits.values()]
+    return Bounds(**{limit.bounds: _sourced(limit) for limit in limits if limit.bounds})
+
+
+def _sourced(found: Limit) -> Sourced:
+    from gclint.language.expression import quantity
+
     value, unit = quantity(found.value) if isinstance(found.value, str) else (float(found.value), "")
     value *= 0.01 if unit == "%" else 1.0
     return Sourced(value, found.standing, found.source)

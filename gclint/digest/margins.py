@@ -23,7 +23,7 @@ from gclint.tables.motion import RAPID
 from gclint.tables.setup import DialMark, Window
 
 TENTH = 0.1
-SHORT = 5.0  # mm
+SHORT = 2.0  # mm of cut that may be deeper or heavier: a corner, a run-in
 SKIM = 0.15  # of the diameter: what is narrower may use the whole edge
 STEPS = 400  # per factor e, in which ratios are sorted
 BALLS = ("ball", "tapered-ball")
@@ -97,7 +97,7 @@ def _loads(tables: Tables, mine: Bools, made_of: str | None) -> list[Margin | No
 
 
 def _largest(what: str, value: Column, rows: Bools, window: Window | None, tables: Tables) -> Margin | None:
-    """The largest of all but the last `SHORT` mm of cut, held against one limit."""
+    """The largest but for `SHORT` mm of cut, held against one limit."""
     if window is None or not window.high:
         return None
     known = np.flatnonzero(rows & np.isfinite(value) & (value > 0))

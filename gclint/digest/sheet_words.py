@@ -104,12 +104,17 @@ def _keys_of(need: str, one_tool: bool) -> tuple[str, list[str]]:
     return need, []
 
 
-def assumed_by_reason(checked: Checked) -> dict[str, list[AssumedOut]]:
-    """What is taken as given, by the reason."""
-    taken: dict[str, list[AssumedOut]] = {}
+def assumed_words(checked: Checked) -> list[str]:
+    """A sentence or two for all that is taken as given for one reason, and what declaring it would let be judged."""
+    taken: dict[tuple[str, str, str], list[AssumedOut]] = {}
     for each in checked.assumed:
-        taken.setdefault(each.because, []).append(each)
-    return taken
+        taken.setdefault((each.because, each.declare, each.lets), []).append(each)
+    made = []
+    for (because, declare, lets), alike in taken.items():
+        said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
+        key = "it" if declare in because else declare
+        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+    return made
 
 
 def waiting_words(rules: Sequence[str]) -> str:

@@ -75,10 +75,15 @@ def of_move(name: str, move: Build) -> Build:
     return lambda context: getattr(context.motion, name)[move(context)]
 
 
+def line_of(move: Build) -> dict[str, Fact]:
+    """Give the one fact that every row has that belongs to a move: its line."""
+    return {"line": number("", "line of the program", of_move("line", move))}
+
+
 def shared(move: Build) -> dict[str, Fact]:
-    """What every row that belongs to a move has."""
+    """Give what every row has that is a motion of the tool: line, feed, speed, cycle."""
     return {
-        "line": number("", "line of the program", of_move("line", move)),
+        **line_of(move),
         "set_feed": number("mm/min", "feed the program sets", of_move("feed", move)),
         "set_speed": number("rev/min", "speed the program sets", of_move("speed", move)),
         "true_speed": number("rev/min", "speed the spindle really turns", lambda c: c.cutting.true_speed_of[move(c)],
@@ -354,8 +359,6 @@ ENTRIES = Table(
         "feed": number("mm/min", "highest set feed in solid", _entry("feed"), "a feed in the program"),
         "depth": number("mm", "depth below the stock's top at the end", _entry("depth")),
         "radius": number("mm", "radius of the helix", _entry("radius")),
-        "from_outside": truth("whether the descent was made outside the stock",
-                              lambda c: c.engagement.entries.from_outside != 0),
         "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
         "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs",
                                   _reads_as_travel),

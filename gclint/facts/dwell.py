@@ -61,7 +61,7 @@ DWELLS = Table(
     "dwells",
     "dwells (G4, or the P of a canned cycle)",
     {
-        **shared(_move),
+        "cycle": shared(_move)["cycle"],
         "line": number("", "line of the dwell", lambda c: c.motion.event_line[_events(c)]),
         "seconds": number("s", "how long it lasts on this controller", lambda c: c.dwell[_events(c)]),
         "turning": truth("whether the spindle turns meanwhile", _turning),

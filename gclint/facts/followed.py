@@ -9,7 +9,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, one_of
 from gclint.facts.context import ON, Context, once
-from gclint.facts.cut import shared
+from gclint.facts.cut import line_of
 from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
@@ -124,7 +124,7 @@ UNSEEN = Table(
     "unseen_feeds",
     "runs of feed moves whose place could not be followed, though the state of the spindle is known",
     {
-        **shared(_unseen),
+        **line_of(_unseen),
         "turning": truth("whether the spindle turns", lambda c: c.turning[_unseen(c)] == 1),
         "ever_started": truth("whether the program starts the spindle anywhere",
                               lambda c: bool(one_of(c.motion.event_kind, ON).any())),

@@ -43,9 +43,9 @@ class Oddity(NamedTuple):
 @once
 def oddities(context: Context) -> list[Oddity]:
     """Every word that stands against its like, in the order of the lines; one a line."""
-    found: dict[int, Oddity] = {one.line: one for one in _arc_slips(context)}
+    found: dict[int, Oddity] = {}
     if not int(model_number("habit_least")) <= len(context.motion) <= MOST_MOVES:
-        return [found[line] for line in sorted(found)]
+        return sorted(_arc_slips(context), key=lambda one: one.line)
     finders: tuple[Callable[[Context], Iterator[Oddity]], ...] = (
         _depths, _dips, _mirrored, _coordinates, _swapped, _feeds, _speeds, _steps
     )
@@ -54,6 +54,12 @@ def oddities(context: Context) -> list[Oddity]:
             found.setdefault(one.line, one)
             if len(found) >= MOST_ROWS:
                 break
+    wrong = {(one.letter, round(one.value, 4)) for one in found.values() if one.sort == "coordinate"}
+    m = context.motion
+    for one in _arc_slips(context):  # behind a wrong place even a right arc does not close
+        starts = {("X", round(float(m.x1[one.move]), 4)), ("Y", round(float(m.y1[one.move]), 4))}
+        if not starts & wrong:
+            found[one.line] = one
     return [found[line] for line in sorted(found)]
 
 

@@ -63,14 +63,7 @@ def _dives_in(context: Context) -> Floats:
 
 
 # Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the
-# rules on
-# place: no declaration would help, and what can be said of them is said elsewhere.
-
-
-def _below_top(context: Context) -> Any:
-    """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
-    top = context.box.top if context.box else None
-    return None if top is None else np.fmax(top - np.maximum(context.motion.z0, context.motion.z1), -np.inf)
+# rules on place: no declaration would help, and what can be said of them is said elsewhere.
 
 
 def _below_bottom(context: Context) -> Any:
@@ -191,7 +184,6 @@ MOVES = Table(
                            "below the top of the blank", _dives_in),
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
-        "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
         **BESIDE,
         **TURNED,
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),

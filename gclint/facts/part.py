@@ -13,7 +13,7 @@ import numpy as np
 
 from gclint.columns import Column, Floats, Longs, numbered
 from gclint.facts.context import Context, once
-from gclint.facts.cut import shared
+from gclint.facts.cut import line_of
 from gclint.facts.fact import Build, Table, number, truth
 from gclint.knowledge.numbers import model_number
 from gclint.stock.laps import Laps, laps_of
@@ -106,7 +106,7 @@ STANDING = Table(
     "standing",
     "pieces of the blank that are cut free all around when the program has run; what is left of the blank is none",
     {
-        **shared(_FREED),
+        **line_of(_FREED),
         "area": number("mm^2", "size as seen from above", _table("area", _standing), STOCK),
         "size_x": number("mm", "size in X", _size(0), STOCK),
         "size_y": number("mm", "size in Y", _size(1), STOCK),
@@ -131,7 +131,7 @@ BRIDGES = Table(
     "bridges",
     "lifts over the blank's underside within a closed lap that cuts through: where a bridge (tab) should stay",
     {
-        **shared(_RISES),
+        **line_of(_RISES),
         "lift": number("mm", "length of the lift in X and Y", _table("length", _lifts), STOCK),
         "bridge": number("mm", "width of what is left there at its narrowest when the program has run, 0 if nothing is",
                          _table("bridge", _lifts), STOCK),
@@ -150,7 +150,7 @@ GROOVES = Table(
     "grooves",
     "closed laps between two walls that go down nine tenths of the blank's thickness or more",
     {
-        **shared(_FLOORS),
+        **line_of(_FLOORS),
         "length": number("mm", "length of the lap", _table("length", _grooves), STOCK),
         "share": number("", "share of the thickness that the lap goes down", _table("share", _grooves), STOCK),
         "left": number("mm", "thickness left under the lap when the program has run", _table("left", _grooves), STOCK),
@@ -173,7 +173,7 @@ WALLS = Table(
     "walls",
     "thin walls that stand between two cuts when the program has run",
     {
-        **shared(_BESIDE),
+        **line_of(_BESIDE),
         "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), STOCK),
         "at_most": number("mm", "thickness of the wall and a cell of the stock model: it is no thicker than that",
                           lambda c: _table("thickness", _walls)(c) + c.engagement.cell, STOCK),
@@ -250,7 +250,7 @@ LAPS = Table(
     "laps",
     "closed laps, of tools that cut at more than one feed",
     {
-        **shared(_lap_rows),
+        **line_of(_lap_rows),
         "feed": number("mm/min", "feed at or over which a fifth of the lap's cuts run", lambda c: _lap_feeds(c)[0]),
         "usual_feed": number("mm/min", "of all laps of this tool over the same outline, that of the one in the middle",
                              lambda c: np.nan_to_num(_lap_feeds(c)[1], nan=np.inf)),

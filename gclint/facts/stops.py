@@ -6,7 +6,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Ints
 from gclint.facts.context import Context, once
-from gclint.facts.cut import shared
+from gclint.facts.cut import line_of
 from gclint.facts.dwell import cuts_to_end, depth_at_end
 from gclint.facts.fact import Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
@@ -41,7 +41,7 @@ STOPS = Table(
     "stops",
     "program stops, tool changes and spindle stops between moves",
     {
-        **shared(_stop_move),
+        **line_of(_stop_move),
         "line": number("", "line of the stop", lambda c: c.motion.event_line[_stops(c)]),
         "does": text("what stops", _stop_word, "", STOP_WORDS),
         "in_cut": truth("whether the tool stands on what it has just cut",

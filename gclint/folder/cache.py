@@ -1,9 +1,12 @@
 """Keeps outcomes on disk by content, so that what has not changed is not checked again.
 
-An entry is found in two steps. What a program is (its bytes, its name, the options, the folder it is named from, and
-this very gclint) leads to the questions that its check asked of the disk; those with the answers they have now lead to
-the outcome. Entries are flat files with a checksum, written beside and renamed: one that is missing, cut off or altered
-means a slow run and nothing else.
+An entry is found in two steps. What a program is (its bytes, its file's name, the options, and this very gclint) leads
+to the questions that its check asked of the disk; those with the answers they have now lead to the outcome. Both are
+kept without the place (`gclint/folder/portable.py`), so that a copy in another folder or on another machine finds them;
+a result that cannot be told without it is found again in that place alone.
+
+Entries are flat files with a checksum, written beside and renamed: one that is missing, cut off or altered means a
+slow run and nothing else.
 """
 
 from __future__ import annotations
@@ -16,12 +19,22 @@ from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
+from typing import NamedTuple
 
 import msgspec
 
 from gclint import __version__, disk, shipped
 from gclint.disk import Question
 from gclint.folder.outcome import Outcome, Task
+from gclint.folder.portable import (
+    answers_of,
+    home_of,
+    in_place,
+    questions_here,
+    questions_of,
+    repeats_its_place,
+    without_place,
+)
 from gclint.problem import Problem
 from gclint.stock_store import StockStore
 
@@ -80,8 +93,11 @@ class Cache:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder / f"results-{FORM}"
-        self.this = f"{installation()} {Path.cwd()}"
+        self.build = installation()
+        self.this = f"{self.build} {Path.cwd()}"
         self.answers: dict[Question, str] = {}
+        self.real: dict[str, list[str]] = {}  # what lies behind the links of folders
+        self.last: tuple[str, str, _Found | None] = ("", "", None)
         self.stored = 0
 
     def key(self, task: Task, content: str) -> str:
@@ -107,9 +123,14 @@ class Cache:
     def forget(self) -> None:
         """The disk is asked anew from here on."""
         self.answers.clear()
+        self.real.clear()
+        self.last = ("", "", None)
 
     def answered(self, task: Task, content: str) -> str:
         """What names this state of the program and of all its check asked about; "" where that is not known."""
+        moved = self._moved(task, content)
+        if moved is not None:
+            return _answered(self.key(task, content), moved.heard.items())
         key = self.key(task, content)
         asked = self._read(key, "asked")
         if asked is None:
@@ -122,6 +143,9 @@ class Cache:
 
     def look(self, task: Task, content: str) -> Outcome | None:
         """The outcome of the very same check; None where there is none, or none that can be trusted."""
+        moved = self._moved(task, content)
+        if moved is not None:
+            return moved.outcome
         answered = self.answered(task, content)
         data = self._read(answered, "said") if answered else None
         try:
@@ -138,12 +162,61 @@ class Cache:
             return ""
         key = self.key(task, content)
         state = _answered(key, heard.items())
+        if self._keep_moved(task, content, heard, outcome):
+            return state
         try:
             self._write(state, "said", outcome)
             self._write(key, "asked", msgspec.json.encode(list(heard)))
         except (OSError, UnicodeEncodeError):  # the latter: a name on the way is no text
             return ""
         return state
+
+    def _moved_key(self, task: Task, content: str) -> str:
+        """What the program is, wherever it lies."""
+        said = hashlib.sha256(f"{self.build}\0{task.source.named}\0{content}\0".encode())
+        said.update(Path(task.source.name).name.encode("utf-8", "surrogateescape"))
+        said.update(b"\0" + msgspec.json.encode(task.options))
+        return said.hexdigest()
+
+    def _keep_moved(self, task: Task, content: str, heard: dict[Question, str], outcome: bytes) -> bool:
+        """Keep an outcome without its place; False where that cannot be."""
+        home = home_of(task, self.real)
+        questions = None if home is None else questions_of(home, heard)
+        if home is None or questions is None or repeats_its_place(home, task.source.name, heard):
+            return False
+        data = without_place(home, msgspec.json.decode(outcome, type=Outcome))
+        if data is None:
+            return False
+        key = self._moved_key(task, content)
+        try:
+            self._write(_moved_state(key, answers_of(home, heard)), "found", data)
+            self._write(key, "where", msgspec.json.encode(questions))
+        except (OSError, UnicodeEncodeError):
+            return False
+        return True
+
+    def _moved(self, task: Task, content: str) -> _Found | None:
+        """What is kept of this very program wherever it lay, in the words of this place."""
+        if self.last[:2] == (task.source.name, content):
+            return self.last[2]
+        found = self._look_moved(task, content)
+        if found is not None:
+            self.last = (task.source.name, content, found)
+        return found
+
+    def _look_moved(self, task: Task, content: str) -> _Found | None:
+        home = home_of(task, self.real)
+        key = "" if home is None else self._moved_key(task, content)
+        where = self._read(key, "where") if key else None
+        if home is None or where is None:
+            return None
+        try:
+            heard = questions_here(home, msgspec.json.decode(where, type=tuple[Question, ...]), self._answer)
+            data = None if heard is None else self._read(_moved_state(key, answers_of(home, heard)), "found")
+            outcome = None if data is None or heard is None else in_place(home, data, heard)
+        except (msgspec.DecodeError, ValueError, KeyError, IndexError, TypeError):
+            return None
+        return None if outcome is None or heard is None else _Found(outcome, heard)
 
     def _answer(self, question: Question) -> str:
         answer = self.answers.get(question)
@@ -211,9 +284,18 @@ class Cache:
             pass
 
 
+class _Found(NamedTuple):
+    outcome: Outcome
+    heard: dict[Question, str]
+
+
+def _moved_state(key: str, answers: list[str]) -> str:
+    return hashlib.sha256("\0".join((key, *answers)).encode("utf-8", "surrogateescape")).hexdigest()
+
+
 def _answered(key: str, answers: Iterable[tuple[Question, str]]) -> str:
     said = hashlib.sha256(key.encode())
-    for question, answer in answers:
+    for question, answer in sorted(answers):
         said.update("\0".join((*question, answer, "")).encode("utf-8", "surrogateescape"))
     return said.hexdigest()
 

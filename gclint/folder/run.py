@@ -166,13 +166,13 @@ def tried(task: Task, store: StockStore | None = None) -> Tried:
             data = read_bytes(task.source.name)
             content = hashlib.sha256(data).hexdigest()
             done = run(data, task.source.shown, task.options, task.source.path, store=store)
-            outcome = outcome_of(done, tuple(heard))
+            outcome = outcome_of(done, tuple(sorted(heard)))
         except NoProgram as problem:
-            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+            outcome = outcome_of_problem(problem, task.source, tuple(sorted(heard)))
             if not task.source.named:
-                outcome = Outcome("skipped", says=problem.says, asked=tuple(heard))
+                outcome = Outcome("skipped", says=problem.says, asked=tuple(sorted(heard)))
         except Problem as problem:
-            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+            outcome = outcome_of_problem(problem, task.source, tuple(sorted(heard)))
         except MemoryError:
             outcome = Outcome("problem", says="there is not enough memory for this", lasting=False)
         except Exception as fault:

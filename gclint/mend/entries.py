@@ -80,11 +80,10 @@ def _offer(case: Case, finding: Finding, line: int) -> Proposal:
     for number in _entries_at(case, line):
         entry = _entry(case, number)
         straight = int(case.tables.engagement.entries.kind[number]) == ENTRY["straight"]
-        own = [row for row in entry.rows if int(case.motion.line[row]) == line]
-        if straight or (own and _goes_straight(case, own[0])):
+        if straight or any(_goes_straight(case, row) for row in entry.rows):
             offer = _plunge(case, finding, line, entry)
         else:
-            offer = _ramp(case, finding, line, entry)
+            offer = _gentler(case, finding, line, entry)
         if made is not None and _edits_of(made) != _edits_of(offer):
             raise _Alone("the line runs more than once, and its runs would not be mended alike")
         made = made or offer
@@ -474,6 +473,20 @@ def _as_first(case: Case, line: int, block: bytes) -> bytes | None:
         feed = [case.style.word("F", value) for letter, value, _, _ in words if letter == "F"]
         block += b"".join(case.style.gap.encode() + each.encode() for each in feed)
     return text[: words[0][2]] + block + text[words[-1][3] :]
+
+
+def _gentler(case: Case, finding: Finding, line: int, entry: _Entry) -> Proposal:
+    """A ramp that is too steep is walked more often; or it is gone down to beforehand, on the way behind it."""
+    made: list[Proposal] = []
+    why: list[_Alone] = []
+    for again in (True, False):
+        try:
+            made += [_ramp(case, finding, line, entry)] if again else _choices(case, finding, line, entry, [])
+        except _Alone as problem:
+            why.append(problem)
+    if not made:
+        raise why[0]
+    return replace(made[0], others=tuple(made[1:]))
 
 
 def _ramp(case: Case, finding: Finding, line: int, entry: _Entry) -> Proposal:

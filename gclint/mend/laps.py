@@ -153,6 +153,9 @@ def _laps(case: Case, finding: Finding, own: _Pass, count: int) -> Proposal | No
                 text = _opened(case, text, opening, None if "F" in says else feed)
             if text:
                 blocks.append(text)
+        before, behind = (case.modes.code_at("plane", at, 170) for at in (head, own.lines[-1]))
+        if before != behind:  # the next lap starts in the plane of the first
+            blocks.append(style.line(style.code("G", before / 10)))
         if not closed:
             blocks += _back_to_start(case, own, unit)
     edits: list[Edit]
@@ -168,7 +171,13 @@ def _laps(case: Case, finding: Finding, own: _Pass, count: int) -> Proposal | No
     else:
         if "F" not in says:
             blocks.append(style.line(style.word("F", feed)))
-        edits = [Edit(head, before=numbered(style, case.draft, head, tuple(blocks)))]
+        own_text = None
+        if opening:  # the way back has changed the mode that the first block took over
+            if STAR.search(case.text(head)):
+                return None
+            at = case.words(head)[0][2]
+            own_text = case.text(head)[:at] + _opened(case, case.text(head)[at:], opening, None)
+        edits = [Edit(head, before=numbered(style, case.draft, head, tuple(blocks)), text=own_text)]
     because = (
         f"{count} laps of {own.ap / count / unit:.4g} {'in' if unit > 1 else 'mm'} instead of one of "
         f"{own.ap / unit:.4g}, all in the same direction" + ("." if closed else ", with a lift and a way back between.")

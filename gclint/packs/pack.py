@@ -59,6 +59,13 @@ class Limit(Part, frozen=True):
     value: Annotated[str | float, _says('the number with its unit in quotes ("3 mm", "20 %"), or a plain number')]
     standing: Annotated[Standing, _says("how well it is known")]
     source: Annotated[str, _says("where it comes from, in words")]
+    bounds: Annotated[
+        Literal["", "wall", "rough", "stress", "power"],
+        _says(
+            "what the operating window takes it for, in a shipped rule: the bending of the tip beside a wall (`wall`) "
+            "or elsewhere (`rough`), the share of the allowed stress (`stress`) or of the spindle's power (`power`)"
+        ),
+    ] = ""
 
 
 class GradeCase(Part, frozen=True):

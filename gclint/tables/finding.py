@@ -106,9 +106,13 @@ class NotJudged(msgspec.Struct, frozen=True):
 
 
 class AssumedOut(msgspec.Struct, frozen=True):
+    """`declare`: what would say it, and `lets`: what that lets be judged; both empty where only the program could."""
+
     what: str
     value: str
     because: str
+    declare: str = ""
+    lets: str = ""
 
 
 class HouseRule(msgspec.Struct, frozen=True):

@@ -135,7 +135,7 @@ def test_the_list_of_many(plunges: str, here: Path, gclint: Gclint, monkeypatch:
 
 
 def test_the_list_for_the_machine(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("gclint.digest.setup_sheet.paper_list", fail)
+    monkeypatch.setattr("gclint.digest.setup_sheet.setup_sheet_of", fail)
     code, out, _ = gclint("check", plunges, *DECLARED)
     assert code == 2
     assert RULE in out

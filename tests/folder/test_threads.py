@@ -123,8 +123,8 @@ def test_every_result_fits_what_it_was_read_from_and_no_question_is_lost(tmp_pat
 
 def test_no_kept_result_is_stale(tmp_path: Path) -> None:
     """Threads keep what they find while files change; then each kept result is that of the files as they stand."""
-    home, cache = laid(tmp_path / "shared", VERSIONS), tmp_path / "cache"
-    cache = Cache(cache)
+    home, place = laid(tmp_path / "shared", VERSIONS), tmp_path / "cache"
+    cache = Cache(place)
     tasks = [Task(Source(str(home / name)), Options()) for name in ("tray.nc", "call.nc")]
     used = 0
     for _ in range(3):
@@ -135,14 +135,14 @@ def test_no_kept_result_is_stale(tmp_path: Path) -> None:
             for name, texts in VERSIONS.items():
                 put(home / name, draw.choice(texts))
             for task in tasks:
-                now = Cache(cache)
+                now = Cache(place)
                 content = hashlib.sha256(Path(task.source.name).read_bytes()).hexdigest()
                 outcome: Outcome | None = now.look(task, content)
                 if outcome is not None:
                     assert encoded(outcome) == encoded(tried(task).outcome)
                     used += 1
     assert used
-    assert not list(cache.rglob("*.new"))
+    assert not list(place.rglob("*.new"))
 
 
 def test_threads_that_write_one_key_all_keep_it(tmp_path: Path) -> None:

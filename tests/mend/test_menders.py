@@ -262,6 +262,27 @@ def test_a_helix_that_is_too_steep_gets_more_turns(tmp_path: Path) -> None:
     assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
 
 
+def test_a_steep_way_down_from_a_tab_is_gone_down_to_behind_it(tmp_path: Path) -> None:
+    text = (
+        HEAD
+        + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-0.2 F200\nX40 F1100\nX40.6 Z-1.4\nX80\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="cured-epoxy", only=("steep-ramp", "straight-plunge", "hidden-plunge"))
+    assert any(kind == "entry" for _, kind in kinds(made)), (made.document.not_mended, made.original.findings)
+    assert not [each for each in made.copy.findings if each.rule in ("steep-ramp", "straight-plunge", "hidden-plunge")]
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_laps_of_a_contour_with_dips_set_plane_and_mode_back(tmp_path: Path) -> None:
+    text = (
+        HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-8.8 F300\nG18 G2 X20.2 Z-9 I0.2 K0 F2400\nG1 X60\n"
+        "G17 G3 X64 Y24 I0 J4\nG1 Y50\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="birch-plywood", only=("too-deep", "full-width-too-deep"))
+    assert any(each.kind == "laps" for each in made.document.changes), made.document.not_mended
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
 HOLE = (
     HEAD
     + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-10 F300\nG0 Z15\nG0 X60 Y20\nG0 Z1\nG1 Z-10 F300\nG0 Z15\n"

@@ -657,6 +657,76 @@ def second_tool_and_no_start(base: Base, dice: random.Random) -> Iterator[Fault]
         yield Fault(sheet, ())
 
 
+def _scaled(base: Base, letter: str, by: float, more: float = 0.0) -> Sheet:
+    """Every number behind a letter times `by`, plus `more`, in the program's own units."""
+    sheet = base.sheet()
+    for line in sheet.lines_with(letter):
+        sheet.set(line, letter, round((sheet.word(line, letter) or 0) * by + more, 4))
+    return sheet
+
+
+@kind("chip-too-thin feed-unit-suspect chip-too-thick feed-never-reached")
+def every_feed_a_twentieth(base: Base, dice: random.Random) -> Iterator[Fault]:
+    if base.sheet().lines_with("F") and base.job["material"] != "birch-plywood":  # wood forgives a thin chip
+        yield Fault(_scaled(base, "F", 0.05), ())
+
+
+@kind("feed-over-machine chip-too-thick chip-beyond-tool plunge-too-fast feed-unit-suspect")
+def every_feed_twenty_times(base: Base, dice: random.Random) -> Iterator[Fault]:
+    feeds = base.tables.motion.feed[base.removed > 0.1]
+    if base.sheet().lines_with("F") and len(feeds) and float(np.nanmax(feeds)) > 100:  # one that crawls stays harmless
+        yield Fault(_scaled(base, "F", 20), ())
+
+
+@kind("cuts-table straight-plunge full-width-too-deep first-move-low rapid-through-stock z-zero-suspect")
+def everything_ten_millimetres_lower(base: Base, dice: random.Random) -> Iterator[Fault]:
+    if base.sheet().lines_with("Z") and not base.sheet().lines_with("K"):
+        yield Fault(_scaled(base, "Z", 1, -10 / base.unit), ())
+
+
+@kind("never-cuts z-zero-suspect cuts-only-air")
+def everything_above_the_work(base: Base, dice: random.Random) -> Iterator[Fault]:
+    deep = float(-np.nanmin(base.tables.motion.z1))
+    if base.sheet().lines_with("Z") and not base.sheet().lines_with("K"):
+        yield Fault(_scaled(base, "Z", 1, (deep + 5) / base.unit), ())
+
+
+@kind("outside-stock")
+def blank_put_elsewhere(base: Base, dice: random.Random) -> Iterator[Fault]:
+    corner, size = base.job["stock"]["corner"], base.job["stock"]["size"]
+    aside = f"{float(corner[0].split()[0]) + 0.6 * float(size[0].split()[0]):.2f} mm"
+    yield Fault(base.sheet(), (), **base.told(job=lambda job: job["stock"]["corner"].__setitem__(0, aside)))
+
+
+@kind("blocks-behind-end")
+def m30_in_the_middle(base: Base, dice: random.Random) -> Iterator[Fault]:
+    m = base.tables.motion
+    high = (m.z1 > 0) & (m.kind == 0) & (np.arange(len(m)) > len(m) * 0.3) & (np.arange(len(m)) < len(m) * 0.7)
+    for line in _draw(dice, _lines(base, high)):
+        sheet = base.sheet().after(line, "M30")
+        yield Fault(sheet, (sheet.now(line) + 1,))
+
+
+@kind("rapid-through-stock first-move-low")
+def approach_by_rapid_too_low(base: Base, dice: random.Random) -> Iterator[Fault]:
+    m = base.tables.motion
+    down = (m.kind == 0) & (m.z1 < m.z0) & (m.z1 > 0) & np.concatenate((base.removed[1:] > 0.1, [False]))
+    for line in _draw(dice, _lines(base, down)):
+        if base.sheet().word(line, "Z") is not None:
+            yield _changed(base, line, "Z", -1 / base.unit)
+
+
+@kind("tool-bends tool-breaks shank-rubs nut-hits-stock long-tool too-deep full-width-too-deep")
+def flutes_too_short(base: Base, dice: random.Random) -> Iterator[Fault]:
+    assert base.shop is not None
+    deep = float(-np.nanmin(base.tables.motion.z1))
+    tool = base.shop["tool"][0]
+    if tool["shape"] == "flat" and deep > 3:
+        wide = float(tool["diameter"].split()[0])
+        short = {"flute_length": f"{deep / 2:.2f} mm", "shank": f"{2 * wide:.2f} mm", "stickout": f"{deep + 20:.2f} mm"}
+        yield Fault(base.sheet(), (), **base.told(shop=lambda shop: [one.update(short) for one in shop["tool"]]))
+
+
 @dataclass(frozen=True)
 class Outcome:
     base: str

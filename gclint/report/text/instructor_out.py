@@ -10,6 +10,7 @@ from gclint.digest.sheet_words import (
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
     SIGNED_BY,
+    assumed_words,
     by_grade,
     found_words,
     graded_words,
@@ -129,8 +130,8 @@ def _taken(checked: Checked, paper: TextSheet) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(f"{taken.what}: {taken.value}, because {taken.because}")
+        for said in assumed_words(checked):
+            paper.bullet(said)
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")

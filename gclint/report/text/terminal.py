@@ -12,7 +12,7 @@ from gclint.digest.sheet_words import (
     MENDS,
     UNIT_WORDS,
     accepted_words,
-    assumed_by_reason,
+    assumed_words,
     by_grade,
     found_words,
     graded_words,
@@ -223,9 +223,8 @@ def _listed(checked: Checked, paper: TextSheet, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for because, taken in assumed_by_reason(checked).items():
-            said = "; ".join(f"{each.what}: {each.value}" for each in taken)
-            paper.bullet(gloss(f"{said}, because {because}"))
+        for said in assumed_words(checked):
+            paper.bullet(gloss(said))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
