@@ -45,7 +45,9 @@ def page() -> str:
     lines += [*_text(gclint.help or ""), ".SH OPTIONS", *_options(gclint, root), ".SH COMMANDS"]
     for command, context in _commands(gclint, root):
         lines += [f".SS {_plain(context.command_path)}", f".B {_plain(context.command_path)}"]
-        lines += [_plain(" ".join(command.collect_usage_pieces(context))), ".PP"]
+        group = isinstance(command, click.Group)  # whose usage is written differently by each version of click
+        usage = "[OPTIONS] COMMAND [ARGS]..." if group else " ".join(command.collect_usage_pieces(context))
+        lines += [_plain(usage), ".PP"]
         lines += _text(command.help or "") + _options(command, context)
     for title, rows in (("EXIT STATUS", EXITS), ("ENVIRONMENT", ENVIRONMENT), ("FILES", FILES)):
         lines.append(f".SH {title}")
