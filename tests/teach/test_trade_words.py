@@ -20,7 +20,6 @@ import pytest
 from gclint.cli.main import VERBS
 from gclint.cli.main import gclint as program
 from gclint.knowledge.glossary import glossary, look_up
-from gclint.packs.shipped_packs import shipped_packs
 
 ROOT = Path(__file__).parents[2]
 # Words that mean something of their own here.
@@ -47,8 +46,8 @@ TERMS = (
 )
 LATER = frozenset(
     ("arbor", "backlash", "burnish", "burnishing", "burnished", "chipbreaker", "chuck", "counterbore", "countersink",
-     "dogbone", "dovetail", "face-mill", "fin", "fins", "gib", "gibs", "gullet", "headstock", "indexer", "insert", "kerf",
-     "kerfs", "knurl", "leadscrew", "margin-land", "quill", "rake", "rapids", "ream", "reamer", "relief", "snipe",
+     "dogbone", "dovetail", "face-mill", "fin", "fins", "gib", "gibs", "gullet", "headstock", "indexer", "insert",
+     "kerf", "kerfs", "knurl", "leadscrew", "margin-land", "quill", "rake", "rapids", "ream", "reamer", "relief", "snipe",
      "spotface", "swarf", "tailstock", "tang", "tapping", "throat", "tram", "trammed", "tramming", "trochoid",
      "trochoidal", "undercut", "vee", "vice", "vise", "wiper"),
 )  # fmt: skip
