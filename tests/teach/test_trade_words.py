@@ -47,7 +47,7 @@ TERMS = (
 LATER = frozenset(
     ("arbor", "backlash", "burnish", "burnishing", "burnished", "chipbreaker", "chuck", "counterbore", "countersink",
      "dogbone", "dovetail", "face-mill", "fin", "fins", "gib", "gibs", "gullet", "headstock", "indexer", "insert",
-     "kerf", "kerfs", "knurl", "leadscrew", "margin-land", "quill", "rake", "rapids", "ream", "reamer", "relief", "snipe",
+     "kerf", "kerfs", "knurl", "leadscrew", "quill", "rake", "rapids", "ream", "reamer", "relief", "snipe",
      "spotface", "swarf", "tailstock", "tang", "tapping", "throat", "tram", "trammed", "tramming", "trochoid",
      "trochoidal", "undercut", "vee", "vice", "vise", "wiper"),
 )  # fmt: skip
