@@ -144,7 +144,12 @@ def make_run(tables: Tables) -> Any:
 
         checked = Checked(
             path=path, lines=12, findings=findings,
-            not_judged=(NotJudged("cuts-table", "the blank's thickness: --stock, or [stock] in job.toml", 1),),
+            not_judged=(
+                NotJudged(
+                    "cuts-table", "The tool cuts into the table",
+                    "the blank's thickness: --stock, or [stock] in job.toml", 1,
+                ),
+            ),
             assumed=(AssumedOut("stock top", "Z 0 (work zero)", "no stock is declared"),),
             tools=summary.tool_rows(tables), extent_mm=summary.extent(tables.motion), units=units,
             time_s=summary.total_time(tables.motion, tables.timing), fingerprint="sha256:" + "3f" * 32,

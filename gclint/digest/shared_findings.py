@@ -88,7 +88,7 @@ class Shared:
             counted.folders[folder] += 1
         for needs in {blind.needs for blind in run.checked.not_judged}:
             counter = self.needs.setdefault(needs, Counter())
-            counter.update({blind.rule for blind in run.checked.not_judged if blind.needs == needs})
+            counter.update({blind.name for blind in run.checked.not_judged if blind.needs == needs})
             counter[""] += 1
 
     def _cause(self, key: tuple[str, str, str], findings: list[Finding], run: Run) -> None:

@@ -82,7 +82,7 @@ def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
         for need in blind.needs.split("; "):
             table, wanted = _keys_of(need, len(tools) == 1)
             keys.setdefault(table, {}).update(dict.fromkeys(wanted))
-            waiting.setdefault(table, {})[blind.rule] = None
+            waiting.setdefault(table, {})[blind.name] = None
     told = {table: table.format(", ".join(f"`{key}`" for key in keys[table])) if keys[table] else table
             for table in waiting}  # fmt: skip
     return {told[table]: list(waiting[table]) for table in sorted(waiting, key=lambda each: -len(waiting[each]))}

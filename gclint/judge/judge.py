@@ -118,11 +118,12 @@ def judge(
     findings += entries
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
     _add_unmodelled(context, rules, missing)
+    titles = {rule.name: rule.text.title for rule in rules}
     ranked = follow(with_ids(sorted(findings, key=_rank)), _entry_packs(chosen, hanging))
     ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
-    return Judged(ranked, _not_judged(missing, context), house_rules, acceptance.acceptances(outcomes), assumed)
+    return Judged(ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed)
 
 
 def _assumptions(context: Context) -> tuple[Assumption, ...]:
@@ -274,14 +275,19 @@ def _add_unmodelled(context: Context, rules: list[Rule], missing: dict[tuple[str
         missing[where, context.motion.stopped_because or "a program that can be followed to its end"] = 1
 
 
-def _not_judged(missing: dict[tuple[str, str], int], context: Context) -> tuple[NotJudged, ...]:
+def _not_judged(
+    missing: dict[tuple[str, str], int], titles: dict[str, str], context: Context
+) -> tuple[NotJudged, ...]:
     """One row per rule; what it needs, joined."""
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
         told = true_need(need, context)
         rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
-        NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())
+        NotJudged(
+            name if name in titles else None, titles.get(name, name), "; ".join(sorted(needs)), max(needs.values())
+        )
+        for name, needs in sorted(rules.items())
     )
 
 

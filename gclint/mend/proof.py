@@ -438,9 +438,9 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
             own = tuple(sorted(anchors(copy, finding)))
             failures.append(Failure("new", f"{finding.rule} would be {why}", own, finding))
     failures += _faults(original, copy)
-    missing = {n.rule for n in original.run.checked.not_judged}
+    missing = {n.name for n in original.run.checked.not_judged}
     # where a declaration is lacking, the shop has not told it of the original either
-    blind = sorted({n.rule for n in copy.run.checked.not_judged if "toml" not in n.needs} - missing)
+    blind = sorted({n.name for n in copy.run.checked.not_judged if "toml" not in n.needs} - missing)
     if blind:
         failures.append(Failure("new", f"{blind[0]} could no longer be judged"))
     return failures

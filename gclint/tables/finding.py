@@ -100,9 +100,16 @@ class Acceptance(msgspec.Struct, frozen=True):
 
 
 class NotJudged(msgspec.Struct, frozen=True):
-    rule: str
+    """`rule`: the one that could not be judged, None where it is more than rules; `what`: that in words."""
+
+    rule: str | None
+    what: str
     needs: str
     count: int
+
+    @property
+    def name(self) -> str:
+        return self.rule or self.what
 
 
 class AssumedOut(msgspec.Struct, frozen=True):

@@ -6,10 +6,12 @@ from pathlib import Path
 
 import pytest
 
+from gclint.check import check
 from gclint.judge import judge as judging
 from gclint.packs.load import load_pack
 from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
+from gclint.setup.declare import Options
 from gclint.shipped import folder
 from gclint.tables.setup import GRADES
 from tests.judge.try_judge import found, names, tried
@@ -338,3 +340,12 @@ def test_only_faults_come_in_sorts(tmp_path: Path) -> None:
     (tmp_path / "own.toml").write_text(text, encoding="utf-8")
     with pytest.raises(Problem, match="faults"):
         load_pack(tmp_path / "own.toml")
+
+
+def test_what_is_not_judged_names_a_rule_or_says_in_words_what_it_is() -> None:
+    """A program of a fourth axis: what waits is no rule, so `rule` is null and `what` says it."""
+    program = b"G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\nG0 X10 Y40\nG1 Z-1 A30 F300\nG1 X50 A60\nG0 Z5\nM30\n"
+    checked = check(program, "a.nc", Options())
+    assert any(each.rule is None and each.what for each in checked.not_judged)
+    for each in checked.not_judged:
+        assert each.rule is None or (" " not in each.rule and each.what[0].isupper())

@@ -32,7 +32,7 @@ class Junit:
         by_rule: dict[str, list[Finding]] = {}
         for finding in checked.findings:
             by_rule.setdefault(finding.rule, []).append(finding)
-        needs = {blind.rule: blind.needs for blind in checked.not_judged}
+        needs = {blind.name: blind.needs for blind in checked.not_judged}
         suite = _suite(checked.path)
         _properties(suite, checked)
         for name in dict.fromkeys([*run.titles, *by_rule, *needs]):

@@ -69,7 +69,7 @@ class Sarif:
             self._know(finding.rule, run)
             self.results.append(_encoded(self._result(finding, checked, place, seen)))
         for blind in checked.not_judged:
-            self.notes.append(self._note(NOT_JUDGED, "note", f"{blind.rule}: needs {blind.needs}", place, blind.rule))
+            self.notes.append(self._note(NOT_JUDGED, "note", f"{blind.name}: needs {blind.needs}", place, blind.name))
 
     def missed(self, problem: Problem) -> None:
         """One program that could not be read."""

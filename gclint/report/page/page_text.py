@@ -159,7 +159,7 @@ def _counts(checked: Checked) -> list[dict[str, Any]]:
         {"grade": grade, "words": words, "count": sum(f.grade == grade for f in of)}
         for grade, words in GRADE_WORDS.items()
     ]
-    blind = len({n.rule for n in checked.not_judged})
+    blind = len({n.name for n in checked.not_judged})
     made.append({"grade": "blind", "words": "Rules not judged", "count": blind})
     return made
 

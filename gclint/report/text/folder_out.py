@@ -205,7 +205,7 @@ def _in_short(checked: Checked) -> tuple[str, str]:
     open_ = Counter(finding.grade for finding in checked.findings if is_entry(finding))
     words = {"halt": "to put right", "change": "to change", "consider": "to consider"}
     parts = [f"{open_[grade]} {said}" for grade, said in words.items() if open_[grade]]
-    blind = len({each.rule for each in checked.not_judged})
+    blind = len({each.name for each in checked.not_judged})
     said = ", ".join(parts) or ("nothing found" if blind else "nothing found by what was judged")
     if any(finding.rule == "internal-error" for finding in checked.findings):
         said = f"gclint itself failed on part of it; {said}"
