@@ -7,17 +7,18 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from gclint.fault import place_of
+from gclint.callable_module import make_callable
+from gclint.internal_fault import place_of
 from gclint.problem import NotBuilt, Problem
 
 if TYPE_CHECKING:
     from gclint.run import Run, Tables
     from gclint.setup.declare import Options
-    from gclint.shelf import Shelf
+    from gclint.stock_store import StockStore
     from gclint.tables.finding import Checked, Extent, Finding, ToolRow
-    from gclint.tables.setup_sheet import PaperList
+    from gclint.tables.setup_sheet import SetupSheet
 
-Told = Callable[[str], None]
+OnProgress = Callable[[str], None]
 
 
 class Unreadable(Problem):
@@ -39,8 +40,8 @@ def check(data: bytes, name: str, options: Options, path: str | None = None) -> 
 
 
 def run(
-    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None,
-    shelf: Shelf | None = None,
+    data: bytes, name: str, options: Options, path: str | None = None, progress: OnProgress = lambda step: None,
+    store: StockStore | None = None,
 ) -> Run:  # fmt: skip
     """As `check`, with the tables kept for writers; `told` hears the name of each step as it begins.
 
@@ -51,8 +52,8 @@ def run(
     fingerprint = "sha256:" + hashlib.sha256(data).hexdigest()
     tables: Tables | None = None
     try:
-        tables = trace(data, name, options, path, told, shelf)
-        return _judged(tables, name, fingerprint, told)
+        tables = trace(data, name, options, path, progress, store)
+        return _judged(tables, name, fingerprint, progress)
     except Problem:
         raise
     except Exception as fault:  # the run goes on with the next program, and the exit code says so
@@ -61,18 +62,17 @@ def run(
 
 
 def trace(
-    data: bytes, name: str, options: Options, path: str | None = None, told: Told = lambda step: None,
-    shelf: Shelf | None = None,
+    data: bytes, name: str, options: Options, path: str | None = None, progress: OnProgress = lambda step: None,
+    store: StockStore | None = None,
 ) -> Tables:  # fmt: skip
     """Every table from reading to loads, not judged."""
     from msgspec.structs import replace
 
-    from gclint.beside import both
     from gclint.cutting.load import load
-    from gclint.earlier import WHOLE, Earlier, earlier_of
+    from gclint.earlier_programs import WHOLE, Earlier, earlier_of
     from gclint.motion.compensate import compensate
+    from gclint.motion.feed_planning import plan_feed
     from gclint.motion.interpret import interpret
-    from gclint.motion.pace import pace
     from gclint.program import kind
     from gclint.program.read import read
     from gclint.run import Tables
@@ -80,12 +80,13 @@ def trace(
     from gclint.setup.order import declared_at, order_of
     from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.stock.engage import engage
+    from gclint.threads import run_both
 
     declared = declare(options, path)
     order = order_of(declared)
     if order is not None:
         declared = declared_at(declared, order, order.at)
-    told("reading")
+    progress("reading")
     try:
         program = read(data, name)
     except NotBuilt:
@@ -97,12 +98,14 @@ def trace(
     motion = interpret(program, setup.controller, limits_of(declared), folder_of(path))
     setup = with_program(setup, declared, program, motion)
     motion = compensate(motion, setup, program)
-    told("cutting the stock")
-    earlier = Earlier(assumed=(WHOLE,)) if order is None else earlier_of(declared, order, motion, setup, shelf)
+    progress("cutting the stock")
+    earlier = Earlier(assumed=(WHOLE,)) if order is None else earlier_of(declared, order, motion, setup, store)
     setup = replace(setup, used=(*setup.used, *earlier.used)) if earlier.used else setup
-    engagement, timing = both(lambda: engage(motion, setup, earlier.start), lambda: pace(motion, setup), len(motion))
-    engagement = earlier.left(engagement, shelf)
-    told("working out the chips")
+    engagement, timing = run_both(
+        lambda: engage(motion, setup, earlier.start), lambda: plan_feed(motion, setup), len(motion)
+    )
+    engagement = earlier.left(engagement, store)
+    progress("working out the chips")
     cutting = load(motion, timing, engagement, setup)
     return Tables(program, motion, setup, timing, engagement, cutting)
 
@@ -112,20 +115,21 @@ def folder_of(path: str | None) -> Path | None:
     return Path(path).parent if path else None
 
 
-def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
-    from gclint.advice.places import texts_of
-    from gclint.beside import both
+def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress) -> Run:
+    from gclint.advice.words_at_fault import texts_of
     from gclint.digest import summary
+    from gclint.digest.assumed_words import declared_by
     from gclint.judge.judge import all_packs, judge
     from gclint.packs.wording import in_inches
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
     from gclint.tables.mendable import marked
+    from gclint.threads import run_both
 
-    told("judging")
+    progress("judging")
     packs = all_packs(tables.setup)
-    judged, (rows, extent, paper) = both(
+    judged, (rows, extent, paper) = run_both(
         lambda: judge(
             tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup, packs
         ),
@@ -146,7 +150,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
         lines=tables.program.lines,
         findings=marked(findings),
         not_judged=judged.not_judged,
-        assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because) for a in dict.fromkeys(taken)),
+        assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because, *declared_by(a)) for a in dict.fromkeys(taken)),
         tools=rows,
         extent_mm=extent,
         time_s=summary.total_time(tables.motion, tables.timing),
@@ -164,13 +168,20 @@ def _judged(tables: Tables, name: str, fingerprint: str, told: Told) -> Run:
     return Run(checked, tables, tables.setup.fail_at, failed, titles, of_material(tables.setup.material), house)
 
 
-def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, PaperList | Exception]:
+def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, SetupSheet | Exception]:
+    from msgspec.structs import replace
+
     from gclint.digest import summary
-    from gclint.digest.paper_list import paper_list
+    from gclint.digest.margins import margins_of, marks_of
+    from gclint.digest.setup_sheet import setup_sheet_of
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
+    tools = summary.order_of_use(tables.motion)
+    rows = tuple(
+        replace(row, margins=margins_of(tables, tool), marks=marks_of(tables, tool)) for tool, row in zip(tools, rows)
+    )
     try:
-        return rows, extent, paper_list(tables, rows, extent)
+        return rows, extent, setup_sheet_of(tables, rows, extent)
     except Exception as fault:
         return rows, extent, fault
 
@@ -195,3 +206,6 @@ def _broken(data: bytes, name: str, fingerprint: str, fault: Exception) -> Check
         path=name, lines=data.count(b"\n") + 1, findings=(finding,), not_judged=(), assumed=(), tools=(),
         extent_mm=Extent(min=nowhere, max=nowhere), time_s=None, units="unstated", fingerprint=fingerprint,
     )
+
+
+make_callable(__name__)  # gclint.check("tide-ring.nc"): see gclint/library.py

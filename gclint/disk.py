@@ -1,7 +1,7 @@
 """Every question that a check asks of the disk beside the program itself; who listens hears them with their answers.
 
 Declarations, cards, packs and subprograms are looked for and read through here and nowhere else. A result that was
-kept is used again only where each of its questions still has the answer it had (`gclint/folder/kept.py`).
+kept is used again only where each of its questions still has the answer it had (`gclint/folder/cache.py`).
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from __future__ import annotations
 import hashlib
 import os
 import stat
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from contextvars import ContextVar
 from pathlib import Path
@@ -23,8 +23,9 @@ NONE = "none"
 CHANGED = "changed while it was read"  # an answer that is never given again
 
 _SHIPPED = f"{shipped()}{os.sep}"
-# of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/beside.py`)
+# of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/threads.py`)
 _listening: ContextVar[dict[Question, str] | None] = ContextVar("listening", default=None)
+_unsaved: ContextVar[Mapping[str, bytes] | None] = ContextVar("unsaved", default=None)
 
 
 class NotAFile(OSError):
@@ -40,6 +41,22 @@ def listening() -> Iterator[dict[Question, str]]:
         yield heard
     finally:
         _listening.reset(before)
+
+
+@contextmanager
+def unsaved(texts: Mapping[str, bytes]) -> Iterator[None]:
+    """Within, these files read as an editor holds them: contents by absolute name, also of files that are not there."""
+    before = _unsaved.set(texts)
+    try:
+        yield
+    finally:
+        _unsaved.reset(before)
+
+
+def _held(path: Path) -> bytes | None:
+    """What an editor holds of a file; None where the disk counts."""
+    texts = _unsaved.get()
+    return texts.get(os.path.normpath(path.absolute())) if texts else None  # links are not followed: it is a name
 
 
 @contextmanager
@@ -66,6 +83,10 @@ def _heard(question: Question, answer: str) -> None:
 def content(path: Path, most: int) -> bytes:
     """The first `most` bytes of a plain file. Raises OSError, NotAFile among them, and ValueError for a NUL."""
     question = ("content", str(path), str(most))
+    held = _held(path)
+    if held is not None:
+        _heard(question, digest(held[:most]))
+        return held[:most]
     try:
         if not stat.S_ISREG(path.stat().st_mode):
             raise NotAFile
@@ -79,21 +100,21 @@ def content(path: Path, most: int) -> bytes:
 
 
 def is_file(path: Path) -> bool:
-    there = path.is_file()
+    there = _held(path) is not None or path.is_file()
     _heard(("is-file", str(path)), str(there))
     return there
 
 
 def exists(path: Path) -> bool:
     """Whether anything bears this name, be it a file or not."""
-    there = path.exists()
+    there = _held(path) is not None or path.exists()
     _heard(("exists", str(path)), str(there))
     return there
 
 
 def there(path: Path) -> bool:
     """Say whether the folder has an entry of this name, be it a link that leads nowhere."""
-    entry = os.path.lexists(path)
+    entry = _held(path) is not None or os.path.lexists(path)
     _heard(("there", str(path)), str(entry))
     return entry
 
@@ -128,6 +149,9 @@ def _beside(folder: Path, names: frozenset[str], most: int) -> tuple[str, bytes]
         for entry in sorted(there):
             whole = entry.resolve()
             if whole.parent == home and whole.is_file():
+                held = _held(entry)
+                if held is not None:
+                    return entry.name, held[:most]
                 with whole.open("rb") as file:
                     return entry.name, file.read(most)
     except (OSError, RuntimeError):

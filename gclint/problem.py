@@ -14,11 +14,12 @@ class Problem(Exception):
         super().__init__(str(self))
 
     def __str__(self) -> str:
+        """'job.toml:2:10: ...' as compilers say it; 'line 2, column 10: ...' where the file is known without it."""
         place = one_line(self.path or "")
-        if self.line is not None:
-            place += f"{', ' if place else ''}line {self.line}"
-            if self.column is not None:
-                place += f", column {self.column}"
+        if self.line is not None and place:
+            place += f":{self.line}" if self.column is None else f":{self.line}:{self.column}"
+        elif self.line is not None:
+            place = f"line {self.line}" if self.column is None else f"line {self.line}, column {self.column}"
         return f"{place}: {self.says}" if place else self.says
 
 

@@ -1,4 +1,4 @@
-"""What the chain made of one program: all its tables in one value, and what was found."""
+"""What the steps made of one program: all its tables in one value, and what was found."""
 
 from __future__ import annotations
 

@@ -26,7 +26,7 @@ if __name__ == "__main__":  # run as a script: the tree it stands in comes first
     sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from gclint.check import trace
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.judge.grouping import findings_of, grades_of
 from gclint.judge.judge import judge
@@ -35,7 +35,7 @@ from gclint.language.expression import Expression, Name
 from gclint.packs.compile_rule import _Compile
 from gclint.packs.pack import CORE, Example, Limit, Pack, Rule
 from gclint.packs.shipped_packs import shipped_packs, sources
-from gclint.prove import tables_of
+from gclint.rule_proof import tables_of
 from gclint.run import Tables
 from gclint.setup.declare import Options
 from gclint.shipped import folder
@@ -55,8 +55,8 @@ class Proof:
         for must, examples in ((True, rule.text.must_find), (False, rule.text.must_leave)):
             for example in examples:
                 t = tables_of(example)
-                chain = Chain(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup)
-                self.cases.append((example, View.of(rule.text.looks_at, chain), must))
+                context = Context(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup)
+                self.cases.append((example, View.of(rule.text.looks_at, context), must))
         # alone, some examples do not come out as with the whole pack (`instead_of`): those prove nothing here
         self.cases = [case for case in self.cases if self._holds(rule, *case)]
 
@@ -71,7 +71,7 @@ class Proof:
         if not must or not len(rows):
             return must == bool(len(rows))
         chosen = view.choose(rows)
-        found = findings_of(rule, chosen, np.full(len(rows), -1), view.chain)
+        found = findings_of(rule, chosen, np.full(len(rows), -1), view.context)
         return (
             (example.line is None or any(f.line == example.line for f in found))
             and (example.grade is None or any(f.grade == example.grade for f in found))
@@ -86,14 +86,14 @@ class Samples:
         self.tables: list[Tables] = []
         for path in sorted(make_samples.SAMPLES / name for name in make_samples.PROGRAMS):
             self.tables.append(trace(path.read_bytes(), path.name, Options(), str(path)))
-        self.chains = [Chain(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup) for t in self.tables]
+        self.contexts = [Context(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup) for t in self.tables]
         self.views: dict[tuple[str, int], View] = {}
 
     def kills(self, rule: Rule, mutant: Rule) -> bool:
         """First what the rule alone says of its rows; only where that differs, all rules together."""
         for number, t in enumerate(self.tables):
             key = (rule.text.looks_at, number)
-            view = self.views.get(key) or self.views.setdefault(key, View.of(key[0], self.chains[number]))
+            view = self.views.get(key) or self.views.setdefault(key, View.of(key[0], self.contexts[number]))
             with np.errstate(all="ignore"):
                 if view.length and self._said(rule, view) != self._said(mutant, view):
                     whole = [self._judged(t, rule, each) for each in (rule, mutant)]

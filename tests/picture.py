@@ -42,11 +42,11 @@ def draw() -> str:
 
     from gclint import __version__
     from gclint.check import run
-    from gclint.report.text.paper import Paper
     from gclint.report.text.terminal import sheet
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.setup.declare import Options
 
-    paper = Paper(colour=True, record=True)
+    paper = TextSheet(colour=True, record=True)
     with contextlib.chdir(SAMPLE.parent):  # so that the paths on the sheet are short
         sheet(run(SAMPLE.read_bytes(), SAMPLE.name, Options(), SAMPLE.name), paper, __version__)
     theme = TerminalTheme((27, 31, 36), (225, 228, 232), [(225, 228, 232)] * 8)

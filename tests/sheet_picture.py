@@ -17,8 +17,8 @@ def main() -> None:
 
     sys.path.insert(0, str(ROOT))
     from gclint.trial.asked import bench_again
+    from gclint.trial.grading_sheet import sheet
     from gclint.trial.plan_file import read_plan
-    from gclint.trial.sheet import sheet
 
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as play:
         page_file = Path(folder) / "sheet.html"

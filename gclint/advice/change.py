@@ -9,18 +9,19 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.advice.parts import parts_of
-from gclint.advice.places import Word, find_word
+from gclint.advice.words_at_fault import Word, find_word
 from gclint.columns import Bools, distinct
-from gclint.cutting import advice
-from gclint.cutting.advice import Feeds, Part, fastest, nearest_to, other_speed, same_speed
+from gclint.cutting import nearest_pair as advice
 from gclint.cutting.formulas import ramp_length
+from gclint.cutting.nearest_pair import Feeds, Part, fastest, nearest_to, other_speed, same_speed
 from gclint.cutting.window import runnable
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
 from gclint.language.evaluate import TRUE
 from gclint.packs.wording import amount
 from gclint.tables.finding import Change, SetWord
+from gclint.tables.mendable import HOLE
 from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
 
 MOST_PASSES = 20  # beyond that another tool is the answer
@@ -42,8 +43,8 @@ class Worst(Struct, frozen=True, eq=False):
     places: tuple[int, ...] = ()  # the rows of its table that this finding is about, ascending
 
     @property
-    def chain(self) -> Chain:
-        return self.row.chain
+    def context(self) -> Context:
+        return self.row.context
 
     def number(self, name: str) -> float:
         """A fact in the unit its column is kept in; NaN where unknown."""
@@ -56,22 +57,22 @@ class Worst(Struct, frozen=True, eq=False):
 
     @property
     def line(self) -> int:
-        return int(self.chain.motion.line[self.move])
+        return int(self.context.motion.line[self.move])
 
     @property
     def last_move(self) -> int:
         """Row of the last move of an entry, which may go down along many; of anything else its own."""
         if self.row.table.name != "entries" or self.row.rows is None:
             return self.move
-        return max(int(self.chain.engagement.entries.last_move[int(self.row.rows[0])]), self.move)
+        return max(int(self.context.engagement.entries.last_move[int(self.row.rows[0])]), self.move)
 
     @property
     def feed_line(self) -> int:
-        return int(self.chain.motion.feed_line[self.move]) or self.line
+        return int(self.context.motion.feed_line[self.move]) or self.line
 
     def plain_feed(self) -> bool:
         """Whether F is a length per minute here (not inverse time, not per revolution)."""
-        return int(self.chain.motion.flags[self.move]) & (INVERSE_TIME | PER_REV) == 0
+        return int(self.context.motion.flags[self.move]) & (INVERSE_TIME | PER_REV) == 0
 
     def feed_word(self, feed: float, down: bool) -> float:
         """mm/min as an F of this program, rounded to the side that keeps it inside its limit."""
@@ -86,7 +87,7 @@ class Worst(Struct, frozen=True, eq=False):
     def set_feeds(self, to: float, lines: tuple[int, ...] = ()) -> list[SetWord]:
         """The same new F for every word that governs a place of this finding, or for those on `lines`."""
         lines = lines or self.governing or (self.feed_line,)
-        words = [(line, find_word(self.chain.program, line, ("F",))) for line in lines]
+        words = [(line, find_word(self.context.program, line, ("F",))) for line in lines]
         # Where an expression stands there is no number to replace.
         return [
             SetWord(line, "F", word.written if word else None, to)
@@ -97,7 +98,7 @@ class Worst(Struct, frozen=True, eq=False):
     def parts(self) -> tuple[Part, ...]:
         """What the F words of this finding govern, as one part; empty where nothing is known."""
         lines = self.governing or (self.feed_line,)
-        moved = np.isin(self.chain.motion.feed_line, lines)
+        moved = np.isin(self.context.motion.feed_line, lines)
         return parts_of(self.row, moved, one=True, replanned=True)
 
     def parts_of_speed(self) -> tuple[Part, ...]:
@@ -106,19 +107,16 @@ class Worst(Struct, frozen=True, eq=False):
 
     def _with_speed(self) -> Bools:
         """[moves] that run with an S of this finding; on a dial all that run at its speed."""
-        m, true = self.chain.motion, self.chain.cutting.true_speed_of
-        if self.chain.setup.spindle.kind == "dial":
+        m, true = self.context.motion, self.context.cutting.true_speed_of
+        if self.context.setup.spindle.kind == "dial":
             return np.asarray(true == true[self.move])
         return np.asarray(m.speed == m.speed[self.move])
 
     def speed_words(self) -> list[Word]:
-        lines = distinct(self.chain.motion.speed_line[self._with_speed()])
-        words = (find_word(self.chain.program, int(line), ("S",)) for line in lines[lines > 0][:MOST_WORDS])
+        lines = distinct(self.context.motion.speed_line[self._with_speed()])
+        words = (find_word(self.context.program, int(line), ("S",)) for line in lines[lines > 0][:MOST_WORDS])
         return [word for word in words if word is not None and word.written is not None]
 
-
-def feed_name(value: float, inch: bool) -> str:
-    return f"F{value:g} ({value:g} {'in' if inch else 'mm'}/min)"
 
 
 def was(sets: list[SetWord]) -> str:
@@ -134,7 +132,7 @@ def chip_feed(worst: Worst) -> Change | None:
     parts, speed = worst.parts(), worst.number("true_speed")
     if not parts or not speed > 0:
         return None
-    part, spindle = parts[0], worst.chain.setup.spindle
+    part, spindle = parts[0], worst.context.setup.spindle
     feeds = same_speed(part, worst.inch)
     if feeds.to is None:
         feeds = same_speed(advice.without_broken(part, CHIP), worst.inch)
@@ -145,7 +143,7 @@ def chip_feed(worst: Worst) -> Change | None:
         texts.append(_feed_words(worst, feeds, thin))
         sets = worst.set_feeds(worst.word_of(feeds.to)) if worst.plain_feed() else []
     dialled = spindle.kind == "dial"
-    marks = advice.marks_that_do(worst.parts_of_speed(), worst.chain.setup.dial, speed) if dialled else ()
+    marks = advice.marks_that_do(worst.parts_of_speed(), worst.context.setup.dial, speed) if dialled else ()
     if marks:
         chip = _clean(h * speed / marks[0].speed)
         shown = f"{chip / 25.4:.4f} in" if worst.inch else f"{chip:.3f} mm"
@@ -170,7 +168,48 @@ def chip_feed(worst: Worst) -> Change | None:
     slower = ""
     if thin and worst.number("edge_speed") > worst.number("edge_high"):
         slower = " The edge is too fast as well: at a slower speed less feed is enough."
-    return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", tuple(sets))
+    plunges: list[SetWord] = []
+    if not thin and feeds.to is not None:
+        plunges = _slower_plunges(worst, feeds.to, {word.line for word in sets})
+        if plunges:  # what goes down may take a share of the cutting feed, so it becomes too fast as well
+            rest = f" and {_more(len(plunges) - 1, 'line')}" if len(plunges) > 1 else ""
+            down = f"F{plunges[0].to:g}"
+            slower = f" Then go down slower too: {down} on line {plunges[0].line}{rest}."
+    return Change(f"{verb} the feed on {where}: {was(sets)}{text}.{best}{slower}", (*sets, *plunges))
+
+
+def _slower_plunges(worst: Worst, cutting: float, set_already: set[int]) -> list[SetWord]:
+    """F words for the downward moves of this tool that would be too fast beside a new cutting feed (mm/min), and the
+    old one again behind them. Those that run under a word of `set_already` are left to it; empty where an expression
+    stands in the way."""
+    share, usual = worst.number("window.plunge_share"), worst.number("cutting_feed")
+    usual = min(cutting, usual) if usual == usual else cutting
+    if (least := worst.number("window.least_feed")) > usual:
+        usual = least
+    allowed = share * usual
+    entries, m = worst.context.engagement.entries, worst.context.motion
+    tool = worst.context.setup.tools.get(int(m.tool[worst.move]))
+    if tool is None or tool.shape in ("drill", "drag") or not (math.isfinite(allowed) and allowed > 0):
+        return []
+    slower: dict[int, float] = {}
+    back: dict[int, float] = {}
+    mine = np.flatnonzero((m.tool[entries.first_move] == m.tool[worst.move]) & (entries.solid > 0.2))
+    for entry in mine[:MOST_WORDS].tolist():
+        first, last = int(entries.first_move[entry]), int(entries.last_move[entry])
+        shallow = entries.solid[entry] <= 0.25 * tool.diameter
+        found = _slower_words(worst, first, last, allowed * (2.0 if shallow else 1.1))
+        if not found or set(found) & set_already:
+            continue
+        words = {word: line_to for word, line_to in _slower_words(worst, first, last, allowed).items() if word in found}
+        for line, to in words.values():
+            slower[line] = min(to, slower.get(line, math.inf))
+        back |= _given_back(worst, last, next(reversed(words)))
+    back = {line: feed for line, feed in back.items() if line not in slower and line not in set_already}
+    at = {line: find_word(worst.context.program, line, ("F",)) for line in slower}
+    if set(slower) & set_already or any(word is not None and word.written is None for word in at.values()):
+        return []
+    made = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in at.items()]
+    return made + [SetWord(line, "F", None, feed) for line, feed in back.items()]
 
 
 def drill_feed(worst: Worst) -> Change | None:
@@ -178,7 +217,7 @@ def drill_feed(worst: Worst) -> Change | None:
     the least at which it cuts, where the machine can go down so fast."""
     feed, h, low = (worst.number(name) for name in ("set_feed", "h_ex", "chip_low"))
     if h < low:
-        axes, to = worst.chain.setup.machine.feed_limit, worst.feed_word(feed * low / h, down=False)
+        axes, to = worst.context.setup.machine.feed_limit, worst.feed_word(feed * low / h, down=False)
         if axes is not None and axes.z is not None and to * (25.4 if worst.inch else 1.0) > axes.z:
             return None
         return raise_to(worst, to, " or more") if worst.plain_feed() else None
@@ -190,7 +229,7 @@ def drill_feed(worst: Worst) -> Change | None:
 
 def _feed_words(worst: Worst, feeds: Feeds, thin: bool) -> str:
     """'F1855 or more at dial F': the limit itself, on its safe side, and the other one where it is near."""
-    dial = worst.chain.setup.dial
+    dial = worst.context.setup.dial
     at = f" at dial {dial}" if dial else ""
     near, far = (feeds.low, feeds.high) if thin else (feeds.high, feeds.low)
     edge = worst.feed_word(near if np.isfinite(near) else feeds.to or 0.0, down=not thin)
@@ -207,7 +246,7 @@ def _nothing_helps(worst: Worst, feeds: Feeds) -> str:
         if fewer >= 1:
             flutes_shown = f"{fewer} flute{'s' if fewer > 1 else ''}"
             return f"No feed and no speed of this machine does: use a tool with {flutes_shown}."
-    if worst.chain.setup.spindle.kind == "dial":
+    if worst.context.setup.spindle.kind == "dial":
         return "No feed and no dial mark of this machine brings the chip into its window: take fewer flutes."
     return "No feed at any speed of this spindle brings the chip into its window: take fewer flutes or a lighter cut."
 
@@ -230,7 +269,7 @@ def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = Fal
     text = f"{'Lower' if pairs.speed < present else 'Raise'} the speed to S{pairs.speed:g}"
     to_set = pairs.speed
     if pairs.mark:  # the program says what the mark says
-        to_set = next(mark.stated for mark in worst.chain.setup.spindle.dial if mark.mark == pairs.mark)
+        to_set = next(mark.stated for mark in worst.context.setup.spindle.dial if mark.mark == pairs.mark)
         text = f"Set the dial to {pairs.mark} ({pairs.speed:g} rev/min)"
     elif not words:
         return None
@@ -239,7 +278,7 @@ def other_pair(worst: Worst, order: Callable[[float], float], scaled: bool = Fal
     for part, feed in zip(parts, pairs.feeds):
         to = worst.word_of(feed)
         same = abs(feed - part.feed) <= 1e-6 * part.feed
-        told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to {feed_name(to, worst.inch)}'}")
+        told.append(f"F{worst.word_of(part.feed):g}{' as it is' if same else f' to F{to:g}'}")
         if not same and worst.plain_feed():
             sets += worst.set_feeds(to, part.lines[:MOST_WORDS])
     more = f" and {_more(len(told) - MOST_TOLD, 'feed')}" if len(told) > MOST_TOLD else ""
@@ -283,9 +322,9 @@ def plunge_feed(worst: Worst) -> Change | None:
         usual = worst.number("window.feed")
     if (least := worst.number("window.least_feed")) > usual:  # the program crawls: the card's share is of a good feed
         usual = least
-    axes = worst.chain.setup.machine.feed_limit
+    axes = worst.context.setup.machine.feed_limit
     allowed = min(v for v in (share * usual, (axes.z if axes else None) or math.inf, math.inf) if not math.isnan(v))
-    entries = worst.chain.engagement.entries
+    entries = worst.context.engagement.entries
     if not (math.isfinite(allowed) and allowed > 0) or worst.row.rows is None:
         return None
     own = int(worst.row.rows[0])
@@ -301,7 +340,7 @@ def plunge_feed(worst: Worst) -> Change | None:
     if not slower:
         return None
     lines, others = list(slower), sorted({*list(slower.values())[1:]})
-    text = f"Go down with {feed_name(slower[lines[0]], worst.inch)} on line {lines[0]}"
+    text = f"Go down with F{slower[lines[0]]:g} on line {lines[0]}"
     if others and others != [slower[lines[0]]]:
         text += f", and slower too on {_more(len(lines) - 1, 'line')} ({_spread(others)})"
     elif others:
@@ -311,7 +350,7 @@ def plunge_feed(worst: Worst) -> Change | None:
         line, feed = next(iter(back.items()))
         text += f", and give line {line} its F{feed:g} back"
         text += f" (and so {_more(len(back) - 1, 'line')} behind a plunge)" if len(back) > 1 else ""
-    words_at = {line: find_word(worst.chain.program, line, ("F",)) for line in slower}
+    words_at = {line: find_word(worst.context.program, line, ("F",)) for line in slower}
     sets = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in words_at.items()]
     sets += [SetWord(line, "F", None, feed) for line, feed in back.items()]
     # Where an expression stands there is no number to replace, and all words of a change go together.
@@ -322,7 +361,7 @@ def plunge_feed(worst: Worst) -> Change | None:
 def _slower_words(worst: Worst, first: int, last: int, allowed: float) -> dict[int, tuple[int, float]]:
     """For the line of each F word under which moves of one entry go down faster than `allowed` (mm/min): the line of
     the first of them, and the F to write there."""
-    m, rows = worst.chain.motion, np.arange(first, last + 1)
+    m, rows = worst.context.motion, np.arange(first, last + 1)
     with np.errstate(divide="ignore", invalid="ignore"):
         steep = (m.z0[rows] - m.z1[rows]) / m.length[rows]
         fast = (m.kind[rows] != RAPID) & (m.tool[rows] == m.tool[first]) & (steep * m.feed[rows] > allowed)
@@ -336,7 +375,7 @@ def _slower_words(worst: Worst, first: int, last: int, allowed: float) -> dict[i
 
 def _given_back(worst: Worst, last: int, word: int) -> dict[int, float]:
     """The next line with a cut behind an entry, with the F of line `word` if it inherits that one; else empty."""
-    m = worst.chain.motion
+    m = worst.context.motion
     if int(m.cycle[last]):
         return {}
     # As the machine comes to it: in a loop or a subprogram it may stand further up.
@@ -345,7 +384,7 @@ def _given_back(worst: Worst, last: int, word: int) -> dict[int, float]:
     if not len(later):
         return {}
     after = last + 1 + int(later[0])
-    old = find_word(worst.chain.program, word, ("F",)) if int(m.feed_line[after]) == word else None
+    old = find_word(worst.context.program, word, ("F",)) if int(m.feed_line[after]) == word else None
     return {int(m.line[after]): old.value} if old is not None and old.written is not None else {}
 
 
@@ -360,7 +399,10 @@ def _spread(feeds: list[float]) -> str:
 def ramp(worst: Worst) -> Change | None:
     """How far to travel while going down; of a hole as wide as the tool another way to make it."""
     if worst.row.table.name == "entries" and worst.number("bores") == TRUE:
-        return Change("It is a hole as wide as the tool: drill it, with a drill at a drill's speed and in pecks, or "
+        if worst.text("window.plunge") == "peck":
+            return Change("It is a hole as wide as the tool: go down in pecks of half its diameter, lifted out between "
+                          "them; or drill it, or mill it along a helix with a tool of two thirds of its width.")
+        return Change(f"{HOLE}, with a drill at a drill's speed and in pecks, or "
                       "mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
     angle = worst.number("window.ramp_advised")
     if math.isnan(angle):
@@ -433,7 +475,7 @@ def raise_to(worst: Worst, to: float, more: str = "") -> Change:
 
 
 def _other_feed(worst: Worst, verb: str, to: float, more: str) -> Change:
-    sets, other = worst.set_feeds(to), feed_name(to, worst.inch)
+    sets, other = worst.set_feeds(to), f"F{to:g}"
     if not sets:
         return Change(f"{verb} the feed that the expression on line {worst.feed_line} gives to {other}{more}.")
     return Change(f"{verb} the feed on line {sets[0].line}: {was(sets)}{other}{more}.", tuple(sets))
@@ -441,7 +483,7 @@ def _other_feed(worst: Worst, verb: str, to: float, more: str) -> Change:
 
 def start_spindle(worst: Worst) -> Change | None:
     """The words to add, and where: at the last lift before the place, behind the tool change or the stop."""
-    m = worst.chain.motion
+    m = worst.context.motion
     speed = float(m.speed[worst.move])
     said = f"M3 S{speed:g}" if speed > 0 else "M3 with a speed (S)"
     same = (m.tool[: worst.move + 1] == m.tool[worst.move]) & (m.spindle[: worst.move + 1] == m.spindle[worst.move])

@@ -8,13 +8,14 @@ from functools import cache
 import numpy as np
 
 from gclint.columns import Bools, Column, distinct
-from gclint.cutting.advice import Part
+from gclint.cutting.cut_limits import Bounds, of_pieces, window_at
 from gclint.cutting.mechanics import law_of
-from gclint.cutting.places import Bounds, of_pieces, window_at
-from gclint.facts.chain import Chain, once
+from gclint.cutting.nearest_pair import Part
+from gclint.facts.context import Context, once
 from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
-from gclint.motion.pace import pace
+from gclint.motion.feed_planning import plan_feed
+from gclint.packs.pack import Limit
 from gclint.tables.cutting import OPERATION
 from gclint.tables.material import Sourced
 
@@ -25,18 +26,16 @@ BALLS = ("ball", "tapered-ball")
 
 @cache
 def bounds() -> Bounds:
-    """The limits that the shipped rules of loads hold a cut against."""
-    return Bounds(
-        _limit("tool-bends", "wall_limit"), _limit("tool-bends", "rough_limit"),
-        _limit("tool-breaks", "near"), _limit("spindle-stalls", "usable"),
-    )  # fmt: skip
-
-
-def _limit(rule: str, name: str) -> Sourced:
-    from gclint.language.expression import quantity
+    """Give the limits that shipped rules hold a cut against: those that say so by their key `bounds`."""
     from gclint.packs.shipped_packs import shipped_packs
 
-    found = next(one for pack in shipped_packs() for one in pack.rules if one.name == rule).text.limits[name]
+    limits = [limit for pack in shipped_packs() for rule in pack.rules for limit in rule.text.limits.values()]
+    return Bounds(**{limit.bounds: _sourced(limit) for limit in limits if limit.bounds})
+
+
+def _sourced(found: Limit) -> Sourced:
+    from gclint.language.expression import quantity
+
     value, unit = quantity(found.value) if isinstance(found.value, str) else (float(found.value), "")
     value *= 0.01 if unit == "%" else 1.0
     return Sourced(value, found.standing, found.source)
@@ -49,8 +48,8 @@ def parts_of(row: View, moved: Bools, one: bool, replanned: bool = False) -> tup
     that is known only where the present ones are not reached. `row` is any row of the table of pieces. Empty where
     nothing is milled there or nothing of it is known.
     """
-    chain = row.chain
-    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    context = row.context
+    pieces, loads, m = context.engagement.pieces, context.cutting.loads, context.motion
     known = np.isfinite(loads.h_ex) & (loads.h_ex > 0) & (loads.fz > 0) & np.isfinite(loads.true_speed)
     rows = np.flatnonzero(moved[pieces.move] & known & (loads.operation <= OPERATION["finish"]))
     if not len(rows):
@@ -63,41 +62,41 @@ def parts_of(row: View, moved: Bools, one: bool, replanned: bool = False) -> tup
 
 
 def _part(row: View, rows: Column, feed: float, replanned: bool) -> Part:
-    chain = row.chain
-    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    context = row.context
+    pieces, loads, m = context.engagement.pieces, context.cutting.loads, context.motion
     lines = distinct(loads.governs[rows])
     step = -(-len(rows) // MOST_PLACES)
     rows = rows[::step]
     number = m.tool[pieces.move[rows]]
     wall = _walls(row, rows)
-    law = law_of(chain.setup.material.force) if chain.setup.material else None
+    law = law_of(context.setup.material.force) if context.setup.material else None
     places = of_pieces(
-        loads, rows, number, pieces.length[rows] * step, _can(chain, rows, replanned), _skims(row, rows, number), wall,
-        chain.setup, bounds(),
+        loads, rows, number, pieces.length[rows] * step, _can(context, rows, replanned), _skims(row, rows, number),
+        wall, context.setup, bounds(),
     )  # fmt: skip
-    known = [chain.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in chain.setup.tools]
+    known = [context.setup.tools[int(n)].diameter for n in distinct(number) if int(n) in context.setup.tools]
     short = model_number("short_excess") * min(known, default=0.0)
-    window = window_at(places, law, chain.setup, bounds(), model_number("run_in"), short)
+    window = window_at(places, law, context.setup, bounds(), model_number("run_in"), short)
     speeds = loads.true_speed[rows].astype(np.float64)
     return Part(feed, window, speeds, tuple(int(line) for line in lines[lines > 0]))
 
 
-def _can(chain: Chain, rows: Column, replanned: bool) -> tuple[Column, Column]:
+def _can(context: Context, rows: Column, replanned: bool) -> tuple[Column, Column]:
     """For pieces: (fastest feed, feed on average that counts as thick enough), mm/min, that any F can bring about."""
-    moves = chain.engagement.pieces.move[rows]
+    moves = context.engagement.pieces.move[rows]
     if not replanned:
-        feed = chain.cutting.loads.feed[rows].astype(np.float64)
-        reached = np.where(feed < chain.motion.feed[moves] * (1 - 1e-3), feed, np.inf)
+        feed = context.cutting.loads.feed[rows].astype(np.float64)
+        reached = np.where(feed < context.motion.feed[moves] * (1 - 1e-3), feed, np.inf)
         return reached, reached
-    peak, mean = (feeds[moves] for feeds in _freed(chain))
-    material = chain.setup.material
+    peak, mean = (feeds[moves] for feeds in _freed(context))
+    material = context.setup.material
     return peak, np.minimum(peak, mean / (1.0 - (material.thin_by.value if material else 0.0)))
 
 
 @once
-def _freed(chain: Chain) -> tuple[Column, Column]:
+def _freed(context: Context) -> tuple[Column, Column]:
     """[moves] the fastest feed and that on average, were the whole path planned with no F to hold it back."""
-    unbound = pace(replace(chain.motion, feed=np.full(len(chain.motion), NO_END)), chain.setup)
+    unbound = plan_feed(replace(context.motion, feed=np.full(len(context.motion), NO_END)), context.setup)
     peak, mean = (np.where(feed < NO_END, feed, np.inf) for feed in (unbound.peak, unbound.reached))
     return peak, mean
 
@@ -106,20 +105,20 @@ def _walls(row: View, rows: Column) -> Bools:
     """Where a wall stays; where the tool hardly bends as it is nobody has looked, so there as well."""
     if "bent_wall" not in row.facts:
         return np.ones(len(rows), bool)
-    looked = row.chain.cutting.loads.effort.bend(high=True, rows=rows) > model_number("bends_at_all")
+    looked = row.context.cutting.loads.effort.bend(high=True, rows=rows) > model_number("bends_at_all")
     return np.asarray((row.whole().value("bent_wall")[rows] == 1) | ~looked)
 
 
 def _skims(row: View, rows: Column, number: Column) -> Bools:
     """Where the chip has no lower limit: dusty materials, and balls that finish a surface."""
-    chain = row.chain
-    pieces, operation = chain.engagement.pieces, chain.cutting.loads.operation
-    material = chain.setup.material
+    context = row.context
+    pieces, operation = context.engagement.pieces, context.cutting.loads.operation
+    material = context.setup.material
     if material is not None and not material.thin_judged:
         return np.ones(len(rows), bool)
     skims = np.zeros(len(rows), bool)
     for n in distinct(number):
-        tool = chain.setup.tools.get(int(n))
+        tool = context.setup.tools.get(int(n))
         if tool is not None and tool.shape in BALLS:
             mine = number == n
             light = pieces.ap[rows] <= 0.1 * tool.diameter

@@ -203,6 +203,8 @@ class Accepting:
         material = declared.options.material
         if material is not None:
             keys["material"] = relative(material, folder) if material.endswith(".toml") else material
+        if declared.options.dial is not None:
+            keys["dial"] = declared.options.dial
         if declared.options.fail_at is not None:
             keys["fail_at"] = declared.options.fail_at
         if declared.stock is not None:
@@ -219,16 +221,17 @@ class Accepting:
         options = self.options
         again = [part for tool in options.tools for part in ("--tool", tool)]
         if self.declared is not None and self.declared.job_file is not None:
-            for name, value in (("--material", options.material), ("--stock", options.stock), ("--shop", options.shop)):
-                again += [name, value] if value else []
+            for name in ("material", "stock", "shop", "dial"):
+                value = getattr(options, name)
+                again += [f"--{name}", value] if value else []
         return " ".join(shlex.quote(part) for part in again)
 
     def _account(self) -> str:
         from gclint import __version__
         from gclint.report.answers.accept_out import account
-        from gclint.report.text.paper import paper_for
+        from gclint.report.text.text_sheet import text_sheet_for
 
-        paper = paper_for(sys.stdout)
+        paper = text_sheet_for(sys.stdout)
         account(
             paper, __version__, str(self.target), self.before is not None, self.said, self.known, self.left,
             len(self.programs), self._again(),

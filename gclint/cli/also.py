@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import click
 
-from gclint.fault import REPORT, place_of
+from gclint.internal_fault import REPORT, place_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -19,8 +19,8 @@ if TYPE_CHECKING:
     from gclint.report.page.page_out import Reader
     from gclint.run import Run
 
-FORMS = ("text", "json", "sarif", "junit", "page")
-FOR_HOSTS = ("sarif", "junit")  # say themselves that a program could not be read
+FORMS = ("text", "lines", "json", "sarif", "junit", "annotations", "quality", "page")
+FOR_HOSTS = ("lines", "sarif", "junit", "annotations", "quality")  # say themselves that a program could not be read
 
 
 class Form(NamedTuple):
@@ -62,7 +62,8 @@ def further_reports(
     inputs, taken = list(inputs), {_place(out)} if out else set()
     made = []
     for form, file in also:
-        target = (page_target(file, len(found.sources), "--also") if form == "page" else None) or file
+        pages = 2 if many.part else len(found.sources)
+        target = (page_target(file, pages, "--also") if form == "page" else None) or file
         refuse_overwrite(target, inputs, "--also")
         if _place(target) in taken:
             raise Problem("two reports of this run go to this file; name another", target)

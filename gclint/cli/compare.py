@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.options import declarations
 
 
@@ -13,9 +14,10 @@ from gclint.cli.options import declarations
 @declarations
 @click.option("--as", "form", type=click.Choice(["text", "json", "page"]), default="text", help="How to report.")
 @click.option("--out", metavar="FILE", help="Write the report to a file instead of the screen.")
+@quiet_option
 def compare(
     old: str, new: str, material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None,
-    job: str | None, form: str, out: str | None,
+    job: str | None, dial: str | None, form: str, out: str | None,
 ) -> int:  # fmt: skip
     """Compare two versions of a program: what is no longer found, what is new, the surface and the time.
 
@@ -38,7 +40,7 @@ def compare(
     if form == "page" and out is None:
         raise Problem("a page needs --out")
     refuse_overwrite(out, [path_of(old), path_of(new), shop, job])
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     both = [(read_bytes(name), shown_as(name), path_of(name)) for name in (old, new)]
     made = compared(both[0], both[1], options)
     if form == "page":
@@ -46,5 +48,5 @@ def compare(
 
         deliver(compare_page(made), out)
     else:
-        deliver(to_json(made.document) if form == "json" else compare_text(made), out)
+        deliver(to_json(made.document) if form == "json" else compare_text(made), out, for_machines=form == "json")
     return int(made.failing)

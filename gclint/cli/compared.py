@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from gclint.cli.many import Many
     from gclint.folder.find import Found
     from gclint.folder.outcome import Outcome, Source
-    from gclint.report.text.paper import Paper
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.setup.declare import Options
     from gclint.tables.finding import Finding
 
@@ -26,28 +26,28 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
     that of the present windows."""
     from gclint.cli.many import ManyProgress
     from gclint.cli.output import deliver
-    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.setup.declare import declare
 
     if form != "text":
         raise Problem("--compare-with answers in text only")
     declare(replace(options, windows=old_shop), found.sources[0].name if found.sources else None)  # both files are good
     place = folder_of_cache(many.cache)
-    kept = None if place is None else Kept(place)
+    cache = None if place is None else Cache(place)
     both = (replace(options, windows=old_shop), options)
     tasks = [Task(source, each) for source in found.sources for each in both]
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     with ManyProgress(len(tasks)) as progress:
-        results = list(outcomes(tasks, kept, many.workers, many.seconds, progress))
+        results = list(outcomes(tasks, cache, many.workers, many.seconds, progress))
     code = _sheet(found, list(zip(found.sources, results[::2], results[1::2])), old_shop, paper)
     deliver(paper.text, out)
     return code
 
 
-def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: str, paper: Paper) -> int:
+def _sheet(found: Found, rows: list[tuple[Source, Outcome, Outcome]], old_shop: str, paper: TextSheet) -> int:
     from gclint import __version__
     from gclint.digest.sheet_words import by_grade, failing, open_findings
     from gclint.digest.words import GRADE_WORDS, count

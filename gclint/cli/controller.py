@@ -7,9 +7,12 @@ from pathlib import Path
 
 import click
 
+from gclint.cli.common import quiet_option
+
 
 @click.command(short_help="The controller cards: what each does with codes, words and habits.")
 @click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
+@quiet_option
 def controller(words: tuple[str, ...]) -> int:
     """List the controller cards, show one, or check a card of your own.
 
@@ -27,9 +30,9 @@ def controller(words: tuple[str, ...]) -> int:
     from gclint.cards.controller import controller_from
     from gclint.cli.output import deliver
     from gclint.report.answers.controller_out import card, card_list
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     if not words:
         card_list(paper)
     elif words[0] == "check":

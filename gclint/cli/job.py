@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.lazy import Group
 
 
@@ -34,6 +35,7 @@ def job(context: click.Context) -> None:
 
 @job.command(short_help="Say whether a job file is sound, and what more it could say.")
 @click.argument("file", metavar="FILE")
+@quiet_option
 def check(file: str) -> int:
     """Read a job file and the shop file it names, say what they declare and what more they could say."""
     from gclint.cli.options import options_of

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+from pathlib import Path
 from typing import get_args
 
 import click
@@ -12,6 +14,7 @@ from gclint.setup.declared import HeldBy, Job
 from gclint.toml.quantity import Depth, Length, Position, from_text
 
 FIRST = "One job: its program, material, blank and hold. `gclint job check` says what more can stand here."
+MOST_BITS = 12  # of a shop that are named
 BLANK = 'The blank, and its lowest X and Y from work zero, such as "120 x 80 x 18 mm at -10 -10"'
 
 
@@ -36,10 +39,12 @@ def ask_job(file: str) -> None:
     stands = "Enter: the shop.toml that stands here" if beside else "such as ../shop.toml"
     shop = ask(f"The shop file ({stands})", program) or (as_text("shop.toml") if beside else None)
     click.echo(f"    {', '.join(card.names())}")
+    bit = f"Which bit is in? Its tool number{_bits(target, shop)}; Enter if the program calls its tools"
     lines.table(
         "", program=name, shop=shop, material=ask("The material", material), z_zero=ask(
             "Where is Z zero: stock-top, table, or its height above the table", _z_zero
         ),
+        tool=ask(bit, _number),
         dial=ask("The mark that the spindle's dial is set to", as_text),
     )
     click.echo("\nTHE BLANK")
@@ -53,6 +58,31 @@ def ask_job(file: str) -> None:
     )
     write_new(lines, target, Job)
     click.echo(f"{file} is written. What more it could say: gclint job check {file}")
+
+
+def _bits(target: Path, shop: str | None) -> str:
+    """' (1: flat, 6 mm; 3: drill, 3 mm)': the tools that the shop file declares, as far as it can be read."""
+    from gclint.digest.words import figure
+    from gclint.setup.declare import Options, declare
+
+    if shop is None:
+        return ""
+    try:
+        declared = declare(Options(shop=str(target.parent / json.loads(shop))), None).shop
+    except Problem as problem:
+        click.echo(f"    {problem.says}")
+        return ""
+    tools = declared.tool[:MOST_BITS] if declared else ()
+    named = "; ".join(f"{tool.number}: {tool.name or f'{tool.shape}, {figure(tool.diameter)} mm'}" for tool in tools)
+    more = "; ..." if declared and len(declared.tool) > MOST_BITS else ""
+    return f" ({named}{more})" if named else ""
+
+
+def _number(answer: str) -> str:
+    plain = answer.lower().removeprefix("tool").strip().removeprefix("t").strip()
+    if not (plain.isascii() and plain.isdigit() and len(plain) <= 5):
+        raise Problem(f'"{answer[:40]}" is no tool number, such as 3')
+    return str(int(plain))
 
 
 def _z_zero(answer: str) -> str:

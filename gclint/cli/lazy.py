@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from importlib import import_module
+from pathlib import Path
 from typing import Any
 
 import click
+
+from gclint.cli.common import with_common
 
 
 class Group(click.Group):
@@ -22,8 +25,15 @@ class Group(click.Group):
         if args and args[0] not in known and not args[0].startswith("-"):
             from gclint.problem import nearest
 
-            raise click.UsageError(f'there is no "{args[0]}" {self.missing}{nearest(args[0], known)}')
+            tail = nearest(args[0], known)
+            if context.parent is None and Path(args[0]).exists():
+                tail = f"; it is a file or a folder: gclint check {args[0]}"
+            raise click.UsageError(f'there is no "{args[0]}" {self.missing}{tail}')
         return super().resolve_command(context, args)
+
+    def get_command(self, context: click.Context, name: str) -> click.Command | None:
+        command = super().get_command(context, name)
+        return None if command is None else with_common(command)
 
 
 class LazyGroup(Group):
@@ -40,7 +50,7 @@ class LazyGroup(Group):
         if name not in self.verbs:
             return None
         command: click.Command = getattr(import_module(f"{self.prefix}{name}"), name)
-        return command
+        return with_common(command)
 
     def format_commands(self, context: click.Context, formatter: click.HelpFormatter) -> None:
         with formatter.section(self.heading):

@@ -9,12 +9,14 @@ import sys
 import click
 
 from gclint import __version__
+from gclint.cli.common import with_common
 from gclint.cli.lazy import LazyGroup
 
 VERBS = {
     "check": "Read programs, model the cut, say what will go wrong and what to change.",
     "watch": "Check the programs of a folder whenever they settle, with reports beside them.",
     "mend": "Write a corrected copy of a program, with the proof that it cuts the same part.",
+    "editor": "A language server: what check says, in your editor as you write.",
     "compare": "Two versions of a program: what is gone, what is new, whether the part is the same.",
     "show": "What each tool of a program does: entries, passes, speeds, chips, times.",
     "why": "What a rule looks for, why, its source, a good and a bad example.",
@@ -33,9 +35,10 @@ FEW_COLLECTIONS = 50_000  # new objects between two searches for cycles; the usu
 
 @click.group(
     cls=LazyGroup, verbs=VERBS, prefix="gclint.cli.", heading="What it does", missing="to do",
-    no_args_is_help=False, invoke_without_command=True, context_settings={"max_content_width": 80},
+    no_args_is_help=False, invoke_without_command=True,
+    context_settings={"max_content_width": 80, "help_option_names": ["-h", "--help"]},
 )
-@click.version_option(__version__, prog_name="gclint", message="%(prog)s %(version)s")
+@click.version_option(__version__, "-V", "--version", prog_name="gclint", message="%(prog)s %(version)s")
 @click.pass_context
 def gclint(context: click.Context) -> None:
     """Reads a CNC program before the machine does.
@@ -57,6 +60,9 @@ def gclint(context: click.Context) -> None:
     """
     if context.invoked_subcommand is None:
         click.echo(context.get_help())
+
+
+with_common(gclint)
 
 
 def main(args: list[str] | None = None) -> None:

@@ -14,10 +14,12 @@ import click
 from msgspec import Struct
 
 from gclint.problem import Problem, one_line
+from gclint.screen import QUIET
 
 if TYPE_CHECKING:
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Outcome, Source
+    from gclint.folder.part import Part
     from gclint.run import Run
     from gclint.setup.declare import Options
 
@@ -38,6 +40,15 @@ class Many(Struct, frozen=True):
     tracked: bool = False
     workers: int | None = None
     seconds: float | None = None
+    part: Part | None = None
+
+
+def _part(context: click.Context, option: click.Parameter, given: str | None) -> Part | None:
+    if given is None:
+        return None
+    from gclint.folder.part import part_from
+
+    return part_from(given)
 
 
 def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -46,9 +57,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
     @wraps(command)
     def packed(
         *, sheets: bool, passed: bool, cache: str | None, differs_from: str | None, tracked: bool,
-        workers: int | None, give_up_after: float | None, **rest: Any,
+        workers: int | None, give_up_after: float | None, part: Part | None, **rest: Any,
     ) -> Any:
-        return command(many=Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after), **rest)
+        many = Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after, part)
+        return command(many=many, **rest)
 
     for option in reversed(
         (
@@ -75,6 +87,10 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
                 "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS",
                 help="How long one of many programs may take (usual: 300, and 20 more a megabyte).",
             ),
+            click.option(
+                "--part", metavar="I/N", callback=_part,
+                help="Share I of N: each program is in exactly one, by its name below the folder that is named.",
+            ),
         )
     ):
         packed = option(packed)
@@ -82,7 +98,7 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found:
-    """The programs behind the arguments; with --differs-from those of them that a change concerns."""
+    """The programs behind the arguments; of them those that a change concerns, or that are in the part."""
     from gclint.folder.find import find
 
     found = find(named)
@@ -92,6 +108,13 @@ def find_programs(named: tuple[str, ...], options: Options, many: Many) -> Found
         found.sources = changed(named, found.sources, many.since, options, many.tracked)
     elif many.tracked:
         raise Problem("--tracked goes with --differs-from")
+    if many.part is not None:
+        from gclint.folder.part import keep
+
+        whole = keep(many.part, named, found)
+        if not found.sources and not QUIET.get():
+            of = f"the {whole:,} programs" if whole > 1 else "the programs"
+            print(f"gclint: {many.part} holds none of {of}", file=sys.stderr)
     return found
 
 
@@ -99,7 +122,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
     """The only program, in this process. A bad declaration ends the run."""
     from gclint.check import NoProgram, Unreadable, run
     from gclint.cli.progress import Progress
-    from gclint.folder.source import path_of, read_bytes
+    from gclint.folder.source import read_bytes
     from gclint.tables.finding import Left
 
     [source] = found.sources
@@ -107,7 +130,7 @@ def alone(found: Found, options: Options, makers: tuple[Maker, ...]) -> Iterator
         try:
             data = read_bytes(source.name)
             progress.begin(source.shown, len(data))
-            done = run(data, source.shown, options, path_of(source.name), progress)
+            done = run(data, source.shown, options, source.path, progress)
         except NoProgram as problem:
             if source.named:
                 yield source, problem
@@ -126,7 +149,7 @@ def by_workers(
     found: Found, options: Options, many: Many, makers: tuple[Maker, ...]
 ) -> Iterator[tuple[Source, Run | Problem]]:
     """Each program by its kept result or by a worker, without tables, in the order of the list."""
-    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
     from gclint.setup.declare import refuse_wrong
@@ -134,17 +157,17 @@ def by_workers(
 
     refuse_wrong(options)
     place = folder_of_cache(many.cache)
-    kept = None if place is None else Kept(place)
+    cache = None if place is None else Cache(place)
     tasks = [Task(source, options) for source in found.sources]
     with ManyProgress(len(tasks)) as progress:
-        made = outcomes(tasks, kept, many.workers, many.seconds, progress, makers)
+        made = outcomes(tasks, cache, many.workers, many.seconds, progress, makers)
         for source, outcome in zip(found.sources, made):
             if outcome.kind == "skipped":
                 found.passed.append(Left(source.shown, outcome.says))
             else:
                 yield source, _given(source, outcome)
-    if kept is not None:
-        kept.prune()
+    if cache is not None:
+        cache.prune()
 
 
 def _given(source: Source, outcome: Outcome) -> Run | Problem:
@@ -155,28 +178,20 @@ def _given(source: Source, outcome: Outcome) -> Run | Problem:
     return Problem(outcome.says, source.shown, outcome.line, outcome.column)
 
 
-def without_path(problem: Problem, source: Source) -> str:
-    """What is wrong, with its line but without the name of its program; a declaration's name stays."""
-    if problem.path in (source.name, source.shown):
-        return str(Problem(problem.says, None, problem.line, problem.column))
-    return str(problem)
-
-
-def in_sentences(problems: Sequence[tuple[str | None, str]]) -> list[str]:
-    """(program or folder, what is wrong) as sentences; what is wrong with many alike is said once."""
-    alike: dict[str, list[str]] = {}
-    for path, says in problems:
-        alike.setdefault(says, []).append(path or "")
+def in_sentences(problems: Sequence[Problem]) -> list[str]:
+    """What is wrong with programs and folders, as sentences; what is wrong with many alike is said once."""
+    alike: dict[str, list[Problem]] = {}
+    for problem in problems:
+        alike.setdefault(str(Problem(problem.says, None, problem.line, problem.column)), []).append(problem)
     sentences = []
-    for says, paths in alike.items():
-        if len(paths) == 1:
-            line = says if says.startswith("line ") else f": {says}"
-            sentences.append(f"{paths[0]}{', ' if line is says else ''}{line}" if paths[0] else says)
+    for says, of in alike.items():
+        if len(of) == 1:
+            sentences.append(str(of[0]))
             continue
-        named = ", ".join(paths[:PROBLEMS_NAMED])
-        more = f" and {len(paths) - PROBLEMS_NAMED:,} more" if len(paths) > PROBLEMS_NAMED else ""
+        named = ", ".join(problem.path or "" for problem in of[:PROBLEMS_NAMED])
+        more = f" and {len(of) - PROBLEMS_NAMED:,} more" if len(of) > PROBLEMS_NAMED else ""
         what = "folders" if says.startswith("this folder") else "programs"
-        sentences.append(f"{says} (so {len(paths):,} {what} are not checked: {named}{more})")
+        sentences.append(f"{says} (so {len(of):,} {what} are not checked: {named}{more})")
     return sentences
 
 
@@ -200,7 +215,7 @@ class ManyProgress:
         """`share` is that of the work which is done; `name` is being worked on."""
         now = time.monotonic()
         ran = now - self.begun
-        if ran < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == self.of:
+        if QUIET.get() or ran < SHOWN_AFTER or now - self.told < (0.1 if self.live else TOLD_EVERY) or done == self.of:
             return
         self.told = now
         left = f", about {_left(ran / share * (1 - share))} to go" if share > SURE_SHARE else ""

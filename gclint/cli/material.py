@@ -8,14 +8,17 @@ from typing import TYPE_CHECKING
 
 import click
 
+from gclint.cli.common import quiet_option
+
 if TYPE_CHECKING:
-    from gclint.report.text.paper import Paper
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.tables.material import Material
 
 
 @click.command(short_help="The material cards: every number with its standing.")
 @click.argument("words", nargs=-1, metavar="[NAME | FILE | check FILE]")
 @click.option("--shop", metavar="FILE", help="Show what this shop has measured in the material beside the card.")
+@quiet_option
 def material(words: tuple[str, ...], shop: str | None) -> int:
     """List the material cards, show one with the standing of every number, or check a card of your own.
 
@@ -36,9 +39,9 @@ def material(words: tuple[str, ...], shop: str | None) -> int:
     from gclint.cards.material import material as find
     from gclint.cli.output import deliver
     from gclint.report.answers.card_out import card, card_list, proof
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     wrong = False
     if shop is not None and (len(words) != 1 or words[0] == "check"):
         raise click.UsageError("--shop goes with the name of one material")
@@ -65,7 +68,7 @@ def material(words: tuple[str, ...], shop: str | None) -> int:
     return int(wrong)
 
 
-def _beside(shown: Material, path: str, paper: Paper) -> None:
+def _beside(shown: Material, path: str, paper: TextSheet) -> None:
     from gclint.report.answers.own_out import own_windows
     from gclint.setup.declare import File
     from gclint.setup.declared import Shop

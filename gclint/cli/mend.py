@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.options import declarations
 from gclint.problem import Problem
 
@@ -21,9 +22,10 @@ from gclint.problem import Problem
 @click.option("--clip", is_flag=True, help="Propose to end cuts into the table at the underside.")
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="How to report.")
 @click.option("--page", metavar="FILE", help="Also write a page: both paths, the changes, the surface, the proof.")
+@quiet_option
 def mend(
     program: str, material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None, job: str | None,
-    out: str | None, only: tuple[str, ...], tabs: bool, clip: bool, form: str, page: str | None,
+    dial: str | None, out: str | None, only: tuple[str, ...], tabs: bool, clip: bool, form: str, page: str | None,
 ) -> int:  # fmt: skip
     """Write a corrected copy of PROGRAM beside it. The program itself stays as it is.
 
@@ -43,7 +45,7 @@ def mend(
     from msgspec.structs import replace
 
     from gclint.cli.options import options_of
-    from gclint.cli.output import refuse_overwrite, write_job
+    from gclint.cli.output import deliver, refuse_overwrite, write_job
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes, shown_as
     from gclint.mend.mend import mend as mended_of
@@ -52,13 +54,15 @@ def mend(
     from gclint.mend.text_out import mend_text
 
     target = _target(program, out)
+    if page is not None and Path(page).absolute() == target.absolute():
+        raise Problem("--page and the copy are one file; name another", page)
     refuse_overwrite(page, [path_of(program), shop, job, str(target)], "--page")
     extra = tuple(name for name, asked in (("tabs", tabs), ("clip", clip)) if asked)
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     data = read_bytes(program)
-    with Progress() as told:
-        told.begin(shown_as(program), len(data))
-        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, told)
+    with Progress() as progress:
+        progress.begin(shown_as(program), len(data))
+        made = mended_of(data, shown_as(program), options, path_of(program), only, extra, progress)
     written = None
     if made.data is not None:
         write_job(made.data, target, None)
@@ -67,16 +71,20 @@ def mend(
     if document.to is not None and written is not None:
         document = replace(document, to=File(written, document.to.fingerprint))
     if page is not None:
-        from gclint.cli.output import deliver
         from gclint.mend.page_out import mend_page
 
         deliver(mend_page(made, document), page)
-    click.echo(to_json(document) if form == "json" else mend_text(made, written), nl=form != "json")
+    if form == "json":
+        deliver(to_json(document), None, for_machines=True)
+    else:
+        deliver(f"{mend_text(made, written)}\n", None)
     return int(made.failing)
 
 
 def _target(program: str, out: str | None) -> Path:
     """Where the copy goes. Raises Problem where there is a file, or no folder."""
+    if program != "-" and Path(program).is_dir():
+        raise Problem("this is a folder; mend takes one program at a time", program)
     if out is None:
         if program == "-":
             raise Problem("a copy of standard input needs --out")

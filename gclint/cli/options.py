@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 
 def declarations(command: Callable[..., Any]) -> Callable[..., Any]:
-    """Adds --material, --tool, --stock, --shop and --job to a command."""
+    """Adds --material, --tool, --stock, --shop, --job and --dial to a command."""
     for option in reversed(
         (
             click.option("--material", metavar="NAME", help='What is cut, e.g. "beech"; `gclint material` lists them.'),
@@ -23,6 +23,7 @@ def declarations(command: Callable[..., Any]) -> Callable[..., Any]:
             click.option("--stock", metavar="TEXT", help='The blank: "120 x 80 x 18 mm at -10 -10" (lowest X and Y).'),
             click.option("--shop", metavar="FILE", help="Machine, spindle and tools."),
             click.option("--job", metavar="FILE", help="Material, blank, hold and acceptances."),
+            click.option("--dial", metavar="MARK", help="The mark that the spindle's dial is set to."),
         )
     ):
         command = option(command)
@@ -31,8 +32,8 @@ def declarations(command: Callable[..., Any]) -> Callable[..., Any]:
 
 def options_of(
     material: str | None, tools: tuple[str, ...], stock: str | None, shop: str | None, job: str | None,
-    fail_at: str | None = None,
+    dial: str | None = None, fail_at: str | None = None,
 ) -> Options:
     from gclint.setup.declare import Options
 
-    return Options(material, tools, stock, shop, job, fail_at)
+    return Options(material, tools, stock, shop, job, fail_at, dial=dial)

@@ -7,8 +7,9 @@ import sys
 from collections.abc import Iterable
 from pathlib import Path
 
+from gclint.atomic_file import write_whole
 from gclint.problem import Problem
-from gclint.whole_file import write_whole
+from gclint.screen import QUIET
 
 
 def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str = "--out") -> None:
@@ -28,9 +29,12 @@ def refuse_overwrite(out: str | None, inputs: Iterable[str | None], option: str 
 def deliver(made: str | bytes, out: str | None, for_machines: bool = False) -> None:
     """To the file `out` by a file beside it and a rename, or (text only) to standard output.
 
-    A form `for_machines` is UTF-8 there, as it says or as its standard has it, whatever a terminal would want.
+    A form `for_machines` is UTF-8 there, as it says or as its standard has it, whatever a terminal would want. What is
+    for people is left away with -q.
     """
     if out is None:
+        if QUIET.get() and not for_machines:
+            return
         text = str(made)
         if for_machines and hasattr(sys.stdout, "buffer"):
             sys.stdout.flush()

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.lazy import Group
 
 if TYPE_CHECKING:
@@ -44,6 +45,7 @@ def pack(context: click.Context) -> None:
 
 @pack.command(short_help="Load, type-check and prove a pack.")
 @click.argument("file", metavar="PACK")
+@quiet_option
 def check(file: str) -> int:
     """Read a pack, check every expression, and run every rule's own examples. Exit code 1: an example failed.
 
@@ -51,12 +53,12 @@ def check(file: str) -> int:
     """
     from gclint.cli.output import deliver
     from gclint.digest.words import count
-    from gclint.packs.house import scope_words
     from gclint.packs.load import check_together, load_pack
     from gclint.packs.pack import GROUP_FILE
     from gclint.packs.shipped_packs import load_group, shipped_packs
-    from gclint.prove import unproved
-    from gclint.report.text.paper import paper_for
+    from gclint.packs.shop_pack import scope_words
+    from gclint.report.text.text_sheet import text_sheet_for
+    from gclint.rule_proof import unproved
 
     path = Path(file)
     group = path if path.is_dir() else path.parent
@@ -68,7 +70,7 @@ def check(file: str) -> int:
         loaded, known, only = load_pack(path), list(shipped_packs()), None
     proved = [rule for rule in loaded.rules if only in (None, rule.name)]
     check_together((*known, loaded))
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     paper.ends(f"PACK {loaded.name}", count(len(proved), "rule"))
     paper.text_block(loaded.about)
     failed = 0
@@ -103,7 +105,7 @@ def facts(table: str | None, form: str, out: str | None) -> int:
     from gclint.facts.registry import tables
     from gclint.problem import Problem, nearest
     from gclint.report.answers.language_out import fact_lists, page, table_part
-    from gclint.report.text.paper import Paper, paper_for
+    from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
     known = tables()
     if table is not None and table not in known:
@@ -111,7 +113,7 @@ def facts(table: str | None, form: str, out: str | None) -> int:
     if form == "markdown":
         deliver(page() if table is None else table_part(known[table]), out)
         return 0
-    paper = Paper() if out else paper_for(sys.stdout)
+    paper = TextSheet() if out else text_sheet_for(sys.stdout)
     for title, rows in fact_lists(table):
         paper.heading(title)
         paper.table(("fact", "unit or kind", "meaning"), rows, left=3)

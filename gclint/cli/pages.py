@@ -55,8 +55,8 @@ class PageOf(Struct, frozen=True):
 
     def made(self, source: Source, run: Run, state: str) -> str:
         from gclint import __version__
+        from gclint.atomic_file import write_whole
         from gclint.report.page.page_out import page
-        from gclint.whole_file import write_whole
 
         text = page(run, __version__, self.reader)
         if self.folder is None:
@@ -94,7 +94,7 @@ class Pages:
         self.rows: list[dict[str, Any]] = []
         files: dict[str, str] = {}
         if self.folder:
-            from gclint.whole_file import sweep
+            from gclint.atomic_file import sweep
 
             _refuse_foreign(self.folder / CONTENTS)
             sweep(self.folder)

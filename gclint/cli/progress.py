@@ -7,6 +7,8 @@ import threading
 from types import TracebackType
 from typing import Any
 
+from gclint.screen import QUIET
+
 WAIT = 1.0  # s before anything is shown
 LARGE = 2_000_000  # bytes of program from which it is shown at once
 
@@ -21,7 +23,7 @@ class Progress:
         self.lock = threading.Lock()
 
     def __enter__(self) -> Progress:
-        if sys.stderr.isatty():
+        if sys.stderr.isatty() and not QUIET.get():
             self.timer = threading.Timer(WAIT, self._show)
             self.timer.daemon = True
             self.timer.start()

@@ -16,7 +16,7 @@ def say_setup(options: Options, file: str, whole_job: bool) -> int:
     """Print what is declared. Raises Problem with file, line and column where something is wrong."""
     from gclint.cli.output import deliver
     from gclint.report.answers.setup_out import setup_sheet
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.setup.declare import declare
     from gclint.setup.resolve import shop_setup
 
@@ -28,7 +28,7 @@ def say_setup(options: Options, file: str, whole_job: bool) -> int:
     if whole_job:
         check_acceptances(declared)
     setup = shop_setup(declared)
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     setup_sheet(setup, file, paper, whole_job, declared.job.accept if declared.job and whole_job else ())
     deliver(paper.text, None)
     return 0

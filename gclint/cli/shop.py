@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.lazy import Group
 
 
@@ -36,6 +37,7 @@ def shop(context: click.Context) -> None:
 
 @shop.command(short_help="Say whether a shop file is sound, and what more it could say.")
 @click.argument("file", metavar="FILE")
+@quiet_option
 def check(file: str) -> int:
     """Read a shop file, say what it declares and what more it could say."""
     from gclint.cli.options import options_of

@@ -32,6 +32,7 @@ def show(
     stock: str | None,
     shop: str | None,
     job: str | None,
+    dial: str | None,
     form: str,
     out: str | None,
     picture: str | None,
@@ -67,7 +68,7 @@ def show(
     data = read_bytes(program)
     with Progress() as progress:
         progress.begin(shown_as(program), len(data))
-        options = options_of(material, tools, stock, shop, job)
+        options = options_of(material, tools, stock, shop, job, dial)
         if picture:
             return draw(data, program, options, picture, progress)
         if second_reader:
@@ -78,10 +79,10 @@ def show(
 
         deliver(to_json(tables), out, for_machines=True)
         return 0
-    from gclint.report.text.paper import Paper, paper_for
     from gclint.report.text.show_out import tool_sheets
+    from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
-    paper = Paper() if out else paper_for(sys.stdout)
+    paper = TextSheet() if out else text_sheet_for(sys.stdout)
     tool_sheets(tables, paper)
     deliver(paper.text, out)
     return 0
@@ -113,8 +114,8 @@ def say_second_reading(
     from gclint.motion.interpret import interpret
     from gclint.motion.second_reader import read_again, second_reader
     from gclint.program.read import read
-    from gclint.report.answers.second_out import to_json, to_paper
-    from gclint.report.text.paper import Paper, paper_for
+    from gclint.report.answers.second_out import to_json, to_sheet
+    from gclint.report.text.text_sheet import TextSheet, text_sheet_for
     from gclint.setup.declare import declare
     from gclint.setup.resolve import limits_of
 
@@ -125,7 +126,7 @@ def say_second_reading(
     if form == "json":
         deliver(to_json(compared, name), out, for_machines=True)
     else:
-        paper = Paper() if out else paper_for(sys.stdout)
-        to_paper(compared, name, paper)
+        paper = TextSheet() if out else text_sheet_for(sys.stdout)
+        to_sheet(compared, name, paper)
         deliver(paper.text, out)
     return int(compared.found > 0)

@@ -30,7 +30,7 @@ def compare(
     """
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.report.picture.picture_form import form_of
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.trial.compare import compare as compared
     from gclint.trial.compare import what_differs
     from gclint.trial.compare_out import picture_of, sheet
@@ -42,7 +42,7 @@ def compare(
     ending = form_of(picture) if picture else ""
     lesson = learn(read_trial(tuple(Path(plan) for plan in plans)))
     made = compared(lesson, by or what_differs(lesson), between)
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     sheet(lesson, made, paper)
     if picture:
         deliver(picture_of(lesson, made, ending), picture)

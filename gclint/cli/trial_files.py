@@ -9,11 +9,11 @@ from gclint.problem import Problem, reason
 from gclint.toml.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
+from gclint.trial.grading_sheet import sheet
 from gclint.trial.make import job_text, proved_again, shop_from, shop_text
 from gclint.trial.plan import Plan
 from gclint.trial.plan_file import GRADES_FILE, grades_text, plan_text, with_confirmed
 from gclint.trial.program import made, written
-from gclint.trial.sheet import sheet
 
 JOB_FILE = "job.toml"
 SHEET_FILE = "sheet.html"

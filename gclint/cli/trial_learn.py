@@ -47,7 +47,7 @@ def learn(
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.digest.words import Lengths
     from gclint.report.picture.picture_form import form_of
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.trial.learn import learn as taught
     from gclint.trial.learn_out import sheet
     from gclint.trial.seen import read_trial
@@ -59,7 +59,7 @@ def learn(
     trial = read_trial(tuple(Path(plan) for plan in plans))
     target = _shop_file(trial, shop) if write else None
     lesson, lengths = taught(trial), Lengths(unit == "in")
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     sheet(lesson, paper, lengths)
     if target is not None:
         paper.blank()

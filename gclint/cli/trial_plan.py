@@ -70,14 +70,14 @@ def _asks_anew(given: dict[str, Any]) -> bool:
 def _plan(asked: Asked, files: Files, confirm: str | None) -> int:
     from gclint.cli.output import deliver
     from gclint.cli.progress import Progress
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.trial.make import confirmed, make, numbers_of
     from gclint.trial.plan_out import after, table
 
     with Progress() as progress:
         progress.name = "plan"
         made = make(asked, files.folder, datetime.date.today(), progress)
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     table(made, paper)
     deliver(paper.text, None)
     planned = made.plan
@@ -87,7 +87,7 @@ def _plan(asked: Asked, files: Files, confirm: str | None) -> int:
         return 0
     planned = confirmed(planned, numbers)
     files.write(planned, made.bench)
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     after(planned, files.folder, paper)
     deliver(paper.text, None)
     return 0
@@ -119,7 +119,7 @@ def _confirm(folder: Path, confirm: str | None) -> int:
     from gclint.cli.output import deliver
     from gclint.cli.trial_files import Files
     from gclint.problem import Problem
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.trial.grading import PLAN_FILE
     from gclint.trial.make import confirmed, numbers_of
     from gclint.trial.plan_file import read_plan
@@ -133,7 +133,7 @@ def _confirm(folder: Path, confirm: str | None) -> int:
     files = Files(folder, before.program)
     planned = confirmed(before, numbers_of(confirm, before))
     files.write_again(before, planned)
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     after(planned, folder, paper)
     deliver(paper.text, None)
     return 0

@@ -11,8 +11,10 @@ from typing import Any
 
 import click
 
+from gclint.cli.common import quiet_option
 from gclint.cli.options import declarations
 from gclint.problem import Problem
+from gclint.screen import QUIET
 
 TICK_MS = 150  # between two looks at what has settled
 FORMS = ("page", "text")
@@ -31,6 +33,7 @@ FORMS = ("page", "text")
 @click.option("--cache", metavar="DIR", help='Where results are kept, as for `gclint check`; "none": nowhere.')
 @click.option("--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core).")
 @click.option("--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS", help="How long one program may take.")
+@quiet_option
 def watch(
     folder: str,
     material: str | None,
@@ -38,6 +41,7 @@ def watch(
     stock: str | None,
     shop: str | None,
     job: str | None,
+    dial: str | None,
     form: str,
     out: str | None,
     settle: float,
@@ -60,13 +64,13 @@ def watch(
     """
     from gclint.cli.main import complain
     from gclint.cli.options import options_of
-    from gclint.folder.kept import Kept, folder_of_cache
+    from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.run import usual_cores
     from gclint.folder.watch import Watching
     from gclint.folder.watch import watch as run
     from gclint.setup.declare import refuse_wrong
 
-    options = options_of(material, tools, stock, shop, job)
+    options = options_of(material, tools, stock, shop, job, dial)
     refuse_wrong(options)
     home = Path(folder)
     if not home.is_dir():
@@ -80,15 +84,21 @@ def watch(
             signal.signal(getattr(signal, name), lambda *_: stop.set())
 
     def say(line: str) -> None:
-        print(line.encode(sys.stdout.encoding or "utf-8", "replace").decode(sys.stdout.encoding or "utf-8"), flush=True)
+        if not QUIET.get():
+            encoding = sys.stdout.encoding or "utf-8"
+            print(line.encode(encoding, "replace").decode(encoding), flush=True)
 
     what = Watching(
-        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Kept(place),
+        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Cache(place),
         workers or usual_cores(), give_up_after, settle, say, complain,
     )  # fmt: skip
-    print(f"gclint: watching {folder}; stop with Ctrl-C", file=sys.stderr, flush=True)
+    def tell(says: str) -> None:
+        if not QUIET.get():
+            print(f"gclint: {says}", file=sys.stderr, flush=True)
+
+    tell(f"watching {folder}; stop with Ctrl-C")
     run(what, lambda stopped: _changes(home, poll, stopped), stop)
-    print("gclint: stopped", file=sys.stderr, flush=True)
+    tell("stopped")
     return 0
 
 
@@ -119,7 +129,7 @@ def _changes(home: Path, poll: bool, stop: threading.Event) -> Iterator[set[str]
             from gclint.cli.main import complain
 
             complain(f"{home}: the system cannot tell changes ({problem}); looking at every file instead")
-    from gclint.folder.look import looked
+    from gclint.folder.polling import looked
 
     yield from looked(home.absolute(), stop, TICK_MS / 1000, all_new=not poll)
 

@@ -37,16 +37,16 @@ def why(name: str | None, house: tuple[str, ...]) -> int:
         rule_list,
         rule_terms,
     )
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
     packs = (*shipped_packs(), *(load_pack(Path(file)) for file in house))
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     known = {each.name: (each, pack) for pack in packs for each in pack.rules}
     if name is None:
         rule_list(packs, paper)
     elif name in known:
-        from gclint.packs.house import told
         from gclint.packs.load import check_together
+        from gclint.packs.shop_pack import told
         from gclint.teach.why_out import examples
 
         check_together(packs)

@@ -2,17 +2,10 @@
 
 from __future__ import annotations
 
-import math
-import re
 import sys
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import click
-
-if TYPE_CHECKING:
-    from gclint.cutting.places import Cut
-    from gclint.digest.words import Lengths
-    from gclint.tables.setup import Setup, Tool
 
 
 @click.command(short_help="Which speeds and feeds go, without a program; drawn.")
@@ -26,7 +19,9 @@ if TYPE_CHECKING:
 @click.option("--dial", metavar="MARK", help="The mark the dial is set to.")
 @click.option("--speed", metavar="REV/MIN", help="A speed to judge.")
 @click.option("--feed", metavar="FEED", help='A feed to judge, e.g. "1200 mm/min" or "48 in/min".')
-@click.option("--unit", type=click.Choice(["mm", "in"]), help="Of the answer; as in the tool's text if not said.")
+@click.option(
+    "--unit", type=click.Choice(["mm", "in"]), help="Of the answer; as the shop file counts, else the tool's text."
+)
 @click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="text (the usual) or json.")
 @click.option("--out", metavar="FILE", help="Write there instead of to the screen.")
 def window(form: str, out: str | None, **given: Any) -> int:
@@ -41,148 +36,16 @@ def window(form: str, out: str | None, **given: Any) -> int:
       gclint window --material birch-plywood --tool 1 --shop shop.toml --dial F
     """
     from gclint.cli.output import deliver, refuse_overwrite
+    from gclint.report.answers.window_asked import asked_of
     from gclint.report.answers.window_out import answer, sheet, to_json
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
 
     refuse_overwrite(out, [given["shop"], given["job"]])
-    made = answer(_asked(**given))
+    made = answer(asked_of(**given))
     if form == "json":
         deliver(to_json(made), out, for_machines=True)
         return 0
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     sheet(made, paper)
     deliver(paper.text, out)
     return 0
-
-
-def _asked(
-    material: str | None, tool_text: str | None, operation: str | None, width: str | None, depth: str | None,
-    shop: str | None, job: str | None, dial: str | None, speed: str | None, feed: str | None, unit: str | None,
-) -> Any:  # fmt: skip
-    from gclint.advice.parts import bounds
-    from gclint.digest.words import Lengths
-    from gclint.problem import Problem
-    from gclint.report.answers.window_out import Asked
-
-    setup = _setup(material, tool_text, shop, job)
-    if setup.material is None:
-        raise Problem('say what is cut, e.g. --material "cured-epoxy"; `gclint material` lists the cards')
-    tool = _tool(setup, tool_text)
-    if tool.flutes is None:
-        raise Problem(f'the flutes of {tool.called} are not known; write for example --tool "flat 6mm 2fl up-cut"')
-    if tool.shape not in ("flat", "ball", "bull-nose", "facing"):
-        raise Problem(f'a "{tool.shape}" tool is not judged by a milling window: its feeds go by other rules')
-    inch = unit == "in" if unit else re.search(r"\d\s*(in|inch|inches|\")(?!\w)", tool_text or "") is not None
-    cut, said = _cut(setup, tool, operation, width, depth, Lengths(inch))
-    true = _speed(setup, dial, speed)
-    wanted = None if feed is None else _value(feed, "feed", "--feed", 25.4 if inch else 1.0)
-    return Asked(cut, tool, setup, bounds(), true, wanted, inch, said)
-
-
-def _setup(material: str | None, tool_text: str | None, shop: str | None, job: str | None) -> Setup:
-    """What is declared, without a program."""
-    from gclint.setup.declare import Options, declare
-    from gclint.setup.resolve import shop_setup
-
-    tools = () if tool_text is None or tool_text.strip().isdigit() else (_numbered(tool_text),)
-    return shop_setup(declare(Options(material, tools, None, shop, job), None))
-
-
-def _numbered(text: str) -> str:
-    head = text.split(":")[0].strip()
-    return text if ":" in text and head.isdigit() else f"1: {text}"
-
-
-def _tool(setup: Setup, text: str | None) -> Tool:
-    from gclint.problem import Problem
-
-    numbers = ", ".join(str(number) for number in sorted(setup.tools))
-    if text is not None and text.strip().isdigit():
-        number = int(text.strip()[:6])
-        if number not in setup.tools:
-            there = f"its tools are {numbers}" if numbers else "it declares none"
-            raise Problem(f"there is no tool {number} in the shop; {there}", "--tool")
-        return setup.tools[number]
-    if text is not None:
-        from gclint.setup.tool_text import tool_from_text
-
-        return setup.tools[tool_from_text(_numbered(text)).number]
-    if len(setup.tools) == 1:
-        return next(iter(setup.tools.values()))
-    if numbers:
-        raise Problem(f"say which tool of the shop: --tool N; its tools are {numbers}")
-    raise Problem('say which tool cuts, e.g. --tool "flat 3.175mm 2fl down-cut"')
-
-
-def _cut(
-    setup: Setup, tool: Tool, operation: str | None, width: str | None, depth: str | None, lengths: Lengths
-) -> tuple[Cut, tuple[str, ...]]:
-    from msgspec.structs import replace
-
-    from gclint.cutting.places import usual_cut
-    from gclint.knowledge.numbers import model_number
-    from gclint.problem import Problem
-
-    ae = None if width is None else _value(width, "length", "--ae", 1.0)
-    ap = None if depth is None else _value(depth, "length", "--ap", 1.0)
-    for value, name in ((ae, "--ae"), (ap, "--ap")):
-        if value is not None and not value > 0:
-            raise Problem("the cut must be larger than nothing", name)
-    if ae is not None and ae > tool.diameter * (1 + 1e-9):
-        raise Problem(f"a tool of {lengths.length(tool.diameter)} cuts no wider than that", "--ae")
-    if ap is not None and tool.flute_length is not None and ap > tool.flute_length:
-        raise Problem(f"the flutes are {lengths.length(tool.flute_length)} long, a cut cannot be deeper", "--ap")
-    if operation is None:
-        narrow = ae is not None and ae < model_number("slot_share") * tool.diameter
-        skim = ae is not None and ae < model_number("finish_share") * tool.diameter
-        operation = "finish" if skim else "side" if narrow else "slot"
-    usual = usual_cut(tool, operation, setup)
-    said = []
-    if ae is None and operation != "slot":
-        said.append(f"the cut is {lengths.length(usual.ae)} wide (--ae is not given)")
-    if ap is None:
-        said.append(f"the cut is {lengths.length(usual.ap)} deep (--ap is not given)")
-    made = replace(usual, ae=usual.ae if ae is None else ae, ap=usual.ap if ap is None else ap)
-    return made, tuple(said)
-
-
-def _speed(setup: Setup, dial: str | None, speed: str | None) -> float | None:
-    """True rev/min of a mark or of a speed."""
-    from gclint.knowledge.numbers import model_number
-    from gclint.problem import Problem, nearest
-
-    spindle = setup.spindle
-    marks = {mark.mark: mark for mark in spindle.dial}
-    dial = dial if dial is not None or speed is not None else setup.dial
-    if dial is not None:
-        if not marks:
-            raise Problem("no shop file declares a spindle with a dial", "--dial")
-        if dial not in marks:
-            raise Problem(f'the spindle has no mark "{dial[:20]}"{nearest(dial, tuple(marks))}', "--dial")
-        return float(marks[dial].true)
-    if speed is None:
-        return None
-    said = _value(speed, "speed", "--speed", 1.0)
-    if not said > 0:
-        raise Problem("a speed is larger than nothing", "--speed")
-    near = [mark for mark in spindle.dial if abs(said - mark.stated) <= model_number("same_speed") * mark.stated]
-    return float(near[0].true) if near and spindle.kind == "dial" else said
-
-
-def _value(text: str, kind: str, option: str, bare: float) -> float:
-    """In the internal unit; `bare`: what a number without a unit counts, 1 for mm."""
-    from gclint.problem import Problem
-    from gclint.toml.units import quantity
-
-    try:
-        try:
-            plain = float(text)
-        except ValueError:
-            value = quantity(text, kind)
-        else:
-            value = plain * bare
-    except Problem as problem:
-        raise Problem(problem.says, option) from None
-    if not math.isfinite(value) or value < 0:
-        raise Problem(f'"{text[:20]}" is no sensible number', option)
-    return value

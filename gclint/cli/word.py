@@ -22,10 +22,10 @@ def word(words: tuple[str, ...]) -> int:
     """
     from gclint.cli.output import deliver
     from gclint.knowledge.glossary import entry
-    from gclint.report.text.paper import paper_for
+    from gclint.report.text.text_sheet import text_sheet_for
     from gclint.teach.word_out import word_list, word_page
 
-    paper = paper_for(sys.stdout)
+    paper = text_sheet_for(sys.stdout)
     if words:
         asked = " ".join(words)
         word_page(*entry(asked), asked, paper)

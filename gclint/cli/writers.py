@@ -45,6 +45,18 @@ def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found
         from gclint.report.machine.junit_out import Junit
 
         return Junit()
+    if form == "lines":
+        from gclint.report.machine.lines_out import Lines
+
+        return Lines()
+    if form == "annotations":
+        from gclint.report.machine.annotations_out import Annotations
+
+        return Annotations()
+    if form == "quality":
+        from gclint.report.machine.quality_out import Quality
+
+        return Quality()
     if form == "page":
         from gclint.cli.pages import Pages
 
@@ -86,9 +98,10 @@ class _Json:
         self.materials.update(dict.fromkeys(done.material_cautions))
 
     def missed(self, problem: Problem) -> None:
+        from gclint.problem import Problem
         from gclint.tables.finding import Left
 
-        said = str(problem).removeprefix(problem.path or "").removeprefix(":").lstrip(", ")
+        said = str(Problem(problem.says, None, problem.line, problem.column))
         self.not_read.append(Left(problem.path or "", said))
 
     def text(self, code: int) -> str:
@@ -115,7 +128,7 @@ class _Sheet(Struct, frozen=True):
 
     def made(self, source: Source, run: Run, state: str) -> str:
         """What is asked for; where it fails the author's sheet, and where that fails what was found, a line each."""
-        from gclint.fault import left_out
+        from gclint.internal_fault import left_out
         from gclint.report.text.terminal import bare
 
         said = ""
@@ -128,9 +141,9 @@ class _Sheet(Struct, frozen=True):
 
     def _asked(self, run: Run) -> str:
         from gclint import __version__
-        from gclint.report.text.paper import Paper
+        from gclint.report.text.text_sheet import TextSheet
 
-        paper = Paper(self.width, self.colour)
+        paper = TextSheet(self.width, self.colour)
         if self.teach:
             from gclint.teach.lesson_out import lessons
 
@@ -149,10 +162,10 @@ class _Sheet(Struct, frozen=True):
 
     def _sheet(self, run: Run) -> str:
         from gclint import __version__
-        from gclint.report.text.paper import Paper
         from gclint.report.text.terminal import sheet
+        from gclint.report.text.text_sheet import TextSheet
 
-        paper = Paper(self.width, self.colour)
+        paper = TextSheet(self.width, self.colour)
         sheet(run, paper, __version__)
         return paper.text
 
@@ -164,9 +177,9 @@ class _Sheets:
     """A sheet per program, then the cautions once."""
 
     def __init__(self, out: str | None, reader: Reader, teach: bool, found: Found, each_passed: bool) -> None:
-        from gclint.report.text.paper import Paper, paper_for
+        from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
-        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.paper = TextSheet() if out else text_sheet_for(sys.stdout)
         self.maker = _Sheet(reader, teach, self.paper.width, self.paper.colour)
         self.found, self.each_passed = found, each_passed
         self.sheets: list[str] = []
@@ -204,9 +217,9 @@ class _List:
     def __init__(self, out: str | None, found: Found, each_passed: bool) -> None:
         from gclint import __version__
         from gclint.report.text.folder_out import FolderSheet
-        from gclint.report.text.paper import Paper, paper_for
+        from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
-        self.paper = Paper() if out else paper_for(sys.stdout)
+        self.paper = TextSheet() if out else text_sheet_for(sys.stdout)
         self.found, self.each_passed = found, each_passed
         self.sheet = FolderSheet(self.paper, __version__, [source.shown for source in found.sources])
         self.materials: dict[str, None] = {}
@@ -224,7 +237,7 @@ class _List:
         try:
             self.sheet.write(self.found.passed, self.each_passed, cautions(tuple(self.materials)))
         except Exception as fault:
-            from gclint.fault import left_out
+            from gclint.internal_fault import left_out
 
             return f"{self.paper.text}\n{left_out('the rest of this list', fault)}\n\n{self.sheet.bare()}"
         return self.paper.text

@@ -164,5 +164,5 @@ def not_known(
             unknown = "" if known else ' ("carbide", "hss" or "carbide-tipped")'
             found.add(BENDING_RULES, f"{keys} of {called} in shop.toml{unknown}", mine)
         if tool.flutes is None:
-            found.add(BENDING_RULES, f"flutes of {called}", mine)
+            found.add(BENDING_RULES, f"`flutes` of {called} in shop.toml", mine)
     return found

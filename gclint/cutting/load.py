@@ -297,7 +297,7 @@ def _not_judged(
     if material is None:
         needs = "the material: --material NAME, or `material` in job.toml"
         found.add((*CHIP_RULES, "edge-too-fast"), needs, cut & milled)
-    slow = "`dial` in job.toml, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
+    slow = "`dial` in job.toml, --dial, or an S that is on the dial" if setup.spindle.kind == "dial" else "an S word"
     no_speed = cut & milled & np.isnan(loads.true_speed)
     found.add((*CHIP_RULES, "edge-too-fast", *BENDING_RULES), f"the true speed: {slow}", no_speed)
     drilled = starts & (loads.operation == OPERATION["drill"])
@@ -307,12 +307,12 @@ def _not_judged(
             if "drill" not in windows[int(numbers[n])].chip:
                 found.add(CHIP_RULES[1:], f"a window of drills of {tool.diameter:g} mm on the material's card", mine)
             elif tool.flutes is None:
-                found.add(CHIP_RULES[1:], f"flutes of {_called(tool)}", mine)
+                found.add(CHIP_RULES[1:], f"`flutes` of {_called(tool)} in shop.toml", mine)
         if tool is None or tool.shape in NOT_JUDGED_SHAPES:
             continue
         mine, number = cut & (row == n), int(numbers[n])
         if tool.flutes is None:
-            found.add(CHIP_RULES, f"flutes of {_called(tool)}", mine)
+            found.add(CHIP_RULES, f"`flutes` of {_called(tool)} in shop.toml", mine)
         if material is not None and not windows[number].chip:
             first, last = material.chip[0].diameter, material.chip[-1].diameter
             own = f'[windows."{material.name}".{max(tool.number, 1)}] in shop.toml'

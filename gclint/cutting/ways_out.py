@@ -9,7 +9,7 @@ import numpy as np
 from msgspec import Struct
 from msgspec.structs import replace
 
-from gclint.cutting.places import Bounds, Cut, window_of
+from gclint.cutting.cut_limits import Bounds, Cut, window_of
 from gclint.cutting.window import SAME, Window
 from gclint.knowledge.numbers import model_number
 from gclint.tables.setup import Setup, Tool

@@ -9,10 +9,10 @@ import numpy as np
 
 from gclint.advice.parts import parts_of
 from gclint.columns import numbered
-from gclint.cutting.advice import Part
+from gclint.cutting.nearest_pair import Part
 from gclint.cutting.window import SAME
 from gclint.digest.words import Lengths, figure
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.run import Tables
 
@@ -31,19 +31,19 @@ class PairFacts(msgspec.Struct, frozen=True):
 
 
 def pair_facts(tables: Tables) -> tuple[PairFacts, ...]:
-    chain = Chain(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
+    context = Context(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
     pieces, m = tables.engagement.pieces, tables.motion
     if not len(pieces):
         return ()
-    view, made = View.of("pieces", chain), []
+    view, made = View.of("pieces", context), []
     length = np.bincount(pieces.move, pieces.length, minlength=len(m))
-    for tool in chain.tools:
+    for tool in context.tools:
         mine = m.tool == tool
-        rows = np.flatnonzero(mine & (length > 0) & (m.feed > 0) & (chain.cutting.true_speed_of > 0))
-        pairs, which = numbered((m.feed + 1j * chain.cutting.true_speed_of)[rows])
+        rows = np.flatnonzero(mine & (length > 0) & (m.feed > 0) & (context.cutting.true_speed_of > 0))
+        pairs, which = numbered((m.feed + 1j * context.cutting.true_speed_of)[rows])
         most = np.argsort(-np.bincount(which, length[rows], len(pairs)), kind="stable")[:MOST]
         for feed, speed in ((float(pairs[k].real), float(pairs[k].imag)) for k in most):
-            moved = mine & (m.feed == feed) & (chain.cutting.true_speed_of == speed)
+            moved = mine & (m.feed == feed) & (context.cutting.true_speed_of == speed)
             for part in parts_of(view, moved, one=False):
                 made.append(_facts(part, tool, speed))
     return tuple(made)

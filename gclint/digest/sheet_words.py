@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from gclint.digest.words import GRADE_WORDS, STANDING_WORDS, Lengths, count, duration, measure, plain_number, span
+from gclint.lazy_regex import Later
 from gclint.run import Run
-from gclint.tables.finding import Checked, Finding, Limits, SetWord
+from gclint.tables.finding import AssumedOut, Checked, Finding, Limits, SetWord
 from gclint.tables.setup import GRADES, Setup
 
 LINES_NAMED = 6
+RULES_NAMED = 4  # that wait for one thing
 NO_HOUSE_RULES = "No house pack adds a rule, changes a grade or narrows a rule for this program."
 NOTHING_ACCEPTED = "Nothing is accepted."
 NO_FILES = "No file: what was declared came with the command."
@@ -21,7 +23,7 @@ UNIT_WORDS = {
 
 def verdict(checked: Checked) -> str:
     """The closing sentences; they never call a program safe."""
-    by_grade = {g: sum(f.grade == g and f.accepted is None for f in checked.findings) for g in GRADE_WORDS}
+    by_grade = {g: sum(f.grade == g and is_entry(f) for f in checked.findings) for g in GRADE_WORDS}
     if any(f.rule == "internal-error" for f in checked.findings):
         first = "gclint itself failed on part of this program, which nobody has judged."
     elif by_grade["halt"]:
@@ -41,15 +43,20 @@ def verdict(checked: Checked) -> str:
     return f"{first}{second} This sheet is no promise: the person at the machine decides."
 
 
+def is_entry(finding: Finding) -> bool:
+    """Whether it is told for itself: accepted by nobody, and no follower of another finding."""
+    return finding.accepted is None and finding.follows is None
+
+
 def open_findings(checked: Checked) -> tuple[Finding, ...]:
-    """Findings that nobody has accepted, in the order in which sheets number them."""
+    """Entries: findings that nobody has accepted and that follow from no other, in the order of their numbers."""
     return tuple(finding for _, of_grade in by_grade(checked) for finding in of_grade)
 
 
 def by_grade(checked: Checked) -> Iterator[tuple[str, list[Finding]]]:
     """(grade, its findings that nobody has accepted), worst first, without grades that have none."""
     for grade in GRADES:
-        of_grade = [f for f in checked.findings if f.grade == grade and f.accepted is None]
+        of_grade = [f for f in checked.findings if f.grade == grade and is_entry(f)]
         if of_grade:
             yield grade, of_grade
 
@@ -64,11 +71,58 @@ def failing(checked: Checked, fail_at: str) -> list[Finding]:
 
 
 def not_judged_by_need(checked: Checked) -> dict[str, list[str]]:
-    """What is needed, each with the rules that wait for it."""
+    """What is needed, each with the rules that wait for it, that for which most of them wait first.
+
+    Keys of one table of a declaration are told together.
+    """
     waiting: dict[str, dict[str, None]] = {}
+    keys: dict[str, dict[str, None]] = {}
+    tools = {row.tool for row in checked.tools}
     for blind in checked.not_judged:
-        waiting.setdefault(blind.needs, {})[blind.rule] = None
-    return {needs: list(rules) for needs, rules in waiting.items()}
+        for need in blind.needs.split("; "):
+            table, wanted = _keys_of(need, len(tools) == 1)
+            keys.setdefault(table, {}).update(dict.fromkeys(wanted))
+            waiting.setdefault(table, {})[blind.rule] = None
+    told = {table: table.format(", ".join(f"`{key}`" for key in keys[table])) if keys[table] else table
+            for table in waiting}  # fmt: skip
+    return {told[table]: list(waiting[table]) for table in sorted(waiting, key=lambda each: -len(waiting[each]))}
+
+
+_OF_TOOL = Later(r"of (the tool|tool \d+) in shop\.toml")
+_OF_TABLE = Later(r"\[(machine|spindle)\]")
+_BACKTICKED = Later(r"`([^`]+)`")
+
+
+def _keys_of(need: str, one_tool: bool) -> tuple[str, list[str]]:
+    """('{} of the tool in shop.toml', its keys), where keys of a table of shop.toml are needed; else (need, [])."""
+    of_tool, of_table = _OF_TOOL.search(need), _OF_TABLE.search(need)
+    words = [word.rpartition("] ")[2] for word in _BACKTICKED.findall(need)]
+    if of_tool and words:
+        return f"{{}} of {'the tool' if one_tool else of_tool[1]} in shop.toml", words
+    if of_table and words:
+        return f"{{}} of [{of_table[1]}] in shop.toml", words
+    return need, []
+
+
+def assumed_words(checked: Checked) -> list[str]:
+    """A sentence or two for all that is taken as given for one reason, and what declaring it would let be judged."""
+    taken: dict[tuple[str, str, str], list[AssumedOut]] = {}
+    for each in checked.assumed:
+        taken.setdefault((each.because, each.declare, each.lets), []).append(each)
+    made = []
+    for (because, declare, lets), alike in taken.items():
+        said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
+        key = "it" if declare in because else declare
+        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+    return made
+
+
+def waiting_words(rules: Sequence[str]) -> str:
+    """'chip-too-thin, chip-too-thick', or '35 rules (bores-with-router-bit, ... and 32 more)'."""
+    if len(rules) <= RULES_NAMED:
+        return ", ".join(rules)
+    named = ", ".join(rules[: RULES_NAMED - 1])
+    return f"{count(len(rules), 'rule')} ({named} and {len(rules) - RULES_NAMED + 1} more)"
 
 
 def short_fingerprint(fingerprint: str) -> str:
@@ -124,6 +178,10 @@ def title_words(rule: str, run: Run) -> str:
 
 def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
+
+
+# of a finding that a mender answers
+MENDS = "gclint mend writes a copy in which this is mended, if it can prove that the copy cuts the same part"
 
 
 def graded_words(finding: Finding) -> str:
@@ -217,13 +275,19 @@ def in_units(window: Limits, lengths: Lengths) -> Limits:
 
 def settings_words(words: Sequence[SetWord], elsewhere: str = "--as json lists them all") -> list[str]:
     """'on line 12 set F400 to F1855'; a long list names the first ones and says where the others are."""
-    lines = []
-    for word in words[:LINES_NAMED]:
-        to = f"{word.word}{plain_number(word.to)}"
-        if word.from_ is None:
-            lines.append(f"on line {word.line} add {to}")
-        else:
-            lines.append(f"on line {word.line} set {word.word}{plain_number(word.from_)} to {to}")
-    if len(words) > LINES_NAMED:
-        lines.append(f"and {count(len(words) - LINES_NAMED, 'more word')}; {elsewhere}")
+    alike: dict[tuple[str, float | None, float], list[int]] = {}
+    for word in words:
+        alike.setdefault((word.word, word.from_, word.to), []).append(word.line)
+    lines, left = [], 0
+    for number, ((letter, was, to), on) in enumerate(alike.items()):
+        if number >= LINES_NAMED:
+            left += len(on)
+            continue
+        left += max(0, len(on) - LINES_NAMED)
+        where = f"line{'' if len(on) == 1 else 's'} {', '.join(str(line) for line in on[:LINES_NAMED])}"
+        where += f" and {len(on) - LINES_NAMED} more" if len(on) > LINES_NAMED else ""
+        new = f"{letter}{plain_number(to)}"
+        lines.append(f"on {where} add {new}" if was is None else f"on {where} set {letter}{plain_number(was)} to {new}")
+    if left:
+        lines.append(f"({count(left, 'more word')}: {elsewhere})")
     return lines

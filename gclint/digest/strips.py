@@ -9,11 +9,11 @@ import numpy as np
 
 from gclint.advice.parts import parts_of
 from gclint.columns import Column, Longs, numbered
-from gclint.cutting.advice import Part
-from gclint.digest.pack import short
+from gclint.cutting.nearest_pair import Part
+from gclint.digest.packed_columns import short
 from gclint.digest.path import chords
 from gclint.digest.words import ENTRY_WORDS
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.motion.along import points_at
 from gclint.run import Tables
@@ -151,7 +151,7 @@ def _round(tool: Tool | None) -> float | None:
 # --- pairs ------------------------------------------------------------------------------------------------------------
 
 
-def pairs_of(tables: Tables, chain: Chain, view: View, tool: int, inch: bool) -> list[dict[str, Any]]:
+def pairs_of(tables: Tables, context: Context, view: View, tool: int, inch: bool) -> list[dict[str, Any]]:
     """The pairs that cut most, by the window they share, with the feeds it leaves at each speed; rev/min and mm/min."""
     motion, pieces = tables.motion, tables.engagement.pieces
     true = tables.cutting.true_speed_of
@@ -230,8 +230,8 @@ def _pair(part: Part, speed: float, inch: bool) -> dict[str, Any]:
 
 def strips(tables: Tables, tools: list[int], inch: bool) -> list[dict[str, Any]]:
     """One value per tool."""
-    chain = Chain(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
-    view = View.of("pieces", chain) if len(tables.engagement.pieces) else None
+    context = Context(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
+    view = View.of("pieces", context) if len(tables.engagement.pieces) else None
     steps = STEPS if len(tools) <= MANY else STEPS_OF_MANY
     made = []
     for tool in tools:
@@ -243,6 +243,6 @@ def strips(tables: Tables, tools: list[int], inch: bool) -> list[dict[str, Any]]
             "round": _round(declared),
             "run": run_of(tables, tool, steps),
             "entries": entries_of(tables, tool),
-            "pairs": pairs_of(tables, chain, view, tool, inch) if view is not None else [],
+            "pairs": pairs_of(tables, context, view, tool, inch) if view is not None else [],
         })  # fmt: skip
     return made

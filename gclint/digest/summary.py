@@ -77,7 +77,7 @@ def depth_at_once(pieces: Pieces, rows: Longs) -> Floats:
     return deep
 
 
-def _heaviest(tables: Tables, rows: Longs) -> dict[str, Range | None]:
+def _heaviest(tables: Tables, rows: Longs) -> dict[str, Any]:
     """Largest force, power, torque, bending and stress: the largest low end and the largest high end."""
     loads = tables.cutting.loads
     effort, speed = loads.effort, loads.true_speed[rows]

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, one_of
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.tables.motion import EVENT, RAPID, Motion
 
@@ -26,9 +26,9 @@ class Contour(NamedTuple):
 
 
 @once
-def contours(chain: Chain) -> list[Contour]:
+def contours(context: Context) -> list[Contour]:
     """Every contour, in the order of execution."""
-    m = chain.motion
+    m = context.motion
     kinds, moves, lines = m.event_kind, m.event_move, m.event_line
     wanted = [EVENT[name] for name in ("compensation-on", "compensation-off", "change", "end")]
     found: list[Contour] = []
@@ -71,43 +71,44 @@ def _travel(m: Motion, first: int, behind: int) -> int | None:
 
 
 def _column(name: str) -> Build:
-    return lambda chain: np.array([getattr(contour, name) for contour in contours(chain)], dtype=np.int64)
+    return lambda context: np.array([getattr(contour, name) for contour in contours(context)], dtype=np.int64)
 
 
-def _left_on(chain: Chain) -> tuple[np.ndarray[tuple[int], np.dtype[np.int32]], tuple[str, ...]]:
-    return np.array([LEFT_ON.index(contour.left_on) for contour in contours(chain)], dtype=np.int32), LEFT_ON
+def _left_on(context: Context) -> tuple[np.ndarray[tuple[int], np.dtype[np.int32]], tuple[str, ...]]:
+    return np.array([LEFT_ON.index(contour.left_on) for contour in contours(context)], dtype=np.int32), LEFT_ON
 
 
-def _numbers(chain: Chain) -> Floats:
-    return np.array([contour.number for contour in contours(chain)], dtype=np.float64)
+def _numbers(context: Context) -> Floats:
+    return np.array([contour.number for contour in contours(context)], dtype=np.float64)
 
 
-def _diameter_named(chain: Chain) -> Floats:
+def _diameter_named(context: Context) -> Floats:
     """[contours] the diameter that D stands for, mm: NaN where nothing says."""
     made = []
-    for contour in contours(chain):
+    for contour in contours(context):
         number = int(contour.number) if contour.number == contour.number else -1
-        tool = chain.setup.tools.get(number)
-        made.append(chain.setup.diameter_offsets.get(number, tool.diameter if tool is not None else np.nan))
+        tool = context.setup.tools.get(number)
+        made.append(context.setup.diameter_offsets.get(number, tool.diameter if tool is not None else np.nan))
     return np.array(made, dtype=np.float64)
 
 
-def _begins_with(chain: Chain) -> Column:
+def _begins_with(context: Context) -> Column:
     """[contours] number of the tool that begins it; -1 where none is named."""
-    m = chain.motion
+    m = context.motion
     last = len(m) - 1
-    return np.array([m.tool[min(contour.on_move, last)] if last >= 0 else -1 for contour in contours(chain)], np.int64)
+    tools = [m.tool[min(contour.on_move, last)] if last >= 0 else -1 for contour in contours(context)]
+    return np.array(tools, np.int64)
 
 
-def _diameter_own(chain: Chain) -> Floats:
-    tools = [chain.setup.tools.get(int(number)) for number in _begins_with(chain)]
+def _diameter_own(context: Context) -> Floats:
+    tools = [context.setup.tools.get(int(number)) for number in _begins_with(context)]
     return np.array([tool.diameter if tool is not None else np.nan for tool in tools], dtype=np.float64)
 
 
-def _tool_taken(chain: Chain) -> Floats:
+def _tool_taken(context: Context) -> Floats:
     """[contours] the number of a tool that D would name; NaN for D0 and where D is an offset that the shop declares."""
-    made = _numbers(chain)
-    return np.where((made > 0) & ~one_of(made, chain.setup.diameter_offsets), made, np.nan)
+    made = _numbers(context)
+    return np.where((made > 0) & ~one_of(made, context.setup.diameter_offsets), made, np.nan)
 
 
 CONTOURS = Table(

@@ -8,7 +8,7 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, one_of
 from gclint.cutting import mechanics
-from gclint.facts.chain import ON, Chain, once
+from gclint.facts.context import ON, Context, once
 from gclint.facts.fact import Build, Fact, Table, number, text, truth
 from gclint.facts.path import (
     angle_after,
@@ -38,47 +38,52 @@ _BEND = "`stickout`, `flute_length`, `shank` and `made_of` of the tool in shop.t
 
 
 def _piece(name: str) -> Build:
-    return lambda chain: getattr(chain.engagement.pieces, name)
+    return lambda context: getattr(context.engagement.pieces, name)
 
 
 def _load(name: str) -> Build:
-    return lambda chain: getattr(chain.cutting.loads, name)
+    return lambda context: getattr(context.cutting.loads, name)
 
 
 def _effort(name: str) -> Build:
-    return lambda chain: getattr(chain.cutting.loads.effort, name)
+    return lambda context: getattr(context.cutting.loads.effort, name)
 
 
 def _entry(name: str) -> Build:
-    return lambda chain: getattr(chain.engagement.entries, name)
+    return lambda context: getattr(context.engagement.entries, name)
 
 
 def _pass(name: str) -> Build:
-    return lambda chain: getattr(chain.engagement.passes, name)
+    return lambda context: getattr(context.engagement.passes, name)
 
 
-def _piece_move(chain: Chain) -> Column:
-    return chain.engagement.pieces.move
+def _piece_move(context: Context) -> Column:
+    return context.engagement.pieces.move
 
 
-def _entry_move(chain: Chain) -> Column:
-    return chain.engagement.entries.first_move
+def _entry_move(context: Context) -> Column:
+    return context.engagement.entries.first_move
 
 
-def _pass_move(chain: Chain) -> Column:
-    pieces, passes = chain.engagement.pieces, chain.engagement.passes
+def _pass_move(context: Context) -> Column:
+    pieces, passes = context.engagement.pieces, context.engagement.passes
     return pieces.move[passes.first_piece] if len(passes) else np.empty(0, dtype=np.int32)
 
 
 def of_move(name: str, move: Build) -> Build:
     """A column of Motion by the row's move."""
-    return lambda chain: getattr(chain.motion, name)[move(chain)]
+    return lambda context: getattr(context.motion, name)[move(context)]
+
+
+def line_of(move: Build) -> dict[str, Fact]:
+    """Give the one fact that every row has that belongs to a move: its line."""
+    return {"line": number("", "line of the program", of_move("line", move))}
 
 
 def shared(move: Build) -> dict[str, Fact]:
-    """What every row that belongs to a move has."""
+    """Give what every row has that is a motion of the tool: line, feed, speed, cycle."""
     return {
-        "line": number("", "line of the program", of_move("line", move)),
+        **line_of(move),
         "set_feed": number("mm/min", "feed the program sets", of_move("feed", move)),
         "set_speed": number("rev/min", "speed the program sets", of_move("speed", move)),
         "true_speed": number("rev/min", "speed the spindle really turns", lambda c: c.cutting.true_speed_of[move(c)],
@@ -89,48 +94,48 @@ def shared(move: Build) -> dict[str, Fact]:
     }  # fmt: skip
 
 
-def _chip_at_set(chain: Chain) -> Floats:
+def _chip_at_set(context: Context) -> Floats:
     """h_ex if the spindle turned as the program says."""
-    loads, m = chain.cutting.loads, chain.motion
-    speed = m.speed[_piece_move(chain)]
+    loads, m = context.cutting.loads, context.motion
+    speed = m.speed[_piece_move(context)]
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.where(speed > 0, loads.h_ex * loads.true_speed / speed, np.nan)
 
 
 @once
-def _mean_feed(chain: Chain) -> Floats:
+def _mean_feed(context: Context) -> Floats:
     """[pieces] mm/min; the set feed where the time of the move is not known."""
-    reached = chain.timing.reached[_piece_move(chain)]
-    return np.where(np.isnan(reached), chain.cutting.loads.feed, reached)
+    reached = context.timing.reached[_piece_move(context)]
+    return np.where(np.isnan(reached), context.cutting.loads.feed, reached)
 
 
-def _chip_at(chain: Chain, feed: Floats) -> Floats:
+def _chip_at(context: Context, feed: Floats) -> Floats:
     """[pieces] h_ex at another feed, mm."""
-    loads = chain.cutting.loads
+    loads = context.cutting.loads
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.where(loads.feed > 0, loads.h_ex * feed / loads.feed, np.nan)
 
 
-def _deepest(chain: Chain) -> Column:
+def _deepest(context: Context) -> Column:
     """[pieces] mm; of pieces that go straight down what they go down in solid."""
-    engagement, pieces = chain.engagement, chain.engagement.pieces
+    engagement, pieces = context.engagement, context.engagement.pieces
     rim = contact.deepest(engagement.contact, pieces.profile)
     return np.where(rim > 0, rim, np.where(pieces.drop > 0, np.minimum(pieces.ap, pieces.drop), pieces.ap))
 
 
-def _sunk(chain: Chain) -> Floats:
+def _sunk(context: Context) -> Floats:
     """[pieces] how deep the whole move goes down in material, mm, at the deepest place under the tip."""
-    engagement, pieces = chain.engagement, chain.engagement.pieces
+    engagement, pieces = context.engagement, context.engagement.pieces
     most = contact.under_most(engagement.contact, pieces.profile, pieces.drop)
     if not len(pieces):
         return np.zeros(0)
-    sums: Floats = np.bincount(pieces.move, most, len(chain.motion)).astype(np.float64)
+    sums: Floats = np.bincount(pieces.move, most, len(context.motion)).astype(np.float64)
     return sums[pieces.move]
 
 
-def _move_width(chain: Chain) -> Floats:
+def _move_width(context: Context) -> Floats:
     """[pieces] the largest width of cut along the whole move, mm."""
-    pieces = chain.engagement.pieces
+    pieces = context.engagement.pieces
     if not len(pieces):
         return np.zeros(0)
     begins = np.flatnonzero(np.concatenate(([True], pieces.move[1:] != pieces.move[:-1])))
@@ -138,50 +143,50 @@ def _move_width(chain: Chain) -> Floats:
     return np.repeat(widest, np.diff(np.concatenate((begins, [len(pieces)])))).astype(np.float64)
 
 
-def _path_radius(chain: Chain) -> Floats:
+def _path_radius(context: Context) -> Floats:
     """[pieces] mm; NaN on straight moves."""
-    m, move = chain.motion, _piece_move(chain)
+    m, move = context.motion, _piece_move(context)
     with np.errstate(divide="ignore", invalid="ignore"):
         turned = np.abs(np.radians(m.sweep[move]))
-        flat = np.where(m.kind[move] > LINE, np.sqrt(np.maximum(m.length[move] ** 2 - _rise(chain, move) ** 2, 0)), 0)
+        flat = np.where(m.kind[move] > LINE, np.sqrt(np.maximum(m.length[move] ** 2 - _rise(context, move) ** 2, 0)), 0)
         return np.where(turned > 0, flat / turned, np.nan)
 
 
-def _rise(chain: Chain, move: Column) -> Floats:
+def _rise(context: Context, move: Column) -> Floats:
     """How far an arc goes along its plane's third axis, mm."""
-    m = chain.motion
+    m = context.motion
     steps = (m.z1[move] - m.z0[move], m.y1[move] - m.y0[move], m.x1[move] - m.x0[move])
     return np.nan_to_num(np.choose(m.plane[move] - 17, steps, mode="clip"))
 
 
-def _edge_at_slowest(chain: Chain) -> Any:
-    spindle = chain.setup.spindle
+def _edge_at_slowest(context: Context) -> Any:
+    spindle = context.setup.spindle
     slowest = min((mark.true for mark in spindle.dial), default=spindle.low)
-    return None if slowest is None else np.pi * chain.cutting.loads.effective_diameter * slowest / 1000
+    return None if slowest is None else np.pi * context.cutting.loads.effective_diameter * slowest / 1000
 
 
-def _torque(chain: Chain) -> Column:
-    loads = chain.cutting.loads
+def _torque(context: Context) -> Column:
+    loads = context.cutting.loads
     return mechanics.torque(loads.effort.power_high, loads.true_speed)
 
 
-def _spindle_power(chain: Chain) -> Any:
-    spindle = chain.setup.spindle
+def _spindle_power(context: Context) -> Any:
+    spindle = context.setup.spindle
     if spindle.power is None and not spindle.power_curve:
         return None
-    return mechanics.spindle_power(spindle.power_curve, spindle.power, chain.cutting.loads.true_speed)
+    return mechanics.spindle_power(spindle.power_curve, spindle.power, context.cutting.loads.true_speed)
 
 
-def _rim_speed(chain: Chain) -> Floats:
-    speed = chain.cutting.true_speed_of[_piece_move(chain)]
-    return np.pi * diameters(chain) * speed / 60_000  # mm/min to m/s
+def _rim_speed(context: Context) -> Floats:
+    speed = context.cutting.true_speed_of[_piece_move(context)]
+    return np.pi * diameters(context) * speed / 60_000  # mm/min to m/s
 
 
-def _measured_window(chain: Chain) -> Bools:
+def _measured_window(context: Context) -> Bools:
     """[pieces] whether the chip window comes from the shop's own test cuts."""
-    number, operation = chain.motion.tool[_piece_move(chain)], chain.cutting.loads.operation
+    number, operation = context.motion.tool[_piece_move(context)], context.cutting.loads.operation
     measured = np.zeros(len(number), bool)
-    for tool, windows in chain.setup.measured_windows.items():
+    for tool, windows in context.setup.measured_windows.items():
         own = range(len(OPERATIONS)) if "" in windows else [OPERATIONS.index(n) for n in windows if n in OPERATIONS]
         measured |= (number == tool) & one_of(operation, list(own))
     return measured
@@ -281,46 +286,46 @@ PIECES = Table(
 )  # fmt: skip
 
 
-def _over(chain: Chain, values: Column, reduce: Any) -> Column:
+def _over(context: Context, values: Column, reduce: Any) -> Column:
     """A reduction over the moves of every entry; `values` has one row for each row of `chain.entry_moves`."""
-    starts = chain.entry_moves[1]
+    starts = context.entry_moves[1]
     return np.asarray(reduce.reduceat(values, starts)) if len(starts) else np.empty(0)
 
 
-def _sideways(chain: Chain) -> Floats:
+def _sideways(context: Context) -> Floats:
     """Widest X-Y distance the entry's moves span, mm: 2 x radius for a full circle."""
-    m, rows = chain.motion, chain.entry_moves[0]
+    m, rows = context.motion, context.entry_moves[0]
     spans = []
     for start, end in ((m.x0[rows], m.x1[rows]), (m.y0[rows], m.y1[rows])):
-        low = _over(chain, np.fmin(start, end), np.fmin)
-        spans.append(_over(chain, np.fmax(start, end), np.fmax) - low)
+        low = _over(context, np.fmin(start, end), np.fmin)
+        spans.append(_over(context, np.fmax(start, end), np.fmax) - low)
     # the widest chord of an arc; only G17 arcs keep their centre in X and Y
     radius = np.hypot(m.x0[rows] - m.cu[rows], m.y0[rows] - m.cv[rows])
     widest = 2 * radius * np.sin(np.radians(np.minimum(abs(m.sweep[rows]), 180) / 2))
     chord = np.where((m.kind[rows] > LINE) & (m.plane[rows] == 17), widest, 0.0)
-    return np.asarray(np.fmax(np.hypot(*spans), _over(chain, np.nan_to_num(chord), np.fmax)))
+    return np.asarray(np.fmax(np.hypot(*spans), _over(context, np.nan_to_num(chord), np.fmax)))
 
 
-def _down(chain: Chain) -> Floats:
+def _down(context: Context) -> Floats:
     """[moves of entries] how far each goes down, mm; 0 where it does not."""
-    m, rows = chain.motion, chain.entry_moves[0]
+    m, rows = context.motion, context.entry_moves[0]
     return np.nan_to_num(np.maximum(m.z0[rows] - m.z1[rows], 0.0))
 
 
-def _reads_as_travel(chain: Chain) -> Floats:
+def _reads_as_travel(context: Context) -> Floats:
     """[entries] share of the descent made by lines that name X or Y, or by arcs; canned cycles apart."""
-    m, rows, down = chain.motion, chain.entry_moves[0], _down(chain)
+    m, rows, down = context.motion, context.entry_moves[0], _down(context)
     flags = m.flags[rows]
     named = (((flags & (X_WORD | Y_WORD)) != 0) | (m.kind[rows] > LINE)) & ((flags & CYCLE) == 0)
-    return _share(_over(chain, down * named, np.add), _over(chain, down, np.add))
+    return _share(_over(context, down * named, np.add), _over(context, down, np.add))
 
 
-def _level_names_z(chain: Chain) -> Floats:
+def _level_names_z(context: Context) -> Floats:
     """[entries] of the level moves at feed, the share whose line names a Z all the same; 0 if there are none."""
-    m = chain.motion
+    m = context.motion
     level = (m.kind != RAPID) & (m.z0 == m.z1) & ((m.flags & CYCLE) == 0)
     named = level & ((m.flags & Z_WORD) != 0)
-    return np.full(len(chain.engagement.entries), named.sum() / max(int(level.sum()), 1))
+    return np.full(len(context.engagement.entries), named.sum() / max(int(level.sum()), 1))
 
 
 def _share(part: Floats, whole: Floats) -> Floats:
@@ -328,8 +333,8 @@ def _share(part: Floats, whole: Floats) -> Floats:
         return np.where(whole > 0, part / whole, np.nan)
 
 
-def _is_arc(chain: Chain) -> Bools:
-    return _over(chain, chain.motion.kind[chain.entry_moves[0]] > LINE, np.logical_or).astype(bool)
+def _is_arc(context: Context) -> Bools:
+    return _over(context, context.motion.kind[context.entry_moves[0]] > LINE, np.logical_or).astype(bool)
 
 
 ENTRIES = Table(
@@ -354,8 +359,6 @@ ENTRIES = Table(
         "feed": number("mm/min", "highest set feed in solid", _entry("feed"), "a feed in the program"),
         "depth": number("mm", "depth below the stock's top at the end", _entry("depth")),
         "radius": number("mm", "radius of the helix", _entry("radius")),
-        "from_outside": truth("whether the descent was made outside the stock",
-                              lambda c: c.engagement.entries.from_outside != 0),
         "sideways": number("mm", "widest X-Y distance the entry spans", _sideways),
         "reads_as_travel": number("", "share of the descent made by lines that name X or Y, or by arcs",
                                   _reads_as_travel),
@@ -377,20 +380,31 @@ ENTRIES = Table(
 )  # fmt: skip
 
 
-def _waited(chain: Chain) -> Floats:
-    """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent); else infinite.
+def _waited(context: Context) -> Floats:
+    return _waits(context)[0]
+
+
+def _waited_surely(context: Context) -> Floats:
+    return _waits(context)[1]
+
+
+@once
+def _waits(context: Context) -> tuple[Floats, Floats]:
+    """[passes] seconds from the spindle's start to the first pass after it (dwells, travel, descent), and the part of
+    them that is known; else infinite.
 
     Where the time of some travel is unknown: the known part if that is enough, else the most it can be if that is not
     enough either, else NaN.
     """
-    m, moves = chain.motion, np.asarray(_pass_move(chain), dtype=np.int64)
+    m, moves = context.motion, np.asarray(_pass_move(context), dtype=np.int64)
     waited = np.full(len(moves), np.inf)
+    surely = waited.copy()
     kinds = m.event_kind
     turning = False
-    need = chain.setup.spindle.spin_up or 0.0
-    dwelt = np.concatenate(([0.0], np.cumsum(chain.dwell)))
-    for event in np.flatnonzero(one_of(kinds, (*ON, *chain.spindle_stops))).tolist():
-        if kinds[event] in chain.spindle_stops:
+    need = context.setup.spindle.spin_up or 0.0
+    dwelt = np.concatenate(([0.0], np.cumsum(context.dwell)))
+    for event in np.flatnonzero(one_of(kinds, (*ON, *context.spindle_stops))).tolist():
+        if kinds[event] in context.spindle_stops:
             turning = False
             continue
         if turning:
@@ -402,27 +416,28 @@ def _waited(chain: Chain) -> Floats:
             continue
         until = int(moves[first])
         last = int(np.searchsorted(m.event_move, until, side="right"))
-        seconds = chain.clock[until] - chain.clock[start] + dwelt[last] - dwelt[event]
-        seconds += _before_piece(chain, first, until)
-        if seconds < need and chain.untimed[until] > chain.untimed[start]:
-            longest = seconds + _longest_rapids(chain, start, until)
+        seconds = context.clock[until] - context.clock[start] + dwelt[last] - dwelt[event]
+        seconds += _before_piece(context, first, until)
+        surely[first] = min(surely[first], seconds)
+        if seconds < need and context.untimed[until] > context.untimed[start]:
+            longest = seconds + _longest_rapids(context, start, until)
             seconds = longest if longest < need else np.nan
         waited[first] = min(waited[first], seconds) if seconds == seconds else np.nan
-    return waited
+    return waited, surely
 
 
-def _longest_rapids(chain: Chain, start: int, until: int) -> float:
+def _longest_rapids(context: Context, start: int, until: int) -> float:
     """The most that the moves of unknown time from `start` to before `until` can take, s; NaN if that is not known.
 
     A rapid whose rate is not declared is no slower than the fastest feed of the program, from rest to rest. One whose
     start is not known goes all the declared travel of each axis that it moves, at most.
     """
-    m, axes = chain.motion, chain.setup.machine.acceleration
-    rows = start + np.flatnonzero(np.isnan(chain.timing.seconds[start:until]))
+    m, axes = context.motion, context.setup.machine.acceleration
+    rows = start + np.flatnonzero(np.isnan(context.timing.seconds[start:until]))
     if not bool((m.kind[rows] == RAPID).all()):
         return np.nan
     unknown = np.isnan(m.length[rows])
-    across = sum((_across_the_machine(chain, int(row)) for row in rows[unknown]), 0.0)
+    across = sum((_across_the_machine(context, int(row)) for row in rows[unknown]), 0.0)
     rows = rows[~unknown]
     if not len(rows):
         return across
@@ -434,9 +449,9 @@ def _longest_rapids(chain: Chain, start: int, until: int) -> float:
     return across + float((m.length[rows] / v + v / weakest).sum())
 
 
-def _across_the_machine(chain: Chain, row: int) -> float:
+def _across_the_machine(context: Context, row: int) -> float:
     """Seconds that a rapid from a place that is not known takes at most: the slowest of its axes, all the way."""
-    m, machine = chain.motion, chain.setup.machine
+    m, machine = context.motion, context.setup.machine
     travel, rapid, starts = machine.travel, machine.rapid, machine.acceleration
     if travel is None or rapid is None:
         return np.nan
@@ -455,9 +470,9 @@ def _across_the_machine(chain: Chain, row: int) -> float:
     return seconds
 
 
-def _waited_needs(chain: Chain) -> str:
+def _waited_needs(context: Context) -> str:
     """What would tell how long the spindle has turned: of rates, travel and start, what is not known."""
-    machine = chain.setup.machine
+    machine = context.setup.machine
     if machine.rapid is None:
         return "the machine's rapid rates (`[machine] rapid` in shop.toml)"
     if machine.travel is None:
@@ -465,10 +480,10 @@ def _waited_needs(chain: Chain) -> str:
     return "the place of the tool when the spindle starts (move to X, Y and Z before M3), or a dwell (G4) behind M3"
 
 
-def _before_piece(chain: Chain, row: int, move: int) -> float:
+def _before_piece(context: Context, row: int, move: int) -> float:
     """Seconds of the pass's first move before it meets material."""
-    start = float(chain.engagement.pieces.start[chain.engagement.passes.first_piece[row]])
-    return float(np.nan_to_num(chain.timing.seconds[move])) * start
+    start = float(context.engagement.pieces.start[context.engagement.passes.first_piece[row]])
+    return float(np.nan_to_num(context.timing.seconds[move])) * start
 
 
 PASSES = Table(
@@ -491,6 +506,8 @@ PASSES = Table(
         "waited": number("s", "time between the spindle's start and the pass, for the first pass after a start",
                          _waited,
                          "the machine's rapid rates (`[machine] rapid` in shop.toml)", _waited_needs),
+        "waited_surely": number("s", "of that time the part that is known, without travel whose time is not",
+                                _waited_surely),
     },
     lambda c: len(c.engagement.passes),
     lambda c: c.engagement.passes.tool,

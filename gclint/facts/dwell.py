@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, one_of
-from gclint.facts.chain import ON, Chain, once
+from gclint.facts.context import ON, Context, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Table, number, truth
 from gclint.knowledge.numbers import model_number
@@ -13,55 +13,55 @@ from gclint.tables.motion import EVENT, RAPID
 
 
 @once
-def _events(chain: Chain) -> Column:
+def _events(context: Context) -> Column:
     """Dwells that some move comes before."""
-    m = chain.motion
+    m = context.motion
     return np.flatnonzero((m.event_kind == EVENT["dwell"]) & (m.event_move > 0))
 
 
-def _move(chain: Chain) -> Column:
+def _move(context: Context) -> Column:
     """The move before each dwell."""
-    return chain.motion.event_move[_events(chain)].astype(np.int64) - 1
+    return context.motion.event_move[_events(context)].astype(np.int64) - 1
 
 
 @once
-def cuts_to_end(chain: Chain) -> Bools:
+def cuts_to_end(context: Context) -> Bools:
     """[moves] whether a move at feed cuts up to its end, so that the edge stays on what it has just cut."""
-    pieces, m = chain.engagement.pieces, chain.motion
+    pieces, m = context.engagement.pieces, context.motion
     ends = np.zeros(len(m), bool)
     ends[pieces.move[(pieces.end > model_number("to_the_end")) & (pieces.removed > 0)]] = True
     ends &= m.kind != RAPID
     return ends
 
 
-def _in_cut(chain: Chain) -> Bools:
-    moves = _move(chain)
-    stands: Bools = cuts_to_end(chain)[moves] & (depth_at_end(chain)[moves] > 0)
+def _in_cut(context: Context) -> Bools:
+    moves = _move(context)
+    stands: Bools = cuts_to_end(context)[moves] & (depth_at_end(context)[moves] > 0)
     return stands
 
 
-def _turning(chain: Chain) -> Bools:
+def _turning(context: Context) -> Bools:
     """By the last word on the spindle before the dwell; a spindle that is started by hand always turns."""
-    kinds = chain.motion.event_kind
-    said = np.where(one_of(kinds, (*ON, *chain.spindle_stops)), np.arange(len(kinds)), -1)
-    last = np.maximum.accumulate(said)[_events(chain)] if len(kinds) else said
+    kinds = context.motion.event_kind
+    said = np.where(one_of(kinds, (*ON, *context.spindle_stops)), np.arange(len(kinds)), -1)
+    last = np.maximum.accumulate(said)[_events(context)] if len(kinds) else said
     on: Bools = (last >= 0) & one_of(kinds[np.maximum(last, 0)], ON)
-    return on | (chain.setup.spindle.started == "by-hand")
+    return on | (context.setup.spindle.started == "by-hand")
 
 
 @once
-def depth_at_end(chain: Chain) -> Floats:
+def depth_at_end(context: Context) -> Floats:
     """[moves] depth of the tip below the stock's top at the end of each move, mm; 0 above it or where unknown."""
-    box = chain.engagement.box
+    box = context.engagement.box
     top = box.top if box is not None and box.top is not None else np.nan
-    return np.nan_to_num(np.maximum(0.0, top - chain.motion.z1))
+    return np.nan_to_num(np.maximum(0.0, top - context.motion.z1))
 
 
 DWELLS = Table(
     "dwells",
     "dwells (G4, or the P of a canned cycle)",
     {
-        **shared(_move),
+        "cycle": shared(_move)["cycle"],
         "line": number("", "line of the dwell", lambda c: c.motion.event_line[_events(c)]),
         "seconds": number("s", "how long it lasts on this controller", lambda c: c.dwell[_events(c)]),
         "turning": truth("whether the spindle turns meanwhile", _turning),

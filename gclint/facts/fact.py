@@ -13,10 +13,10 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.language.expression import NUMBER, TEXT, TRUTH
 
-Build = Callable[[Chain], Any]
+Build = Callable[[Context], Any]
 
 
 class Fact(Struct, frozen=True):
@@ -29,11 +29,11 @@ class Fact(Struct, frozen=True):
     needs: str = ""  # the declaration that would give it
     words: tuple[str, ...] = ()
     beside: str = ""  # "previous" or "next": the fact behind the point, of that row of the same tool
-    needs_here: Callable[[Chain], str] | None = None  # as `needs`, where that depends on what is declared already
+    needs_here: Callable[[Context], str] | None = None  # as `needs`, where that depends on what is declared already
 
 
 def number(
-    unit: str, meaning: str, build: Build, needs: str = "", needs_here: Callable[[Chain], str] | None = None
+    unit: str, meaning: str, build: Build, needs: str = "", needs_here: Callable[[Context], str] | None = None
 ) -> Fact:
     return Fact(NUMBER, unit, meaning, build, needs, needs_here=needs_here)
 

@@ -9,13 +9,13 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Floats
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.stock.assume import outline
 
 
-def surface(chain: Chain, x: Floats, y: Floats) -> Floats:
+def surface(context: Context, x: Floats, y: Floats) -> Floats:
     """Z of the finished surface at points, mm; -inf outside the blank, and where nothing was modelled."""
-    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
+    box, cut, cell = context.engagement.box, context.engagement.surface, context.engagement.cell
     z = np.full(np.shape(x), -np.inf)
     if box is None or box.top is None or cell <= 0 or not cut.size:
         return z
@@ -28,9 +28,9 @@ def surface(chain: Chain, x: Floats, y: Floats) -> Floats:
     return z
 
 
-def highest_within(chain: Chain, x: float, y: float, radius: float) -> float:
+def highest_within(context: Context, x: float, y: float, radius: float) -> float:
     """Z of the highest point of the finished surface within `radius` of a point, mm; -inf where there is none."""
-    box, cut, cell = chain.engagement.box, chain.engagement.surface, chain.engagement.cell
+    box, cut, cell = context.engagement.box, context.engagement.surface, context.engagement.cell
     if box is None or box.top is None or cell <= 0 or not cut.size:
         return -np.inf
     x_low, _, y_low, _ = outline(box)

@@ -8,8 +8,9 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.columns import Bools, Column, one_of
-from gclint.facts.chain import Chain, once
-from gclint.facts.fact import Build, Table, number, text
+from gclint.facts.context import ON, Context, once
+from gclint.facts.cut import line_of
+from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
 
@@ -39,35 +40,35 @@ class Unfollowed(NamedTuple):
 
 
 @once
-def lost(chain: Chain) -> Bools:
+def lost(context: Context) -> Bools:
     """[moves] feed moves whose end is not known, or known only in a frame of its own."""
-    m = chain.motion
+    m = context.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
     apart = (m.flags & (OTHER_FRAME | COMPENSATED)) != 0
-    top = chain.box.top if chain.box is not None and chain.box.top is not None else 0.0
+    top = context.box.top if context.box is not None and context.box.top is not None else 0.0
     placed |= ~(m.z1 < max(top, 0.0)) & np.isfinite(m.z1)  # above the work nothing is cut, wherever it is
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 
 @once
-def unfollowed(chain: Chain) -> list[Unfollowed]:
+def unfollowed(context: Context) -> list[Unfollowed]:
     """One row where any feed move could not be followed, or following stopped at a bound; none otherwise."""
-    m = chain.motion
-    rows = np.flatnonzero(lost(chain))
+    m = context.motion
+    rows = np.flatnonzero(lost(context))
     feeds = int(np.count_nonzero(m.kind != RAPID))
     if not len(rows):
         return []
     move = int(rows[0])
-    line, cause = _cause(chain, move)
+    line, cause = _cause(context, move)
     return [Unfollowed(line, move, cause, len(rows) / max(feeds, 1), len(rows))]
 
 
-def _cause(chain: Chain, move: int) -> tuple[int, str]:
+def _cause(context: Context, move: int) -> tuple[int, str]:
     """(line, cause) of the last thing before this move, or on its line, that made its place unknown."""
-    m = chain.motion
+    m = context.motion
     here = int(m.line[move])
     if m.flags[move] & COMPENSATED:
-        return _event(chain, move, "compensation-on") or here, "compensation"
+        return _event(context, move, "compensation-on") or here, "compensation"
     faults = m.faults
     known = [CODE[kind] for kind in _OF_FAULT]
     before = np.flatnonzero(one_of(faults.kind, known) & (faults.line <= here))
@@ -76,8 +77,8 @@ def _cause(chain: Chain, move: int) -> tuple[int, str]:
         framed = np.flatnonzero((faults.kind == CODE["frame-turned"]) & (faults.line <= here))
         if len(framed):
             return int(faults.line[framed[-1]]), "frame"
-        return _event(chain, move, "offset") or here, "offset"
-    read = chain.program.faults
+        return _event(context, move, "offset") or here, "offset"
+    read = context.program.faults
     unread = np.flatnonzero(one_of(read.kind, known) & (read.line <= here))
     if last >= 0 or len(unread):
         line = int(faults.line[last]) if last >= 0 else 0
@@ -85,24 +86,55 @@ def _cause(chain: Chain, move: int) -> tuple[int, str]:
         if len(unread) and int(read.line[unread[-1]]) > line:
             line, cause = int(read.line[unread[-1]]), _OF_FAULT[KINDS[int(read.kind[unread[-1]])]]
         return line, cause
-    home = _event(chain, move, "machine-move")
+    home = _event(context, move, "machine-move")
     return (home, "home") if home else (here, "never-named")
 
 
-def _event(chain: Chain, move: int, name: str) -> int:
+def _event(context: Context, move: int, name: str) -> int:
     """Line of the last such event before a move; 0 if there is none."""
-    m = chain.motion
+    m = context.motion
     rows = np.flatnonzero((m.event_kind == EVENT[name]) & (m.event_move <= move))
     return int(m.event_line[rows[-1]]) if len(rows) else 0
 
 
 def _column(name: str, kind: type) -> Build:
-    return lambda chain: np.array([getattr(row, name) for row in unfollowed(chain)], dtype=kind)
+    return lambda context: np.array([getattr(row, name) for row in unfollowed(context)], dtype=kind)
 
 
-def _causes(chain: Chain) -> tuple[Column, tuple[str, ...]]:
-    return np.array([CAUSES.index(row.cause) for row in unfollowed(chain)], dtype=np.int32), CAUSES
+def _causes(context: Context) -> tuple[Column, tuple[str, ...]]:
+    return np.array([CAUSES.index(row.cause) for row in unfollowed(context)], dtype=np.int32), CAUSES
 
+
+@once
+def _unseen(context: Context) -> Column:
+    """[rows] the first of each run of feed moves that could not be followed and whose tool, spindle and S are the same.
+
+    Whether the spindle turns, and how fast, is known there all the same.
+    """
+    m = context.motion
+    rows = np.flatnonzero(lost(context))
+    if not len(rows):
+        return rows
+    state = np.stack((m.tool[rows], context.turning[rows], np.nan_to_num(m.speed[rows]) > 0))
+    begins = np.concatenate(([True], (np.diff(state) != 0).any(axis=0)))
+    return rows[begins]
+
+
+UNSEEN = Table(
+    "unseen_feeds",
+    "runs of feed moves whose place could not be followed, though the state of the spindle is known",
+    {
+        **line_of(_unseen),
+        "turning": truth("whether the spindle turns", lambda c: c.turning[_unseen(c)] == 1),
+        "ever_started": truth("whether the program starts the spindle anywhere",
+                              lambda c: bool(one_of(c.motion.event_kind, ON).any())),
+        "speed_given": truth("whether a speed above zero is in force",
+                             lambda c: np.nan_to_num(c.motion.speed[_unseen(c)]) > 0),
+    },
+    lambda c: len(_unseen(c)),
+    lambda c: c.motion.tool[_unseen(c)],
+    _unseen,
+)
 
 UNFOLLOWED = Table(
     "unfollowed",
@@ -113,7 +145,7 @@ UNFOLLOWED = Table(
         "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
         "count": number("", "how many moves at feed", _column("moves", float)),
     },
-    lambda chain: len(unfollowed(chain)),
-    lambda chain: chain.motion.tool[_column("move", int)(chain)],
+    lambda context: len(unfollowed(context)),
+    lambda context: context.motion.tool[_column("move", int)(context)],
     _column("move", int),
 )

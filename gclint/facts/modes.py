@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Column, Floats, one_of
-from gclint.facts.chain import ON, Chain, once
+from gclint.columns import Column, Floats, numbered, one_of
+from gclint.facts.context import ON, Context, once
 from gclint.facts.fact import Build, Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, Z_WORD
 
@@ -24,11 +24,13 @@ class FeedMode(NamedTuple):
     feed: float
     per_rev: float  # mm per revolution, largest; NaN under G93
     own: float  # share of its moves at feed with an F of their own
+    same: float  # share of them that have the commonest F
+    spread: float  # their longest tenth over their shortest tenth
 
 
 @once
-def feed_modes(chain: Chain) -> list[FeedMode]:
-    m = chain.motion
+def feed_modes(context: Context) -> list[FeedMode]:
+    m = context.motion
     made = []
     for name, flag in (("G93", INVERSE_TIME), ("G95", PER_REV)):
         rows = np.flatnonzero((m.flags & flag != 0) & (m.kind != RAPID))
@@ -40,13 +42,26 @@ def feed_modes(chain: Chain) -> list[FeedMode]:
             per_rev = m.feed[rows] / m.speed[rows]
         largest = float(np.fmax.reduce(per_rev, initial=np.nan)) if flag == PER_REV else np.nan
         fastest = float(np.fmax.reduce(m.feed[rows]))
-        made.append(FeedMode(name, _word_line(chain, name, move), move, fastest, largest, own))
+        said = rows[(m.feed_line[rows] == m.line[rows]) & (m.length[rows] > 0)]
+        words = m.feed[said] / m.length[said] if flag == INVERSE_TIME else m.feed[said]
+        same, spread = _constant(words, m.length[said])
+        made.append(FeedMode(name, _word_line(context, name, move), move, fastest, largest, own, same, spread))
     return made
 
 
-def _word_line(chain: Chain, code: str, move: int) -> int:
+def _constant(words: Floats, lengths: Floats) -> tuple[float, float]:
+    """(share of the F words that are the commonest one, ratio of long moves to short ones); 0 and 1 of fewer than 5."""
+    known = np.isfinite(words) & np.isfinite(lengths)
+    if np.count_nonzero(known) < 5:
+        return 0.0, 1.0
+    _, place = numbered(np.round(words[known], 3))
+    short, long = np.percentile(lengths[known], (10, 90))
+    return float(np.bincount(place).max() / np.count_nonzero(known)), float(long / short)
+
+
+def _word_line(context: Context, code: str, move: int) -> int:
     """The last line up to that of a move on which the program writes this G code; the move's where it never does."""
-    p, here = chain.program, int(chain.motion.line[move])
+    p, here = context.program, int(context.motion.line[move])
     words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
     lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
     lines = lines[lines <= here]
@@ -54,7 +69,7 @@ def _word_line(chain: Chain, code: str, move: int) -> int:
 
 
 def _of(rows: Build, name: str, kind: type = float) -> Build:
-    return lambda chain: np.array([getattr(row, name) for row in rows(chain)], dtype=kind)
+    return lambda context: np.array([getattr(row, name) for row in rows(context)], dtype=kind)
 
 
 FEEDS = Table(
@@ -67,6 +82,9 @@ FEEDS = Table(
             words=FEED_MODES),
         "per_rev": number("mm", "largest feed per revolution under G95", _of(feed_modes, "per_rev"), "an S"),
         "own": number("", "share of its moves at feed that carry an F of their own", _of(feed_modes, "own")),
+        "same": number("", "share of these F words that are the commonest one; 0 of fewer than five",
+                       _of(feed_modes, "same")),
+        "spread": number("", "the longest tenth of these moves over the shortest", _of(feed_modes, "spread")),
     },
     lambda c: len(feed_modes(c)),
     lambda c: c.motion.tool[_of(feed_modes, "move", int)(c)],
@@ -84,9 +102,9 @@ class Tolerance(NamedTuple):
 
 
 @once
-def tolerances(chain: Chain) -> list[Tolerance]:
+def tolerances(context: Context) -> list[Tolerance]:
     """Each G64 with a P that comes into force, mm."""
-    p, m = chain.program, chain.motion
+    p, m = context.program, context.motion
     made = []
     for row in np.flatnonzero((m.event_kind == EVENT["path-mode"]) & (np.abs(m.event_value - 64) < 1e-6)).tolist():
         line, move = int(m.event_line[row]), int(m.event_move[row])
@@ -124,12 +142,12 @@ class Cancelled(NamedTuple):
 
 
 @once
-def cancelled(chain: Chain) -> list[Cancelled]:
+def cancelled(context: Context) -> list[Cancelled]:
     """Each G49 while a length is in force, where the next Z in work coordinates comes before another length or change.
 
     A move to the machine's own coordinates in between makes it harmless.
     """
-    m = chain.motion
+    m = context.motion
     kinds = m.event_kind
     made = []
     for row in np.flatnonzero(kinds == EVENT["length-off"]).tolist():
@@ -173,12 +191,12 @@ class Selected(NamedTuple):
 
 
 @once
-def selected(chain: Chain) -> list[Selected]:
+def selected(context: Context) -> list[Selected]:
     """Each T, in a program that changes tools by M6, behind which cuts come before any M6: the old tool cuts on."""
-    m = chain.motion
+    m = context.motion
     kinds = m.event_kind
     changes = np.flatnonzero(kinds == EVENT["change"])
-    cutting = np.flatnonzero(chain.cuts)
+    cutting = np.flatnonzero(context.cuts)
     made: list[Selected] = []
     if not len(changes) or not len(cutting):
         return made
@@ -208,8 +226,8 @@ def _stopped(kinds: Column, row: int) -> bool:
     return bool(len(about)) and int(kinds[about[-1]]) == EVENT["spindle-off"]
 
 
-def _spindle_tool(chain: Chain) -> Floats:
-    return _of(selected, "in_spindle")(chain)  # type: ignore[no-any-return]
+def _spindle_tool(context: Context) -> Floats:
+    return _of(selected, "in_spindle")(context)  # type: ignore[no-any-return]
 
 
 SELECTED = Table(

@@ -7,33 +7,33 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, distinct, one_of
-from gclint.facts.beside import BESIDE
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Fact, Table, number, text, texts, truth
+from gclint.facts.outside_blank import BESIDE
 from gclint.facts.runs import TURNED
 from gclint.facts.setup import STOCK
 from gclint.facts.stops import ENDING
 from gclint.facts.travel import MOVING
-from gclint.motion.pace import axis_shares
-from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
+from gclint.motion.feed_planning import axis_shares
+from gclint.tables.motion import EVENT, HOME, LINE, MACHINE, OTHER_FRAME, RAPID, X_WORD, Y_WORD, Z_WORD
 from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
 MOST_LOOKS = 1_000_000_000  # from moves at keep-outs that may be near: some seconds
 
 
-def _rows(chain: Chain) -> Column:
-    return np.arange(len(chain.motion))
+def _rows(context: Context) -> Column:
+    return np.arange(len(context.motion))
 
 
 def _at(name: str) -> Any:
-    return lambda chain: getattr(chain.motion, name)
+    return lambda context: getattr(context.motion, name)
 
 
-def _first_across(chain: Chain) -> Bools:
+def _first_across(context: Context) -> Bools:
     """The first move that travels in X or Y, where the tool was not lifted before: no Z was ever named."""
-    m = chain.motion
+    m = context.motion
     first = np.zeros(len(m), dtype=bool)
     across = np.flatnonzero((m.flags & (X_WORD | Y_WORD)) != 0)
     if len(across):
@@ -44,16 +44,16 @@ def _first_across(chain: Chain) -> Bools:
     return first
 
 
-def _dives_in(chain: Chain) -> Floats:
+def _dives_in(context: Context) -> Floats:
     """How far a rapid from a place that is not known, before anything is cut, ends below the top of the blank, mm.
 
     0 for all other moves, and where its end is not over the blank. The stock model removes nothing along such a move.
     """
-    m, box = chain.motion, chain.box
+    m, box = context.motion, context.box
     deep = np.zeros(len(m))
     if box is None or box.top is None or box.x is None or box.y is None:
         return deep
-    cut = np.flatnonzero(chain.in_contact | (m.kind != RAPID))
+    cut = np.flatnonzero(context.in_contact | (m.kind != RAPID))
     first = slice(0, int(cut[0]) if len(cut) else len(m))
     unknown = ~np.isfinite(m.x0[first] + m.y0[first] + m.z0[first])
     x, y, z = m.x1[first], m.y1[first], m.z1[first]
@@ -63,67 +63,61 @@ def _dives_in(chain: Chain) -> Floats:
 
 
 # Moves whose place is not known (the first ones of a program, moves in machine coordinates) are left alone by the
-# rules on
-# place: no declaration would help, and what can be said of them is said elsewhere.
+# rules on place: no declaration would help, and what can be said of them is said elsewhere.
 
 
-def _below_top(chain: Chain) -> Any:
-    """Depth below the blank's top of the higher end, mm: positive when the whole move is below."""
-    top = chain.box.top if chain.box else None
-    return None if top is None else np.fmax(top - np.maximum(chain.motion.z0, chain.motion.z1), -np.inf)
-
-
-def _below_bottom(chain: Chain) -> Any:
+def _below_bottom(context: Context) -> Any:
     """How far the tip goes below the blank's underside, mm."""
-    stock = chain.setup.stock
+    stock = context.setup.stock
     if stock is None or stock.bottom is None:
         return None
-    return np.fmax(stock.bottom - chain.lowest, -np.inf)
+    return np.fmax(stock.bottom - context.lowest, -np.inf)
 
 
 @once
-def _into_keep_out(chain: Chain) -> tuple[Floats, Column]:
+def _into_keep_out(context: Context) -> tuple[Floats, Column]:
     """[moves] (mm by which the tool passes below the top of a keep-out box it crosses, the box; -inf and -1 if none).
 
     NaN for moves that were not looked at, since the work is bounded.
     """
     from gclint.motion.boxes import Boxes
 
-    m = chain.motion
-    boxes = chain.setup.keep_out
+    m = context.motion
+    boxes = context.setup.keep_out
     depth = np.full(len(m), -np.inf)
     which = np.full(len(m), -1, dtype=np.int32)
     low, high = np.array([box.low for box in boxes], float), np.array([box.high for box in boxes], float)
-    placed = chain.placed & ((m.flags & (MACHINE | HOME)) == 0)
-    near = np.flatnonzero(placed & (chain.lowest < high[:, 2].max(initial=-np.inf)))
+    own = (m.flags & (MACHINE | OTHER_FRAME)) == 0  # the way point of a home move is a place like any other
+    placed = own & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
+    near = np.flatnonzero(placed & (context.lowest < high[:, 2].max(initial=-np.inf)))
     if not len(near):
         return depth, which
     numbers = distinct(m.tool)
-    radius = np.array([t.diameter / 2 if (t := chain.tool(int(n))) else 0.0 for n in numbers])
+    radius = np.array([t.diameter / 2 if (t := context.tool(int(n))) else 0.0 for n in numbers])
     looked_at = Boxes(low, high).crossed(
-        near, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep, m.plane, m.length, chain.lowest,
+        near, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep, m.plane, m.length, context.lowest,
         radius[np.searchsorted(numbers, m.tool)], depth, which, MOST_LOOKS,
     )  # fmt: skip
     depth[near[looked_at:]] = np.nan
     return depth, which
 
 
-def _keep_out_depth(chain: Chain) -> Floats:
-    return _into_keep_out(chain)[0] if chain.setup.keep_out else np.full(len(chain.motion), -np.inf)
+def _keep_out_depth(context: Context) -> Floats:
+    return _into_keep_out(context)[0] if context.setup.keep_out else np.full(len(context.motion), -np.inf)
 
 
-def _keep_out_name(chain: Chain) -> tuple[Column, tuple[str, ...]]:
-    names = tuple(box.name or f"keep-out {n}" for n, box in enumerate(chain.setup.keep_out, 1))
-    return (_into_keep_out(chain)[1] if names else np.full(len(chain.motion), -1, dtype=np.int32)), names
+def _keep_out_name(context: Context) -> tuple[Column, tuple[str, ...]]:
+    names = tuple(box.name or f"keep-out {n}" for n, box in enumerate(context.setup.keep_out, 1))
+    return (_into_keep_out(context)[1] if names else np.full(len(context.motion), -1, dtype=np.int32)), names
 
 
-def _clearance(chain: Chain) -> Any:
+def _clearance(context: Context) -> Any:
     """Height of a level rapid above the declared blank it passes over, mm; a large number for all other moves."""
-    stock, m = chain.setup.stock, chain.motion
+    stock, m = context.setup.stock, context.motion
     if stock is None or not stock.declared or stock.top is None:
         return None
-    height = chain.lowest - stock.top
-    travels = (m.kind == RAPID) & (m.z0 == m.z1) & ((m.x1 != m.x0) | (m.y1 != m.y0)) & chain.placed & (height > -1e-9)
+    height = context.lowest - stock.top
+    travels = (m.kind == RAPID) & (m.z0 == m.z1) & ((m.x1 != m.x0) | (m.y1 != m.y0)) & context.placed & (height > -1e-9)
     if stock.x is not None and stock.y is not None:
         for start, end, span in ((m.x0, m.x1, stock.x), (m.y0, m.y1, stock.y)):
             travels &= (np.fmin(start, end) < span[1]) & (np.fmax(start, end) > span[0])
@@ -131,10 +125,10 @@ def _clearance(chain: Chain) -> Any:
 
 
 @once
-def _over_axis(chain: Chain) -> tuple[Column, Floats, Floats]:
+def _over_axis(context: Context) -> tuple[Column, Floats, Floats]:
     """[moves] (the axis that is asked for the most against its limit, -1 if none; what it is asked for and its limit,
     mm/min)."""
-    m, limits = chain.motion, chain.setup.machine.feed_limit
+    m, limits = context.motion, context.setup.machine.feed_limit
     axis, asked, limit = np.full(len(m), -1, np.int32), np.full(len(m), np.nan), np.full(len(m), np.nan)
     known = [each or np.inf for each in (limits.x, limits.y, limits.z)] if limits else []
     rows = np.flatnonzero((m.kind != RAPID) & (m.feed > min(known, default=np.inf)) & (m.length > 0))
@@ -148,20 +142,20 @@ def _over_axis(chain: Chain) -> tuple[Column, Floats, Floats]:
     return axis, asked, limit
 
 
-def _at_most_limit(chain: Chain) -> Floats:
+def _at_most_limit(context: Context) -> Floats:
     """[moves] set feed at which no axis passes its limit, mm/min."""
-    _, asked, limit = _over_axis(chain)
+    _, asked, limit = _over_axis(context)
     with np.errstate(divide="ignore", invalid="ignore"):
-        return chain.motion.feed * limit / asked
+        return context.motion.feed * limit / asked
 
 
 def _axis_feed(part: int) -> Any:
     """What the axis is asked for (1) or its limit (2); 0 and infinite where no axis can be near its limit."""
 
-    def build(chain: Chain) -> Any:
-        if chain.setup.machine.feed_limit is None:
+    def build(context: Context) -> Any:
+        if context.setup.machine.feed_limit is None:
             return None
-        return np.nan_to_num(_over_axis(chain)[part], nan=0.0 if part == 1 else np.inf)
+        return np.nan_to_num(_over_axis(context)[part], nan=0.0 if part == 1 else np.inf)
 
     return build
 
@@ -190,7 +184,6 @@ MOVES = Table(
                            "below the top of the blank", _dives_in),
         "start_known": truth("whether its start is known in X and Y",
                              lambda c: np.isfinite(c.motion.x0) & np.isfinite(c.motion.y0)),
-        "below_top": number("mm", "depth of the whole move below the blank's top", _below_top, STOCK),
         **BESIDE,
         **TURNED,
         "below_bottom": number("mm", "how far the tip goes below the blank's underside", _below_bottom, STOCK),
@@ -213,10 +206,10 @@ MOVES = Table(
 
 
 @once
-def _speed_moves(chain: Chain) -> Column:
+def _speed_moves(context: Context) -> Column:
     """First cutting move under each S word (and under each value that no word of the program sets)."""
-    m = chain.motion
-    cutting = np.flatnonzero(chain.cuts)
+    m = context.motion
+    cutting = np.flatnonzero(context.cuts)
     if len(cutting) == 0:
         return cutting
     line, speed = m.speed_line[cutting], np.nan_to_num(m.speed[cutting], nan=-1.0)
@@ -224,45 +217,46 @@ def _speed_moves(chain: Chain) -> Column:
     return cutting[np.concatenate(([True], change))]
 
 
-def _speed_line(chain: Chain) -> Column:
-    m, moves = chain.motion, _speed_moves(chain)
+def _speed_line(context: Context) -> Column:
+    m, moves = context.motion, _speed_moves(context)
     return np.where(m.speed_line[moves] > 0, m.speed_line[moves], m.line[moves])
 
 
-def _nearest(chain: Chain, speed: float) -> DialMark | None:
-    dial = chain.setup.spindle.dial
+def _nearest(context: Context, speed: float) -> DialMark | None:
+    dial = context.setup.spindle.dial
     return min(dial, key=lambda mark: abs(mark.stated - speed)) if dial and np.isfinite(speed) else None
 
 
-def _aimed(chain: Chain) -> list[DialMark | None]:
+def _aimed(context: Context) -> list[DialMark | None]:
     """The mark each speed is held against: the job's, else the nearest one."""
-    speeds = chain.motion.speed[_speed_moves(chain)]
-    return [chain.chosen_mark or _nearest(chain, float(s)) for s in speeds]
+    speeds = context.motion.speed[_speed_moves(context)]
+    return [context.chosen_mark or _nearest(context, float(s)) for s in speeds]
 
 
-def _stated(chain: Chain) -> Floats:
-    return np.array([mark.stated if mark else np.nan for mark in _aimed(chain)], dtype=np.float64)
+def _stated(context: Context) -> Floats:
+    return np.array([mark.stated if mark else np.nan for mark in _aimed(context)], dtype=np.float64)
 
 
-def _off_by(chain: Chain) -> Floats:
-    speeds = chain.motion.speed[_speed_moves(chain)]
+def _off_by(context: Context) -> Floats:
+    speeds = context.motion.speed[_speed_moves(context)]
     with np.errstate(divide="ignore", invalid="ignore"):
-        off = np.abs(speeds - _stated(chain)) / _stated(chain)
+        off = np.abs(speeds - _stated(context)) / _stated(context)
     return np.where(np.isnan(speeds), 0.0, off)  # no S: nothing that could differ
 
 
-def _other_mark(chain: Chain) -> Bools:
+def _other_mark(context: Context) -> Bools:
     """Whether the nearest mark differs from that of the speed before."""
-    marks = [mark.mark if (mark := _nearest(chain, float(s))) else "" for s in chain.motion.speed[_speed_moves(chain)]]
+    speeds = context.motion.speed[_speed_moves(context)]
+    marks = [mark.mark if (mark := _nearest(context, float(s))) else "" for s in speeds]
     before = ["", *marks]
     return np.array([bool(mark and was) and mark != was for mark, was in zip(marks, before)], dtype=bool)
 
 
-def _stopped_before(chain: Chain) -> Bools:
+def _stopped_before(context: Context) -> Bools:
     """Whether the machine waits for a person between the last cut at the speed before and this one."""
-    moves = _speed_moves(chain)
-    cutting = np.flatnonzero(chain.cuts)
-    stops = chain.motion.event_move[chain.stop_events]
+    moves = _speed_moves(context)
+    cutting = np.flatnonzero(context.cuts)
+    stops = context.motion.event_move[context.stop_events]
     answer = np.zeros(len(moves), dtype=bool)
     for row, move in enumerate(moves.tolist()):
         place = int(np.searchsorted(cutting, move))
@@ -274,8 +268,8 @@ def _stopped_before(chain: Chain) -> Bools:
 def _first_chip(name: str) -> Any:
     """A column of Loads at the judged piece with the thinnest chip under each speed; NaN where there is none."""
 
-    def build(chain: Chain) -> Floats:
-        moves, pieces, loads = _speed_moves(chain), chain.engagement.pieces, chain.cutting.loads
+    def build(context: Context) -> Floats:
+        moves, pieces, loads = _speed_moves(context), context.engagement.pieces, context.cutting.loads
         judged = np.flatnonzero((loads.chip_judged != 0) & np.isfinite(loads.h_ex) & np.isfinite(loads.chip_low))
         value = np.full(len(moves), np.nan)
         owner = np.searchsorted(moves, pieces.move[judged], side="right") - 1
@@ -315,39 +309,39 @@ SPEEDS = Table(
 # changes: one row per M6; where a program has none, one per T (which then puts its tool in)
 
 
-def _changes(chain: Chain) -> Column:
-    made = np.flatnonzero(chain.motion.event_kind == EVENT["change"])
-    return made if len(made) else np.flatnonzero(chain.motion.event_kind == EVENT["select"])
+def _changes(context: Context) -> Column:
+    made = np.flatnonzero(context.motion.event_kind == EVENT["change"])
+    return made if len(made) else np.flatnonzero(context.motion.event_kind == EVENT["select"])
 
 
-def _move_after(chain: Chain) -> Column:
+def _move_after(context: Context) -> Column:
     """The move that follows the change (the last one where none does, -1 where there is no move)."""
-    after: Column = np.minimum(chain.motion.event_move[_changes(chain)], len(chain.motion) - 1)
+    after: Column = np.minimum(context.motion.event_move[_changes(context)], len(context.motion) - 1)
     return after
 
 
-def _called(chain: Chain) -> Floats:
+def _called(context: Context) -> Floats:
     """The tool each change asks for: the last T before it (a controller that passes over M6 keeps the old one)."""
-    m = chain.motion
+    m = context.motion
     selects = np.flatnonzero(m.event_kind == EVENT["select"])
-    place = np.searchsorted(selects, _changes(chain), side="right") - 1
+    place = np.searchsorted(selects, _changes(context), side="right") - 1
     if len(selects) == 0:
-        return m.event_value[_changes(chain)]
-    return np.where(place >= 0, m.event_value[selects[np.maximum(place, 0)]], m.event_value[_changes(chain)])
+        return m.event_value[_changes(context)]
+    return np.where(place >= 0, m.event_value[selects[np.maximum(place, 0)]], m.event_value[_changes(context)])
 
 
-def _tool_before(chain: Chain) -> Floats:
+def _tool_before(context: Context) -> Floats:
     """Number of the tool called before; NaN at the first change."""
-    values = _called(chain)
+    values = _called(context)
     return np.concatenate(([np.nan], values[:-1]))[: len(values)]
 
 
-def _change_stopped(chain: Chain) -> Bools:
+def _change_stopped(context: Context) -> Bools:
     """Whether the machine waits for a person between the cuts before and after the change."""
-    m, cutting = chain.motion, np.flatnonzero(chain.cuts)
-    stops = m.event_move[chain.stop_events]
-    answer = np.zeros(len(_changes(chain)), dtype=bool)
-    for row, event in enumerate(_changes(chain).tolist()):
+    m, cutting = context.motion, np.flatnonzero(context.cuts)
+    stops = m.event_move[context.stop_events]
+    answer = np.zeros(len(_changes(context)), dtype=bool)
+    for row, event in enumerate(_changes(context).tolist()):
         place = int(np.searchsorted(cutting, m.event_move[event]))
         last = int(cutting[place - 1]) if place else -1
         after = int(cutting[place]) if place < len(cutting) else len(m)
@@ -355,13 +349,13 @@ def _change_stopped(chain: Chain) -> Bools:
     return answer
 
 
-def _stop_word_before(chain: Chain) -> Bools:
+def _stop_word_before(context: Context) -> Bools:
     """Whether M0 or M60 is given, and obeyed, behind the last cut and the last change before each change."""
-    m, changes = chain.motion, _changes(chain)
-    if chain.setup.controller.program_stop in ("ignores", "refuses"):
+    m, changes = context.motion, _changes(context)
+    if context.setup.controller.program_stop in ("ignores", "refuses"):
         return np.zeros(len(changes), dtype=bool)
     stops = np.flatnonzero(one_of(m.event_kind, (EVENT["stop"], EVENT["pallet-stop"])))
-    cutting = np.concatenate(([-1], np.flatnonzero(chain.cuts)))
+    cutting = np.concatenate(([-1], np.flatnonzero(context.cuts)))
     last_cut = cutting[np.searchsorted(cutting, m.event_move[changes]) - 1]
     before = np.concatenate(([-1], stops))[np.searchsorted(stops, changes)]  # the last stop before each change
     since = np.concatenate(([-1], changes))[: len(changes)]
@@ -369,31 +363,31 @@ def _stop_word_before(chain: Chain) -> Bools:
     return answer
 
 
-def _cut_before(chain: Chain) -> Bools:
-    first = int(np.argmax(chain.cuts)) if chain.cuts.any() else len(chain.motion)
-    return np.asarray(chain.motion.event_move[_changes(chain)] > first)
+def _cut_before(context: Context) -> Bools:
+    first = int(np.argmax(context.cuts)) if context.cuts.any() else len(context.motion)
+    return np.asarray(context.motion.event_move[_changes(context)] > first)
 
 
-def _cut_after(chain: Chain) -> Bools:
-    cutting = np.flatnonzero(chain.cuts)
-    return np.asarray(chain.motion.event_move[_changes(chain)] <= (cutting[-1] if len(cutting) else -1))
+def _cut_after(context: Context) -> Bools:
+    cutting = np.flatnonzero(context.cuts)
+    return np.asarray(context.motion.event_move[_changes(context)] <= (cutting[-1] if len(cutting) else -1))
 
 
-def _cuts_before_next(chain: Chain) -> Bools:
-    moves, cutting = chain.motion.event_move[_changes(chain)], np.flatnonzero(chain.cuts)
-    place = np.searchsorted(cutting, np.concatenate((moves, [len(chain.motion)])))
+def _cuts_before_next(context: Context) -> Bools:
+    moves, cutting = context.motion.event_move[_changes(context)], np.flatnonzero(context.cuts)
+    place = np.searchsorted(cutting, np.concatenate((moves, [len(context.motion)])))
     return np.asarray(np.diff(place) > 0)
 
 
 @once
-def _expected(chain: Chain) -> Floats:
+def _expected(context: Context) -> Floats:
     """[changes] the tool that comes next by the job's list; -1 behind its end, NaN where nothing else is cut with.
 
     The list may hold other programs' tools: where it is longer, it counts from where this one's first tool stands.
     """
-    order, called = chain.setup.tool_order, _called(chain)
+    order, called = context.setup.tool_order, _called(context)
     expected = np.full(len(called), np.nan)
-    rows = [row for row in np.flatnonzero(_cuts_before_next(chain)).tolist() if np.isfinite(called[row])]
+    rows = [row for row in np.flatnonzero(_cuts_before_next(context)).tolist() if np.isfinite(called[row])]
     rows = [row for row, before in zip(rows, [None, *rows]) if before is None or called[row] != called[before]]
     if not rows or not order:
         return expected
@@ -405,9 +399,9 @@ def _expected(chain: Chain) -> Floats:
 
 
 @once
-def _lengths(chain: Chain) -> tuple[Column, Floats]:
+def _lengths(context: Context) -> tuple[Column, Floats]:
     """(number of length words between each change and the first cut behind it, H of the last of them; NaN if none)."""
-    m, cutting, changes = chain.motion, np.flatnonzero(chain.cuts), _changes(chain)
+    m, cutting, changes = context.motion, np.flatnonzero(context.cuts), _changes(context)
     words = np.flatnonzero(m.event_kind == EVENT["length-on"])
     count, height = np.zeros(len(changes), dtype=np.int64), np.full(len(changes), np.nan)
     for row, event in enumerate(changes.tolist()):
@@ -423,28 +417,28 @@ def _lengths(chain: Chain) -> tuple[Column, Floats]:
     return count, height
 
 
-def _length_of_another(chain: Chain) -> Bools:
+def _length_of_another(context: Context) -> Bools:
     """Whether H names another tool that the program changes to or that is declared.
 
     Not where H and T differ by the same number at every change: then that is how the shop keeps its table.
     """
-    height, called = _lengths(chain)[1], _called(chain)
-    tools = [*called[np.isfinite(called)].tolist(), *chain.setup.tools]
-    return np.asarray(one_of(height, tools) & _length_differs(chain))
+    height, called = _lengths(context)[1], _called(context)
+    tools = [*called[np.isfinite(called)].tolist(), *context.setup.tools]
+    return np.asarray(one_of(height, tools) & _length_differs(context))
 
 
-def _length_differs(chain: Chain) -> Bools:
+def _length_differs(context: Context) -> Bools:
     """Whether H is another number than T, and not by the same number at every change of two or more."""
-    height, called = _lengths(chain)[1], _called(chain)
+    height, called = _lengths(context)[1], _called(context)
     apart = height - called
     known = apart[np.isfinite(apart)]
     habit = len(known) > 1 and bool((known == known[0]).all())
     return np.asarray(np.isfinite(apart) & (apart != 0) & (not habit))
 
 
-def _lengths_agree(chain: Chain) -> bool:
+def _lengths_agree(context: Context) -> bool:
     """Whether H and T are one number at some change."""
-    return bool((_lengths(chain)[1] == _called(chain)).any())
+    return bool((_lengths(context)[1] == _called(context)).any())
 
 
 _CHANGE_FACTS: dict[str, Fact] = {

@@ -12,8 +12,8 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Column, Floats, Longs, numbered
-from gclint.facts.chain import Chain, once
-from gclint.facts.cut import shared
+from gclint.facts.context import Context, once
+from gclint.facts.cut import line_of
 from gclint.facts.fact import Build, Table, number, truth
 from gclint.knowledge.numbers import model_number
 from gclint.stock.laps import Laps, laps_of
@@ -25,76 +25,76 @@ STOCK = "the stock with its thickness (`[stock] size` in job.toml, or --stock), 
 
 
 @once
-def _left(chain: Chain) -> Left:
-    return left_standing(chain.motion, chain.engagement, chain.setup)
+def _left(context: Context) -> Left:
+    return left_standing(context.motion, context.engagement, context.setup)
 
 
-def _unknown(chain: Chain) -> bool:
+def _unknown(context: Context) -> bool:
     """Whether something is cut and the blank's underside is not known."""
-    box = chain.engagement.box
-    return box is not None and box.bottom is None and bool(chain.in_contact.any())
+    box = context.engagement.box
+    return box is not None and box.bottom is None and bool(context.in_contact.any())
 
 
-def _last_cut(chain: Chain) -> Longs:
-    return np.array([int(chain.engagement.pieces.move[-1])], dtype=np.int64)
+def _last_cut(context: Context) -> Longs:
+    return np.array([int(context.engagement.pieces.move[-1])], dtype=np.int64)
 
 
-def _table(name: str, of: Callable[[Chain], Any]) -> Build:
+def _table(name: str, of: Callable[[Context], Any]) -> Build:
     """A column of one of the tables; one NaN where the blank's underside is not known."""
 
-    def build(chain: Chain) -> Column:
-        return np.array([np.nan]) if _unknown(chain) else np.asarray(getattr(of(chain), name))
+    def build(context: Context) -> Column:
+        return np.array([np.nan]) if _unknown(context) else np.asarray(getattr(of(context), name))
 
     return build
 
 
-def _flag(name: str, of: Callable[[Chain], Any]) -> Build:
-    def build(chain: Chain) -> Column:
-        return np.ones(1, dtype=np.int8) if _unknown(chain) else np.asarray(getattr(of(chain), name))
+def _flag(name: str, of: Callable[[Context], Any]) -> Build:
+    def build(context: Context) -> Column:
+        return np.ones(1, dtype=np.int8) if _unknown(context) else np.asarray(getattr(of(context), name))
 
     return build
 
 
-def _rows(name: str, of: Callable[[Chain], Any]) -> Build:
+def _rows(name: str, of: Callable[[Context], Any]) -> Build:
     """Rows of Motion; of pieces that no move is known to have freed, the last cut."""
 
-    def build(chain: Chain) -> Longs:
-        if _unknown(chain):
-            return _last_cut(chain)
-        rows = np.asarray(getattr(of(chain), name), dtype=np.int64)
-        return np.where(rows >= 0, rows, _last_cut(chain)[0]) if len(rows) else rows
+    def build(context: Context) -> Longs:
+        if _unknown(context):
+            return _last_cut(context)
+        rows = np.asarray(getattr(of(context), name), dtype=np.int64)
+        return np.where(rows >= 0, rows, _last_cut(context)[0]) if len(rows) else rows
 
     return build
 
 
-def _standing(chain: Chain) -> Any:
-    return _left(chain).standing
+def _standing(context: Context) -> Any:
+    return _left(context).standing
 
 
-def _lifts(chain: Chain) -> Any:
-    return _left(chain).lifts
+def _lifts(context: Context) -> Any:
+    return _left(context).lifts
 
 
-def _grooves(chain: Chain) -> Any:
-    return _left(chain).grooves
+def _grooves(context: Context) -> Any:
+    return _left(context).grooves
 
 
 def _size(axis: int) -> Build:
-    def build(chain: Chain) -> Floats:
-        if _unknown(chain):
+    def build(context: Context) -> Floats:
+        if _unknown(context):
             return np.array([np.nan])
-        pieces = _standing(chain)
+        pieces = _standing(context)
         size: Floats = np.round(pieces.high[:, axis] - pieces.low[:, axis], 1)  # the model's cells know no better
         return size
 
     return build
 
 
-def _freed_share(chain: Chain) -> Floats:
+def _freed_share(context: Context) -> Floats:
     """Of the way around the piece, the share that the pass which freed it cuts; of its box, so nearly."""
-    if _unknown(chain):
+    if _unknown(context):
         return np.array([np.nan])
-    pieces = _standing(chain)
+    pieces = _standing(context)
     around = 2 * (pieces.high - pieces.low).sum(axis=1)
     share: Floats = pieces.freed_length / np.maximum(around, 1e-9)
     return share
@@ -106,7 +106,7 @@ STANDING = Table(
     "standing",
     "pieces of the blank that are cut free all around when the program has run; what is left of the blank is none",
     {
-        **shared(_FREED),
+        **line_of(_FREED),
         "area": number("mm^2", "size as seen from above", _table("area", _standing), STOCK),
         "size_x": number("mm", "size in X", _size(0), STOCK),
         "size_y": number("mm", "size in Y", _size(1), STOCK),
@@ -131,7 +131,7 @@ BRIDGES = Table(
     "bridges",
     "lifts over the blank's underside within a closed lap that cuts through: where a bridge (tab) should stay",
     {
-        **shared(_RISES),
+        **line_of(_RISES),
         "lift": number("mm", "length of the lift in X and Y", _table("length", _lifts), STOCK),
         "bridge": number("mm", "width of what is left there at its narrowest when the program has run, 0 if nothing is",
                          _table("bridge", _lifts), STOCK),
@@ -150,7 +150,7 @@ GROOVES = Table(
     "grooves",
     "closed laps between two walls that go down nine tenths of the blank's thickness or more",
     {
-        **shared(_FLOORS),
+        **line_of(_FLOORS),
         "length": number("mm", "length of the lap", _table("length", _grooves), STOCK),
         "share": number("", "share of the thickness that the lap goes down", _table("share", _grooves), STOCK),
         "left": number("mm", "thickness left under the lap when the program has run", _table("left", _grooves), STOCK),
@@ -163,8 +163,8 @@ GROOVES = Table(
 
 
 @once
-def _walls(chain: Chain) -> Walls:
-    return thin_walls(chain.motion, chain.engagement)
+def _walls(context: Context) -> Walls:
+    return thin_walls(context.motion, context.engagement)
 
 
 _BESIDE = _rows("move", _walls)
@@ -173,7 +173,7 @@ WALLS = Table(
     "walls",
     "thin walls that stand between two cuts when the program has run",
     {
-        **shared(_BESIDE),
+        **line_of(_BESIDE),
         "thickness": number("mm", "thickness of the wall", _table("thickness", _walls), STOCK),
         "at_most": number("mm", "thickness of the wall and a cell of the stock model: it is no thicker than that",
                           lambda c: _table("thickness", _walls)(c) + c.engagement.cell, STOCK),
@@ -191,28 +191,28 @@ WALLS = Table(
 
 
 @once
-def _laps(chain: Chain) -> Laps:
+def _laps(context: Context) -> Laps:
     """None where every tool cuts at one feed: no lap can stand out then."""
-    m = chain.motion
-    cuts = chain.cuts & (m.z0 == m.z1)
+    m = context.motion
+    cuts = context.cuts & (m.z0 == m.z1)
     feeds, tools = m.feed[cuts], m.tool[cuts]
     differs = any(
         len(own := feeds[(tools == tool) & np.isfinite(feeds)]) and own.max() > model_number("one_feed") * own.min()
-        for tool in chain.tools
+        for tool in context.tools
     )
-    top = chain.box.top if chain.box else None
+    top = context.box.top if context.box else None
     return laps_of(m, top) if differs else laps_of(m, top, -np.inf)
 
 
 @once
-def _lap_feeds(chain: Chain) -> tuple[Floats, Floats, Longs, Floats, Longs]:
+def _lap_feeds(context: Context) -> tuple[Floats, Floats, Longs, Floats, Longs]:
     """[laps] (feed, the feed of the other laps over the same outline, their number, removed volume over theirs, the
     first cut at that feed as a row of Motion)."""
-    m, laps = chain.motion, _laps(chain)
+    m, laps = context.motion, _laps(context)
     n = len(laps)
     feed, usual, removed = np.full(n, np.nan), np.full(n, np.nan), np.zeros(n)
     share, others, at = np.full(n, np.nan), np.zeros(n, np.int64), laps.first.copy()
-    volume = np.bincount(chain.engagement.pieces.move, chain.engagement.pieces.removed, len(m))
+    volume = np.bincount(context.engagement.pieces.move, context.engagement.pieces.removed, len(m))
     for row in range(n):
         span = slice(int(laps.first[row]), int(laps.last[row]) + 1)
         own = np.flatnonzero((m.kind[span] != RAPID) & np.isfinite(m.feed[span]) & (volume[span] > 0))
@@ -242,15 +242,15 @@ def _lap_feeds(chain: Chain) -> tuple[Floats, Floats, Longs, Floats, Longs]:
     return feed, usual, others, share, at
 
 
-def _lap_rows(chain: Chain) -> Longs:
-    return _lap_feeds(chain)[4]
+def _lap_rows(context: Context) -> Longs:
+    return _lap_feeds(context)[4]
 
 
 LAPS = Table(
     "laps",
     "closed laps, of tools that cut at more than one feed",
     {
-        **shared(_lap_rows),
+        **line_of(_lap_rows),
         "feed": number("mm/min", "feed at or over which a fifth of the lap's cuts run", lambda c: _lap_feeds(c)[0]),
         "usual_feed": number("mm/min", "of all laps of this tool over the same outline, that of the one in the middle",
                              lambda c: np.nan_to_num(_lap_feeds(c)[1], nan=np.inf)),

@@ -8,28 +8,28 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Floats, numbered, one_of
 from gclint.cutting.formulas import engagement_angle
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.knowledge.numbers import model_number
 from gclint.tables.cutting import OPERATION
 from gclint.tables.motion import ARC_CCW, ARC_CW, RAPID
 
 
 @once
-def _along(chain: Chain) -> tuple[Floats, Column, Floats]:
+def _along(context: Context) -> tuple[Floats, Column, Floats]:
     """[pieces] length of cut up to the middle of each, the row of its pass, and its tool's diameter (NaN: unknown)."""
-    pieces, passes = chain.engagement.pieces, chain.engagement.passes
+    pieces, passes = context.engagement.pieces, context.engagement.passes
     length = pieces.length.astype(np.float64)
     middle = np.cumsum(length) - length / 2
     of_pass = np.searchsorted(passes.first_piece, np.arange(len(pieces)), side="right")
-    return middle, of_pass, diameters(chain)
+    return middle, of_pass, diameters(context)
 
 
 @once
-def diameters(chain: Chain) -> Floats:
+def diameters(context: Context) -> Floats:
     """[pieces] full diameter of the tool, mm; NaN where it is not known."""
-    number = chain.motion.tool[chain.engagement.pieces.move]
+    number = context.motion.tool[context.engagement.pieces.move]
     known = np.full(len(number), np.nan)
-    for n, tool in chain.setup.tools.items():
+    for n, tool in context.setup.tools.items():
         known[number == n] = tool.diameter
     return known
 
@@ -43,27 +43,27 @@ def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Col
 
 
 @once
-def angle_before(chain: Chain) -> Floats:
+def angle_before(context: Context) -> Floats:
     """[pieces] engagement angle about one diameter of path before, degrees, the largest of three places.
 
     180 where the pass began later than that: nothing is known to have risen.
     """
-    return _angle_away(chain, -1.0)
+    return _angle_away(context, -1.0)
 
 
 @once
-def angle_after(chain: Chain) -> Floats:
+def angle_after(context: Context) -> Floats:
     """[pieces] engagement angle about one diameter of path after, as before; 180 where the pass ends sooner."""
-    return _angle_away(chain, 1.0)
+    return _angle_away(context, 1.0)
 
 
-def _angle_away(chain: Chain, way: float) -> Floats:
+def _angle_away(context: Context, way: float) -> Floats:
     """[pieces] the largest engagement angle of three places about one diameter before (-1) or after (1) each."""
-    pieces = chain.engagement.pieces
+    pieces = context.engagement.pieces
     before = np.zeros(len(pieces))
     if len(pieces) < 2:
         return before + 180.0
-    middle, of_pass, diameter = _along(chain)
+    middle, of_pass, diameter = _along(context)
     usual, spread = model_number("before_corner"), model_number("before_corner_spread")
     for back in (usual - spread, usual, usual + spread):
         row = _at(middle, of_pass, middle + way * back * diameter, diameter)
@@ -71,40 +71,40 @@ def _angle_away(chain: Chain, way: float) -> Floats:
     return before
 
 
-def angle_peak(chain: Chain) -> Floats:
+def angle_peak(context: Context) -> Floats:
     """[pieces] largest engagement angle within the piece, degrees; `angle` is its mean.
 
     Before an inside corner the second wall stands in front of the tool for as long as the layer on it is thick, which
     is taken to be the layer on the first: the mean rise of the piece belongs to that part of it. No rise is larger
     than the turn of the path.
     """
-    pieces, before = chain.engagement.pieces, angle_before(chain)
-    mean = np.fmax(pieces.angle, np.where(turn(chain) > 0, engagement_angle(pieces.ae, diameters(chain)), 0.0))
+    pieces, before = context.engagement.pieces, angle_before(context)
+    mean = np.fmax(pieces.angle, np.where(turn(context) > 0, engagement_angle(pieces.ae, diameters(context)), 0.0))
     rise = np.maximum(0.0, mean - before)
-    layer = diameters(chain) / 2 * (1 - np.cos(np.radians(before)))
+    layer = diameters(context) / 2 * (1 - np.cos(np.radians(before)))
     with np.errstate(divide="ignore", invalid="ignore"):
         steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length * model_number("sharpest_rise")))
-    peak = before + np.minimum(steep, turn(chain))
+    peak = before + np.minimum(steep, turn(context))
     return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
 
 
 @once
-def turn(chain: Chain) -> Floats:
+def turn(context: Context) -> Floats:
     """[pieces] how far the path turns in X and Y around the piece, degrees; 0 where the pass begins or ends there."""
-    n = len(chain.engagement.pieces)
+    n = len(context.engagement.pieces)
     if n < 2:
         return np.zeros(n)
-    middle, of_pass, diameter = _along(chain)
-    x, y = heading(chain, np.arange(n))
+    middle, of_pass, diameter = _along(context)
+    x, y = heading(context, np.arange(n))
     around = model_number("turn_around") * diameter
     back, ahead = (_at(middle, of_pass, place, diameter) for place in (middle - around, middle + around))
     cosine = np.clip(x[back] * x[ahead] + y[back] * y[ahead], -1.0, 1.0)
     return np.where((back >= 0) & (ahead >= 0), np.degrees(np.arccos(cosine)), 0.0)
 
 
-def heading(chain: Chain, rows: Column) -> tuple[Floats, Floats]:
+def heading(context: Context, rows: Column) -> tuple[Floats, Floats]:
     """Direction of travel in X and Y in the middle of each of `rows`, of length 1 (0 where there is none)."""
-    m, pieces = chain.motion, chain.engagement.pieces
+    m, pieces = context.motion, context.engagement.pieces
     of = pieces.move[rows]
     x, y = m.x1[of] - m.x0[of], m.y1[of] - m.y0[of]
     arc = np.flatnonzero((m.kind[of] >= ARC_CW) & (m.plane[of] == 17))
@@ -118,26 +118,26 @@ def heading(chain: Chain, rows: Column) -> tuple[Floats, Floats]:
         return np.nan_to_num(x / long), np.nan_to_num(y / long)
 
 
-def narrow_rest(chain: Chain) -> Floats:
+def narrow_rest(context: Context) -> Floats:
     """[pieces] of the cuts of this tool at this F that are no slots, the share of length that is narrow; 0 if none."""
-    return _of_feed(chain, lambda slot, narrow: (narrow & ~slot, ~slot))
+    return _of_feed(context, lambda slot, narrow: (narrow & ~slot, ~slot))
 
 
-def slot_part(chain: Chain) -> Floats:
+def slot_part(context: Context) -> Floats:
     """[pieces] of the level cuts of this tool at this F, the share of length at full width."""
-    return _of_feed(chain, lambda slot, narrow: (slot, slot | ~slot))
+    return _of_feed(context, lambda slot, narrow: (slot, slot | ~slot))
 
 
-def _of_feed(chain: Chain, parts: Callable[[Bools, Bools], tuple[Bools, Bools]]) -> Floats:
+def _of_feed(context: Context, parts: Callable[[Bools, Bools], tuple[Bools, Bools]]) -> Floats:
     """[pieces] of the level cuts of the same tool and F, the length of the first part over that of the second."""
-    pieces, loads, m = chain.engagement.pieces, chain.cutting.loads, chain.motion
+    pieces, loads, m = context.engagement.pieces, context.cutting.loads, context.motion
     if len(pieces) == 0:
         return np.zeros(0)
     move = pieces.move
     level = (loads.operation <= OPERATION["finish"]) & (m.kind[move] != RAPID)
     slot = loads.operation == OPERATION["slot"]
     narrow = pieces.ae <= model_number("narrow_share") * loads.effective_diameter
-    group = _tool_and_feed(chain)
+    group = _tool_and_feed(context)
     of, whole = parts(slot, narrow)
     length = np.where(level, pieces.length, 0.0)
     part, all_of = np.bincount(group, length * of), np.bincount(group, length * whole)
@@ -146,9 +146,9 @@ def _of_feed(chain: Chain, parts: Callable[[Bools, Bools], tuple[Bools, Bools]])
 
 
 @once
-def _tool_and_feed(chain: Chain) -> Column:
+def _tool_and_feed(context: Context) -> Column:
     """[pieces] a number for each pair of tool and F."""
-    m, move = chain.motion, chain.engagement.pieces.move
+    m, move = context.motion, context.engagement.pieces.move
     feeds, of_feed = numbered(np.nan_to_num(m.feed[move], nan=-1.0))
     return numbered(m.tool[move].astype(np.int64) * len(feeds) + of_feed)[1]
 
@@ -156,9 +156,9 @@ def _tool_and_feed(chain: Chain) -> Column:
 # entries: holes and pecks
 
 
-def bores(chain: Chain) -> Bools:
+def bores(context: Context) -> Bools:
     """[entries] whether the tool comes up again without a cut to the side: a hole as wide as the tool."""
-    entries, pieces, passes = chain.engagement.entries, chain.engagement.pieces, chain.engagement.passes
+    entries, pieces, passes = context.engagement.entries, context.engagement.pieces, context.engagement.passes
     if len(entries) == 0 or len(passes) == 0:
         return np.zeros(len(entries), bool)
     level = np.concatenate(([0.0], np.cumsum(pieces.travel.astype(np.float64))))
@@ -169,32 +169,32 @@ def bores(chain: Chain) -> Bools:
     return found
 
 
-def pecks(chain: Chain) -> Bools:
+def pecks(context: Context) -> Bools:
     """[entries] whether the tool comes up and goes down again within the entry, by a pecking cycle or written out."""
-    if len(chain.engagement.entries) == 0:
+    if len(context.engagement.entries) == 0:
         return np.zeros(0, bool)
-    cycle = one_of(chain.motion.cycle[chain.engagement.entries.first_move], (73, 83))
-    deeper: Bools = _pecks(chain)[1] > 0
+    cycle = one_of(context.motion.cycle[context.engagement.entries.first_move], (73, 83))
+    deeper: Bools = _pecks(context)[1] > 0
     return cycle | deeper
 
 
-def first_peck(chain: Chain) -> Floats:
+def first_peck(context: Context) -> Floats:
     """[entries] how deep the first peck goes into solid, mm; of an entry without pecks its whole depth."""
-    return _pecks(chain)[0]
+    return _pecks(context)[0]
 
 
-def next_peck(chain: Chain) -> Floats:
+def next_peck(context: Context) -> Floats:
     """[entries] the deepest step of the pecks behind the first, mm; 0 if there is none."""
-    return _pecks(chain)[1]
+    return _pecks(context)[1]
 
 
 @once
-def _pecks(chain: Chain) -> tuple[Floats, Floats]:
-    m, (rows, starts) = chain.motion, chain.entry_moves
+def _pecks(context: Context) -> tuple[Floats, Floats]:
+    m, (rows, starts) = context.motion, context.entry_moves
     n = len(starts)
     if n == 0:
         return np.zeros(0), np.zeros(0)
-    entries = chain.engagement.entries
+    entries = context.engagement.entries
     entry = np.repeat(np.arange(n), np.diff(np.concatenate((starts, [len(rows)]))))
     z0, z1 = np.nan_to_num(m.z0[rows]), np.nan_to_num(m.z1[rows])
     lowest = np.minimum.reduceat(z1, starts)

@@ -11,40 +11,42 @@ import numpy as np
 from gclint.cards.codes import HABITS, WORD
 from gclint.cards.codes import KINDS as ABOUT
 from gclint.columns import Column, Floats, distinct, one_of
-from gclint.facts.chain import ON, Chain, once
+from gclint.facts.context import ON, Context, once
 from gclint.facts.fact import Build, Table, number, text, texts, truth
 from gclint.faults import CODE, KINDS
-from gclint.tables.motion import EVENT, HOME, INCH, MACHINE, RAPID, X_WORD, Y_WORD
+from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, X_WORD, Y_WORD
 from gclint.tables.program import BEHIND_END, FLOW, decode
 from gclint.tables.setup import Tool
 
+MOST_NAMED = 8  # tools that a question names
+
 
 def _faults(name: str) -> Build:
-    def build(chain: Chain) -> Column:
-        return np.concatenate((getattr(chain.program.faults, name), getattr(chain.motion.faults, name)))
+    def build(context: Context) -> Column:
+        return np.concatenate((getattr(context.program.faults, name), getattr(context.motion.faults, name)))
 
     return build
 
 
-def _fault_text(chain: Chain) -> tuple[Column, tuple[str, ...]]:
-    data = chain.program.data
+def _fault_text(context: Context) -> tuple[Column, tuple[str, ...]]:
+    data = context.program.data
 
-    away = chain.motion.beside.fault_text if chain.motion.beside else {}
-    first = len(chain.program.faults)  # of those made by interpreting
+    away = context.motion.beside.fault_text if context.motion.beside else {}
+    first = len(context.program.faults)  # of those made by interpreting
 
     def said(row: int, start: int, end: int) -> str:
         text = away.get(row - first)
         shown = " ".join((decode(data[start : min(end, start + 60)]) if text is None else text[:60]).split())
         return shown if shown.isprintable() else repr(shown)[1:-1]
 
-    spans = zip(_faults("start")(chain).tolist(), _faults("end")(chain).tolist())
+    spans = zip(_faults("start")(context).tolist(), _faults("end")(context).tolist())
     return texts([said(row, start, end) for row, (start, end) in enumerate(spans)])
 
 
-def _sort(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+def _sort(context: Context) -> tuple[Column, tuple[str, ...]]:
     """The kind of each fault; of a text that cannot be read, what is wrong with it."""
-    kinds = [KINDS[kind] for kind in _faults("kind")(chain).tolist()]
-    rows, said = _fault_text(chain)
+    kinds = [KINDS[kind] for kind in _faults("kind")(context).tolist()]
+    rows, said = _fault_text(context)
     return texts([_unread(said[n]) if kind == "number-unreadable" else kind for kind, n in zip(kinds, rows.tolist())])
 
 
@@ -55,16 +57,16 @@ def _unread(word: str) -> str:
     return "number-left-out" if re.fullmatch(r"[A-Za-z]\s*[-+.]*", word) else "number-unreadable"
 
 
-def _about(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+def _about(context: Context) -> tuple[Column, tuple[str, ...]]:
     """Of faults that the controller's card made: the family or habit they are about; "" of others."""
-    kinds, a = _faults("kind")(chain), _faults("a")(chain)
+    kinds, a = _faults("kind")(context), _faults("a")(context)
     own = one_of(kinds, (CODE["code-refused"], CODE["code-ignored"]))
     return np.where(own, np.nan_to_num(a), 0).astype(np.int32), ABOUT
 
 
-def _named(chain: Chain) -> tuple[Column, tuple[str, ...]]:
+def _named(context: Context) -> tuple[Column, tuple[str, ...]]:
     """The code ("G81"), letter ("A") or habit in words; of other faults the text itself."""
-    about, said = _about(chain)[0].tolist(), _fault_text(chain)
+    about, said = _about(context)[0].tolist(), _fault_text(context)
     return texts([
         HABITS.get(ABOUT[n]) or (word[:1].upper() if ABOUT[n] == WORD else _code(word, ABOUT[n]))
         for n, word in zip(about, (said[1][code] for code in said[0].tolist()))
@@ -80,24 +82,24 @@ def _code(word: str, family: str) -> str:
 
 
 @once
-def _decimals(chain: Chain) -> Floats:
+def _decimals(context: Context) -> Floats:
     """[faults] the most decimals of places and centre on the line of an arc that does not close; NaN of others."""
-    line, kind = _faults("line")(chain), _faults("kind")(chain)
+    line, kind = _faults("line")(context), _faults("kind")(context)
     most = np.full(len(kind), np.nan)
     for row in np.flatnonzero(kind == CODE["arc-does-not-close"]).tolist():
-        text = re.sub(r"\([^)]*\)|;.*", "", chain.program.line_text(int(line[row])))
+        text = re.sub(r"\([^)]*\)|;.*", "", context.program.line_text(int(line[row])))
         words = re.findall(r"[XYZIJKR]\s*[-+]?\s*\d*\.?(\d*)", text, re.IGNORECASE)
         most[row] = max(map(len, words), default=np.nan)
     return most
 
 
-def _last_place(chain: Chain) -> Floats:
+def _last_place(context: Context) -> Floats:
     """[faults] what one in the last of these decimals is, mm."""
-    m = chain.motion
+    m = context.motion
     units = np.flatnonzero(m.event_kind == EVENT["units"])
-    before = np.searchsorted(m.event_line[units], _faults("line")(chain), side="right")
+    before = np.searchsorted(m.event_line[units], _faults("line")(context), side="right")
     scale = np.concatenate(([1.0], m.event_value[units]))[before]  # in the order of the text
-    return np.asarray(scale * 0.1 ** _decimals(chain))
+    return np.asarray(scale * 0.1 ** _decimals(context))
 
 
 FAULTS = Table(
@@ -127,42 +129,42 @@ FAULTS = Table(
 
 
 @once
-def _used(chain: Chain) -> list[int]:
-    return [int(n) for n in distinct(chain.motion.tool[_feeds(chain)])]
+def _used(context: Context) -> list[int]:
+    return [int(n) for n in distinct(context.motion.tool[_feeds(context)])]
 
 
-def _first_use(chain: Chain) -> Column:
-    feeds = chain.motion.kind != RAPID
-    return np.array([int(np.argmax(feeds & (chain.motion.tool == n))) for n in _used(chain)], dtype=np.int64)
+def _first_use(context: Context) -> Column:
+    feeds = context.motion.kind != RAPID
+    return np.array([int(np.argmax(feeds & (context.motion.tool == n))) for n in _used(context)], dtype=np.int64)
 
 
-def _calling_line(chain: Chain) -> Column:
-    moves = _first_use(chain)
-    called = chain.motion.tool_line[moves]
-    return np.where(called > 0, called, chain.motion.line[moves])
+def _calling_line(context: Context) -> Column:
+    moves = _first_use(context)
+    called = context.motion.tool_line[moves]
+    return np.where(called > 0, called, context.motion.line[moves])
 
 
 @once
-def _comment_tools(chain: Chain) -> list[tuple[Tool | None, str]]:
+def _comment_tools(context: Context) -> list[tuple[Tool | None, str]]:
     """For each tool used that is declared by hand, what the program's comments say of it: (tool, the shape they name).
 
     None and "" where they say nothing that can be relied on, and where they name no shape.
     """
     from gclint.setup.comments import tools_in
 
-    declared = [chain.setup.tools.get(n) for n in _used(chain)]
+    declared = [context.setup.tools.get(n) for n in _used(context)]
     by_hand = [tool is not None and not tool.declared_in.startswith("comment") for tool in declared]
-    said = tools_in(chain.program, chain.motion) if any(by_hand) and len(chain.program.comment_line) else {}
+    said = tools_in(context.program, context.motion) if any(by_hand) and len(context.program.comment_line) else {}
     rows: list[tuple[Tool | None, str]] = []
-    for n, own in zip(_used(chain), by_hand):
+    for n, own in zip(_used(context), by_hand):
         tool, because = said.get(n, (None, "")) if own else (None, "")
         rows.append((tool, tool.shape if tool is not None and "names no shape" not in because else ""))
     return rows
 
 
-def _comment_line(chain: Chain) -> Column:
-    lines = [int(tool.declared_in.rpartition(" ")[2]) if tool else 0 for tool, _ in _comment_tools(chain)]
-    return np.where(np.array(lines, dtype=np.int64) > 0, lines, _calling_line(chain))
+def _comment_line(context: Context) -> Column:
+    lines = [int(tool.declared_in.rpartition(" ")[2]) if tool else 0 for tool, _ in _comment_tools(context)]
+    return np.where(np.array(lines, dtype=np.int64) > 0, lines, _calling_line(context))
 
 
 TOOLS = Table(
@@ -181,7 +183,9 @@ TOOLS = Table(
                                lambda c: np.array([bool(shape) and tool is not None and shape != tool.shape
                                                    for (_, shape), tool in zip(_comment_tools(c),
                                                    (c.tool(n) for n in _used(c)))], dtype=bool)),
-        "others_declared": number("", "number of tools that are declared by hand", lambda c: _by_hand(c)),
+        "others_declared": number("", "number of tools that are declared by hand", lambda c: len(_by_hand(c))),
+        "declared_tools": text("the tools that are declared by hand, in words; empty if none is",
+                               lambda c: _by_hand_words(c)),
     },
     lambda c: len(_used(c)),
     _used,
@@ -189,44 +193,52 @@ TOOLS = Table(
 )  # fmt: skip
 
 
-def _by_hand(chain: Chain) -> int:
-    return sum(not tool.declared_in.startswith("comment") for tool in chain.setup.tools.values())
+def _by_hand(context: Context) -> list[Tool]:
+    tools = context.setup.tools
+    return [tools[n] for n in sorted(tools) if n >= 0 and not tools[n].declared_in.startswith("comment")]
+
+
+def _by_hand_words(context: Context) -> str:
+    """'1 (eighth down-cut), 3 (flat, 3 mm)'."""
+    tools = _by_hand(context)
+    named = [f"{tool.number} ({tool.name or f'{tool.shape}, {tool.diameter:g} mm'})" for tool in tools[:MOST_NAMED]]
+    return ", ".join([*named, *([f"{len(tools) - MOST_NAMED} more"] if len(tools) > MOST_NAMED else [])])
 
 
 # axes: X, Y, Z
 
 
-def _ends(chain: Chain, pick: Any) -> Floats:
-    m, placed = chain.motion, chain.placed
+def _ends(context: Context, pick: Any) -> Floats:
+    m, placed = context.motion, context.placed
     if not placed.any():
         return np.full(3, np.nan)
     return np.array([pick(values if placed.all() else values[placed]) for values in (m.x1, m.y1, m.z1)])
 
 
-def _travel(chain: Chain) -> Floats:
-    axes = chain.setup.machine.travel
+def _travel(context: Context) -> Floats:
+    axes = context.setup.machine.travel
     return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
 
 
-def _zero(chain: Chain) -> Floats:
-    axes = chain.setup.work_zero
+def _zero(context: Context) -> Floats:
+    axes = context.setup.work_zero
     return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
 
 
-def _over_travel(chain: Chain) -> Floats:
+def _over_travel(context: Context) -> Floats:
     """How far the axis must leave its travel, mm: by size where work zero is unknown, else by place."""
-    low, high, travel, zero = _ends(chain, np.min), _ends(chain, np.max), _travel(chain), _zero(chain)
+    low, high, travel, zero = _ends(context, np.min), _ends(context, np.max), _travel(context), _zero(context)
     size = high - low - travel
     place = np.maximum(-(zero + low), zero + high - travel)
     return np.where(np.isnan(zero), size, np.maximum(place, size))
 
 
-def _farthest_move(chain: Chain) -> Column:
+def _farthest_move(context: Context) -> Column:
     """The move that reaches the end of the axis that is farther from the middle of the travel."""
-    m, rows = chain.motion, np.flatnonzero(chain.placed)
+    m, rows = context.motion, np.flatnonzero(context.placed)
     if len(rows) == 0:
         return np.full(3, -1)
-    low, high, travel, zero = _ends(chain, np.min), _ends(chain, np.max), _travel(chain), _zero(chain)
+    low, high, travel, zero = _ends(context, np.min), _ends(context, np.max), _travel(context), _zero(context)
     picked = []
     for axis, values in enumerate((m.x1, m.y1, m.z1)):
         below = -(zero[axis] + low[axis]) > zero[axis] + high[axis] - travel[axis]  # False where zero is unknown
@@ -266,64 +278,85 @@ _STATE = {
 _RISKY = ("distance-unstated", "plane-unstated")
 
 
-def _state_faults(chain: Chain) -> Column:
-    faults = chain.motion.faults
+def _state_faults(context: Context) -> Column:
+    faults = context.motion.faults
     return np.flatnonzero(one_of(faults.kind, [CODE[kind] for kind in _STATE]))
 
 
-def _missing_modes(chain: Chain) -> list[str]:
-    faults = chain.motion.faults
-    return list(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(chain)))
+def _missing_modes(context: Context) -> list[str]:
+    faults = context.motion.faults
+    return list(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(context)))
 
 
-def _state_line(chain: Chain) -> Floats:
-    rows = _state_faults(chain)
-    return np.array([chain.motion.faults.line[rows].min() if len(rows) else 1.0], dtype=np.float64)
+def _state_line(context: Context) -> Floats:
+    rows = _state_faults(context)
+    return np.array([context.motion.faults.line[rows].min() if len(rows) else 1.0], dtype=np.float64)
 
 
 def _one(pick: Any) -> Build:
     """A fact of the whole program: one row; None and NaN are unknown."""
 
-    def build(chain: Chain) -> Any:
-        value = pick(chain)
+    def build(context: Context) -> Any:
+        value = pick(context)
         return None if value is None else np.array([value])
 
     return build
 
 
-def _feeds(chain: Chain) -> Column:
-    return np.flatnonzero(chain.motion.kind != RAPID)
+def _feeds(context: Context) -> Column:
+    return np.flatnonzero(context.motion.kind != RAPID)
 
 
-def _lowest_feed(chain: Chain) -> float:
-    lowest = float(np.fmin.reduce(chain.lowest[_feeds(chain)], initial=np.inf))
+def _lowest_feed(context: Context) -> float:
+    lowest = float(np.fmin.reduce(context.lowest[_feeds(context)], initial=np.inf))
     return lowest if np.isfinite(lowest) else np.nan
 
 
-def _end_depth(chain: Chain) -> float | None:
+def _lowest_line(context: Context) -> float:
+    rows = _feeds(context)
+    low = context.lowest[rows]
+    return float(context.motion.line[rows[np.nanargmin(low)]]) if len(rows) and np.isfinite(low).any() else 1.0
+
+
+def _highest_feed(context: Context) -> float:
+    m = context.motion
+    rows = _feeds(context)
+    plain = rows[m.flags[rows] & (INVERSE_TIME | PER_REV) == 0]
+    return float(np.fmax.reduce(m.feed[plain], initial=np.nan)) if len(plain) == len(rows) else np.nan
+
+
+def _least_mill(context: Context) -> float:
+    tools = [context.tool(n) for n in _used(context)]
+    broad = ("flat", "bull-nose", "ball", "facing")
+    if not tools or not all(tool is not None and tool.shape in broad for tool in tools):
+        return np.nan
+    return min(tool.diameter for tool in tools if tool is not None)
+
+
+def _end_depth(context: Context) -> float | None:
     """How far below the blank's top the last move leaves the tip, mm; 0 where it ends beside the blank or at home."""
-    m, box = chain.motion, chain.box
+    m, box = context.motion, context.box
     if len(m) == 0 or m.flags[-1] & (HOME | MACHINE):
         return 0.0
     x, y, z = float(m.x1[-1]), float(m.y1[-1]), float(m.z1[-1])
     if box is None or box.top is None or np.isnan(z):
         return None
-    radius = tool.diameter / 2 if (tool := chain.tool(int(m.tool[-1]))) else 0.0
+    radius = tool.diameter / 2 if (tool := context.tool(int(m.tool[-1]))) else 0.0
     for at, span in ((x, box.x), (y, box.y)):
         if span is not None and not np.isnan(at) and not span[0] - radius < at < span[1] + radius:
             return 0.0
     return box.top - z
 
 
-def _drags(chain: Chain) -> bool:
+def _drags(context: Context) -> bool:
     """Whether every tool is one that must not turn."""
-    used = [chain.tool(n) for n in _used(chain)]
+    used = [context.tool(n) for n in _used(context)]
     return bool(used) and all(tool is not None and tool.shape == "drag" for tool in used)
 
 
-def _left_running(chain: Chain) -> bool:
+def _left_running(context: Context) -> bool:
     """Whether the last word about the spindle starts it."""
-    kinds = chain.motion.event_kind
+    kinds = context.motion.event_kind
     about = kinds[one_of(kinds, (*ON, EVENT["spindle-off"]))]
     return bool(len(about)) and int(about[-1]) in ON
 
@@ -331,9 +364,9 @@ def _left_running(chain: Chain) -> bool:
 def _part(axis: int) -> Any:
     """Size of what is cut: from the lowest to the highest place of the moves at feed, mm."""
 
-    def build(chain: Chain) -> float:
-        m = chain.motion
-        at_feed = chain.placed & (m.kind != RAPID)
+    def build(context: Context) -> float:
+        m = context.motion
+        at_feed = context.placed & (m.kind != RAPID)
         ends = [values[axis][at_feed] for values in ((m.x0, m.y0), (m.x1, m.y1))]
         if len(ends[0]) == 0:
             return np.nan
@@ -343,24 +376,24 @@ def _part(axis: int) -> Any:
 
 
 def _blank_size(axis: int) -> Any:
-    return lambda chain: size[axis] if (stock := chain.setup.stock) is not None and (size := stock.size) else np.nan
+    return lambda context: size[axis] if (stock := context.setup.stock) is not None and (size := stock.size) else np.nan
 
 
-def _units_said(chain: Chain) -> str:
+def _units_said(context: Context) -> str:
     """Which units the program names: "mm", "inch", "both" or "none"."""
-    m = chain.motion
+    m = context.motion
     said = set(m.event_value[m.event_kind == EVENT["units"]].tolist())
-    if any("G21" in (code, code.replace("G71", "G21")) for code in chain.setup.controller.start_state):
+    if any("G21" in (code, code.replace("G71", "G21")) for code in context.setup.controller.start_state):
         said.add(1.0)
     return "both" if len(said) > 1 else {1.0: "mm", 25.4: "inch"}.get(next(iter(said), 0.0), "none")
 
 
 @once
-def _unit_switch(chain: Chain) -> tuple[float, str, str]:
+def _unit_switch(context: Context) -> tuple[float, str, str]:
     """(line of the word by which a cut is in another unit than the one before it, NaN if none; the unit of the first
     cuts; the unit in which the program ends)."""
-    m = chain.motion
-    feeds = _feeds(chain)
+    m = context.motion
+    feeds = _feeds(context)
     inch = (m.flags[feeds] & INCH) != 0
     if inch.any() and not inch.all():  # a slow lift cuts nothing, in whatever unit
         lifts = (m.z1[feeds] > m.z0[feeds]) & (m.x1[feeds] == m.x0[feeds]) & (m.y1[feeds] == m.y0[feeds])
@@ -377,9 +410,9 @@ def _unit_switch(chain: Chain) -> tuple[float, str, str]:
     return line, "inches" if inch[0] else "mm", "inches" if last else "mm"
 
 
-def _pointless(chain: Chain) -> bool:
+def _pointless(context: Context) -> bool:
     """Whether no number of the whole program has a decimal point."""
-    p = chain.program
+    p = context.program
     if p.data.find(b".") < 0:
         return True
     for first in range(0, len(p.word_letter), 50_000):  # nearly always the first of these settles it
@@ -394,9 +427,9 @@ def _pointless(chain: Chain) -> bool:
     return True
 
 
-def _half_written(chain: Chain) -> bool:
+def _half_written(context: Context) -> bool:
     """Whether the last line has no end, and breaks off within a word, a comment or a number's sign."""
-    program = chain.program
+    program = context.program
     if program.data[-1:] in (b"\n", b"\r") or not len(program.faults):
         return False
     kinds = [CODE[kind] for kind in ("number-unreadable", "comment-unclosed", "character-unknown")]
@@ -406,9 +439,9 @@ def _half_written(chain: Chain) -> bool:
 
 
 @once
-def _behind_end(chain: Chain) -> int:
+def _behind_end(context: Context) -> int:
     """Line at which the program ends while further blocks with moves follow, 0 if none do (subprograms may)."""
-    p, m = chain.program, chain.motion
+    p, m = context.program, context.motion
     ends = m.event_line[m.event_kind == EVENT["end"]]
     framed = p.block_line[(p.block_flags & BEHIND_END) != 0]
     if not m.ended or np.any(p.block_flags & FLOW):
@@ -419,16 +452,16 @@ def _behind_end(chain: Chain) -> int:
     return last if one_of(letters, np.frombuffer(b"XYZ", np.uint8)).any() else 0
 
 
-def _last_line(chain: Chain) -> int:
-    return int(chain.program.block_line[-1]) if len(chain.program.block_line) else max(chain.program.lines, 1)
+def _last_line(context: Context) -> int:
+    return int(context.program.block_line[-1]) if len(context.program.block_line) else max(context.program.lines, 1)
 
 
 @once
-def _heights(chain: Chain) -> tuple[float, float, float, int, int]:
+def _heights(context: Context) -> tuple[float, float, float, int, int]:
     """(highest Z of travel by rapid, lowest and highest Z of feed moves that travel, mm; rapids straight after a move
     at feed that go down, and that go up). Infinite where there is none."""
-    m = chain.motion
-    known = chain.placed & np.isfinite(m.z0)
+    m = context.motion
+    known = context.placed & np.isfinite(m.z0)
     across = (m.x0 != m.x1) | (m.y0 != m.y1)  # from a place that is not known, if a word says so
     across &= (np.isfinite(m.x0) & np.isfinite(m.y0)) | ((m.flags & (X_WORD | Y_WORD)) != 0)
     sideways = known & (across | (m.sweep != 0))
@@ -438,16 +471,16 @@ def _heights(chain: Chain) -> tuple[float, float, float, int, int]:
     rises = m.z1[behind] - m.z0[behind]
     return (
         float(top[travel].max()) if travel.any() else np.inf,
-        float(chain.lowest.min(where=feeds, initial=np.inf)) if feeds.any() else -np.inf,
+        float(context.lowest.min(where=feeds, initial=np.inf)) if feeds.any() else -np.inf,
         float(top.max(where=feeds, initial=-np.inf)) if feeds.any() else -np.inf,
         int((rises < 0).sum()),
         int((rises > 0).sum()),
     )
 
 
-def _whole_time(chain: Chain) -> float:
+def _whole_time(context: Context) -> float:
     """At least: moves whose time is not known, such as the first from wherever the tool stands, add nothing."""
-    return float(np.nansum(chain.timing.seconds) + np.nan_to_num(chain.timing.dwell))
+    return float(np.nansum(context.timing.seconds) + np.nan_to_num(context.timing.dwell))
 
 
 PROGRAM = Table(
@@ -465,6 +498,11 @@ PROGRAM = Table(
         "first_feed_line": number("", "line of the first move at feed",
                                   _one(lambda c: float(c.motion.line[_feeds(c)[0]]) if len(_feeds(c)) else 1.0)),
         "lowest": number("mm", "lowest Z of the moves at feed", _one(_lowest_feed), "a Z in the program"),
+        "lowest_line": number("", "line of the first move at feed that reaches that Z", _one(_lowest_line)),
+        "highest_feed": number("mm/min", "highest F of the moves at feed; unknown under G93 and G95",
+                               _one(_highest_feed), "an F in the program"),
+        "least_mill": number("mm", "diameter of the smallest tool that it cuts with, if none is a V tool, a drill or a "
+                             "knife", _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
         "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
         "left_out": truth("whether cuts had to be left out of the stock (tool not declared, place not known)",
                           _one(lambda c: bool(c.engagement.not_judged))),

@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 
 from gclint.columns import Column
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.finished import highest_within
 from gclint.knowledge.numbers import model_number
 from gclint.motion.along import point_at
@@ -15,17 +15,17 @@ from gclint.motion.along import point_at
 MOST_LOOKED = 2000  # pieces looked at, the deepest first
 
 
-def shank_contact(chain: Chain) -> Any:
+def shank_contact(context: Context) -> Any:
     """[pieces] mm of wall that the shank meets above the flutes.
 
     NaN where the flutes' length is not declared and the tool goes deeper than the shortest flutes are long.
     """
-    pieces = chain.engagement.pieces
+    pieces = context.engagement.pieces
     contact = pieces.shank.astype(np.float64)
-    number: Column = chain.motion.tool[pieces.move]
+    number: Column = context.motion.tool[pieces.move]
     shortest = model_number("shortest_flutes")
-    for tool in chain.tools:
-        declared = chain.tool(tool)
+    for tool in context.tools:
+        declared = context.tool(tool)
         if declared is None or declared.flute_length is None:
             diameter = declared.diameter if declared else 0.0
             contact[(number == tool) & (pieces.depth > shortest * diameter)] = np.nan
@@ -33,20 +33,20 @@ def shank_contact(chain: Chain) -> Any:
 
 
 @once
-def nut_contact(chain: Chain) -> Any:
+def nut_contact(context: Context) -> Any:
     """[pieces] mm by which the nut stands below material that is left beside the tool; 0 where it does not.
 
     NaN where the stickout is not declared and the tool goes deeper than its flutes (else the nut is far enough away).
     Of the nut only as much is taken as the smallest has; its own size is not declared.
     """
-    pieces, box = chain.engagement.pieces, chain.engagement.box
+    pieces, box = context.engagement.pieces, context.engagement.box
     contact = np.zeros(len(pieces))
     if not len(pieces) or box is None or box.top is None:
         return contact
-    number: Column = chain.motion.tool[pieces.move]
+    number: Column = context.motion.tool[pieces.move]
     radius = model_number("nut_radius")
-    for tool in chain.tools:
-        declared = chain.tool(tool)
+    for tool in context.tools:
+        declared = context.tool(tool)
         if declared is None:
             continue
         mine = number == tool
@@ -56,7 +56,7 @@ def nut_contact(chain: Chain) -> Any:
             continue
         rows = np.flatnonzero(mine & (pieces.depth > declared.stickout))
         for row in rows[np.argsort(-pieces.depth[rows], kind="stable")][:MOST_LOOKED].tolist():
-            x, y, _ = point_at(chain.motion, int(pieces.move[row]), float(pieces.end[row]))
+            x, y, _ = point_at(context.motion, int(pieces.move[row]), float(pieces.end[row]))
             nut = box.top - float(pieces.depth[row]) + declared.stickout
-            contact[row] = max(0.0, highest_within(chain, x, y, radius) - nut)
+            contact[row] = max(0.0, highest_within(context, x, y, radius) - nut)
     return contact

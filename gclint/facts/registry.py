@@ -25,7 +25,7 @@ from gclint.facts import (
     subprograms,
     words,
 )
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.fact import Build, Fact, Table, truth
 from gclint.facts.setup import SETUP, tool_facts
 from gclint.language.evaluate import FALSE, TRUE, UNKNOWN
@@ -40,8 +40,8 @@ def tables() -> dict[str, Table]:
     """Every table by name."""
     made = (
         *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
-        *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, *modes.TABLES,
-        subprograms.SUBPROGRAMS, *runs.TABLES,
+        *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, followed.UNSEEN,
+        *modes.TABLES, subprograms.SUBPROGRAMS, *runs.TABLES,
     )
     return {table.name: table for table in made}
 
@@ -73,9 +73,9 @@ def neighbour_facts(table: Table) -> dict[str, Fact]:
     return made
 
 
-def _end(chain: Chain, tool_of: Build, last: bool, each: bool) -> Column:
+def _end(context: Context, tool_of: Build, last: bool, each: bool) -> Column:
     """bool [rows]: the first or last row of all, or of each tool."""
-    tools = np.asarray(tool_of(chain))
+    tools = np.asarray(tool_of(context))
     answer = np.zeros(len(tools), dtype=bool)
     if not len(tools):
         return answer
@@ -101,19 +101,19 @@ class View(Struct, frozen=True, eq=False):
     """A table of one program, or chosen rows of it; what expressions are run over (evaluate.Rows)."""
 
     table: Table
-    chain: Chain
+    context: Context
     length: int
     rows: Column | None = None
     built: dict[str, Any] = {}  # shared by all views of one table
     facts: Mapping[str, Fact] = {}
 
     @staticmethod
-    def of(name: str, chain: Chain) -> View:
+    def of(name: str, context: Context) -> View:
         table = tables()[name]
-        return View(table, chain, int(table.length(chain)), None, {}, facts_of(name))
+        return View(table, context, int(table.length(context)), None, {}, facts_of(name))
 
     def choose(self, rows: Column) -> View:
-        return View(self.table, self.chain, len(rows), self._within(rows), self.built, self.facts)
+        return View(self.table, self.context, len(rows), self._within(rows), self.built, self.facts)
 
     def _within(self, rows: Column) -> Column:
         return rows if self.rows is None else self.rows[rows]
@@ -121,7 +121,7 @@ class View(Struct, frozen=True, eq=False):
     def whole(self) -> View:
         if self.rows is None:
             return self
-        return View(self.table, self.chain, int(self.table.length(self.chain)), None, self.built, self.facts)
+        return View(self.table, self.context, int(self.table.length(self.context)), None, self.built, self.facts)
 
     def pick(self, column: Column) -> Column:
         return column if self.rows is None or np.ndim(column) == 0 else column[self.rows]
@@ -129,7 +129,7 @@ class View(Struct, frozen=True, eq=False):
     def value(self, name: str) -> Any:
         if name not in self.built:
             fact = self.facts[name]
-            self.built[name] = self._beside(fact, name) if fact.beside else as_value(fact, fact.build(self.chain))
+            self.built[name] = self._beside(fact, name) if fact.beside else as_value(fact, fact.build(self.context))
         value = self.built[name]
         if isinstance(value, tuple):
             return self.pick(value[0]), value[1]
@@ -164,8 +164,8 @@ class View(Struct, frozen=True, eq=False):
         """`tool`, `move` or `weight` of the rows; -1 where the table has no such thing."""
         if ":" + key not in self.built:
             build = getattr(self.table, key)
-            whole = int(self.table.length(self.chain))
-            self.built[":" + key] = np.full(whole, -1) if build is None else np.asarray(build(self.chain))
+            whole = int(self.table.length(self.context))
+            self.built[":" + key] = np.full(whole, -1) if build is None else np.asarray(build(self.context))
         return self.pick(self.built[":" + key])
 
     def kept(self, key: str, make: Callable[[], Column]) -> Column:
@@ -179,7 +179,7 @@ class View(Struct, frozen=True, eq=False):
     def deeper(self, what: str, limit: Column) -> Column:
         from gclint.stock import contact
 
-        engagement = self.chain.engagement
+        engagement = self.context.engagement
         ask = contact.arc if what == "arc_deeper" else contact.width
         answer = ask(engagement.contact, self.pick(engagement.pieces.profile), np.nan_to_num(limit))
         return np.where(np.isnan(limit), np.nan, answer)

@@ -10,19 +10,20 @@ import numpy as np
 
 from gclint.columns import Column, numbered
 from gclint.cutting.mechanics import STRAIGHT_BEAMS, beam_of, law_of, least_chip, tool_material
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.fact import Build, Fact, number, text, texts, truth
 from gclint.knowledge.numbers import model_number
 from gclint.tables.setup import GRADES, HELICES, SHAPES, Axes, Tool
 
 _MATERIAL = "the material (`material` in job.toml, or --material)"
+TOOL = "the tool (`[[tool]]` in shop.toml, or --tool)"
 STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
 def _axis(part: str, axis: str) -> Build:
-    def build(chain: Chain) -> float | None:
-        axes: Axes | None = chain.setup.work_zero if part == "work_zero" else getattr(chain.setup.machine, part)
+    def build(context: Context) -> float | None:
+        axes: Axes | None = context.setup.work_zero if part == "work_zero" else getattr(context.setup.machine, part)
         return getattr(axes, axis) if axes else None
 
     return build
@@ -30,45 +31,45 @@ def _axis(part: str, axis: str) -> Build:
 
 def _card(name: str) -> Build:
     """A fact of the material's card; unknown where no material is declared."""
-    return lambda chain: getattr(chain.setup.material, name, None)
+    return lambda context: getattr(context.setup.material, name, None)
 
 
 def _kind(*kinds: str) -> Build:
-    return lambda chain: None if (kind := _card("kind")(chain)) is None else kind in kinds
+    return lambda context: None if (kind := _card("kind")(context)) is None else kind in kinds
 
 
-def _mark(chain: Chain) -> str:
-    return chain.setup.dial or ""
+def _mark(context: Context) -> str:
+    return context.setup.dial or ""
 
 
-def _z_zero(chain: Chain) -> str | None:
-    zero = chain.setup.z_zero
+def _z_zero(context: Context) -> str | None:
+    zero = context.setup.z_zero
     return zero if zero is None or isinstance(zero, str) else "above-table"
 
 
-def _slowest(chain: Chain) -> float | None:
-    spindle = chain.setup.spindle
+def _slowest(context: Context) -> float | None:
+    spindle = context.setup.spindle
     return min((mark.true for mark in spindle.dial), default=spindle.low)
 
 
-def _fastest(chain: Chain) -> float | None:
-    spindle = chain.setup.spindle
+def _fastest(context: Context) -> float | None:
+    spindle = context.setup.spindle
     return max((mark.true for mark in spindle.dial), default=spindle.high)
 
 
-def _program_name(chain: Chain) -> str:
-    return PurePath(chain.program.name.replace("\\", "/")).name
+def _program_name(context: Context) -> str:
+    return PurePath(context.program.name.replace("\\", "/")).name
 
 
-def _thickness(chain: Chain) -> float | None:
-    stock = chain.setup.stock
+def _thickness(context: Context) -> float | None:
+    stock = context.setup.stock
     if stock is None or not stock.declared or stock.top is None or stock.bottom is None:
         return None
     return stock.top - stock.bottom
 
 
 def _blank(axis: int) -> Build:
-    return lambda chain: size[axis] if (stock := chain.setup.stock) and (size := stock.size) else None
+    return lambda context: size[axis] if (stock := context.setup.stock) and (size := stock.size) else None
 
 
 SETUP: dict[str, Fact] = {
@@ -174,63 +175,66 @@ SETUP: dict[str, Fact] = {
 }  # fmt: skip
 
 
-def _gather(tool_of: Build, value: Callable[[Chain, int], float | None]) -> Build:
+def _gather(tool_of: Build, value: Callable[[Context, int], float | None]) -> Build:
     """A number by the row's tool."""
 
-    def build(chain: Chain) -> Any:
-        return _by_tool(chain, tool_of, lambda n: np.nan if (v := value(chain, n)) is None else float(v), np.float64)
+    def build(context: Context) -> Any:
+        def number(tool: int) -> float:
+            return np.nan if (v := value(context, tool)) is None else float(v)
+
+        return _by_tool(context, tool_of, number, np.float64)
 
     return build
 
 
-def _numbered(chain: Chain, tool_of: Build) -> tuple[Column, Column | None]:
+def _numbered(context: Context, tool_of: Build) -> tuple[Column, Column | None]:
     """(the tools of a table, for each row the place of its own among them; None where one tool has all rows)."""
-    if tool_of not in chain.kept:
-        rows = np.asarray(tool_of(chain))
+    if tool_of not in context.kept:
+        rows = np.asarray(tool_of(context))
         numbers, place = numbered(rows)
-        chain.kept[tool_of] = numbers, (None if len(numbers) == 1 else place)
-    made: tuple[Column, Column | None] = chain.kept[tool_of]
+        context.kept[tool_of] = numbers, (None if len(numbers) == 1 else place)
+    made: tuple[Column, Column | None] = context.kept[tool_of]
     return made
 
 
-def _by_tool(chain: Chain, tool_of: Build, value: Callable[[int], Any], kind: Any) -> Column:
+def _by_tool(context: Context, tool_of: Build, value: Callable[[int], Any], kind: Any) -> Column:
     """A value per row; one for all where one tool has all rows."""
-    numbers, place = _numbered(chain, tool_of)
+    numbers, place = _numbered(context, tool_of)
     each = np.array([value(int(n)) for n in numbers], dtype=kind)
     return each[0] if place is None else each[place]
 
 
-def _gather_text(tool_of: Build, value: Callable[[Chain, int], str | None]) -> Build:
-    def build(chain: Chain) -> Any:
-        numbers, place = _numbered(chain, tool_of)
-        codes, words = texts([value(chain, int(n)) for n in numbers])
+def _gather_text(tool_of: Build, value: Callable[[Context, int], str | None]) -> Build:
+    def build(context: Context) -> Any:
+        numbers, place = _numbered(context, tool_of)
+        codes, words = texts([value(context, int(n)) for n in numbers])
         return (codes[0] if place is None else codes[place]), words
 
     return build
 
 
-def _gather_truth(tool_of: Build, value: Callable[[Chain, int], bool | None]) -> Build:
-    def build(chain: Chain) -> Any:
-        return _by_tool(chain, tool_of, lambda n: {None: 1, False: 0, True: 2}[value(chain, n)], np.int8)
+def _gather_truth(tool_of: Build, value: Callable[[Context, int], bool | None]) -> Build:
+    def build(context: Context) -> Any:
+        return _by_tool(context, tool_of, lambda n: {None: 1, False: 0, True: 2}[value(context, n)], np.int8)
 
     return build
 
 
-def _of_tool(name: str) -> Callable[[Chain, int], Any]:
-    return lambda chain, n: getattr(chain.tool(n), name, None)
+def _of_tool(name: str) -> Callable[[Context, int], Any]:
+    return lambda context, n: getattr(context.tool(n), name, None)
 
 
-def _cone_height(chain: Chain, n: int) -> float | None:
+def _cone_height(context: Context, n: int) -> float | None:
     """mm from the tip to where a V tool has its full diameter; None of other shapes and where its angle is unknown."""
-    tool = chain.tool(n)
+    tool = context.tool(n)
     if tool is None or tool.shape != "v" or not tool.angle or not 0 < tool.angle < 180:
         return None
     return float((tool.diameter - (tool.tip_diameter or 0.0)) / 2 / np.tan(np.radians(tool.angle / 2)))
 
 
-def _limit(name: str, side: str = "high") -> Callable[[Chain, int], float | None]:
-    def read(chain: Chain, n: int) -> float | None:
-        window = getattr(chain.windows(n), name, None)
+def _limit(name: str, side: str = "high") -> Callable[[Context, int], float | None]:
+    def read(context: Context, n: int) -> float | None:
+        window = getattr(context.windows(n), name, None)
         return getattr(window, side) if window is not None else None
 
     return read
@@ -238,7 +242,7 @@ def _limit(name: str, side: str = "high") -> Callable[[Chain, int], float | None
 
 def tool_facts(tool_of: Build) -> dict[str, Fact]:
     """Facts of the row's tool and of its windows in this material."""
-    tool = "the tool (`[[tool]]` in shop.toml, or --tool)"
+    tool = TOOL
     numbers = (
         ("diameter", "mm", "cutting diameter", tool),
         ("flutes", "", "number of flutes", "`flutes` of the tool (or `2fl` in --tool)"),
@@ -304,8 +308,8 @@ def tool_facts(tool_of: Build) -> dict[str, Fact]:
     return made
 
 
-def _stress_allowed(chain: Chain, n: int) -> float | None:
-    tool = chain.tool(n)
+def _stress_allowed(context: Context, n: int) -> float | None:
+    tool = context.tool(n)
     made = tool_material(tool.made_of) if tool else None
     return made.stress if made else None
 
@@ -317,8 +321,8 @@ def _edge_radius(tool: Tool | None) -> float | None:
     return made.edge_radius if made else None
 
 
-def _least_chip(chain: Chain, n: int) -> float | None:
-    radius = _edge_radius(chain.tool(n))
+def _least_chip(context: Context, n: int) -> float | None:
+    radius = _edge_radius(context.tool(n))
     return None if radius is None else least_chip(radius)[1]
 
 
@@ -332,35 +336,35 @@ def _thin(tool: Tool | None) -> float | None:
     return min(reach, tool.stickout) if reach is not None and tool.stickout is not None else reach
 
 
-def _bending_known(chain: Chain, n: int) -> bool:
-    tool, material = chain.tool(n), chain.setup.material
+def _bending_known(context: Context, n: int) -> bool:
+    tool, material = context.tool(n), context.setup.material
     law = law_of(material.force) if material else None
     return law is not None and tool is not None and tool.flutes is not None and beam_of(tool) is not None
 
 
-def _called(chain: Chain, n: int) -> str:
-    tool = chain.tool(n)
+def _called(context: Context, n: int) -> str:
+    tool = context.tool(n)
     return tool.called if tool else (f"tool {n}" if n >= 0 else "the tool")
 
 
-def _plunge(chain: Chain, n: int) -> str | None:
-    return getattr(chain.windows(n), "plunge", None)
+def _plunge(context: Context, n: int) -> str | None:
+    return getattr(context.windows(n), "plunge", None)
 
 
-def _window_feed(side: str) -> Callable[[Chain, int], float | None]:
+def _window_feed(side: str) -> Callable[[Context, int], float | None]:
     """The feed at the high (low) end of a tool's chip window, at its highest (lowest) true speed in the cut.
 
     Where it is not known which mark of the dial is set, at the dial's highest (lowest) one.
     """
 
-    def read(chain: Chain, n: int) -> float | None:
-        tool, windows = chain.tool(n), chain.windows(n)
+    def read(context: Context, n: int) -> float | None:
+        tool, windows = context.tool(n), context.windows(n)
         if tool is None or windows is None or (tool.flutes is None and side == "high"):
             return None
         flutes = tool.flutes or 1  # with more flutes the least feed is higher still
-        speeds = chain.cutting.true_speed_of[(chain.motion.tool == n) & chain.in_contact]
+        speeds = context.cutting.true_speed_of[(context.motion.tool == n) & context.in_contact]
         if not np.isfinite(speeds).any():
-            speeds = np.array([mark.true for mark in chain.setup.spindle.dial])
+            speeds = np.array([mark.true for mark in context.setup.spindle.dial])
         limits = [limit for w in windows.chip.values() if (limit := getattr(w, side)) is not None]
         if not limits or not np.isfinite(speeds).any():
             return None

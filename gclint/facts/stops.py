@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Bools, Column, Floats, Ints
-from gclint.facts.chain import Chain, once
-from gclint.facts.cut import shared
+from gclint.facts.context import Context, once
+from gclint.facts.cut import line_of
 from gclint.facts.dwell import cuts_to_end, depth_at_end
 from gclint.facts.fact import Table, number, text, truth
 from gclint.tables.motion import EVENT, HOME, MACHINE, RAPID, X_WORD, Y_WORD, Z_WORD
@@ -17,22 +17,22 @@ STOP_WORDS = ("program-stop", "tool-change", "spindle-stop")
 
 
 @once
-def _stops(chain: Chain) -> Column:
+def _stops(context: Context) -> Column:
     """Rows of the events, in the order of execution, that some move comes before and some move comes after."""
-    m = chain.motion
+    m = context.motion
     chosen = np.zeros(len(m.event_kind), dtype=bool)
-    chosen[chain.stop_events] = True
+    chosen[context.stop_events] = True
     chosen |= m.event_kind == EVENT["spindle-off"]
     return np.flatnonzero(chosen & (m.event_move > 0) & (m.event_move < len(m)))
 
 
-def _stop_move(chain: Chain) -> Column:
+def _stop_move(context: Context) -> Column:
     """The move before each stop."""
-    return chain.motion.event_move[_stops(chain)].astype(np.int64) - 1
+    return context.motion.event_move[_stops(context)].astype(np.int64) - 1
 
 
-def _stop_word(chain: Chain) -> tuple[Ints, tuple[str, ...]]:
-    kinds = chain.motion.event_kind[_stops(chain)]
+def _stop_word(context: Context) -> tuple[Ints, tuple[str, ...]]:
+    kinds = context.motion.event_kind[_stops(context)]
     word = np.where(kinds == EVENT["change"], 1, np.where(kinds == EVENT["spindle-off"], 2, 0))
     return word.astype(np.int32), STOP_WORDS
 
@@ -41,7 +41,7 @@ STOPS = Table(
     "stops",
     "program stops, tool changes and spindle stops between moves",
     {
-        **shared(_stop_move),
+        **line_of(_stop_move),
         "line": number("", "line of the stop", lambda c: c.motion.event_line[_stops(c)]),
         "does": text("what stops", _stop_word, "", STOP_WORDS),
         "in_cut": truth("whether the tool stands on what it has just cut",
@@ -58,12 +58,12 @@ STOPS = Table(
 
 
 @once
-def _machine_moves(chain: Chain) -> Column:
-    return np.flatnonzero(chain.motion.event_kind == EVENT["machine-move"])
+def _machine_moves(context: Context) -> Column:
+    return np.flatnonzero(context.motion.event_kind == EVENT["machine-move"])
 
 
-def _code(chain: Chain) -> tuple[Ints, tuple[str, ...]]:
-    values = chain.motion.event_value[_machine_moves(chain)]
+def _code(context: Context) -> tuple[Ints, tuple[str, ...]]:
+    values = context.motion.event_value[_machine_moves(context)]
     place = np.where(values == 28, 0, np.where(values == 30, 1, 2))
     return place.astype(np.int32), ("G28", "G30", "G53")
 
@@ -82,27 +82,27 @@ MACHINE_MOVES = Table(
 # the way from the last cut to the end of the program
 
 
-def _behind_cuts(chain: Chain) -> Bools:
+def _behind_cuts(context: Context) -> Bools:
     """[moves] whether the move comes after the last one that cuts."""
-    cutting = np.flatnonzero(chain.cuts)
-    last = int(cutting[-1]) if len(cutting) else len(chain.motion)
-    behind: Bools = np.arange(len(chain.motion)) > last
+    cutting = np.flatnonzero(context.cuts)
+    last = int(cutting[-1]) if len(cutting) else len(context.motion)
+    behind: Bools = np.arange(len(context.motion)) > last
     return behind
 
 
-def _leaves_at(chain: Chain) -> Floats:
+def _leaves_at(context: Context) -> Floats:
     """[moves] height above the blank's top, mm, at which a move behind the last cut travels over the blank by rapid.
 
     Infinite for all other moves: those that lift, end lower than they begin, or pass beside the blank. Of a move to the
     machine's home in X or Y (G28), the height at which it begins.
     """
-    m, box = chain.motion, chain.box
+    m, box = context.motion, context.box
     height = np.full(len(m), np.inf)
     if box is None or box.top is None or box.x is None or box.y is None:
         return height
-    rows = np.flatnonzero(_behind_cuts(chain) & (m.kind == RAPID))
+    rows = np.flatnonzero(_behind_cuts(context) & (m.kind == RAPID))
     homes = (m.flags[rows] & (HOME | MACHINE)) != 0
-    level = (np.abs(m.z1[rows] - m.z0[rows]) < 1e-6) & ~homes & chain.placed[rows]
+    level = (np.abs(m.z1[rows] - m.z0[rows]) < 1e-6) & ~homes & context.placed[rows]
     over = np.ones(len(rows), dtype=bool)
     for start, end, span in ((m.x0, m.x1, box.x), (m.y0, m.y1, box.y)):
         over &= (np.fmin(start[rows], end[rows]) < span[1]) & (np.fmax(start[rows], end[rows]) > span[0])

@@ -6,7 +6,7 @@ import re
 
 import numpy as np
 
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.fact import Table, number
 from gclint.tables.program import BEHIND_END
 
@@ -18,19 +18,19 @@ COMMENT = re.compile(rb"\([^)\n]*\)|;[^\n]*")
 
 
 @once
-def endless(chain: Chain) -> list[tuple[int, int]]:
+def endless(context: Context) -> list[tuple[int, int]]:
     """(line of its O word, its number) of each called subprogram of this file that runs on into what stands behind."""
-    data = COMMENT.sub(lambda m: b" " * len(m[0]), chain.program.data) if b"98" in chain.program.data else b""
+    data = COMMENT.sub(lambda m: b" " * len(m[0]), context.program.data) if b"98" in context.program.data else b""
     called = {int(n) for found in CALL.findall(data) for n in (found, found[-4:])}
     if not called:
         return []
-    behind = np.flatnonzero(chain.program.block_flags & BEHIND_END)
-    closed = int(chain.program.block_line[behind[0]]) if len(behind) else chain.program.lines + 1
-    heads = [found for found in HEAD.finditer(data) if chain.program.place(found.start(1))[0] < closed]
+    behind = np.flatnonzero(context.program.block_flags & BEHIND_END)
+    closed = int(context.program.block_line[behind[0]]) if len(behind) else context.program.lines + 1
+    heads = [found for found in HEAD.finditer(data) if context.program.place(found.start(1))[0] < closed]
     made = []
     for found, after in zip(heads, [*(other.start() for other in heads[1:]), len(data)]):
         if int(found[1]) in called and not RETURN.search(data, found.end(), after):
-            made.append((chain.program.place(found.start(1))[0], int(found[1])))
+            made.append((context.program.place(found.start(1))[0], int(found[1])))
     return made
 
 

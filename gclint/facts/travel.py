@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 
 from gclint.columns import Column, Floats
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.fact import Fact, number, text
 from gclint.facts.finished import surface
 from gclint.knowledge.numbers import model_number
@@ -18,33 +18,33 @@ MOST_RAPIDS = 4000  # looked at, the lowest first
 
 
 @once
-def _bent_paths(chain: Chain) -> Floats:
+def _bent_paths(context: Context) -> Floats:
     """[moves] how deep a rapid over several axes would run into what stands, if Z came first (or last) and not along.
 
     mm; -inf for all other moves. Material that stands when the program has ended counts, and declared keep-outs.
     """
-    m = chain.motion
+    m = context.motion
     deep = np.full(len(m), -np.inf)
-    rapids = np.flatnonzero((m.kind == RAPID) & ((m.flags & (MACHINE | HOME)) == 0) & ~chain.in_contact)
-    rapids = rapids[chain.placed[rapids]]
+    rapids = np.flatnonzero((m.kind == RAPID) & ((m.flags & (MACHINE | HOME)) == 0) & ~context.in_contact)
+    rapids = rapids[context.placed[rapids]]
     across = np.hypot(m.x1[rapids] - m.x0[rapids], m.y1[rapids] - m.y0[rapids])
-    low = chain.lowest[rapids]
-    highest = max([box.high[2] for box in chain.setup.keep_out], default=-np.inf)
-    if chain.box is not None and chain.box.top is not None:
-        highest = max(highest, chain.box.top)
+    low = context.lowest[rapids]
+    highest = max([box.high[2] for box in context.setup.keep_out], default=-np.inf)
+    if context.box is not None and context.box.top is not None:
+        highest = max(highest, context.box.top)
     one_axis = model_number("one_axis")
     both = np.flatnonzero(
         (across > one_axis) & (np.abs(m.z1[rapids] - m.z0[rapids]) > one_axis) & (low < highest)
     )
     for at in both[np.argsort(low[both], kind="stable")][:MOST_RAPIDS].tolist():
-        deep[rapids[at]] = _met(chain, int(rapids[at]), float(across[at]), float(low[at]))
+        deep[rapids[at]] = _met(context, int(rapids[at]), float(across[at]), float(low[at]))
     return deep
 
 
-def _met(chain: Chain, row: int, across: float, low: float) -> float:
+def _met(context: Context, row: int, across: float, low: float) -> float:
     """Height of what stands above `low` along the rapid as seen from above, mm."""
-    m = chain.motion
-    tool = chain.tool(int(m.tool[row]))
+    m = context.motion
+    tool = context.tool(int(m.tool[row]))
     radius = tool.diameter / 2 if tool else 0.0
     steps = min(MOST_POINTS, int(across / 0.5) + 2)
     share = np.linspace(0.0, 1.0, steps)
@@ -52,18 +52,18 @@ def _met(chain: Chain, row: int, across: float, low: float) -> float:
     y = m.y0[row] + share * (m.y1[row] - m.y0[row])
     aside = np.array([0.0, 1.0, -1.0])[:, None] * (radius * model_number("strip_looked_at"))
     nx, ny = -(m.y1[row] - m.y0[row]) / across, (m.x1[row] - m.x0[row]) / across
-    tall = float(surface(chain, x + aside * nx, y + aside * ny).max()) - low
-    for bx, by, top in _beside(chain, x, y, radius, low):
+    tall = float(surface(context, x + aside * nx, y + aside * ny).max()) - low
+    for bx, by, top in _beside(context, x, y, radius, low):
         if ((x > bx[0] - radius) & (x < bx[1] + radius) & (y > by[0] - radius) & (y < by[1] + radius)).any():
             return max(tall, top - low)
     return tall
 
 
 def _beside(
-    chain: Chain, x: Floats, y: Floats, radius: float, low: float
+    context: Context, x: Floats, y: Floats, radius: float, low: float
 ) -> Iterator[tuple[Column, Column, float]]:
     """X and Y from and to of the keep-outs within the bounds of these points, and their tops; the highest first."""
-    low_x, high_x, low_y, high_y, top = _keep_outs(chain)
+    low_x, high_x, low_y, high_y, top = _keep_outs(context)
     near = np.flatnonzero(
         (top > low)
         & (x.max() > low_x - radius)
@@ -76,34 +76,34 @@ def _beside(
 
 
 @once
-def _keep_outs(chain: Chain) -> Column:
+def _keep_outs(context: Context) -> Column:
     """[lowest X, highest X, lowest Y, highest Y, top; keep-outs], the highest first, mm."""
-    boxes = sorted(chain.setup.keep_out, key=lambda box: -box.high[2])
+    boxes = sorted(context.setup.keep_out, key=lambda box: -box.high[2])
     rows = [(box.low[0], box.high[0], box.low[1], box.high[1], box.high[2]) for box in boxes]
     return np.array(rows, float).reshape(-1, 5).T
 
 
 @once
-def _seconds(chain: Chain) -> Floats:
+def _seconds(context: Context) -> Floats:
     """[moves] time of the moves up to this one, as many as are held ready, s; infinite where unknown.
 
     Infinite also where the program is followed through calls and loops: the controller does not read it line by line.
     """
     held = int(model_number("moves_held_ready"))
-    n = len(chain.motion)
+    n = len(context.motion)
     seconds = np.full(n, np.inf)
-    if chain.motion.followed is None and n > held:
-        clock = chain.clock
+    if context.motion.followed is None and n > held:
+        clock = context.clock
         np.subtract(clock[held + 1 :], clock[1 : n - held + 1], out=seconds[held:])
-        unknown = chain.untimed
+        unknown = context.untimed
         if unknown[-1]:
             seconds[held:][unknown[held + 1 :] != unknown[1 : n - held + 1]] = np.inf
     return seconds
 
 
-def _lines_per_second(chain: Chain) -> Floats:
+def _lines_per_second(context: Context) -> Floats:
     held = int(model_number("moves_held_ready"))
-    seconds, line = _seconds(chain), chain.motion.line
+    seconds, line = _seconds(context), context.motion.line
     lines = np.zeros(len(line), np.int32)
     np.cumsum(line[1:] != line[:-1], out=lines[1:])
     rate = np.zeros(len(line))
@@ -119,25 +119,25 @@ def _of_moving(rate: Floats, seconds: Floats) -> Floats:
     return rate
 
 
-def _reading_share(chain: Chain) -> Floats:
+def _reading_share(context: Context) -> Floats:
     """Time to read over time to move; where the rate is not known, NaN if many lines are asked for, else 0."""
     held = int(model_number("moves_held_ready"))
-    rate = chain.setup.controller.characters_per_second
+    rate = context.setup.controller.characters_per_second
     if rate is None:
-        return np.where(_lines_per_second(chain) > model_number("worth_reading"), np.nan, 0.0)
-    seconds, line = _seconds(chain), np.clip(chain.motion.line, 1, chain.program.lines)
-    read = chain.program.line_start[line]
+        return np.where(_lines_per_second(context) > model_number("worth_reading"), np.nan, 0.0)
+    seconds, line = _seconds(context), np.clip(context.motion.line, 1, context.program.lines)
+    read = context.program.line_start[line]
     share = np.zeros(len(line))
     with np.errstate(divide="ignore", invalid="ignore"):
         np.divide(np.maximum(read[held:] - read[:-held], 0) / rate, seconds[held:], out=share[held:])
     return _of_moving(share, seconds)
 
 
-def _at_reading_speed(chain: Chain) -> Floats:
+def _at_reading_speed(context: Context) -> Floats:
     """Feed at which these moves come no faster than they can be read, mm/min."""
-    share = _reading_share(chain)
+    share = _reading_share(context)
     with np.errstate(divide="ignore", invalid="ignore"):
-        return np.where(share > 0, chain.motion.feed / share, np.inf)
+        return np.where(share > 0, context.motion.feed / share, np.inf)
 
 
 _RATE = "`characters_per_second` on the controller's card"

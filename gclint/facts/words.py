@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from gclint.columns import Column, Floats, one_of
-from gclint.facts.chain import Chain, once
+from gclint.facts.context import Context, once
 from gclint.facts.fact import Table, number, text, texts, truth
 from gclint.tables.motion import EVENT
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED
@@ -14,16 +14,16 @@ from gclint.tables.program import BEHIND_END, BROKEN, DELETED
 
 
 @once
-def _waits(chain: Chain) -> Column:
-    return np.flatnonzero((chain.motion.event_kind == EVENT["dwell"]) & np.isfinite(chain.motion.event_value))
+def _waits(context: Context) -> Column:
+    return np.flatnonzero((context.motion.event_kind == EVENT["dwell"]) & np.isfinite(context.motion.event_value))
 
 
-def _count(chain: Chain) -> Floats:
-    return chain.motion.event_value[_waits(chain)]
+def _count(context: Context) -> Floats:
+    return context.motion.event_value[_waits(context)]
 
 
-def _seconds(chain: Chain) -> Floats:
-    return _count(chain) * chain.setup.controller.dwell_seconds
+def _seconds(context: Context) -> Floats:
+    return _count(context) * context.setup.controller.dwell_seconds
 
 
 WAITS = Table(
@@ -49,14 +49,14 @@ KINDS = ("selects", "sets-origin", "shifts")
 
 
 @once
-def _settings(chain: Chain) -> list[tuple[int, str, str, bool]]:
+def _settings(context: Context) -> list[tuple[int, str, str, bool]]:
     """(line, kind, code, whether a shift is taken back later) of each word in force, in the order of the text."""
-    p = chain.program
-    codes, blocks = chain.offset_words
+    p = context.program
+    codes, blocks = context.offset_words
     chosen = one_of(codes, (*SELECTS, *SETS, *CLEARS))
     codes, blocks = codes[chosen], blocks[chosen]
     rows: list[tuple[int, str, str, bool]] = []
-    m = chain.motion
+    m = context.motion
     ends = m.event_line[m.event_kind == EVENT["end"]]
     last = int(ends[0]) if len(ends) else p.lines
     cleared = 0

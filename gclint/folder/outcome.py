@@ -8,7 +8,7 @@ import msgspec
 from msgspec.structs import replace
 
 from gclint.disk import Question
-from gclint.folder.source import shown_as
+from gclint.folder.source import path_of, shown_as
 from gclint.packs.pack import RuleText
 from gclint.problem import Problem
 from gclint.run import Run
@@ -19,15 +19,24 @@ Kind = Literal["checked", "skipped", "problem"]
 
 
 class Source(msgspec.Struct, frozen=True):
-    """A program to check: `named` is True where a person named this very file, False where a folder held it."""
+    """A program to check: `named` is True where a person named this very file, False where a folder held it.
+
+    `called` is the file that standard input stands for, where that is said.
+    """
 
     name: str
     named: bool = True
+    called: str | None = None
 
     @property
     def shown(self) -> str:
         """The name as any output can write it."""
-        return shown_as(self.name)
+        return shown_as(self.called or self.name)
+
+    @property
+    def path(self) -> str | None:
+        """What declarations are looked for beside; None for standard input without a name."""
+        return self.called or path_of(self.name)
 
 
 class Task(msgspec.Struct, frozen=True):

@@ -11,9 +11,9 @@ from pathlib import Path
 from typing import Literal
 
 from gclint import __version__
+from gclint.atomic_file import write_whole
 from gclint.problem import Problem, one_line, reason
 from gclint.run import Run
-from gclint.whole_file import write_whole
 
 Form = Literal["text", "page"]
 ENDINGS: dict[Form, str] = {"text": ".report.txt", "page": ".report.html"}
@@ -105,10 +105,10 @@ def written_as(run: Run, form: Form) -> str:
         return page(run, __version__)
     from gclint.digest.sheet_words import verdict
     from gclint.report.text.cautions import cautions
-    from gclint.report.text.paper import Paper
     from gclint.report.text.terminal import closing, sheet
+    from gclint.report.text.text_sheet import TextSheet
 
-    paper = Paper()
+    paper = TextSheet()
     sheet(run, paper, __version__)
     closing(paper, cautions(run.material_cautions), [(run.checked.path, verdict(run.checked))])
     return paper.text

@@ -16,14 +16,14 @@ from msgspec.structs import replace
 from gclint import disk
 from gclint.check import NoProgram, run
 from gclint.disk import Question
+from gclint.folder.cache import Cache
 from gclint.folder.chains import Chains, Place
-from gclint.folder.crew import Crew, Job
-from gclint.folder.kept import Kept
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
-from gclint.folder.source import STANDARD_INPUT, path_of, read_bytes
+from gclint.folder.source import STANDARD_INPUT, read_bytes
+from gclint.folder.workers import Job, Workers
 from gclint.problem import Problem
 from gclint.run import Run
-from gclint.shelf import Shelf
+from gclint.stock_store import StockStore
 
 AHEAD = 256  # programs that may be answered before the one whose turn it is
 WAITING = 64  # programs among which the largest is taken first, so that no core waits at the end
@@ -33,12 +33,12 @@ SECONDS_A_MEGABYTE = 20.0  # more, for its size
 LEAST_WORK = 20_000  # bytes that a program counts for at least where progress is told
 TOGETHER = 32 << 20  # bytes of programs checked at the same time, unless one alone is larger: it bounds memory
 
-Told = Callable[[int, float, str], None]  # how many are done, which share of the work, the largest in work
+OnProgress = Callable[[int, float, str], None]  # how many are done, which share of the work, the largest in work
 
 
 def outcomes(
-    tasks: Sequence[Task], kept: Kept | None, cores: int | None = None, seconds: float | None = None,
-    told: Told = lambda done, share, name: None, makers: tuple[Maker, ...] = (),
+    tasks: Sequence[Task], cache: Cache | None, cores: int | None = None, seconds: float | None = None,
+    progress: OnProgress = lambda done, share, name: None, makers: tuple[Maker, ...] = (),
 ) -> Iterator[Outcome]:
     """The outcome of each task, in their order and the same whatever the number of processes.
 
@@ -53,10 +53,10 @@ def outcomes(
     work, worked = sum(sizes), 0  # of what is not kept
     chains = Chains()
     places: dict[int, Place] = {}
-    with Crew(cores, partial(answer, kept, makers)) as crew:
+    with Workers(cores, partial(answer, cache, makers)) as workers:
         while given < len(tasks):
             while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
-                size, outcome = _look(tasks[looked], kept, makers)
+                size, outcome = _look(tasks[looked], cache, makers)
                 if outcome is None:
                     waiting.append((size, looked))
                     places[looked] = chains.of(tasks[looked])
@@ -64,24 +64,25 @@ def outcomes(
                     ready[looked] = outcome
                     work -= sizes[looked]
                 looked += 1
-                if crew.free and waiting:
+                if workers.free and waiting:
                     break
-            while waiting and crew.free:
-                chosen = _next(waiting, crew.jobs, places)
+            while waiting and workers.free:
+                chosen = _next(waiting, workers.jobs, places)
                 if chosen is None:
                     break
                 size, number = waiting.pop(chosen)
                 place = places.pop(number)
-                crew.give(Job(number, tasks[number], seconds or patience_for(size + place.before), size, place.chain))
+                patience = seconds or patience_for(size + place.before)
+                workers.give(Job(number, tasks[number], patience, size, place.chain))
             while given in ready:
                 given += 1
                 yield ready.pop(given - 1)
             more = looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING
-            for number, data in crew.answers(0.0 if more else PATIENCE):
+            for number, data in workers.answers(0.0 if more else PATIENCE):
                 ready[number] = msgspec.json.decode(data, type=Outcome)
                 worked += sizes[number]
-            largest = max(crew.jobs, key=lambda job: job.size, default=None)
-            told(given + len(ready), worked / work if work else 1.0, largest.task.source.shown if largest else "")
+            largest = max(workers.jobs, key=lambda job: job.size, default=None)
+            progress(given + len(ready), worked / work if work else 1.0, largest.task.source.shown if largest else "")
 
 
 def _work(task: Task) -> int:
@@ -125,7 +126,7 @@ def _next(waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Pla
     return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
 
 
-def _look(task: Task, kept: Kept | None, makers: tuple[Maker, ...]) -> tuple[int, Outcome | None]:
+def _look(task: Task, cache: Cache | None, makers: tuple[Maker, ...]) -> tuple[int, Outcome | None]:
     """(size of the program, its outcome where it is kept and all that is made of it stands)."""
     if task.source.name == STANDARD_INPUT:  # only this process has it
         return 0, msgspec.json.decode(answer(None, makers, task), type=Outcome)
@@ -134,14 +135,14 @@ def _look(task: Task, kept: Kept | None, makers: tuple[Maker, ...]) -> tuple[int
             return 0, None
         with Path(task.source.name).open("rb", buffering=0) as file:
             size = os.fstat(file.fileno()).st_size
-            if kept is None or not size:
+            if cache is None or not size:
                 return size, None
             content = hashlib.file_digest(file, "sha256").hexdigest()
     except (OSError, ValueError):  # the worker says what is wrong
         return 0, None
-    outcome = kept.look(task, content)
+    outcome = cache.look(task, content)
     if outcome is not None and outcome.checked is not None and makers:
-        state = kept.answered(task, content)
+        state = cache.answered(task, content)
         made = [text for maker in makers if (text := maker.stands(task.source, state)) is not None]
         outcome = replace(outcome, made=tuple(made)) if len(made) == len(makers) else None
     return size, outcome
@@ -156,7 +157,7 @@ class Tried(NamedTuple):
     heard: dict[Question, str]
 
 
-def tried(task: Task, shelf: Shelf | None = None) -> Tried:
+def tried(task: Task, store: StockStore | None = None) -> Tried:
     """Check one program. Raises nothing: what goes wrong is the outcome."""
     content: str | None = None
     done: Run | None = None
@@ -164,14 +165,14 @@ def tried(task: Task, shelf: Shelf | None = None) -> Tried:
         try:
             data = read_bytes(task.source.name)
             content = hashlib.sha256(data).hexdigest()
-            done = run(data, task.source.shown, task.options, path_of(task.source.name), shelf=shelf)
-            outcome = outcome_of(done, tuple(heard))
+            done = run(data, task.source.shown, task.options, task.source.path, store=store)
+            outcome = outcome_of(done, tuple(sorted(heard)))
         except NoProgram as problem:
-            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+            outcome = outcome_of_problem(problem, task.source, tuple(sorted(heard)))
             if not task.source.named:
-                outcome = Outcome("skipped", says=problem.says, asked=tuple(heard))
+                outcome = Outcome("skipped", says=problem.says, asked=tuple(sorted(heard)))
         except Problem as problem:
-            outcome = outcome_of_problem(problem, task.source, tuple(heard))
+            outcome = outcome_of_problem(problem, task.source, tuple(sorted(heard)))
         except MemoryError:
             outcome = Outcome("problem", says="there is not enough memory for this", lasting=False)
         except Exception as fault:
@@ -189,17 +190,17 @@ def encoded(outcome: Outcome) -> bytes:
 
 
 @cache
-def _shelf(kept: Kept | None) -> Shelf:
+def _shelf(cache: Cache | None) -> StockStore:
     """Of this process: a worker is given the programs of one job in their order."""
-    return Shelf() if kept is None else kept.shelf()
+    return StockStore() if cache is None else cache.store()
 
 
-def answer(kept: Kept | None, makers: tuple[Maker, ...], task: Task) -> bytes:
+def answer(cache: Cache | None, makers: tuple[Maker, ...], task: Task) -> bytes:
     """Check one program, keep what came of it, make what reports make of it: an encoded Outcome. Raises nothing."""
-    outcome, run, content, heard = tried(task, _shelf(kept))
+    outcome, run, content, heard = tried(task, _shelf(cache))
     said, state = encoded(outcome), ""
-    if kept is not None and content is not None and outcome.lasting:
-        state = kept.keep(task, content, heard, said)
+    if cache is not None and content is not None and outcome.lasting:
+        state = cache.keep(task, content, heard, said)
     return encoded(_with_made(outcome, run, task.source, state, makers)) if makers and run is not None else said
 
 

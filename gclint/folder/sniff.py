@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from gclint.later import Later
+from gclint.lazy_regex import Later
 
 HEAD = 1 << 16  # bytes that are looked at
 MOST_LINES = 400

@@ -19,13 +19,13 @@ import msgspec
 from msgspec.structs import replace
 
 from gclint.digest.sheet_words import verdict
-from gclint.folder.crew import Crew, Job
+from gclint.folder.cache import Cache
 from gclint.folder.find import REPORTS, find
-from gclint.folder.kept import Kept
 from gclint.folder.outcome import Outcome, Source, Task
 from gclint.folder.reports import Form, Place, not_checked, written_as
 from gclint.folder.run import answer, patience_for
 from gclint.folder.settle import Settling, Sight, see
+from gclint.folder.workers import Job, Workers
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.setup.declare import Options
@@ -45,7 +45,7 @@ class Watching:
     out: Path | None
     form: Form
     options: Options
-    kept: Kept | None
+    cache: Cache | None
     cores: int
     seconds: float | None
     quiet: float
@@ -67,8 +67,8 @@ class Report(msgspec.Struct, frozen=True):
 
 def watch(what: Watching, changes: Callable[[threading.Event], Iterator[set[str]]], stop: threading.Event) -> None:
     """Run until `stop` is set. `changes` yields the paths that were touched, an empty set when nothing happens."""
-    with Crew(what.cores, partial(answer, what.kept, (Report(what.form),)), fresh=True) as crew:
-        loop = _Loop(what, crew)
+    with Workers(what.cores, partial(answer, what.cache, (Report(what.form),)), fresh=True) as workers:
+        loop = _Loop(what, workers)
         loop.begin()
         for touched in changes(stop):
             if stop.is_set():
@@ -77,8 +77,8 @@ def watch(what: Watching, changes: Callable[[threading.Event], Iterator[set[str]
 
 
 class _Loop:
-    def __init__(self, what: Watching, crew: Crew) -> None:
-        self.what, self.crew = what, crew
+    def __init__(self, what: Watching, workers: Workers) -> None:
+        self.what, self.workers = what, workers
         self.settling = Settling(what.quiet)
         self.known: dict[str, Source] = {}  # programs, by their absolute path
         self.queue: dict[str, float] = {}  # paths of programs to check, and from when on
@@ -106,7 +106,7 @@ class _Loop:
         if settled:
             self._concern(settled, now)
         self._give(now)
-        for number, data in self.crew.answers(0.0):
+        for number, data in self.workers.answers(0.0):
             self._answered(self.working.pop(number), msgspec.json.decode(data, type=Outcome), now)
 
     def _programs(self) -> dict[str, Source]:
@@ -125,8 +125,8 @@ class _Loop:
 
     def _concern(self, settled: set[str], now: float) -> None:
         """Queue what settled files concern; take note of what is new and what is gone."""
-        if self.what.kept is not None:
-            self.what.kept.forget()
+        if self.what.cache is not None:
+            self.what.cache.forget()
         before, self.known = self.known, self._programs()
         real = {_real(path) for path in settled}
         real |= {f"{Path(path).parent}{os.sep}" for path in real}
@@ -145,7 +145,7 @@ class _Loop:
     def _give(self, now: float) -> None:
         """Hand queued programs to idle workers; one whose files are of this very state is done already."""
         for path, due in list(self.queue.items()):
-            if not self.crew.free:
+            if not self.workers.free:
                 return
             if due > now or path in self.working.values() or path in self.settling.waiting:
                 continue
@@ -157,13 +157,13 @@ class _Loop:
             self.number += 1
             self.working[self.number] = path
             size = (see(path) or (0, 0, 0))[0]
-            self.crew.give(Job(self.number, task, self.what.seconds or patience_for(size), size))
+            self.workers.give(Job(self.number, task, self.what.seconds or patience_for(size), size))
 
     def _stands(self, path: str, task: Task, content: str) -> bool:
-        kept = self.what.kept
-        if kept is None or not content or not self._place(path).marked(kept.answered(task, content)):
+        cache = self.what.cache
+        if cache is None or not content or not self._place(path).marked(cache.answered(task, content)):
             return False
-        outcome = kept.look(task, content)
+        outcome = cache.look(task, content)
         if outcome is None:
             return False
         self._use(path, outcome)
@@ -193,12 +193,12 @@ class _Loop:
 
     def _key(self, source: Source, outcome: Outcome) -> str:
         """What names the state this outcome is of; "" where that has gone by already, or nothing is kept."""
-        kept = self.what.kept
-        if kept is None or outcome.checked is None:
+        cache = self.what.cache
+        if cache is None or outcome.checked is None:
             return ""
-        kept.forget()
+        cache.forget()
         task, content = Task(source, self.what.options), outcome.checked.fingerprint.partition(":")[2]
-        return kept.answered(task, content) if kept.look(task, content) == replace(outcome, made=()) else ""
+        return cache.answered(task, content) if cache.look(task, content) == replace(outcome, made=()) else ""
 
     def _use(self, path: str, outcome: Outcome) -> None:
         """Remember which files and folders the check of a program asked about."""

@@ -11,7 +11,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.columns import Column, distinct, one_of
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.judge.grouping import grades_of, groups_of, measured_at, place_lines, places_of, tool_number
 from gclint.judge.hits import Hits
 from gclint.knowledge.numbers import model_number
@@ -37,10 +37,10 @@ def check_names(setup: Setup, names: list[str]) -> None:
             )
 
 
-def apply(hits: list[Hits], chain: Chain) -> list[Outcome]:
+def apply(hits: list[Hits], context: Context) -> list[Outcome]:
     """Mark the rows that are accepted: in the program's own words first, then by the job, the narrow ones last."""
     known = {found.rule.name: found for found in hits}
-    accepts = chain.setup.accepts
+    accepts = context.setup.accepts
     order = sorted(range(len(accepts)), key=lambda n: (accepts[n].line is None, accepts[n].narrow, n))
     alike: dict[tuple[str, ...], int] = {}  # those of one rule with the same words cover one finding together
     placed: dict[str, tuple[Column, Column]] = {}
@@ -52,10 +52,10 @@ def apply(hits: list[Hits], chain: Chain) -> list[Outcome]:
         if found is None:
             outcomes[n] = Outcome(accept)
         elif accept.line is None:
-            outcomes[n] = _cover(accept, number, _rows_of(accept, found, chain), found, chain)
+            outcomes[n] = _cover(accept, number, _rows_of(accept, found, context), found, context)
         else:
             rows = _next_block(accept.line, found, placed)
-            outcomes[n] = _cover(accept, number, rows, found, chain)
+            outcomes[n] = _cover(accept, number, rows, found, context)
     return [outcomes[n] for n in range(len(accepts))]
 
 
@@ -72,13 +72,13 @@ def cover_entries(entries: list[Finding], outcomes: list[Outcome]) -> tuple[list
     return made, after
 
 
-def _rows_of(accept: Accept, found: Hits, chain: Chain) -> Column:
+def _rows_of(accept: Accept, found: Hits, context: Context) -> Column:
     """Rows of the accepted tool that nothing has accepted yet."""
     rows = np.flatnonzero(found.accepted < 0)
     if accept.tool is None:
         return rows
     tools = found.view.column("tool")[rows]
-    return rows[one_of(tools, [n for n in distinct(tools).tolist() if tool_number(n, chain) == accept.tool])]
+    return rows[one_of(tools, [n for n in distinct(tools).tolist() if tool_number(n, context) == accept.tool])]
 
 
 def _next_block(line: int, found: Hits, placed: dict[str, tuple[Column, Column]]) -> Column:
@@ -94,10 +94,10 @@ def _next_block(line: int, found: Hits, placed: dict[str, tuple[Column, Column]]
     return order[first : int(np.searchsorted(lines, lines[first], side="right"))]
 
 
-def _cover(accept: Accept, number: int, rows: Column, found: Hits, chain: Chain) -> Outcome:
+def _cover(accept: Accept, number: int, rows: Column, found: Hits, context: Context) -> Outcome:
     if not len(rows):
         return Outcome(accept)
-    covered, beyond = _reach(accept, rows, found, chain)
+    covered, beyond = _reach(accept, rows, found, context)
     places = places_of(found.rule, found.view, covered)
     if accept.places is not None and places > accept.places:
         return Outcome(accept, 0, f"it covers {_places(accept.places)} at most, and there are {places}")
@@ -105,7 +105,7 @@ def _cover(accept: Accept, number: int, rows: Column, found: Hits, chain: Chain)
     return Outcome(accept, places, beyond)
 
 
-def _reach(accept: Accept, rows: Column, found: Hits, chain: Chain) -> tuple[Column, str]:
+def _reach(accept: Accept, rows: Column, found: Hits, context: Context) -> tuple[Column, str]:
     """(rows that are neither of a worse grade nor of a worse figure than is accepted, what the others are)."""
     if not accept.narrow:
         mild = grades_of(found.rule, found.view.choose(rows)) >= GRADES.index(accept.grade)
@@ -113,7 +113,7 @@ def _reach(accept: Accept, rows: Column, found: Hits, chain: Chain) -> tuple[Col
     view, beyond = found.view.choose(rows), ""
     kept = [rows[:0]]
     for group in groups_of(found.rule, view, place_lines(found.rule, view), np.full(view.length, -1)):
-        value, window = measured_at(found.rule, view, group.worst, chain)
+        value, window = measured_at(found.rule, view, group.worst, context)
         if group.grade < GRADES.index(accept.grade):
             beyond = _graver(accept)
         elif accept.found is not None and (worse := _worse(accept.found, value, window)) is not None:

@@ -7,11 +7,11 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from gclint.advice.change import ADVICE, Worst
-from gclint.advice.places import column_of
+from gclint.advice.words_at_fault import column_of
 from gclint.columns import Column, distinct, numbered
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
-from gclint.judge.rests import rests_on
+from gclint.judge.certainty import rests_on
 from gclint.language.evaluate import TRUE, numbers, truth, words
 from gclint.language.expression import TEXT
 from gclint.packs.pack import Cased, Rule
@@ -35,7 +35,7 @@ class Group(Struct, frozen=True, eq=False):
     grade: int
 
 
-def findings_of(rule: Rule, view: View, accepted: Column, chain: Chain) -> list[Finding]:
+def findings_of(rule: Rule, view: View, accepted: Column, context: Context) -> list[Finding]:
     """`view` holds the rows found; `accepted` is, for each, the index of its acceptance in the setup, -1 if it has
     none."""
     if view.length == 0:
@@ -44,8 +44,8 @@ def findings_of(rule: Rule, view: View, accepted: Column, chain: Chain) -> list[
     made = []
     for group in groups_of(rule, view, place, accepted):
         number = int(accepted[group.worst])
-        accept = chain.setup.accepts[number] if number >= 0 else None
-        made.append(_finding(rule, view, group.rows, group.worst, GRADES[group.grade], accept, place, chain))
+        accept = context.setup.accepts[number] if number >= 0 else None
+        made.append(_finding(rule, view, group.rows, group.worst, GRADES[group.grade], accept, place, context))
     return made
 
 
@@ -74,15 +74,15 @@ def places_of(rule: Rule, view: View, rows: Column) -> int:
     return len(rows)
 
 
-def measured_at(rule: Rule, view: View, row: int, chain: Chain) -> tuple[Found | None, Limits | None]:
+def measured_at(rule: Rule, view: View, row: int, context: Context) -> tuple[Found | None, Limits | None]:
     """What was found in this row, and its window, in the program's units."""
     one = view.choose(np.array([row]))
-    return measured(rule, one, _inch(view, row, chain), chain)
+    return measured(rule, one, _inch(view, row, context), context)
 
 
-def _inch(view: View, row: int, chain: Chain) -> bool:
+def _inch(view: View, row: int, context: Context) -> bool:
     move = int(view.column("move")[row])
-    return bool(chain.motion.flags[move] & INCH) if move >= 0 and len(chain.motion) else False
+    return bool(context.motion.flags[move] & INCH) if move >= 0 and len(context.motion) else False
 
 
 def grades_of(rule: Rule, view: View) -> Column:
@@ -108,9 +108,9 @@ def line_of(rule: Rule, view: View) -> Column:
 def place_lines(rule: Rule, view: View) -> Column:
     """Line each row's finding stands on: that of the F, S or Z word at fault, else of the move."""
     lines, moves = line_of(rule, view), view.column("move")
-    if rule.text.cause in _LETTERS and len(view.chain.motion):
-        motion = view.chain.motion
-        by_cause = {"speed": motion.speed_line, "depth": view.chain.depth_line}
+    if rule.text.cause in _LETTERS and len(view.context.motion):
+        motion = view.context.motion
+        by_cause = {"speed": motion.speed_line, "depth": view.context.depth_line}
         governs = by_cause.get(rule.text.cause, motion.feed_line)[np.maximum(moves, 0)]
         return np.where((moves >= 0) & (governs > 0), governs, lines).astype(np.int64)
     return lines
@@ -121,7 +121,7 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
 
     A governing word counts by what it says: F600 written on forty lines is one cause, not forty.
     """
-    moves, motion = view.column("move"), view.chain.motion
+    moves, motion = view.column("move"), view.context.motion
     cause = rule.text.cause
     if cause == "once":
         return _numbered([reason])
@@ -196,23 +196,23 @@ def _worst(rule: Rule, view: View, rows: Column, badness: Column) -> int:
 
 
 def _finding(
-    rule: Rule, view: View, rows: Column, worst: int, grade: str, accept: Accept | None, place: Column, chain: Chain
+    rule: Rule, view: View, rows: Column, worst: int, grade: str, accept: Accept | None, place: Column, context: Context
 ) -> Finding:
     one = view.choose(np.array([worst]))
     lines = distinct(np.concatenate((line_of(rule, view.choose(rows)), distinct(place[rows]))))
     lines = np.maximum(lines, 1)
     worst_move = int(view.column("move")[worst])
-    inch = _inch(view, worst, chain)
+    inch = _inch(view, worst, context)
     worst_line = max(int(line_of(rule, one)[0]), 1)
     stands = int(place[rows].min()) if rule.text.cause in _LETTERS else int(lines[0])
     if rule.text.cause == "once":
         stands = worst_line
     stands = max(stands, 1)
     tools = distinct(view.column("tool")[rows])
-    tool = tool_number(int(tools[0]), chain) if len(tools) == 1 else None
-    found, window = measured(rule, one, inch, chain)
+    tool = tool_number(int(tools[0]), context) if len(tools) == 1 else None
+    found, window = measured(rule, one, inch, context)
     happens = say(chosen(rule.happens, one).text, one, inch)
-    beside = _beside(one, worst_line, chain)
+    beside = _beside(one, worst_line, context)
     if beside is not None:
         happens += f" It stands on line {beside.line} of {beside.path}, which line {worst_line} calls."
     return Finding(
@@ -222,25 +222,25 @@ def _finding(
         last_line=max(int(lines[-1]), stands),
         lines=tuple(lines[:MOST_LINES].tolist()),
         worst_line=worst_line,
-        column=_column(rule, view, rows, stands, chain),
+        column=_column(rule, view, rows, stands, context),
         count=places_of(rule, view, rows),
         tool=tool,
         found=found,
         window=window,
         happens=happens,
-        change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, chain), _places(view, rows)),
+        change=_change(rule, one, worst_move, inch, _governing(rule, view, rows, context), _places(view, rows)),
         accepted=accept.because if accept else None,
         beside=beside,
         accepted_in=accept.where if accept else None,
-        set_on=_set_on(worst_move, chain),
+        set_on=_set_on(worst_move, context),
         regraded=_regraded(rule, one, grade),
-        rests_on=rests_on(rule, int(tools[0]) if len(tools) else -1, chain),
+        rests_on=rests_on(rule, int(tools[0]) if len(tools) else -1, context),
     )
 
 
-def _set_on(move: int, chain: Chain) -> dict[str, int]:
+def _set_on(move: int, context: Context) -> dict[str, int]:
     """Lines of the F, S and T words in force at a move."""
-    m = chain.motion
+    m = context.motion
     if not 0 <= move < len(m):
         return {}
     governs = {"F": m.feed_line[move], "S": m.speed_line[move], "T": m.tool_line[move]}
@@ -255,14 +255,14 @@ def _regraded(rule: Rule, one: View, grade: str) -> Regraded | None:
     return Regraded(was, rule.regrade.by, rule.regrade.because) if was != grade else None
 
 
-def _beside(one: View, line: int, chain: Chain) -> Beside | None:
+def _beside(one: View, line: int, context: Context) -> Beside | None:
     """Where the one row stands in a file that `line` calls; None where it stands in the program itself."""
-    m = chain.motion
+    m = context.motion
     if m.beside is None:
         return None
     move = int(one.column("move")[0])
     if one.table.name == "faults":
-        row = int(one.rows[0]) - len(chain.program.faults) if one.rows is not None else -1
+        row = int(one.rows[0]) - len(context.program.faults) if one.rows is not None else -1
         place = int(m.beside.fault_line[row]) if row >= 0 else 0
     elif 0 <= move < len(m) and m.line[move] == line and one.table.name not in EVENT_TABLES:
         place = int(m.beside.line[move])
@@ -278,23 +278,23 @@ def _beside(one: View, line: int, chain: Chain) -> Beside | None:
     return Beside(*found) if found else None
 
 
-def tool_number(number: int, chain: Chain) -> int | None:
+def tool_number(number: int, context: Context) -> int | None:
     """The tool as people know it: where the program names none, the one that is assumed."""
-    known = chain.setup.tools.get(number)
+    known = context.setup.tools.get(number)
     return known.number if known is not None and known.number >= 0 else number if number >= 0 else None
 
 
-def _column(rule: Rule, view: View, rows: Column, line: int, chain: Chain) -> int:
+def _column(rule: Rule, view: View, rows: Column, line: int, context: Context) -> int:
     if rule.text.looks_at == "faults":
-        at = np.concatenate((chain.program.faults.start, chain.motion.faults.start))
+        at = np.concatenate((context.program.faults.start, context.motion.faults.start))
         own = view.rows[rows] if view.rows is not None else rows
         starts = [int(at[row]) for row in own.tolist()]
-        here = [start for start in starts if chain.program.place(start)[0] == line]
-        return chain.program.place(min(here))[1] if here else 1
-    return column_of(chain.program, line, rule.text.points_at or _LETTERS.get(rule.text.cause, ("Z", "X", "Y")))
+        here = [start for start in starts if context.program.place(start)[0] == line]
+        return context.program.place(min(here))[1] if here else 1
+    return column_of(context.program, line, rule.text.points_at or _LETTERS.get(rule.text.cause, ("Z", "X", "Y")))
 
 
-def measured(rule: Rule, one: View, inch: bool, chain: Chain) -> tuple[Found | None, Limits | None]:
+def measured(rule: Rule, one: View, inch: bool, context: Context) -> tuple[Found | None, Limits | None]:
     """What a rule measures in one row, and the window it is held against, in the program's units."""
     written = rule.text.found
     if written is None or rule.found is None:
@@ -307,19 +307,19 @@ def measured(rule: Rule, one: View, inch: bool, chain: Chain) -> tuple[Found | N
         return found, None
     low, high = (in_program_units(number_of(side, one), rule.found.unit, inch)[0] if side else None
                  for side in (rule.low, rule.high))  # fmt: skip
-    standing, source = _origin(rule, one, chain)
+    standing, source = _origin(rule, one, context)
     return found, Limits(low, high, unit, standing, source)
 
 
-def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
+def _origin(rule: Rule, one: View, context: Context) -> tuple[str, str]:
     """Standing and source of the window a finding is held against."""
     assert rule.text.window is not None
     kind, _, name = rule.text.window.of.partition(".")
     if kind == "limits":
         return rule.text.limits[name].standing, rule.text.limits[name].source
     if kind == "declared":
-        return _declared(name, chain)
-    windows = chain.windows(int(one.column("tool")[0]))
+        return _declared(name, context)
+    windows = context.windows(int(one.column("tool")[0]))
     window: Window | None = None
     if windows is not None and kind == "chip":
         operation = words(["fact", "operation", 1], one)[0] if "operation" in one.facts else None
@@ -327,7 +327,7 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
     elif windows is not None:
         value = getattr(windows, name, None)
         if isinstance(value, str):  # the policy on plunges
-            material = chain.setup.material
+            material = context.setup.material
             return getattr(material, "plunge_standing", rule.text.standing), getattr(
                 material, "plunge_source", rule.text.source
             )
@@ -335,10 +335,10 @@ def _origin(rule: Rule, one: View, chain: Chain) -> tuple[str, str]:
     return (window.standing, window.source) if window else (rule.text.standing, rule.text.source)
 
 
-def _declared(name: str, chain: Chain) -> tuple[str, str]:
+def _declared(name: str, context: Context) -> tuple[str, str]:
     """Standing of a limit that shop and job give; "assumed" where they leave it to what was taken as given."""
-    setup = chain.setup
-    taken = {each.what for each in (*setup.assumed, *chain.engagement.assumed)}
+    setup = context.setup
+    taken = {each.what for each in (*setup.assumed, *context.engagement.assumed)}
     if name == "stock" and taken & {"Z zero", "stock top"}:
         return "assumed", "the stock's top is taken as given, not declared"
     if name == "spoilboard" and setup.hold.spoilboard is None:
@@ -346,12 +346,12 @@ def _declared(name: str, chain: Chain) -> tuple[str, str]:
     return "declared", "the declarations of shop and job"
 
 
-def _governing(rule: Rule, view: View, rows: Column, chain: Chain) -> tuple[int, ...]:
+def _governing(rule: Rule, view: View, rows: Column, context: Context) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause not in ("feed", "speed", "tool") or not len(chain.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "speed", "tool") or not len(context.motion) or moves[0] < 0:
         return ()
-    lines = distinct(chain.motion.feed_line[moves])
+    lines = distinct(context.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())
 
 
@@ -368,14 +368,14 @@ def _change(
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
-    chain = one.chain
+    context = one.context
     made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing, places))
     if made is None:
         return Change(text)
-    if chain.setup.controller.feed_unit == "mm/s":
+    if context.setup.controller.feed_unit == "mm/s":
         made = _per_second(made)
     text = f"{made.text} {text}".strip()
-    away = chain.motion.beside
+    away = context.motion.beside
     sets = [each for each in made.set if away is None or each.line not in away.call]
     if away is not None and len(sets) < len(made.set):
         # a word in a file that is called: no line of this program can be set

@@ -10,20 +10,19 @@ import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column, numbered
-from gclint.facts import part as facts_part
-from gclint.facts import setup as facts_setup
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
+from gclint.judge.by_assumption import entry_of, take_out
+from gclint.judge.following import follow, with_ids
 from gclint.judge.grouping import findings_of, grades_of
-from gclint.judge.hanging import entry_of, take_out
 from gclint.judge.hits import Hits
+from gclint.judge.needs import PLACE, true_need
 from gclint.judge.set_up_stops import other_set_up
 from gclint.language.evaluate import FALSE, TRUE, UNKNOWN, blame, truth
-from gclint.packs import house
+from gclint.packs import shop_pack as house
 from gclint.packs.load import check_together, load_pack
 from gclint.packs.pack import Pack, Rule
-from gclint.stock.assume import NEEDS_STOCK
 from gclint.tables.assumption import Assumption
 from gclint.tables.cutting import Cutting
 from gclint.tables.engagement import Engagement
@@ -36,11 +35,8 @@ from gclint.tables.timing import Timing
 WHOLE = ("program", "rapid_descents", "feed_modes")  # tables of one row, about the program as a whole
 MOST_KEPT = 1 << 28  # bytes of the facts of one program, about those of a million moves
 LARGE = 1 << 20  # bytes of a column that is worth dropping
+PLACES = ("x", "y", "z", "start_x", "start_y", "start_z", "lowest", "highest")  # facts that are known with the place
 NEED_STOCK_MODEL = ("pieces", "entries", "passes")
-
-# What asks for the blank lacks only this where the blank is declared and no cut goes below Z0.
-Z_ZERO = "where Z zero lies (`z_zero` in job.toml): no cut goes below Z0, so the stock's top may be anywhere"
-THE_BLANK = (NEEDS_STOCK, facts_setup.STOCK, facts_part.STOCK)
 
 # Faults of text and motion that are nobody's mistake: what they cover is simply not judged.
 UNFOLLOWED = {
@@ -86,7 +82,7 @@ def judge(
     Raises Problem for a house pack or an acceptance in job.toml that is wrong. A rule that fails becomes one finding
     internal-error, and the others go on.
     """
-    chain = Chain(program, motion, timing, engagement, cutting, setup)
+    context = Context(program, motion, timing, engagement, cutting, setup)
     chosen = tuple(packs) if packs is not None else all_packs(setup)
     rules = house.rules_in_force(chosen)
     narrowed = house.narrowed(chosen)
@@ -100,38 +96,39 @@ def judge(
         if rule.when is None:
             continue
         try:
-            view = views.setdefault(rule.text.looks_at, View.of(rule.text.looks_at, chain))
+            view = views.setdefault(rule.text.looks_at, View.of(rule.text.looks_at, context))
             found = _run(rule, view, missing, narrowed.get(rule.name, ()), left_out)
         except Exception as fault:  # one broken rule must not hide what the others find
             findings.append(_internal_error(rule, fault))
             continue
         if found is not None:
             hits.append(found)
-        _forget(views, chain)
+        _forget(views, context)
     _leave_out(hits)
-    outcomes = acceptance.apply(hits, chain)
-    hanging = take_out(hits, _assumptions(chain), chain)
+    outcomes = acceptance.apply(hits, context)
+    hanging = take_out(hits, _assumptions(context), context)
     for found in hits:
         try:
-            findings += findings_of(found.rule, found.view, found.accepted, chain)
+            findings += findings_of(found.rule, found.view, found.accepted, context)
         except Exception as fault:
             findings.append(_internal_error(found.rule, fault))
     by_name = {rule.name: rule for pack in _entry_packs(chosen, hanging) for rule in pack.rules}
-    entries = [entry_of(assumption, mine, by_name, chain) for assumption, mine in hanging]
+    entries = [entry_of(assumption, mine, by_name, context) for assumption, mine in hanging]
     entries, outcomes = acceptance.cover_entries(entries, outcomes)
     findings += entries
     findings = acceptance.told(outcomes, findings, [rule.name for rule in rules])
-    _add_unmodelled(chain, rules, missing)
-    ranked = tuple(sorted(findings, key=_rank))
+    _add_unmodelled(context, rules, missing)
+    ranked = follow(with_ids(sorted(findings, key=_rank)), _entry_packs(chosen, hanging))
+    ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
-    return Judged(ranked, _not_judged(missing, chain), house_rules, acceptance.acceptances(outcomes), assumed)
+    return Judged(ranked, _not_judged(missing, context), house_rules, acceptance.acceptances(outcomes), assumed)
 
 
-def _assumptions(chain: Chain) -> tuple[Assumption, ...]:
+def _assumptions(context: Context) -> tuple[Assumption, ...]:
     """What may as well be otherwise, the farthest reaching first."""
-    stop = other_set_up(chain)
-    return (*(() if stop is None else (stop,)), *chain.engagement.doubts)
+    stop = other_set_up(context)
+    return (*(() if stop is None else (stop,)), *context.engagement.doubts)
 
 
 def _entry_packs(chosen: tuple[Pack, ...], hanging: list[Any]) -> tuple[Pack, ...]:
@@ -186,9 +183,9 @@ def _run(
     return Hits(rule, view.choose(rows)) if len(rows) else None
 
 
-def _forget(views: dict[str, View], chain: Chain) -> None:
+def _forget(views: dict[str, View], context: Context) -> None:
     """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
-    stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), chain.kept, chain.__dict__]
+    stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), context.kept, context.__dict__]
     large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
     if sum(size for _, _, size in large) > MOST_KEPT:
         for store, key, _ in large:
@@ -209,7 +206,9 @@ def _blame(rule: Rule, rows: View, missing: dict[tuple[str, str], int]) -> None:
     needs: dict[str, int] = {}
     for name, count in blame(rule.when.code, rows).items():
         fact = facts[name]
-        need = fact.needs_here(rows.chain) if fact.needs_here else fact.needs or f"{fact.meaning} (`{name}`)"
+        need = fact.needs_here(rows.context) if fact.needs_here else fact.needs
+        if not need:
+            need = PLACE if name.rpartition(".")[2] in PLACES else f"{fact.meaning} (`{name}`)"
         needs[need] = max(needs.get(need, 0), count)
     for need, count in needs.items():
         missing[rule.name, need] = missing.get((rule.name, need), 0) + count
@@ -248,40 +247,38 @@ def _leave_out(hits: list[Hits]) -> None:
 def _cause_key(rule: Rule, view: View) -> Column:
     """What the rows of two rules must share to have one cause: the S word, the F word, or the line."""
     moves = np.maximum(view.column("move"), 0)
-    motion = view.chain.motion
+    motion = view.context.motion
     if not len(motion.line):  # nothing moves: what is found is all about the one program
         return np.zeros(view.length)
     column = {"speed": motion.speed_line, "feed": motion.feed_line}
     return np.asarray(column.get(rule.text.cause, motion.line)[moves])
 
 
-def _add_unmodelled(chain: Chain, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:
+def _add_unmodelled(context: Context, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:
     """What earlier steps could not model or follow: for one rule that they name, else for all that look at cuts."""
     named = {rule.name for rule in rules}
-    for what, needs, count in chain.engagement.not_judged:
+    for what, needs, count in context.engagement.not_judged:
         for rule in rules:
             if rule.name == what or (rule.text.looks_at in NEED_STOCK_MODEL and what not in named):
                 missing[rule.name, needs] = missing.get((rule.name, needs), 0) + count
-    for name, needs, count in chain.cutting.not_judged:
+    for name, needs, count in context.cutting.not_judged:
         missing.setdefault((name, needs), count)
-    faults = View.of("faults", chain)
+    faults = View.of("faults", context)
     kinds, words = faults.value("kind")
     for kind, (what, needs) in UNFOLLOWED.items():
         count = int((kinds == words.index(kind)).sum())
         if count:
             missing[what, needs] = count
-    if chain.motion.stopped_at:
-        where = f"everything from line {chain.motion.stopped_at} on"
-        missing[where, chain.motion.stopped_because or "a program that can be followed to its end"] = 1
+    if context.motion.stopped_at:
+        where = f"everything from line {context.motion.stopped_at} on"
+        missing[where, context.motion.stopped_because or "a program that can be followed to its end"] = 1
 
 
-def _not_judged(missing: dict[tuple[str, str], int], chain: Chain) -> tuple[NotJudged, ...]:
+def _not_judged(missing: dict[tuple[str, str], int], context: Context) -> tuple[NotJudged, ...]:
     """One row per rule; what it needs, joined."""
-    blank = chain.setup.stock
-    lacks_zero = blank is not None and blank.size is not None and blank.top is None and chain.setup.z_zero is None
     rules: dict[str, dict[str, int]] = {}
     for (name, need), count in missing.items():
-        told = Z_ZERO if lacks_zero and need in THE_BLANK else need
+        told = true_need(need, context)
         rules.setdefault(name, {})[told] = max(count, rules.get(name, {}).get(told, 0))
     return tuple(
         NotJudged(name, "; ".join(sorted(needs)), max(needs.values())) for name, needs in sorted(rules.items())

@@ -8,7 +8,7 @@ from functools import cache
 import numpy as np
 from msgspec import Struct
 
-from gclint.facts.chain import Chain, once, stop_events
+from gclint.facts.context import Context, once, stop_events
 from gclint.shipped import folder
 from gclint.tables.assumption import Assumption
 from gclint.tables.motion import RAPID, Motion
@@ -96,16 +96,16 @@ def _has_block(program: Program, line: int) -> bool:
 
 
 @once
-def other_set_up(chain: Chain) -> Assumption | None:
+def other_set_up(context: Context) -> Assumption | None:
     """What is cut behind the first such stop; None where there is none, or nothing is cut behind it.
 
     A stop before the first cut is the program's own set-up, unless it speaks of another side and no flip is declared.
     """
-    pieces = chain.engagement.pieces
+    pieces = context.engagement.pieces
     if not len(pieces):
         return None
-    found = _first(chain.program, chain.motion, chain.setup, int(pieces.move[0]), int(pieces.move[-1]))
-    return None if found is None else _behind(chain, *found)
+    found = _first(context.program, context.motion, context.setup, int(pieces.move[0]), int(pieces.move[-1]))
+    return None if found is None else _behind(context, *found)
 
 
 def set_up_behind(program: Program, motion: Motion, setup: Setup) -> int:
@@ -136,9 +136,9 @@ def _first(program: Program, m: Motion, setup: Setup, begins: int, last: int) ->
     return None
 
 
-def _behind(chain: Chain, move: int, line: int) -> Assumption:
-    found = chain.engagement
-    said = " ".join(comments_at(chain.program, line).split())
+def _behind(context: Context, move: int, line: int) -> Assumption:
+    found = context.engagement
+    said = " ".join(comments_at(context.program, line).split())
     return Assumption(
         entry="another-set-up",
         what="the blank behind a stop",
@@ -149,7 +149,7 @@ def _behind(chain: Chain, move: int, line: int) -> Assumption:
             "pieces": found.pieces.move >= move,
             "entries": found.entries.first_move >= move,
             "passes": found.pieces.move[found.passes.first_piece] >= move,
-            "moves": np.arange(len(chain.motion)) >= move,
+            "moves": np.arange(len(context.motion)) >= move,
         },
         line=line,
         always=True,

@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from gclint.language.units import PLAIN, UNITS, Dimension, dimension_name, shown_unit, times
+from gclint.language.dimensions import PLAIN, UNITS, Dimension, dimension_name, shown_unit, times
 from gclint.problem import nearest
 
 if TYPE_CHECKING:

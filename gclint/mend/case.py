@@ -160,17 +160,37 @@ class Case:
     def in_frame(self, rows: Iterable[int]) -> bool:
         """Whether the program's X, Y and Z words of these moves are the coordinates of the tables (no shift between),
         absolute, and of one unit."""
+        rows = list(rows)
+        absolute = all(self.modes.code_at("distance", int(self.motion.line[row]), 900) == 900 for row in rows)
+        return absolute and self._words_are(rows, increments=False)
+
+    def counts(self, rows: Iterable[int]) -> str:
+        """How the X, Y and Z words of these moves count, told from where the moves go: "absolute" in the coordinates of
+        the tables, "increments", or "" where they do neither."""
+        rows = list(rows)
+        absolute, increments = (self._words_are(rows, increments=each) for each in (False, True))
+        if absolute and increments:  # from zero, where both are the same
+            if not self.straight_through or not rows:
+                return ""
+            increments = self.modes.code_at("distance", int(self.motion.line[rows[0]]), 900) == 910
+        return "increments" if increments else "absolute" if absolute else ""
+
+    def _words_are(self, rows: Iterable[int], increments: bool) -> bool:
         m = self.motion
+        ends = {"X": (m.x0, m.x1), "Y": (m.y0, m.y1), "Z": (m.z0, m.z1)}
         for row in rows:
-            line = int(m.line[row])
-            if self.modes.code_at("distance", line, 900) != 900:
-                return False
             unit = self.unit(row)
-            for letter, value, _, _ in self.words(line):
-                end = {"X": m.x1, "Y": m.y1, "Z": m.z1}.get(letter)
-                if end is not None and not math.isclose(value * unit, float(end[row]), abs_tol=2e-3):
-                    return False
+            for letter, value, _, _ in self.words(int(m.line[row])):
+                if letter in ends:
+                    start, end = (float(each[row]) for each in ends[letter])
+                    if not math.isclose(value * unit, end - start if increments else end, abs_tol=2e-3):
+                        return False
         return True
+
+    @cached_property
+    def own_text(self) -> bool:
+        """Whether all that runs stands in this file: no part was read from files beside it."""
+        return self.motion.beside is None
 
     def governing(self, rows: Ints) -> Ints:
         return self.motion.feed_line[rows]

@@ -13,7 +13,7 @@ from gclint.mend.case import Case
 from gclint.mend.draft import Draft, draft_of
 from gclint.mend.mend import proof_of
 from gclint.mend.proof import RANK
-from gclint.mend.result import Compared, File
+from gclint.mend.result import Compared, File, Made
 from gclint.mend.surface import Difference, compare_surfaces
 from gclint.problem import Problem
 
@@ -35,6 +35,16 @@ class Comparison:
         """Whether something at the fail grade is new, or another part would come out."""
         limit = RANK[self.new.run.fail_at]
         return not self.surface.same or any(RANK[each.grade] <= limit for each in self.document.proof.new)
+
+
+def lines_that_differ(comparison: Comparison) -> Made | None:
+    """All lines that differ, as one change; None where none does."""
+    draft = comparison.new.draft
+    rows = np.flatnonzero(draft.changed)
+    if not len(rows) and not draft.dropped:
+        return None
+    lines = sorted({*draft.anchor[rows].tolist(), *draft.dropped})
+    return Made("lines that differ", "text", tuple(lines), tuple((rows + 1).tolist()), "")
 
 
 def compare(old: tuple[bytes, str, str | None], new: tuple[bytes, str, str | None], options: Options) -> Comparison:
@@ -84,4 +94,5 @@ def matched(old: Draft, new: Draft) -> Draft:
     for row in range(len(b)):
         near = int(anchor[row]) or near
         anchor[row] = near or 1
-    return Draft(new.data, new.start, origin, anchor, changed, np.zeros(len(b), np.int32))
+    dropped = np.setdiff1d(np.arange(1, len(a) + 1), origin)
+    return Draft(new.data, new.start, origin, anchor, changed, np.zeros(len(b), np.int32), tuple(dropped.tolist()))

@@ -17,14 +17,16 @@ from gclint.mend.draft import Edit
 from gclint.mend.lifted import top_of_blank
 from gclint.mend.put import edited_line
 from gclint.mend.style import STAR, NoRoom, numbered, without_number
+from gclint.motion.along import points_at
 from gclint.tables.finding import Finding
-from gclint.tables.motion import CYCLE, INVERSE_TIME, PER_REV, RAPID
+from gclint.tables.motion import ARC_CCW, ARC_CW, CYCLE, INVERSE_TIME, PER_REV, RAPID
 
 BY_DEPTH = ("too-deep", "full-width-too-deep")
 MOST_LAPS = 20
 MOST_NEW_LINES = 20_000
-CODES = frozenset((0.0, 1.0, 2.0, 3.0, 17.0, 90.0, 94.0, 40.0, 49.0, 80.0))
-LETTERS = frozenset("GXYZIJRF")
+CODES = frozenset((0.0, 1.0, 2.0, 3.0, 17.0, 18.0, 19.0, 90.0, 94.0, 40.0, 49.0, 80.0))
+LETTERS = frozenset("GXYZIJKRF")
+DIP = 8  # chords of an arc that dips
 LEVEL = 1e-6
 
 
@@ -132,14 +134,28 @@ def _laps(case: Case, finding: Finding, own: _Pass, count: int) -> Proposal | No
     opening = style.code("G", mode / 10) if not _says_motion(case, head) else ""
     for lap in range(1, count):
         depth = style.rounded((own.lowest + own.ap * (count - lap) / count) / unit) * unit
+        lost = False  # whether chords stand where an arc has set the mode
         for n, line in enumerate(own.lines):
+            dip = _dip(case, own.first + n, line, depth, unit)
+            if dip is not None:
+                if n == 0:
+                    dip[0] = _opened(case, dip[0], "", None if "F" in says else feed)
+                blocks += dip
+                lost = True
+                continue
             text = _held(case, line, depth, unit)
             if text is None:
                 return None
+            if lost and text and not _says_motion(case, line):
+                text = _opened(case, text, style.code("G", case.modes.code_at("motion", line) / 10), None)
+            lost = lost and not text
             if n == 0:
                 text = _opened(case, text, opening, None if "F" in says else feed)
             if text:
                 blocks.append(text)
+        before, behind = (case.modes.code_at("plane", at, 170) for at in (head, own.lines[-1]))
+        if before != behind:  # the next lap starts in the plane of the first
+            blocks.append(style.line(style.code("G", before / 10)))
         if not closed:
             blocks += _back_to_start(case, own, unit)
     edits: list[Edit]
@@ -155,7 +171,13 @@ def _laps(case: Case, finding: Finding, own: _Pass, count: int) -> Proposal | No
     else:
         if "F" not in says:
             blocks.append(style.line(style.word("F", feed)))
-        edits = [Edit(head, before=numbered(style, case.draft, head, tuple(blocks)))]
+        own_text = None
+        if opening:  # the way back has changed the mode that the first block took over
+            if STAR.search(case.text(head)):
+                return None
+            at = case.words(head)[0][2]
+            own_text = case.text(head)[:at] + _opened(case, case.text(head)[at:], opening, None)
+        edits = [Edit(head, before=numbered(style, case.draft, head, tuple(blocks)), text=own_text)]
     because = (
         f"{count} laps of {own.ap / count / unit:.4g} {'in' if unit > 1 else 'mm'} instead of one of "
         f"{own.ap / unit:.4g}, all in the same direction" + ("." if closed else ", with a lift and a way back between.")
@@ -171,6 +193,27 @@ def _opened(case: Case, text: bytes, opening: str, feed: float | None) -> bytes:
     gap = case.style.gap.encode()
     made = (opening.encode() + gap if opening else b"") + text
     return made + gap + case.style.word("F", feed).encode() if feed is not None else made
+
+
+def _dip(case: Case, row: int, line: int, depth: float, unit: float) -> list[bytes] | None:
+    """An arc in a plane with Z that goes below a depth, as chords that stay above it, its other words kept; None for
+    all other moves."""
+    m, style = case.motion, case.style
+    if int(m.kind[row]) not in (ARC_CW, ARC_CCW) or int(m.plane[row]) == 17:
+        return None
+    x, y, z = points_at(m, np.full(DIP + 1, row), np.linspace(0, 1, DIP + 1))
+    if float(z.min()) >= depth - LEVEL:
+        return None
+    words = case.words(line)
+    if any(letter not in LETTERS or (letter == "G" and value not in CODES) for letter, value, _, _ in words):
+        return None
+    kept = [style.code("G", value) for letter, value, _, _ in words if letter == "G" and value not in (0, 1, 2, 3)]
+    feed = [style.word("F", value) for letter, value, _, _ in words if letter == "F"]
+    made: list[bytes] = []
+    for k in range(1, DIP + 1):
+        end = (style.word("X", x[k] / unit), style.word("Y", y[k] / unit), style.word("Z", max(z[k], depth) / unit))
+        made.append(style.line(*(kept if k == 1 else ()), style.code("G", 1), *end, *(feed if k == 1 else ())))
+    return made
 
 
 def _held(case: Case, line: int, depth: float, unit: float) -> bytes | None:

@@ -68,18 +68,23 @@ def _travel(case: Case, finding: Finding, line: int) -> Proposal:
     if not math.isfinite(z0) or safe <= z0 + LEVEL:
         raise ValueError("where the tool stands when it travels is not known, or is high already")
     level = abs(z1 - z0) <= LEVEL
-    if not level and not leaving:
-        raise ValueError("the rapid goes down or up while it travels")
+    if not level and not leaving and (not math.isfinite(z1) or z1 > safe or not absolute):
+        raise ValueError("the rapid goes up or down while it travels, to a height that is not known")
     if STAR.search(text):
         raise ValueError("the line has a checksum")
     unit = case.unit(row)
     up = style.line(style.code("G", 0), style.word("Z", safe / unit))
     own = without_number(text).lstrip()
+    if not level and not leaving:  # it goes over first, and down behind that
+        words = [w for w in case.words(line) if w[0] in "XY"]
+        if any(w[0] not in "GXYZ" or (w[0] == "G" and w[1] != 0) for w in case.words(line)) or not words:
+            raise ValueError("the rapid says more than where it goes")
+        own = style.line(*(style.word(w[0], w[1]) for w in words), style.word("Z", safe / unit))
     after = [own]
     behind = _straight_up_behind(case, row)
-    down = level and not (leaving and (behind or row + 1 == len(m)))
-    if down:
-        after.append(style.line(style.word("Z", z0 / unit)))
+    down = (level or not leaving) and not (leaving and (behind or row + 1 == len(m)))
+    if down and (level or z1 < safe - LEVEL):
+        after.append(style.line(style.word("Z", (z0 if level else z1) / unit)))
     number = text[: len(text) - len(without_number(text))]
     edits = [Edit(line, text=number + up, after=numbered(style, case.draft, line, tuple(after), behind=True))]
     if behind and not down:  # the lift that follows starts where the tool stands already

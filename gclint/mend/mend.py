@@ -29,11 +29,11 @@ if TYPE_CHECKING:
 
 MOST_ROUNDS = 12
 MOST_LINES_TRIED = 2_000_000  # lines of all tries together
-FEW_TRIES, MOST_TRIES = 6, 60
+FEW_TRIES, MOST_TRIES = 6, 30
 MOST_REPAIRS = 2  # of one try
 MOST_PLACES = 2000  # offers of one round
 
-Told = Callable[[str], None]
+OnProgress = Callable[[str], None]
 
 
 @dataclass(frozen=True)
@@ -67,7 +67,7 @@ class _Work:
     options: Options
     name: str
     path: str | None
-    told: Told
+    progress: OnProgress
     surface: Difference
     taken: list[Proposal] = field(default_factory=list)
     claims: list[tuple[str, frozenset[int]]] = field(default_factory=list)
@@ -88,19 +88,19 @@ class _Work:
 
 def mend(
     data: bytes, name: str, options: Options, path: str | None = None, only: Sequence[str] = (),
-    extra: Sequence[str] = (), told: Told = lambda step: None,
+    extra: Sequence[str] = (), progress: OnProgress = lambda step: None,
 ) -> Mended:  # fmt: skip
     """Mend one program. `only`: rules whose findings are mended (empty: all); `extra`: menders that work only when
     asked for ("tabs", "clip").
 
     Raises Problem on bad declarations, on rules that do not exist, and Unreadable on a program that cannot be read.
     """
-    first = run(data, name, options, path, told)
+    first = run(data, name, options, path, progress)
     if first.failed or first.tables is None:
         raise Problem("gclint itself failed on this program, so nothing in it can be mended", name)
     _known(only, first.titles)
     original = Case(draft_of(data), first, tuple(only))
-    work = _Work(original, original, options, name, path, told, compare_surfaces_none())
+    work = _Work(original, original, options, name, path, progress, compare_surfaces_none())
     words, paths = menders(WORDS), menders((*PATHS, *extra))
     for _ in range(MOST_ROUNDS):
         if _round(work, words, only):
@@ -259,7 +259,8 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
             work.case, work.claims, work.surface = copy, claims, proved.surface
             work.taken += batch
             return ()
-        better = _repaired(copy, proved.failures, frozenset().union(*(lines for _, lines in claims)))
+        own = None if all(offer.words for offer in batch) else frozenset().union(*(lines for _, lines in claims))
+        better = _repaired(copy, proved.failures, own)
         if better is None or work.tries >= work.most_tries:
             break
         work.tries += 1
@@ -267,16 +268,17 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
     return proved.failures
 
 
-def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int]) -> Draft | None:
+def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int] | None) -> Draft | None:
     """The copy with the words that new findings ask for, on lines which it has written itself or whose findings it
-    answers (`own`, of the original); None: that is not all."""
+    answers (`own`, of the original; None: any, where words alone are changed); None: that is not all."""
     edits: dict[int, tuple[int, Edit]] = {}
     for failure in failures:
         finding = failure.finding
         if failure.part != "new" or finding is None or not finding.change.set:
             return None
         lines = [word.line for word in finding.change.set]
-        if not all(copy.draft.changed[line - 1] or int(copy.draft.anchor[line - 1]) in own for line in lines):
+        mine = own is None or all(copy.draft.changed[n - 1] or int(copy.draft.anchor[n - 1]) in own for n in lines)
+        if not mine:
             return None
         for edit in put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set]):
             if edits.setdefault(edit.line, (int(copy.draft.by[edit.line - 1]), edit))[1] != edit:

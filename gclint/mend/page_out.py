@@ -13,11 +13,11 @@ from gclint import __version__
 from gclint.columns import Longs
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.mend.case import Case
-from gclint.mend.compare import Comparison
+from gclint.mend.compare import Comparison, lines_that_differ
 from gclint.mend.mend import Mended
 from gclint.mend.result import Compared, Document, Made, Proof
 from gclint.mend.surface import Difference, unlike
-from gclint.mend.text_out import pairs
+from gclint.mend.text_out import differs, pairs
 from gclint.motion.along import points_at
 from gclint.report.text.cautions import cautions
 from gclint.tables.finding import Range
@@ -41,16 +41,20 @@ class Figure(Struct, frozen=True):
     rects: tuple[tuple[float, float, float, float, str], ...]
     lines: tuple[tuple[str, str, float, bool], ...]
     cells: tuple[tuple[float, float, float, str], ...] = ()
-    marks: tuple[tuple[float, float, int], ...] = ()
+    marks: tuple[tuple[float, float, str], ...] = ()
 
 
 def mend_page(mended: Mended, document: Document) -> str:
     """Self-contained HTML without script."""
     left = len([each for each in document.proof.left if each.grade != "consider"])
     if document.to is None:
-        verdict = "No copy was written: nothing of what is found could be mended with proof, or nothing is found."
+        found = bool(document.proof.left)
+        verdict = "No copy was written: " + (
+            "nothing of what is found could be mended with proof." if found else "nothing is found, so none is needed."
+        )
     elif left:
-        verdict = f"The copy cuts the same part; {count(left, 'finding')} to halt or change for are left."
+        are = "is" if left == 1 else "are"
+        verdict = f"The copy cuts the same part; {count(left, 'finding')} to halt or change for {are} left."
     else:
         verdict = "The copy cuts the same part, and nothing to halt or change for is left."
     facts = [("from", f"{document.from_.path}, read as {document.from_.fingerprint}")]
@@ -67,6 +71,7 @@ def mend_page(mended: Mended, document: Document) -> str:
 def compare_page(comparison: Comparison) -> str:
     """Self-contained HTML without script."""
     document: Compared = comparison.document
+    change = lines_that_differ(comparison)
     same = "the same surface" if comparison.surface.same else "another surface"
     new = [each for each in document.proof.new if each.grade != "consider"]
     verdict = f"The new version leaves {same}; " + (
@@ -77,7 +82,7 @@ def compare_page(comparison: Comparison) -> str:
         ("new", f"{document.new.path}, read as {document.new.fingerprint}"),
     ]
     return _page("Two versions of a program", document.new.path, verdict, facts, comparison.old, comparison.new,
-                 comparison.surface, document.proof, (), [], "")  # fmt: skip
+                 comparison.surface, document.proof, (change,) if change is not None else (), [], "")  # fmt: skip
 
 
 def _page(kicker: str, title: str, verdict: str, facts: Sequence[tuple[str, str]], old: Case, new: Case,
@@ -96,7 +101,8 @@ def _page(kicker: str, title: str, verdict: str, facts: Sequence[tuple[str, str]
                       "more": count(len(rows) - MOST_ROWS, "line") if len(rows) > MOST_ROWS else ""})  # fmt: skip
     return environment.get_template("page.html.j2").render(
         version=__version__, kicker=kicker, title=title, verdict=verdict, facts=facts, note=note,
-        figures=_figures(old, new, surface, changes), changes=shown, proof=_proof(proof, surface),
+        figures=_figures(old, new, surface, changes), changes=shown,
+        changes_title="What was changed, and why" if note else "Lines that differ", proof=_proof(proof, surface),
         margin_names=[name for name, _ in MARGINS] + ["depth, mm", "width, mm"], margins=_margins(old, new),
         not_mended=not_mended, cautions=cautions(new.run.material_cautions),
     )  # fmt: skip
@@ -110,7 +116,7 @@ def _proof(proof: Proof, surface: Difference) -> list[tuple[str, str]]:
         said = (f"the same: floors within {own.z_tolerance_mm:g} mm, walls within a cell of {own.cell_mm:g} mm; "
                 f"the largest difference is {own.largest_difference_mm:.4f} mm")  # fmt: skip
     else:
-        said = f"differs by up to {min(own.largest_difference_mm, 1e4):.3f} mm, marked on the map"
+        said = differs(own.largest_difference_mm) + ", marked on the map"
     time = [f"{each:.0f} s" if each is not None else "not known" for each in proof.time_s]
     rows = [("surface", said), ("time", f"{time[0]} before, {time[1]} after")]
     for label, places in (("gone", proof.gone), ("new", proof.new), ("left", proof.left)):
@@ -127,7 +133,7 @@ def _margins(old: Case, new: Case) -> list[list[str]]:
             if each is None:
                 continue
             cells = [_range(getattr(each, key)) for _, key in MARGINS]
-            cells += [f"{value:.3g}" if value is not None else "-" for value in (each.ap_max_mm, each.ae_max_mm)]
+            cells += [_number(value) if value is not None else "-" for value in (each.ap_max_mm, each.ae_max_mm)]
             rows.append(
                 [
                     f"{row.tool if row.tool is not None else ''} {row.name}".strip() if name == "before" else "",
@@ -141,8 +147,14 @@ def _margins(old: Case, new: Case) -> list[list[str]]:
 def _range(value: Range | None) -> str:
     if value is None:
         return "-"
-    low, high = value
-    return f"{low:.3g}" if f"{low:.3g}" == f"{high:.3g}" else f"{low:.3g} to {high:.3g}"
+    low, high = (_number(each) for each in value)
+    return low if low == high else f"{low} to {high}"
+
+
+def _number(value: float) -> str:
+    """Three figures, never in powers of ten: 0.0537, 1150, 10700."""
+    rounded = float(f"{value:.3g}")
+    return f"{rounded:.0f}" if abs(rounded) >= 100 else f"{rounded:.6f}".rstrip("0").rstrip(".")
 
 
 def _figures(old: Case, new: Case, surface: Difference, changes: Sequence[Made]) -> list[Figure]:
@@ -194,19 +206,21 @@ def _polylines(m: Motion, rows: Longs, axes: tuple[int, int]) -> list[Any]:
     return [np.array(line) for line in lines]
 
 
-def _marks(new: Case, changes: Sequence[Made], axes: tuple[int, int]) -> tuple[tuple[float, float, int], ...]:
-    marks: list[tuple[float, float, int]] = []
+def _marks(new: Case, changes: Sequence[Made], axes: tuple[int, int]) -> tuple[tuple[float, float, str], ...]:
+    """Numbers of the changes at their places; of several at one place the first, with a plus."""
+    marks: dict[tuple[float, float], str] = {}
     m = new.motion
     ends = (m.x1, m.y1, m.z1)
     for number, change in enumerate(changes[:MOST_MARKS], 1):
         rows = [row for line in change.new_lines[:3] for row in new.rows_of.get(line, [])[:1]]
         if rows and np.isfinite(ends[axes[0]][rows[0]] + ends[axes[1]][rows[0]]):
-            marks.append((float(ends[axes[0]][rows[0]]), float(ends[axes[1]][rows[0]]), number))
-    return tuple(marks)
+            place = round(float(ends[axes[0]][rows[0]]), 1), round(float(ends[axes[1]][rows[0]]), 1)
+            marks[place] = marks[place].rstrip("+") + "+" if place in marks else str(number)
+    return tuple((x, y, said) for (x, y), said in marks.items())
 
 
 def _figure(title: str, lines: list[tuple[Any, str, float, bool]], rects: list[Any], surface: Difference | None,
-            marks: tuple[tuple[float, float, int], ...]) -> Figure | None:  # fmt: skip
+            marks: tuple[tuple[float, float, str], ...]) -> Figure | None:  # fmt: skip
     points = [line[0] for line in lines] + [np.array([(r[0][0], r[1][0]), (r[0][1], r[1][1])]) for r in rects]
     if not points:
         return None
@@ -239,7 +253,7 @@ def _figure(title: str, lines: list[tuple[Any, str, float, bool]], rects: list[A
                 size = round(surface.cell * max(1.0, step**0.5), 4)
                 cells.append((x, y, size, "--higher" if tile.difference[j, i] > 0 else "--deeper"))
         title += (" No cell of the surface differs." if surface.same else
-                  " Blue: the new program leaves more; red: it takes more." if not surface.why_not else "")  # fmt: skip
+                  " Green: more is left; violet: more is taken." if not surface.why_not else "")  # fmt: skip
     view = f"{-pad:.4f} {-pad:.4f} {wide + 2 * pad:.4f} {tall + 2 * pad:.4f}"
     return Figure(title, view, round(pen, 5), tuple(boxes), tuple(drawn), tuple(cells),
                   tuple((*at(x, y), n) for x, y, n in marks))  # fmt: skip

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Longs
@@ -94,19 +95,20 @@ def back(path: Sequence[Step]) -> Path:
     return tuple(step.back() for step in reversed(path))
 
 
-def first_part(path: Sequence[Step], length: float) -> Path:
-    """The path up to a length, mm."""
+def first_part(path: Sequence[Step], length: float, floors: Sequence[float] = ()) -> tuple[Path, tuple[float, ...]]:
+    """The path up to a length, mm, and the heights at the ends of its steps, where they are given."""
     made: list[Step] = []
-    for step in path:
+    heights = list(floors[:1])
+    for n, step in enumerate(path):
         own = step.length
-        if own <= 0:
-            continue
-        if length <= own + 1e-9:
-            made.append(step.until(length / own))
-            return tuple(made)
-        made.append(step)
+        share = min(1.0, length / own) if length <= own + 1e-9 else 1.0
+        made.append(step.until(share))
+        if floors:
+            heights.append(floors[n] + (floors[n + 1] - floors[n]) * share)
         length -= own
-    return tuple(made)
+        if length <= 1e-9:
+            break
+    return tuple(made), tuple(heights)
 
 
 def closed(path: Sequence[Step], within: float = 1e-3) -> bool:
@@ -114,23 +116,38 @@ def closed(path: Sequence[Step], within: float = 1e-3) -> bool:
 
 
 class Leg(Struct, frozen=True):
-    """One way along a path, from one height to another, mm."""
+    """One way along a path, from one height to another, mm; never below `floors` [steps + 1], the heights at the ends
+    of its steps (empty: no bound)."""
 
     path: Path
     z0: float
     z1: float
+    floors: tuple[float, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Pen:
-    """Writes steps as blocks in a program's style. `unit`: mm in its unit of length."""
+    """Writes steps as blocks in a program's style. `unit`: mm in its unit of length.
+
+    `at`: where the tool stands as written, for a program that counts in increments (G91); None: absolute words.
+    """
 
     case: Case
     unit: float
     arcs: bool  # arcs may be written as arcs, with Z too
+    at: list[float] | None = None
 
     def number(self, letter: str, value: float) -> str:
         return self.case.style.word(letter, value / self.unit)
+
+    def axis(self, letter: str, value: float) -> str:
+        """The word that takes an axis to a place, mm; in increments from where the tool stands."""
+        if self.at is None:
+            return self.number(letter, value)
+        n = "XYZ".index(letter)
+        way = self.rounded(value - self.at[n])
+        self.at[n] += way
+        return self.number(letter, way)
 
     def rounded(self, value: float) -> float:
         return self.case.style.rounded(value / self.unit) * self.unit
@@ -138,15 +155,21 @@ class Pen:
     def legs(self, legs: Sequence[Leg], feed: float | None, mode: int) -> tuple[list[bytes], int]:
         """(blocks, motion code in force behind them); `mode` is the code before them. feed: in F's own unit."""
         made: list[bytes] = []
+        before = legs[0].z0 if legs else 0.0
         for leg in legs:
             total = length_of(leg.path)
             done = 0.0
             for n, step in enumerate(leg.path):
-                for part in [step] if self.arcs or not step.sweep else step.chords():
+                parts = [step] if self.arcs or not step.sweep else step.chords()
+                for k, part in enumerate(parts, 1):
                     done += part.length
-                    last = n == len(leg.path) - 1 and done >= total * (1 - 1e-9)
+                    last = n == len(leg.path) - 1 and k == len(parts)
                     z = leg.z1 if last else leg.z0 + (leg.z1 - leg.z0) * done / total
-                    words, mode = self._words(part, z, leg.z0 == leg.z1, mode)
+                    if leg.floors:
+                        low, high = leg.floors[n], leg.floors[n + 1]
+                        z = max(z, low + (high - low) * k / len(parts))
+                    words, mode = self._words(part, z, self.number("Z", z) == self.number("Z", before), mode)
+                    before = z
                     if feed is not None:
                         words.append(self.case.style.word("F", feed))
                         feed = None
@@ -158,25 +181,35 @@ class Pen:
         code = 1 if not step.sweep else 3 if step.sweep > 0 else 2
         words = [style.code("G", code)] if code != mode else []
         x0, y0, x1, y1 = (self.number("X", v)[1:] for v in (step.x0, step.y0, step.x1, step.y1))
+        start_x, start_y = (self.rounded(step.x0), self.rounded(step.y0)) if self.at is None else self.at[:2]
         if x0 != x1 or step.sweep:
-            words.append(self.number("X", step.x1))
+            words.append(self.axis("X", step.x1))
         if y0 != y1 or step.sweep:
-            words.append(self.number("Y", step.y1))
+            words.append(self.axis("Y", step.y1))
         if not level:
-            words.append(self.number("Z", z))
+            words.append(self.axis("Z", z))
         if step.sweep:
-            words.append(self.number("I", step.cx - self.rounded(step.x0)))
-            words.append(self.number("J", step.cy - self.rounded(step.y0)))
+            words.append(self.number("I", step.cx - start_x))
+            words.append(self.number("J", step.cy - start_y))
         if not words or words == [style.code("G", code)]:
-            words.append(self.number("X", step.x1))
+            words.append(self.axis("X", step.x1))
         return words, code
 
 
-def arcs_allowed(case: Case, rows: Sequence[int] | Longs) -> bool:
-    """Whether arcs with Z may be written: those of these moves are by I and J from the start, and either the declared
-    controller or the program itself shows that arcs with Z are understood."""
+def arcs_allowed(case: Case, rows: Sequence[int] | Longs, line: int = 0, any_arcs: bool = False) -> bool:
+    """Whether arcs with Z may be written at a line: those of these moves are by I and J from the start, the plane in
+    force is X and Y, and either the declared controller or the program itself shows that arcs with Z are understood.
+
+    `any_arcs`: where these moves hold no arc, it is told from all of the program.
+    """
     m = case.motion
-    arcs = [int(row) for row in rows if int(m.kind[row]) in (ARC_CW, ARC_CCW)]
+    arcs = [int(row) for row in rows if int(m.kind[row]) in (ARC_CW, ARC_CCW) and int(m.plane[row]) == 17]
+    if line and case.modes.code_at("plane", line, 170) != 170:
+        return False
+    if not arcs and any_arcs:
+        arcs = np.flatnonzero(np.isin(m.kind, (ARC_CW, ARC_CCW)) & (m.plane == 17))[:50].tolist()
+        if not arcs and case.setup.controller.name == "any":
+            return False
     if not arcs:
         return True
     for row in arcs:

@@ -23,6 +23,7 @@ from gclint.mend.lenient import meant
 from gclint.mend.modes import G_GROUPS, M_GROUPS
 from gclint.mend.style import N_WORD, STAR, with_checksum
 from gclint.mend.surface import Z_TOLERANCE, Difference, compare_surfaces
+from gclint.motion.along import points_at
 from gclint.tables.finding import Finding
 from gclint.tables.motion import LIFT_UNKNOWN, RAPID, Motion
 
@@ -32,7 +33,9 @@ NEAR = 1e-6  # mm; positions of untouched moves
 FURTHER = 0.01  # mm; reach
 WORSE = 1.02  # of the figure; within it a finding is as it was
 SIDE = 0.95  # of the diameter; narrower cuts have a wall that stays on one side
+NARROW = 0.6  # of the diameter; the same for one square of the plan, where corners and ends of slots lie too
 MOST_CONVENTIONAL = 0.02  # of the volume taken off beside walls, that may be cut the other way more than before
+MOST_CONVENTIONAL_HERE, WALL = 0.1, 10.0  # the same within one square of the plan, and its side, mm
 
 
 class Failure(Struct, frozen=True):
@@ -188,6 +191,8 @@ def _state(original: Case, copy: Case, words: bool, starts: bool, floor: float, 
         if name == "flags":
             was, now = was & ~np.uint16(LIFT_UNKNOWN), now & ~np.uint16(LIFT_UNKNOWN)
         odd = was != now
+        if name == "offset":  # G54 said where no offset was: the one that was in force all along
+            odd &= ~((was == 0) & (now == 540))
         if name == "spindle" and starts:
             odd &= ~(np.isin(was, (0, 2)) & (now == 1))
         if odd.any():
@@ -356,39 +361,63 @@ def _bounds(m: Motion) -> list[tuple[Floats, Floats]]:
 
 
 def _direction(original: Case, copy: Case) -> list[Failure]:
-    """No finished wall is cut in the other direction: of what is taken off beside walls, as much by climb milling."""
-    shares = []
-    for case in (original, copy):
-        pieces, m = case.tables.engagement.pieces, case.motion
-        radius = np.zeros(len(m))
-        for number, tool in case.setup.tools.items():
-            radius[m.tool == number] = tool.diameter / 2
-        side = (m.kind[pieces.move] != RAPID) & (pieces.ae < SIDE * 2 * radius[pieces.move]) & (pieces.ae > 0)
-        volume = pieces.removed.astype(np.float64)
-        shares.append((float((volume * (1 - pieces.climb))[side].sum()), float((volume * pieces.climb)[side].sum()),
-                       float(volume[side].sum())))  # fmt: skip
-    (against, along, whole), (against_new, along_new, _) = shares
-    room = MOST_CONVENTIONAL * max(whole, 1.0) + 1.0
-    if min(against, along) < room and whole > 0 and _turned(against, along, against_new, along_new, room):
-        return [Failure("reach", "a wall would be cut in the other direction", _turning(copy, against <= along))]
-    return []
+    """No finished wall is cut in the other direction: of what is taken off beside walls, as much by climb milling; of
+    all walls together, and of those of each square of WALL mm."""
+    was, now = _sides(original), _sides(copy)
+    squares, of = np.unique(np.concatenate((was.square, now.square)), axis=0, return_inverse=True)
+    of = of.ravel()
+    if not len(squares):
+        return []
+    sums = []
+    for sides, own in ((was, of[: len(was.square)]), (now, of[len(was.square) :])):
+        for volume in (sides.volume * (1 - sides.climb), sides.volume * sides.climb):
+            each = np.bincount(own, np.where(sides.narrow, volume, 0.0), minlength=len(squares))
+            sums.append(np.concatenate(([volume.sum()], each)))  # all of them first
+    against, along, against_new, along_new = sums
+    whole = against + along
+    shares = np.full(len(whole), MOST_CONVENTIONAL_HERE)
+    shares[0] = MOST_CONVENTIONAL
+    room = shares * np.maximum(whole, 1.0) + 1.0
+    less_against = against <= along
+    turned = np.where(less_against, against_new > against + room, along_new > along + room)
+    turned &= (np.minimum(against, along) < room) & (whole > 0)
+    if not turned.any():
+        return []
+    # the new pieces there that cut the way that the original hardly does
+    own = of[len(was.square) :] + 1
+    odd = np.where(less_against[own], now.climb < 0.5, now.climb > 0.5) & (turned[own] | turned[0])
+    odd &= copy.draft.changed[now.line - 1]
+    lines = tuple(sorted(set(copy.draft.anchor[now.line[odd] - 1].tolist())))
+    return [Failure("reach", "a wall would be cut in the other direction", lines)]
 
 
-def _turning(copy: Case, climb_was_usual: bool) -> tuple[int, ...]:
-    """Lines of the original beside the changed ones that cut walls the unusual way."""
-    pieces, m = copy.tables.engagement.pieces, copy.motion
-    odd = (pieces.climb < 0.5) if climb_was_usual else (pieces.climb > 0.5)
-    odd &= (pieces.ae > 0) & copy.draft.changed[m.line[pieces.move] - 1] & (m.kind[pieces.move] != RAPID)
+@dataclass(frozen=True, slots=True)
+class _Sides:
+    """Pieces that cut beside walls: line, square of the plan, mm3 taken off, share by climb milling."""
+
+    line: Longs
+    square: Longs  # [n, 2]
+    volume: Floats
+    climb: Floats
+    narrow: Bools  # whether the wall stands clearly on one side
+
+
+def _sides(case: Case) -> _Sides:
+    pieces, m = case.tables.engagement.pieces, case.motion
     radius = np.zeros(len(m))
-    for number, tool in copy.setup.tools.items():
+    for number, tool in case.setup.tools.items():
         radius[m.tool == number] = tool.diameter / 2
-    odd &= pieces.ae < SIDE * 2 * radius[pieces.move]
-    return tuple(sorted({int(copy.draft.anchor[line - 1]) for line in m.line[pieces.move[odd]].tolist()}))
-
-
-def _turned(against: float, along: float, against_new: float, along_new: float, room: float) -> bool:
-    """Whether the direction that the original hardly uses is used more."""
-    return against_new > against + room if against <= along else along_new > along + room
+    move = pieces.move
+    with np.errstate(invalid="ignore"):
+        beside = (m.kind[move] != RAPID) & (pieces.ae < SIDE * 2 * radius[move]) & (pieces.ae > 0)
+    rows = np.flatnonzero(beside & np.isfinite(m.x1[move] + m.y1[move]))
+    mine = move[rows]
+    middle = (pieces.start[rows] + pieces.end[rows]) / 2
+    x, y, _ = points_at(m, mine, middle) if len(rows) else (np.zeros(0),) * 3
+    narrow = (pieces.ae[rows] < NARROW * 2 * radius[mine]) & (np.abs(pieces.climb[rows] - 0.5) > 0.4)
+    square = np.stack((np.floor(x / WALL), np.floor(y / WALL)), axis=1).astype(np.int64)
+    volume, climb = pieces.removed[rows].astype(np.float64), pieces.climb[rows].astype(np.float64)
+    return _Sides(m.line[mine].astype(np.int64), square, volume, climb, narrow)
 
 
 # 4
@@ -410,7 +439,8 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
             failures.append(Failure("new", f"{finding.rule} would be {why}", own, finding))
     failures += _faults(original, copy)
     missing = {n.rule for n in original.run.checked.not_judged}
-    blind = sorted({n.rule for n in copy.run.checked.not_judged} - missing)
+    # where a declaration is lacking, the shop has not told it of the original either
+    blind = sorted({n.rule for n in copy.run.checked.not_judged if "toml" not in n.needs} - missing)
     if blind:
         failures.append(Failure("new", f"{blind[0]} could no longer be judged"))
     return failures
@@ -418,16 +448,20 @@ def _findings(original: Case, copy: Case, claims: Sequence[tuple[str, frozenset[
 
 def _faults(original: Case, copy: Case) -> list[Failure]:
     """A copy writes nothing that cannot be read, or that its controller refuses or passes over."""
-    counts = []
+    counts, places = [], []
     for case in (original, copy):
         kinds = np.concatenate((case.program.faults.kind, case.motion.faults.kind)).astype(np.int64)
+        lines = np.concatenate((case.program.faults.line, case.motion.faults.line)).astype(np.int64)
         counts.append(np.bincount(kinds, minlength=len(KINDS)))
+        places.append((kinds, lines))
     more = np.flatnonzero(counts[1] > counts[0])
-    return (
-        [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}")]
-        if len(more)
-        else []
-    )
+    if not len(more):
+        return []
+    kinds, lines = places[1]
+    own = lines[(kinds == more[0]) & (lines >= 1) & (lines <= copy.draft.lines)]
+    new = own[copy.draft.changed[own - 1]]
+    at = tuple(sorted(set(copy.draft.anchor[new - 1].tolist())))
+    return [Failure("new", f"there would be more of what a controller stumbles over: {KINDS[more[0]]}", at)]
 
 
 def anchors(case: Case, finding: Finding) -> frozenset[int]:

@@ -13,7 +13,7 @@ from gclint.tables.mendable import MENDERS
 
 # words first: what later menders write takes its feeds from them
 WORDS = ("comments", "modes_missing", "dwell_unit", "dial", "of_advice")
-PATHS = ("contours", "arcs", "stops", "spindle", "lift", "home", "laps", "entries", "fine_moves")
+PATHS = ("contours", "arcs", "stops", "spindle", "lift", "home", "laps", "pecks", "entries", "fine_moves")
 
 
 class Mender(NamedTuple):

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Any
 
 import msgspec
 
+from gclint.json_schema import schema_of, text_of
 from gclint.mend.result import Compared, Document
 
 FILES: dict[str, tuple[type[msgspec.Struct], str]] = {
@@ -19,9 +19,7 @@ FILES: dict[str, tuple[type[msgspec.Struct], str]] = {
 def schema_text(name: str) -> str:
     """The schema (draft 2020-12) of one of FILES."""
     kind, title = FILES[name]
-    made: dict[str, Any] = msgspec.json.schema(kind)
-    whole = {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": title, **made}
-    return json.dumps(whole, indent=2) + "\n"
+    return text_of(schema_of(kind, title))
 
 
 def to_json(document: Document | Compared) -> str:

@@ -7,20 +7,21 @@ import sys
 from gclint import __version__
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.mend.case import Case
-from gclint.mend.compare import Comparison
+from gclint.mend.compare import Comparison, lines_that_differ
 from gclint.mend.mend import Mended
 from gclint.mend.result import Made, Place, Proof
 from gclint.report.text.cautions import NOT_A_PROMISE
-from gclint.report.text.paper import Paper, paper_for
+from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 from gclint.tables.program import decode
 
 MOST_LINES = 12  # of one change, shown
 MOST_NAMED = 8
+UNCUT = 1e4  # mm
 
 
-def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -> str:
+def mend_text(mended: Mended, written: str | None, paper: TextSheet | None = None) -> str:
     """`written`: the file of the copy; None where there is none."""
-    paper = paper or paper_for(sys.stdout)
+    paper = paper or text_sheet_for(sys.stdout)
     document = mended.document
     paper.ends("MENDED COPY" if written else "NO COPY WRITTEN", f"gclint {__version__}")
     paper.field("from", f"{document.from_.path}  {document.from_.fingerprint[:19]}...")
@@ -36,13 +37,14 @@ def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -
         paper.text_block(change.because, indent=2)
         _side_by_side(paper, mended.original, mended.copy, change)
     paper.blank()
-    proof_text(paper, document.proof)
-    if document.not_mended:
+    if written:
+        proof_text(paper, document.proof)
         paper.blank()
+    if document.not_mended:
         paper.heading("Not mended")
         for left in document.not_mended:
             paper.field("", f"{left.rule}, {_lines(left.lines)}: {left.because}")
-    paper.blank()
+        paper.blank()
     if written:
         paper.text_block("A person must look at the copy before it runs. " + NOT_A_PROMISE)
     else:
@@ -50,12 +52,17 @@ def mend_text(mended: Mended, written: str | None, paper: Paper | None = None) -
     return paper.text
 
 
-def compare_text(comparison: Comparison, paper: Paper | None = None) -> str:
-    paper = paper or paper_for(sys.stdout)
+def compare_text(comparison: Comparison, paper: TextSheet | None = None) -> str:
+    paper = paper or text_sheet_for(sys.stdout)
     document = comparison.document
     paper.ends("TWO VERSIONS OF A PROGRAM", f"gclint {__version__}")
     paper.field("old", f"{document.old.path}  {document.old.fingerprint[:19]}...")
     paper.field("new", f"{document.new.path}  {document.new.fingerprint[:19]}...")
+    change = lines_that_differ(comparison)
+    if change is not None:
+        paper.blank()
+        paper.heading("Lines that differ")
+        _side_by_side(paper, comparison.old, comparison.new, change)
     paper.blank()
     proof_text(paper, document.proof, comparison.surface.why_not)
     paper.blank()
@@ -63,7 +70,7 @@ def compare_text(comparison: Comparison, paper: Paper | None = None) -> str:
     return paper.text
 
 
-def proof_text(paper: Paper, proof: Proof, why_not: str = "") -> None:
+def proof_text(paper: TextSheet, proof: Proof, why_not: str = "") -> None:
     surface = proof.surface
     paper.heading("What was proved")
     if surface.largest_difference_mm is None:
@@ -72,7 +79,7 @@ def proof_text(paper: Paper, proof: Proof, why_not: str = "") -> None:
         said = (f"the same: no place of the floor differs by more than {max(surface.largest_difference_mm, 0):.3f} mm, "
                 f"no wall by more than a cell of {surface.cell_mm:.2f} mm")  # fmt: skip
     else:
-        said = f"differs by up to {surface.largest_difference_mm:.3f} mm"
+        said = differs(surface.largest_difference_mm)
     paper.field("surface", said)
     before, after = (_time(each) for each in proof.time_s)
     paper.field("time", f"{before} before, {after} after")
@@ -80,6 +87,11 @@ def proof_text(paper: Paper, proof: Proof, why_not: str = "") -> None:
     paper.field("new", _places(proof.new))
     paper.field("left", _places(proof.left))
     paper.field("untouched", f"{count(proof.untouched_lines, 'line')}, byte for byte")
+
+
+def differs(by: float) -> str:
+    """How far two surfaces lie apart, mm; where only one of two programs cuts there is no such number."""
+    return f"differs by up to {by:.3f} mm" if by < UNCUT else "differs: in places only one of the two cuts"
 
 
 def _places(places: tuple[Place, ...]) -> str:
@@ -114,7 +126,7 @@ def pairs(original: Case, copy: Case, change: Made) -> list[tuple[str, str, str,
     return rows
 
 
-def _side_by_side(paper: Paper, original: Case, copy: Case, change: Made) -> None:
+def _side_by_side(paper: TextSheet, original: Case, copy: Case, change: Made) -> None:
     rows = pairs(original, copy, change)
     shown = rows[:MOST_LINES]
     if shown:

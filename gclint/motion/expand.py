@@ -13,8 +13,8 @@ import numpy as np
 
 from gclint.columns import Column
 from gclint.faults import CODE, FaultRows
-from gclint.motion.beside import find
-from gclint.motion.plan import MOST_STRUCTURE, Padded, Plan, main_of, padded, plan, text_of
+from gclint.motion.flow import MOST_STRUCTURE, Padded, Plan, main_of, padded, plan, text_of
+from gclint.motion.subprogram_files import find
 from gclint.problem import Problem
 from gclint.program.code import FUNCTIONS, OP, OPERATORS, Code, Unreadable, bare, form_of, parse_alike
 from gclint.tables.motion import Beside, Followed

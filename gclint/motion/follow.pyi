@@ -1,6 +1,6 @@
 from typing import Any
 
-from gclint.motion.modal import Interpreter
+from gclint.motion.interpreter import Interpreter
 
 class Follower:
     blocks: int

@@ -9,7 +9,7 @@ import numpy as np
 from gclint.columns import distinct, lean
 from gclint.faults import CODE, FaultRows, Faults
 from gclint.knowledge.numbers import usual_limits
-from gclint.motion.obey import obey
+from gclint.motion.controller_filter import filter_program
 from gclint.problem import NotBuilt
 from gclint.tables.motion import Motion
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED, EXPRESSION, FLOW, Program
@@ -46,9 +46,9 @@ def interpret(
     subprograms that the program does not hold are looked for in `folder` (None: nowhere).
     """
     try:
-        from gclint.motion.modal import Interpreter
+        from gclint.motion.interpreter import Interpreter
     except ImportError as error:
-        raise NotBuilt("gclint.motion.modal") from error
+        raise NotBuilt("gclint.motion.interpreter") from error
 
     flows = needs_following(program)
     if flows:
@@ -56,7 +56,7 @@ def interpret(
 
     faults = FaultsOnce() if flows else FaultRows()
     written = program
-    program, taken = obey(program, controller, faults)
+    program, taken = filter_program(program, controller, faults)
     by_t = selects_without_change(program)
     start_codes = [round(float(code[1:]) * 10) for code in controller.start_state if code[:1] == "G"]
     run = Interpreter(program, controller, start_codes, by_t, faults)
@@ -66,7 +66,7 @@ def interpret(
     if needs_following(program):
         followed, beside, more = follow(
             program, run, faults, limits or usual_limits(), folder,
-            lambda other, told, inch: obey(other, controller, told, inch), program is not written,
+            lambda other, told, inch: filter_program(other, controller, told, inch), program is not written,
         )  # fmt: skip
         assumed += more
     else:

@@ -122,7 +122,7 @@ def second_reader() -> Any:
     return pygcode
 
 
-def read_again(program: Program, motion: Motion, told: Callable[[str], None] = lambda step: None) -> Compared:
+def read_again(program: Program, motion: Motion, progress: Callable[[str], None] = lambda step: None) -> Compared:
     """Compare gclint's tables with pygcode's reading, at most of the first 200,000 blocks.
 
     `motion` is what the program says by itself (the card "any"): pygcode knows no controllers.
@@ -130,7 +130,7 @@ def read_again(program: Program, motion: Motion, told: Callable[[str], None] = l
     pygcode = second_reader()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
-        return Comparison(program, motion, pygcode).run(told)
+        return Comparison(program, motion, pygcode).run(progress)
 
 
 class Comparison:
@@ -159,12 +159,12 @@ class Comparison:
         self.unsure = {"tool"}  # modes that pygcode cannot know at present
         self.last: dict[str, tuple[str, str]] = {}
 
-    def run(self, told: Callable[[str], None]) -> Compared:
+    def run(self, progress: Callable[[str], None]) -> Compared:
         blocks = len(self.program.block_line)
         self.out.left_out = max(0, blocks - MOST_BLOCKS)
         for b in range(min(blocks, MOST_BLOCKS)):
             if b % 5_000 == 0 and b:
-                told(f"reading again, block {b:,} of {min(blocks, MOST_BLOCKS):,}")
+                progress(f"reading again, block {b:,} of {min(blocks, MOST_BLOCKS):,}")
             self.block(b)
         return self.out
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Any, TypeVar
 
+from gclint.language.dimensions import UNITS
 from gclint.language.expression import (
     NUMBER,
     TEXT,
@@ -20,7 +21,6 @@ from gclint.language.expression import (
     quantity,
     template,
 )
-from gclint.language.units import UNITS
 from gclint.packs.advice_names import ADVICE_ON
 from gclint.packs.pack import (
     CORE,

@@ -56,6 +56,13 @@ def check_together(packs: tuple[Pack, ...]) -> None:
             for place, name in enumerate(rule.text.instead_of):
                 if name not in owner:
                     raise _in_file(pack, ("rule", number, "instead_of", place), _no_rule(name, owner))
+            for place, name in enumerate(rule.text.cause_of):
+                if name not in owner and name not in {each.name for each in packs}:
+                    raise _in_file(pack, ("rule", number, "cause_of", place), _no_rule(name, owner))
+            for begin, names in rule.text.cause_of_found.items():
+                for place, name in enumerate(names):
+                    if name not in owner and name not in {each.name for each in packs}:
+                        raise _in_file(pack, ("rule", number, "cause_of_found", begin, place), _no_rule(name, owner))
         _check_house(pack, owner, looks_at)
     _once_each(packs)
 

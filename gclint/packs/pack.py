@@ -30,6 +30,10 @@ CAUSES = {
     "once": "the program as a whole, on the line of the worst row; one finding",
 }
 Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort", "once"]
+# Where findings of `cause_of` follow from a finding: in the whole program, behind its line, of its tool, or at its
+# lines and at those that its words govern. The farthest reaching root counts.
+Reach = Literal["program", "behind", "tool", "places"]
+REACHES = ("program", "behind", "tool", "places")
 # How a place is drawn: Z along the way, the bite from above, a cut across the way, the job from above, what was found
 # beside its limits, lines of the program.
 View = Literal["side", "bite", "section", "plan", "measure", "listing"]
@@ -55,6 +59,13 @@ class Limit(Part, frozen=True):
     value: Annotated[str | float, _says('the number with its unit in quotes ("3 mm", "20 %"), or a plain number')]
     standing: Annotated[Standing, _says("how well it is known")]
     source: Annotated[str, _says("where it comes from, in words")]
+    bounds: Annotated[
+        Literal["", "wall", "rough", "stress", "power"],
+        _says(
+            "what the operating window takes it for, in a shipped rule: the bending of the tip beside a wall (`wall`) "
+            "or elsewhere (`rough`), the share of the allowed stress (`stress`) or of the spindle's power (`power`)"
+        ),
+    ] = ""
 
 
 class GradeCase(Part, frozen=True):
@@ -140,6 +151,16 @@ class RuleText(Part, frozen=True):
         tuple[str, ...], _says("rules that are not told as well where this one finds the same cause")
     ] = ()
     instead_when: Annotated[str, _says("a condition: `instead_of` holds only where it is true")] = ""
+    cause_of: Annotated[
+        tuple[str, ...],
+        _says(
+            "rules, and packs with all of theirs, whose findings follow from this one: all are told as one entry"
+        ),
+    ] = ()
+    cause_of_found: Annotated[
+        dict[str, tuple[str, ...]], _says("further ones of `cause_of`, where the text of `found` begins with this")
+    ] = {}
+    reaches: Annotated[Reach, _says("which of those findings follow from it")] = "places"
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
     subject: Annotated[
         str, _says("what it is about, of rules/model/subjects.toml; else what rules on its table are about")

@@ -6,9 +6,9 @@ import math
 import re
 
 from gclint.facts.registry import View
+from gclint.language.dimensions import UNITS
 from gclint.language.evaluate import numbers, truth, words
 from gclint.language.expression import NUMBER, TRUTH, Expression
-from gclint.language.units import UNITS
 from gclint.packs.pack import Cased, Template
 
 # '3 N to 8 N', '3 mm x 8 mm': two amounts in one unit

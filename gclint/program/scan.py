@@ -424,6 +424,14 @@ def scan(
                         number = cython.cast(cython.int, value)
                     continue
                 if letter == 79:  # O: a program number, unless a word of flow follows
+                    if digits and words > first_word and not flags & EXPRESSION and (
+                        48 <= data[s - 1] <= 57 or data[s - 1] == 46 or data[s - 1] == 45
+                    ):
+                        # a letter O within a number, X1O.5: a program number stands alone at the line's beginning
+                        if not flags & (BROKEN | BEHIND_END):
+                            faults.add(unreadable, lines, word_start[words - 1], last)
+                        flags |= BROKEN
+                        continue
                     if digits and i + 1 < n and is_letter(data[i]) and is_letter(data[i + 1]):
                         flags |= FLOW
                         if not flags & BEHIND_END:

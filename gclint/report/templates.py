@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from gclint.plain import HIDDEN, plain
+from gclint.clean_text import HIDDEN, plain
 
 if TYPE_CHECKING:
     from jinja2 import Environment

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from gclint import disk
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.problem import Problem
 from gclint.tables.program import decode
 from gclint.tables.setup import Accept

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from msgspec import Struct
 
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.problem import Problem
 from gclint.tables.program import decode
 from gclint.tables.setup import Tool

@@ -17,6 +17,8 @@ from gclint.tables.setup import Assumed, Tool
 from gclint.toml.file import Key, decode, problem_at, read_text
 from gclint.toml.named import declaration, program, readable
 
+JOB_FILE, SHOP_FILE = "job.toml", "shop.toml"
+
 
 class Options(Struct, frozen=True):
     """What the command line gives; texts as typed."""
@@ -27,6 +29,7 @@ class Options(Struct, frozen=True):
     shop: str | None = None
     job: str | None = None
     fail_at: str | None = None
+    dial: str | None = None  # the mark that is set, over the job's
     windows: str | None = None  # a shop file whose [windows] stand in for those of the shop
 
 
@@ -122,10 +125,10 @@ def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
     for folder in (start, *start.absolute().parents):
-        if job is None and disk.there(folder / "job.toml"):
-            job = readable(folder / "job.toml")
-        if disk.there(folder / "shop.toml"):
-            return job, readable(folder / "shop.toml")
+        if job is None and disk.there(folder / JOB_FILE):
+            job = readable(folder / JOB_FILE)
+        if disk.there(folder / SHOP_FILE):
+            return job, readable(folder / SHOP_FILE)
     return job, None
 
 

@@ -236,6 +236,7 @@ class Job(Table, frozen=True):
     fail_at: Grade | None = None
     time_limit: Time | None = None
     packs: tuple[str, ...] = ()
+    tool: Annotated[int, Meta(ge=0, le=99999)] | None = None  # in the collet, for cuts before the program calls a tool
     tool_map: dict[str, int] = msgspec.field(default_factory=dict)
     tool_order: tuple[int, ...] = ()
     work_zero: AxisPositions | None = None

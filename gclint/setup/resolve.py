@@ -27,7 +27,7 @@ from gclint.setup.declared import (
 )
 from gclint.setup.order import steps_of
 from gclint.setup.own_windows import own_windows
-from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_only_tool, declared_tools
+from gclint.setup.toolbox import SHAPES_WITH_ANGLE, add_from_comments, add_tool_in_collet, declared_tools
 from gclint.setup.used import used_files
 from gclint.tables.material import Material
 from gclint.tables.setup import (
@@ -98,7 +98,7 @@ def shop_setup(declared: Declared) -> Setup:
     if declared.job is not None and declared.job_file is not None:
         steps_of(declared.job, declared.job_file, declared.program_path)  # an order that cannot be is told
     spindle = _spindle(shop.spindle, declared.shop_file)
-    dial = _dial(job, spindle, declared.job_file)
+    dial = _dial(declared, job, spindle)
     tools = declared_tools(declared, shop, job)
     _give_points(tools)
     card = _material(declared, job)
@@ -138,11 +138,15 @@ def with_program(setup: Setup, declared: Declared, program: Program, motion: Mot
     assumed = list(setup.assumed)
     tools = declared_tools(declared, shop, job)
     used = _cutting_tools(motion)
-    add_only_tool(tools, declared, used, assumed)
+    said = {}
     if used - set(tools):
         from gclint.setup.comments import tools_in  # only here: its patterns take a while to compile
 
-        add_from_comments(tools, tools_in(program, motion), used, assumed)
+        said = tools_in(program, motion)
+    if -1 in used:
+        of_spindle = said[-1][0] if -1 in said else None
+        add_tool_in_collet(tools, declared, of_spindle, _selected(motion), assumed)
+    add_from_comments(tools, said, used, assumed)
     for number in _give_points(tools):
         if number in used:
             because = "a drill's angle is not declared"
@@ -221,22 +225,38 @@ def _spindle(table: SpindleTable | None, file: File | None) -> Spindle:
     )
 
 
-def _dial(job: Job, spindle: Spindle, file: File | None) -> str | None:
-    if job.dial is None or file is None:
-        return job.dial
-    marks = tuple(mark.mark for mark in spindle.dial)
+def _dial(declared: Declared, job: Job, spindle: Spindle) -> str | None:
+    """The mark that is set; raises Problem where the spindle has no such mark."""
+    given, file = declared.options.dial, declared.job_file
+    mark = job.dial if given is None else given
+    if mark is None or (given is None and file is None):
+        return mark
+    marks = tuple(each.mark for each in spindle.dial)
+    if mark in marks:
+        return mark
     if not marks:
-        raise file.wrong(("dial",), f'"{job.dial}" is no mark, because no shop file declares a spindle with a dial')
-    if job.dial not in marks:
-        raise file.wrong(("dial",), f'the spindle has no mark "{job.dial}"{nearest(job.dial, marks)}')
-    return job.dial
+        says = f'"{mark[:40]}" is no mark, because no shop file declares a spindle with a dial'
+    else:
+        says = f'the spindle has no mark "{mark[:40]}"{nearest(mark[:40], marks)}; its marks: {", ".join(marks)}'
+    raise Problem(says, "--dial") if given is not None or file is None else file.wrong(("dial",), says)
 
 
 def _cutting_tools(motion: Motion) -> set[int]:
-    """Tool numbers in the spindle during feed moves; -1 where none was called."""
+    """Tool numbers in the spindle during feed moves (of a program without any: during its rapids); -1: none called."""
     from gclint.columns import distinct
 
-    return {int(number) for number in distinct(motion.tool[motion.kind != 0])}
+    feeds = motion.kind != 0
+    return {int(number) for number in distinct(motion.tool[feeds] if feeds.any() else motion.tool)}
+
+
+def _selected(motion: Motion) -> int | None:
+    """The one tool that T words select before the first feed move without a called tool."""
+    from gclint.tables.motion import EVENT
+
+    uncalled = (motion.kind != 0) & (motion.tool == -1)
+    first = int(uncalled.argmax()) if uncalled.any() else 0
+    chosen = motion.event_value[(motion.event_kind == EVENT["select"]) & (motion.event_move <= first)]
+    return int(chosen[0]) if len(set(chosen.tolist())) == 1 else None
 
 
 def _material(declared: Declared, job: Job) -> Material | None:

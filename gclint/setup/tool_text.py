@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.problem import Problem, nearest
 from gclint.tables.setup import HELICES, SHAPES, Tool
 from gclint.toml.units import LENGTH_UNITS, NUMBER, number, quantity

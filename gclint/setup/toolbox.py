@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 
 from msgspec.structs import replace
@@ -12,6 +13,8 @@ from gclint.setup.tool_text import LARGEST, SMALLEST
 from gclint.tables.setup import Assumed, Tool
 
 SHAPES_WITH_ANGLE = ("v", "tapered-ball")
+SAME_DIAMETER = 0.01  # mm, of a comment and a declaration
+IN_COLLET = "tool in the spindle"
 
 
 def declared_tools(declared: Declared, shop: Shop, job: Job) -> dict[int, Tool]:
@@ -36,6 +39,10 @@ def declared_tools(declared: Declared, shop: Shop, job: Job) -> dict[int, Tool]:
             continue
         if int(text) not in given:
             tools[int(text)] = replace(shops[number], number=int(text))
+    if job.tool is not None and job.tool not in tools and declared.job_file:
+        known = ", ".join(str(number) for number in sorted(tools)) or "none"
+        says = f"no shop file or --tool declares a tool {job.tool} (declared: {known})"
+        raise declared.job_file.wrong(("tool",), says)
     return tools
 
 
@@ -76,12 +83,51 @@ def _described(tool: Tool) -> str:
     return ", ".join(parts)
 
 
-def add_only_tool(tools: dict[int, Tool], declared: Declared, used: set[int], assumed: list[Assumed]) -> None:
-    """With no T before a cut, the one declared tool is taken to be in the spindle."""
-    numbers = {tool.number for tool in declared.tools}
-    numbers |= {table.number for table in declared.shop.tool} if declared.shop else set()
-    if len(numbers) != 1 or -1 not in used:
+def needs_in_collet(tools: Mapping[int, Tool]) -> str:
+    """What must be declared where the program cuts before it calls a tool, and nothing says which one is in."""
+    if tools:
+        return "which of the declared tools is in the collet (`tool` in job.toml, or it alone as --tool)"
+    return 'the tool in the collet (e.g. --tool "1: flat 6mm 2fl up-cut")'
+
+
+def add_tool_in_collet(
+    tools: dict[int, Tool], declared: Declared, said: Tool | None, selected: int | None, assumed: list[Assumed]
+) -> None:
+    """Where a program cuts before it calls a tool, puts the tool that is in the collet under the number -1.
+
+    That is the only --tool, else the job's `tool`, the only entry of its `tool_order`, the only one declared, the one
+    that the program selects without a change, or the only one that is what the comments `said` of the tool.
+    """
+    found = _in_collet(tools, declared, said, selected)
+    if found is None:
         return
-    tool = tools[-1] = tools[numbers.pop()]
-    because = "the program calls no tool before it cuts, and it is the only tool declared"
-    assumed.append(Assumed("tool in the spindle", tool.called, because))
+    number, why = found
+    tools[-1] = tools[number]
+    assumed.append(Assumed(IN_COLLET, tools[-1].called, f"the program calls no tool before it cuts, and {why}"))
+
+
+def _in_collet(
+    tools: dict[int, Tool], declared: Declared, said: Tool | None, selected: int | None
+) -> tuple[int, str] | None:
+    """(its number, how that is known); None where several are as likely."""
+    job, file = declared.job, declared.job_file
+    given = [tool.number for tool in declared.tools]
+    numbers = {*given, *(table.number for table in declared.shop.tool)} if declared.shop else set(given)
+    if len(given) == 1 and len(numbers) > 1:
+        return given[0], "it is the only --tool"
+    if job is not None and job.tool is not None and file is not None:
+        return job.tool, f"`tool` in {file.line_of(('tool',))}, says so"
+    if job is not None and len(job.tool_order) == 1 and job.tool_order[0] in tools:
+        return job.tool_order[0], "`tool_order` of the job names no other"
+    if len(numbers) == 1:
+        return numbers.pop(), "it is the only tool declared"
+    if selected is not None and selected in tools:
+        return selected, f"it selects tool {selected} without a change of tool"
+    if said is None:
+        return None
+    like = [
+        number
+        for number in sorted(numbers)
+        if tools[number].shape == said.shape and abs(tools[number].diameter - said.diameter) < SAME_DIAMETER
+    ]
+    return (like[0], f"of those declared only this one is what the {said.declared_in} says") if len(like) == 1 else None

@@ -11,6 +11,7 @@ import numpy as np
 from gclint.columns import Bools, Floats, Ints, distinct, one_of
 from gclint.faults import CODE
 from gclint.knowledge.numbers import model_number
+from gclint.setup.toolbox import needs_in_collet
 from gclint.stock.assume import NEEDS_STOCK, blank, lowest_z, top_of, wider
 from gclint.stock.contact import empty as no_contact
 from gclint.stock.edge import cleared_before, edge_of
@@ -196,7 +197,7 @@ def _choose(motion: Motion, setup: Setup, notes: Notes) -> _Chosen:
                 example = (
                     f'tool {number} (e.g. --tool "{number}: flat 6mm 2fl up-cut")'
                     if number >= 0
-                    else 'one tool (e.g. --tool "1: flat 6mm 2fl up-cut")'
+                    else needs_in_collet(setup.tools)
                 )
                 notes.append((f"the cuts of {name}", example, cutting))
             continue

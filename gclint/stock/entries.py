@@ -196,7 +196,10 @@ def _descents(
     sink = feed * drop / np.maximum(pieces.length[rows], 1e-12)
     of_move = np.cumsum(_begins(move)) - 1
     least = np.minimum(SURFACE, 0.1 * np.repeat(tenth, stop - begin + 1))
-    counts = np.bincount(of_move, gone_through)[of_move] >= least
+    by_move = np.bincount(of_move, gone_through)[of_move]
+    # a gentle ramp of many fine moves has no other bits
+    least = np.minimum(least, 0.5 * np.repeat(np.maximum.reduceat(by_move, begin), stop - begin + 1))
+    counts = by_move >= least
     sink = np.where(counts, sink, np.nan)
     # what its tip grazed on the way belongs to the entry too
     entered = np.zeros(int(run_of_move[-1]) + 1, bool)

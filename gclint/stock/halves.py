@@ -10,11 +10,11 @@ from __future__ import annotations
 import numpy as np
 from msgspec import Struct
 
-from gclint.beside import LONG
 from gclint.columns import Bools, Floats, Floats32, Ints, Longs
 from gclint.motion.along import starts_in_plane
 from gclint.stock.grid import Grid
 from gclint.tables.motion import Motion
+from gclint.threads import LONG
 
 BLOCKS = 1024  # of moves that are looked at as one
 TILES = 128  # along the longer side of the field

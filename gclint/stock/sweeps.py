@@ -7,7 +7,6 @@ from typing import Any
 
 import numpy as np
 
-from gclint.beside import both
 from gclint.columns import Bytes, Floats, Floats32, Ints
 from gclint.problem import NotBuilt
 from gclint.stock.contact import empty, joined
@@ -17,6 +16,7 @@ from gclint.stock.profile import Profile
 from gclint.tables.contact import Contact
 from gclint.tables.field import Field, Side
 from gclint.tables.motion import Motion
+from gclint.threads import run_both
 
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
@@ -66,7 +66,7 @@ def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: 
         return run(len(motion), tool)
     later = tool.copy()
     later[: halves.at][~halves.again[: halves.at]] = -1
-    return _joined(*both(lambda: run(halves.at, tool), lambda: run(len(motion), later), len(motion)), halves)
+    return _joined(*run_both(lambda: run(halves.at, tool), lambda: run(len(motion), later), len(motion)), halves)
 
 
 def _joined(first: Swept, second: Swept, halves: Halves) -> Swept:

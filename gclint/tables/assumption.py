@@ -16,7 +16,7 @@ class Assumption:
 
     What hangs on it is a finding that would go, or be milder, under one of the alternatives. Such a finding is at most
     `consider`, and all that hang on one assumption are told as one entry, the rule `entry`, which asks for the
-    declaration (`gclint.judge.hanging`).
+    declaration (`gclint.judge.by_assumption`).
     """
 
     entry: str  # name of the rule that tells what hangs on it

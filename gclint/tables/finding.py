@@ -5,9 +5,9 @@ from __future__ import annotations
 import msgspec
 
 from gclint.tables.setup import UsedFile
-from gclint.tables.setup_sheet import PaperList
+from gclint.tables.setup_sheet import SetupSheet
 
-SCHEMA_VERSION = "1.3"
+SCHEMA_VERSION = "1.4"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -81,6 +81,8 @@ class Finding(msgspec.Struct, frozen=True):
     regraded: Regraded | None = None
     rests_on: tuple[str, ...] = ()  # what was taken as given (`what` of `assumed`) that this finding rests on
     mendable: bool = False  # `gclint mend` has something to offer for it
+    id: str = ""  # its name in this report: "cuts-table@41"
+    follows: str | None = None  # the `id` of the finding that is its cause, with which it is one entry
 
 
 class Acceptance(msgspec.Struct, frozen=True):
@@ -104,9 +106,13 @@ class NotJudged(msgspec.Struct, frozen=True):
 
 
 class AssumedOut(msgspec.Struct, frozen=True):
+    """`declare`: what would say it, and `lets`: what that lets be judged; both empty where only the program could."""
+
     what: str
     value: str
     because: str
+    declare: str = ""
+    lets: str = ""
 
 
 class HouseRule(msgspec.Struct, frozen=True):
@@ -127,6 +133,31 @@ class HouseRule(msgspec.Struct, frozen=True):
 
 
 Range = tuple[float, float]
+
+
+class Margin(msgspec.Struct, frozen=True):
+    """How near a limit is: `side` "least" or "most"; `room` is the share by which what was found keeps to it, under 0
+    where it does not. `line`: where it was found."""
+
+    what: str
+    side: str
+    found: float
+    limit: float
+    unit: str
+    room: float
+    line: int
+    standing: str
+    source: str
+
+
+class Mark(msgspec.Struct, frozen=True):
+    """A mark of the dial: whether the program's feeds suit it, the limits that they break there, a feed that does."""
+
+    mark: str
+    true_speed_rpm: float
+    suits: bool
+    breaks: tuple[str, ...]
+    feed_mm_min: float | None
 
 
 class ToolRow(msgspec.Struct, frozen=True):
@@ -153,6 +184,8 @@ class ToolRow(msgspec.Struct, frozen=True):
     torque_nm: Range | None = None
     bend_mm: Range | None = None
     stress_n_mm2: Range | None = None
+    margins: tuple[Margin, ...] = ()
+    marks: tuple[Mark, ...] = ()  # of a dial-set spindle, where it is not known which is set
 
 
 class Extent(msgspec.Struct, frozen=True):
@@ -178,7 +211,7 @@ class Checked(msgspec.Struct, frozen=True):
     units: str
     fingerprint: str
     texts: dict[int, str] = {}
-    paper: PaperList | None = None
+    paper: SetupSheet | None = None
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     used: tuple[UsedFile, ...] = ()

@@ -17,13 +17,14 @@ MENDERS: dict[str, tuple[str, ...]] = {
     "of_advice": (
         "chip-too-thin", "chip-too-thick", "edge-too-fast", "edge-too-slow", "plunge-too-fast",
         "opening-slot-too-fast", "feed-never-reached", "feed-unit-suspect", "tool-bends", "tool-breaks",
-        "spindle-stalls",
+        "spindle-stalls", "feed-over-machine",
     ),
     "stops": ("tool-change-without-stop",),
     "spindle": ("no-spin-up-time", "spindle-not-running"),
     "lift": ("first-move-low", "travel-too-low", "end-move-low", "rapid-through-stock"),
     "home": ("home-unknown",),
     "laps": ("too-deep", "full-width-too-deep", "tool-bends", "tool-breaks", "spindle-stalls"),
+    "pecks": ("straight-plunge", "bores-with-router-bit", "peck-too-deep"),
     "entries": ("straight-plunge", "hidden-plunge", "steep-ramp", "plunge-without-centre-edge"),
     "arcs": ("arc-does-not-close", "code-refused", "code-ignored"),
     "contours": ("code-refused", "code-ignored", "compensation-refused"),
@@ -31,6 +32,8 @@ MENDERS: dict[str, tuple[str, ...]] = {
     "clip": ("cuts-table",),
     "tabs": ("part-comes-loose",),
 }  # fmt: skip
+# how the advice about a hole as wide as the tool begins where nothing in the program can be changed for the better
+HOLE = "It is a hole as wide as the tool: drill it"
 ASKED = frozenset({"units-unstated", "feed-unit-suspect"})  # what was meant has to be asked
 BY_WORDS = frozenset(MENDERS["of_advice"]) - {"tool-bends", "tool-breaks", "spindle-stalls"}
 RULES = frozenset(rule for rules in MENDERS.values() for rule in rules) - ASKED
@@ -38,6 +41,8 @@ RULES = frozenset(rule for rules in MENDERS.values() for rule in rules) - ASKED
 
 def mendable(finding: Finding) -> bool:
     """Whether `gclint mend` has something to offer for a finding; whether it can be proved is seen when it is tried."""
+    if finding.change.text.startswith(HOLE):
+        return False
     return finding.rule in RULES and (finding.rule not in BY_WORDS or bool(finding.change.set))
 
 

@@ -29,7 +29,7 @@ class Zero(msgspec.Struct, frozen=True):
     above_table_mm: float | None  # height of Z zero above the table
 
 
-class PaperTool(msgspec.Struct, frozen=True):
+class SetupSheetTool(msgspec.Struct, frozen=True):
     """In the order of use. `first_line` is where it first moves."""
 
     tool: int | None
@@ -76,7 +76,7 @@ class GoodChip(msgspec.Struct, frozen=True):
     source: str
 
 
-class PaperList(msgspec.Struct, frozen=True):
+class SetupSheet(msgspec.Struct, frozen=True):
     """Lengths are mm, in work coordinates. `tip`: of the tip over all moves; `cut`: of the tool's rim where it cuts."""
 
     zero: Zero
@@ -88,7 +88,7 @@ class PaperList(msgspec.Struct, frozen=True):
     lowest_z_mm: float | None
     lowest_above_table_mm: float | None  # negative: into the table
     highest_z_mm: float | None
-    tools: tuple[PaperTool, ...]
+    tools: tuple[SetupSheetTool, ...]
     stops: tuple[ProgramStop, ...]
     stops_left_out: int
     restarts: tuple[Restart, ...]

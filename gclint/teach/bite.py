@@ -7,7 +7,7 @@ import math
 import numpy as np
 
 from gclint.columns import Floats
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.motion.along import point_at
 from gclint.teach.canvas import Canvas, Drawing
 from gclint.teach.ground import ground, heading
@@ -19,19 +19,19 @@ UNCUT, FLOOR, RIM, BITING = "#", ".", "o", "@"
 CLEAR = 0.02  # mm of height that counts as material
 
 
-def bite_view(chain: Chain, piece: int, scale: Scale) -> Drawing | None:
+def bite_view(context: Context, piece: int, scale: Scale) -> Drawing | None:
     """A piece of path from above, turned so that the feed goes to the right. None where it only goes down."""
-    pieces, m = chain.engagement.pieces, chain.motion
+    pieces, m = context.engagement.pieces, context.motion
     move = int(pieces.move[piece])
     share = 0.5 * (float(pieces.start[piece]) + float(pieces.end[piece]))
-    way, tool = heading(m, move, share), chain.tool(int(m.tool[move]))
+    way, tool = heading(m, move, share), context.tool(int(m.tool[move]))
     if way is None or tool is None:
         return None
     x, y, z = point_at(m, move, share)
-    cutting = float(chain.cutting.loads.effective_diameter[piece])
+    cutting = float(context.cutting.loads.effective_diameter[piece])
     radius = cutting / 2 if math.isfinite(cutting) and cutting > 0 else tool.diameter / 2
     reach = 1.9 * radius
-    before = ground(chain, move, (x - 2 * reach, x + 2 * reach, y - 2 * reach, y + 2 * reach), share)
+    before = ground(context, move, (x - 2 * reach, x + 2 * reach, y - 2 * reach, y + 2 * reach), share)
     if before is None:
         return None
     per_column = radius / ACROSS

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from gclint.fault import left_out
+from gclint.internal_fault import left_out
 from gclint.judge.grouping import measured
 from gclint.tables.finding import Finding, Found, Limits
 from gclint.tables.motion import INCH
@@ -15,7 +15,7 @@ from gclint.teach.canvas import Drawing
 from gclint.teach.listing import listing, named_lines
 from gclint.teach.measure import measure_view
 from gclint.teach.place import Place
-from gclint.teach.plan import plan_view
+from gclint.teach.plan_view import plan_view
 from gclint.teach.scale import Scale
 from gclint.teach.section import section_view
 from gclint.teach.side import side_view
@@ -46,18 +46,18 @@ def _view(name: str, place: Place, finding: Finding | None) -> Drawing | None:
 
 def _moves(place: Place) -> tuple[int, int] | None:
     """First and last move of the row."""
-    e = place.chain.engagement
+    e = place.context.engagement
     if place.table == "entries":
         return int(e.entries.first_move[place.row]), int(e.entries.last_move[place.row])
     if place.table == "passes":
         ends = e.passes.first_piece[place.row], e.passes.last_piece[place.row]
         return int(e.pieces.move[ends[0]]), int(e.pieces.move[ends[1]])
-    return (place.move, place.move) if 0 <= place.move < len(place.chain.motion) else None
+    return (place.move, place.move) if 0 <= place.move < len(place.context.motion) else None
 
 
 def _piece(place: Place) -> int | None:
     """The row's piece of path: its own, or the deepest of its pass or move."""
-    pieces = place.chain.engagement.pieces
+    pieces = place.context.engagement.pieces
     if place.table == "pieces":
         return place.row
     ends = _moves(place)
@@ -69,35 +69,35 @@ def _piece(place: Place) -> int | None:
 
 def scale_of(place: Place) -> Scale:
     """The program's own units at a place."""
-    m = place.chain.motion
+    m = place.context.motion
     at = place.move if 0 <= place.move < len(m) else 0
     return Scale(bool(len(m) and m.flags[at] & INCH))
 
 
 def _side(place: Place, finding: Finding | None) -> Drawing | None:
     ends = _moves(place)
-    return side_view(place.chain, *ends, scale_of(place)) if ends else None
+    return side_view(place.context, *ends, scale_of(place)) if ends else None
 
 
 def _plan(place: Place, finding: Finding | None) -> Drawing | None:
     ends = _moves(place)
-    return plan_view(place.chain, *(ends or (0, -1)), scale_of(place))
+    return plan_view(place.context, *(ends or (0, -1)), scale_of(place))
 
 
 def _bite(place: Place, finding: Finding | None) -> Drawing | None:
     piece = _piece(place)
-    return bite_view(place.chain, piece, scale_of(place)) if piece is not None else None
+    return bite_view(place.context, piece, scale_of(place)) if piece is not None else None
 
 
 def _section(place: Place, finding: Finding | None) -> Drawing | None:
     piece = _piece(place)
-    return section_view(place.chain, piece, scale_of(place)) if piece is not None else None
+    return section_view(place.context, piece, scale_of(place)) if piece is not None else None
 
 
 def _measure(place: Place, finding: Finding | None) -> Drawing | None:
     found, window = finding.found if finding else None, finding.window if finding else None
     if finding is None:
-        found, window = measured(place.rule, place.view, scale_of(place).inch, place.chain)
+        found, window = measured(place.rule, place.view, scale_of(place).inch, place.context)
         if not _inside(found, window):  # good for another reason than this figure
             return None
     return measure_view(found, window) if found is not None else None
@@ -111,7 +111,7 @@ def _inside(found: Found | None, window: Limits | None) -> bool:
 
 
 def _listing(place: Place, finding: Finding | None) -> Drawing | None:
-    return listing(place.chain.program, named_lines(finding) if finding is not None else {})
+    return listing(place.context.program, named_lines(finding) if finding is not None else {})
 
 
 VIEWS: dict[str, View] = {

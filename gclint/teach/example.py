@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.packs.pack import Example, Pack, Rule
 from gclint.tables.finding import Finding
 from gclint.teach.place import Place, nearest_place, worst_place
@@ -15,23 +15,23 @@ class Shown:
     """An example that has been run: what was found (None in a good one) and the place to draw (None: nothing moves)."""
 
     example: Example
-    chain: Chain
+    context: Context
     finding: Finding | None
     place: Place | None
 
 
 def shown(rule: Rule, example: Example, packs: tuple[Pack, ...]) -> Shown:
     """Raises Problem on a faulty example."""
-    from gclint.prove import judged
+    from gclint.rule_proof import judged
 
     tables, found = judged(example, packs, rule.name)
-    chain = Chain(
+    context = Context(
         tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup
     )
     if found:
         told = next((f for f in found if f.line == example.line), found[0])
-        return Shown(example, chain, told, worst_place(rule, told, chain))
-    return Shown(example, chain, None, nearest_place(rule, chain))
+        return Shown(example, context, told, worst_place(rule, told, context))
+    return Shown(example, context, None, nearest_place(rule, context))
 
 
 def pair(rule: Rule) -> tuple[Example | None, Example | None]:

@@ -9,7 +9,7 @@ import numpy as np
 from msgspec.structs import replace as changed
 
 from gclint.columns import Floats, Floats32, Longs
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.motion.along import point_at, starts_in_plane
 from gclint.stock.assume import outline
 from gclint.stock.engage import engage
@@ -48,11 +48,13 @@ class Ground:
         return z
 
 
-def ground(chain: Chain, before: int, window: tuple[float, float, float, float], share: float = 0.0) -> Ground | None:
+def ground(
+    context: Context, before: int, window: tuple[float, float, float, float], share: float = 0.0
+) -> Ground | None:
     """What stands in the window (lowest and highest X, lowest and highest Y) before a move, or before the part of it
     behind `share`. None where no stock is modelled there."""
-    box = chain.engagement.box
-    if box is None or box.top is None or chain.engagement.cell <= 0:
+    box = context.engagement.box
+    if box is None or box.top is None or context.engagement.cell <= 0:
         return None
     x_low, x_high, y_low, y_high = outline(box)
     x = max(x_low, window[0]), min(x_high, window[1])
@@ -60,17 +62,17 @@ def ground(chain: Chain, before: int, window: tuple[float, float, float, float],
     if not (x[0] < x[1] and y[0] < y[1]):
         return Ground(box, x_low, y_low, 1.0, np.zeros((0, 0), np.float32))
     near = Stock(x, y, box.top, box.bottom, box.declared, box.placed)
-    motion = _near(chain, before, (*x, *y), box.top, share)
+    motion = _near(context, before, (*x, *y), box.top, share)
     if not len(motion):
         return Ground(box, x_low, y_low, 1.0, np.zeros((0, 0), np.float32))
-    made = engage(motion, changed(chain.setup, stock=near))
+    made = engage(motion, changed(context.setup, stock=near))
     return Ground(box, x[0], y[0], made.cell or 1.0, made.cut)
 
 
-def _near(chain: Chain, before: int, window: tuple[float, float, float, float], top: float, share: float) -> Motion:
+def _near(context: Context, before: int, window: tuple[float, float, float, float], top: float, share: float) -> Motion:
     """The moves before one that can have cut something in the window."""
-    m = chain.motion
-    widest = max((tool.diameter / 2 for tool in chain.setup.tools.values()), default=0.0)
+    m = context.motion
+    widest = max((tool.diameter / 2 for tool in context.setup.tools.values()), default=0.0)
     radius = np.zeros(before)
     turned = np.flatnonzero(m.sweep[:before] != 0)
     radius[turned] = 2 * np.abs(_radius(m, turned))
@@ -110,13 +112,13 @@ def _cut_off(m: Motion, row: int, share: float) -> Motion:
     return replace(m, **columns)
 
 
-def way(chain: Chain, row: int, steps: int) -> list[Point]:
+def way(context: Context, row: int, steps: int) -> list[Point]:
     """Points of the tip along a move. A rapid goes as the controller's card says: straight, or each axis by itself."""
-    m = chain.motion
-    if m.kind[row] != RAPID or chain.setup.controller.rapids != "each-axis":
+    m = context.motion
+    if m.kind[row] != RAPID or context.setup.controller.rapids != "each-axis":
         return [point_at(m, row, step / steps) for step in range(steps + 1)]
     start, end = point_at(m, row, 0.0), point_at(m, row, 1.0)
-    rates = chain.setup.machine.rapid
+    rates = context.setup.machine.rapid
     speed = [(getattr(rates, axis) if rates is not None else None) or 1.0 for axis in "xyz"]
     needs = [abs(b - a) / v for a, b, v in zip(start, end, speed)]
     longest = max(needs)

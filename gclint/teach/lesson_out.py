@@ -4,15 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from gclint.digest.sheet_words import found_words, quoted, sentence, settings_words, title_words, tool_name, where_words
+from gclint.digest.sheet_words import (
+    found_words,
+    is_entry,
+    quoted,
+    sentence,
+    settings_words,
+    title_words,
+    tool_name,
+    where_words,
+)
 from gclint.digest.words import GRADE_WORDS, count
-from gclint.facts.chain import Chain
-from gclint.fault import left_out
+from gclint.facts.context import Context
+from gclint.internal_fault import left_out
 from gclint.judge.judge import all_packs
 from gclint.knowledge.glossary import words_in
 from gclint.packs.pack import Rule
 from gclint.packs.shipped_packs import shipped_packs
-from gclint.report.text.paper import STYLES, Paper
+from gclint.report.text.text_sheet import STYLES, TextSheet
 from gclint.run import Run
 from gclint.tables.finding import Finding
 from gclint.tables.material import Material
@@ -29,14 +38,14 @@ MOST_WORDS = 8
 HEARD_BY_CHIP = ("chip", "heat", "entry")  # subjects whose success is seen in the chips
 
 
-def lessons(run: Run, paper: Paper) -> None:
+def lessons(run: Run, paper: TextSheet) -> None:
     """All open findings of one program."""
     checked = run.checked
     paper.ends("WHAT TO PUT RIGHT, IN THIS ORDER", checked.path)
     rules = {rule.name: rule for rule in _rules(run)}
     kinds: dict[str, list[Finding]] = {}
     for finding in checked.findings:
-        if finding.accepted is None:
+        if is_entry(finding):
             kinds.setdefault(finding.rule, []).append(finding)
     if not kinds:
         paper.text_block("Nothing was found by what could be judged, so there is nothing to put right first. Read what "
@@ -79,10 +88,10 @@ def _subject(name: str, rules: dict[str, Rule]) -> Subject:
     return subject_of(rules[name].text) if name in rules else subjects()["gclint"]
 
 
-def _head(number: int, finding: Finding, run: Run, paper: Paper) -> None:
+def _head(number: int, finding: Finding, run: Run, paper: TextSheet) -> None:
     from rich.text import Text
 
-    from gclint.report.text.paper import clean
+    from gclint.report.text.text_sheet import clean
 
     paper.blank()
     title = Text(f"{number:2}  ", STYLES[finding.grade])
@@ -99,7 +108,7 @@ def _head(number: int, finding: Finding, run: Run, paper: Paper) -> None:
 
 
 def _lesson(
-    number: int, alike: Sequence[Finding], rule: Rule | None, subject: Subject, run: Run, paper: Paper,
+    number: int, alike: Sequence[Finding], rule: Rule | None, subject: Subject, run: Run, paper: TextSheet,
     explained: set[str], told: set[str],
 ) -> None:  # fmt: skip
     finding = alike[0]
@@ -141,7 +150,7 @@ def _lesson(
             paper.text_block(f"- and {len(alike) - 12} more, which `gclint check` lists", INDENT)
 
 
-def _short(number: int, finding: Finding, alike: Sequence[Finding], run: Run, paper: Paper) -> None:
+def _short(number: int, finding: Finding, alike: Sequence[Finding], run: Run, paper: TextSheet) -> None:
     _head(number, finding, run, paper)
     paper.field("happens", sentence(finding.happens), INDENT)
     paper.field("change", finding.change.text, INDENT)
@@ -151,7 +160,7 @@ def _place(rule: Rule | None, finding: Finding, run: Run) -> Place | None:
     t = run.tables
     if rule is None or t is None:
         return None
-    return worst_place(rule, finding, Chain(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup))
+    return worst_place(rule, finding, Context(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup))
 
 
 def _afterwards(subject: Subject, run: Run) -> str:
@@ -164,7 +173,7 @@ def _afterwards(subject: Subject, run: Run) -> str:
     return said
 
 
-def _words(finding: Finding, rule: Rule | None, paper: Paper, told: set[str]) -> None:
+def _words(finding: Finding, rule: Rule | None, paper: TextSheet, told: set[str]) -> None:
     """The words of the trade that are used for the first time."""
     about = (rule.text.title, rule.text.why) if rule is not None else ()
     text = " ".join((*about, finding.happens, finding.change.text))

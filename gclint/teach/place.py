@@ -6,12 +6,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.judge.grouping import line_of
+from gclint.language.dimensions import UNITS
 from gclint.language.evaluate import TRUE, numbers, truth
 from gclint.language.expression import TEXT
-from gclint.language.units import UNITS
 from gclint.packs.pack import Rule
 from gclint.packs.wording import in_program_units
 from gclint.tables.finding import Finding
@@ -22,7 +22,7 @@ from gclint.tables.motion import INCH
 class Place:
     """A row of the table a rule looks at, in one program."""
 
-    chain: Chain
+    context: Context
     rule: Rule
     table: str
     row: int
@@ -30,11 +30,11 @@ class Place:
     view: View  # the one row
 
 
-def worst_place(rule: Rule, finding: Finding, chain: Chain) -> Place | None:
+def worst_place(rule: Rule, finding: Finding, context: Context) -> Place | None:
     """The row whose value the finding tells; None where it cannot be told again (gclint's own findings)."""
     if rule.when is None:
         return None
-    view = View.of(rule.text.looks_at, chain)
+    view = View.of(rule.text.looks_at, context)
     if view.length == 0:
         return None
     rows = np.flatnonzero(truth(rule.when.code, view) == TRUE)
@@ -47,7 +47,7 @@ def worst_place(rule: Rule, finding: Finding, chain: Chain) -> Place | None:
         if isinstance(told, (int, float)):
             value = numbers(rule.found.code, view.choose(rows)) / UNITS[rule.found.unit][0]
             moves = view.choose(rows).column("move")
-            inch = bool(moves[0] >= 0 and len(chain.motion) and chain.motion.flags[moves[0]] & INCH)
+            inch = bool(moves[0] >= 0 and len(context.motion) and context.motion.flags[moves[0]] & INCH)
             one, _ = in_program_units(1.0, rule.found.unit, inch)
             away = np.abs(value * (one or 1.0) - told)
             away = np.where(np.isfinite(away), away, np.inf)
@@ -55,11 +55,11 @@ def worst_place(rule: Rule, finding: Finding, chain: Chain) -> Place | None:
     return _place(rule, view, int(rows[len(rows) // 2]))  # of many alike the one in the middle of the cut
 
 
-def nearest_place(rule: Rule, chain: Chain) -> Place | None:
+def nearest_place(rule: Rule, context: Context) -> Place | None:
     """Of a program in which the rule finds nothing, the row that comes nearest to it; of pieces the usual one."""
     if rule.when is None:
         return None
-    view = View.of(rule.text.looks_at, chain)
+    view = View.of(rule.text.looks_at, context)
     if view.length == 0:
         return None
     row = view.length // 2
@@ -77,4 +77,4 @@ def nearest_place(rule: Rule, chain: Chain) -> Place | None:
 
 def _place(rule: Rule, view: View, row: int) -> Place:
     one = view.choose(np.array([row]))
-    return Place(view.chain, rule, view.table.name, row, int(one.column("move")[0]), one)
+    return Place(view.context, rule, view.table.name, row, int(one.column("move")[0]), one)

@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.motion.along import point_at
 from gclint.stock.profile import Profile, profile
 from gclint.tables.setup import Tool
@@ -20,19 +20,19 @@ NUT_RADIUS = 8.0  # mm, drawn where the stickout is declared
 FLUTES, SHANK, NUT = "/", "|", "N"
 
 
-def section_view(chain: Chain, piece: int, scale: Scale) -> Drawing | None:
+def section_view(context: Context, piece: int, scale: Scale) -> Drawing | None:
     """What a piece of path looks like along its feed: to the right is right of the way."""
-    pieces, m = chain.engagement.pieces, chain.motion
+    pieces, m = context.engagement.pieces, context.motion
     move = int(pieces.move[piece])
     share = 0.5 * (float(pieces.start[piece]) + float(pieces.end[piece]))
-    tool = chain.tool(int(m.tool[move]))
+    tool = context.tool(int(m.tool[move]))
     shape = profile(tool) if tool is not None else None
     if tool is None or not isinstance(shape, Profile):
         return None
     way = heading(m, move, share) or (1.0, 0.0)
     x, y, z = point_at(m, move, share)
     reach = max(2.2 * shape.radius, 1.3 * shape.shank_radius if math.isfinite(shape.shank_radius) else 0.0)
-    before = ground(chain, move, (x - reach, x + reach, y - reach, y + reach), share)
+    before = ground(context, move, (x - reach, x + reach, y - reach, y + reach), share)
     if before is None:
         return None
     across = np.linspace(-reach, reach, WIDTH)

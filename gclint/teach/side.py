@@ -7,7 +7,7 @@ import math
 import numpy as np
 
 from gclint.columns import Floats
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.stock.profile import Profile, profile
 from gclint.tables.motion import RAPID
 from gclint.tables.setup import KeepOut, Tool
@@ -23,24 +23,24 @@ SOLID, TAKEN, TABLE, CLAMP = "#", ":", "=", "%"
 FEED, FAST = "*", "+"
 
 
-def side_view(chain: Chain, first: int, last: int, scale: Scale) -> Drawing | None:
+def side_view(context: Context, first: int, last: int, scale: Scale) -> Drawing | None:
     """The moves `first` to `last` unrolled: distance to the right, Z upward. None where their place is not known."""
-    made = _way(chain, first, min(last, first + MOST_DRAWN))
+    made = _way(context, first, min(last, first + MOST_DRAWN))
     if made is None:
         return None
-    tool = chain.tool(int(chain.motion.tool[first]))
+    tool = context.tool(int(context.motion.tool[first]))
     shape = profile(tool) if tool is not None else None
     outer = shape if isinstance(shape, Profile) else None
     radius = tool.diameter / 2 if tool is not None else 1.0
     along, x, y, z, fast = made
-    s, xs, ys, shift = _axis(chain, first, last, along, x, y, max(radius, 0.02 * float(along[-1])), radius)
+    s, xs, ys, shift = _axis(context, first, last, along, x, y, max(radius, 0.02 * float(along[-1])), radius)
     margin = 2 * radius
     window = (float(xs.min()) - margin, float(xs.max()) + margin, float(ys.min()) - margin, float(ys.max()) + margin)
-    before = ground(chain, first, window)
-    after = ground(chain, last + 1, window)
+    before = ground(context, first, window)
+    after = ground(context, last + 1, window)
     stands = before.height(xs, ys) if before else np.full(len(xs), -np.inf)
     left = after.height(xs, ys) if after else stands
-    low, high = _heights(chain, xs, ys, z, stands, before)
+    low, high = _heights(context, xs, ys, z, stands, before)
     canvas = Canvas(WIDTH, ROWS)
     span = float(s[-1] - s[0])
     of_z = Heights(low, high, ROWS)
@@ -48,7 +48,7 @@ def side_view(chain: Chain, first: int, last: int, scale: Scale) -> Drawing | No
         at = min(int((column + 0.5) / WIDTH * len(s)), len(s) - 1)
         for row in range(ROWS):
             canvas.put(column, row, _matter(of_z.middle(row), float(stands[at]), float(left[at]), before, of_z.height))
-        for box in chain.setup.keep_out:
+        for box in context.setup.keep_out:
             _clamp(canvas, column, box, float(xs[at]), float(ys[at]), of_z)
 
     def place(distance: float, height: float) -> tuple[float, float]:
@@ -79,15 +79,15 @@ class Heights:
         return max(0.0, min(self.rows - 1.0, math.floor((self.high - z) / self.height + 1e-9)))
 
 
-def _way(chain: Chain, first: int, last: int) -> tuple[Floats, Floats, Floats, Floats, list[bool]] | None:
+def _way(context: Context, first: int, last: int) -> tuple[Floats, Floats, Floats, Floats, list[bool]] | None:
     """Distance in X and Y, X, Y, Z at points along the moves, and for each step whether it is a rapid."""
-    m = chain.motion
+    m = context.motion
     each = max(2, SAMPLES // (last - first + 1))
     points: list[Point] = []
     fast: list[bool] = []
     for row in range(first, last + 1):
         steps = each if m.sweep[row] else 2 if last - first > 20 else max(2, each // 4)
-        own = way(chain, row, steps)[0 if row == first else 1 :]
+        own = way(context, row, steps)[0 if row == first else 1 :]
         points += own
         fast += [bool(m.kind[row] == RAPID)] * len(own)
     x, y, z = (np.array(axis) for axis in zip(*points))
@@ -98,7 +98,7 @@ def _way(chain: Chain, first: int, last: int) -> tuple[Floats, Floats, Floats, F
         if not known.any() or not np.isfinite(z[-1]):
             return None
         x, y = np.where(known, x, x[known][0]), np.where(known, y, y[known][0])
-        box = chain.engagement.box
+        box = context.engagement.box
         above = (box.top if box is not None and box.top is not None else 0.0) + 5.0
         z = np.where(np.isfinite(z), z, max(above, float(z[np.isfinite(z)].max())))
     along = np.concatenate(([0.0], np.cumsum(np.hypot(np.diff(x), np.diff(y)))))
@@ -106,40 +106,40 @@ def _way(chain: Chain, first: int, last: int) -> tuple[Floats, Floats, Floats, F
 
 
 def _axis(
-    chain: Chain, first: int, last: int, along: Floats, x: Floats, y: Floats, margin: float, radius: float
+    context: Context, first: int, last: int, along: Floats, x: Floats, y: Floats, margin: float, radius: float
 ) -> tuple[Floats, Floats, Floats, float]:
     """Distances of the picture with their X and Y, and what is added to a distance along the way."""
     length = float(along[-1])
     count = 4 * WIDTH
     if length < 0.25 * radius:  # straight down: a cut through the place, along the way that goes on
-        dx, dy = _onward(chain, first, last)
+        dx, dy = _onward(context, first, last)
         s = np.linspace(-3.2 * radius, 3.2 * radius, count)
         return s, x[-1] + s * dx, y[-1] + s * dy, -length
     s = np.linspace(-1.6 * margin, length + 1.6 * margin, count)
     inner = np.clip(s, 0.0, length)
     steps = np.concatenate(([True], np.diff(along) > 1e-9))
     xs, ys = np.interp(inner, along[steps], x[steps]), np.interp(inner, along[steps], y[steps])
-    start, end = heading(chain.motion, first, 0.0), heading(chain.motion, last, 1.0)
+    start, end = heading(context.motion, first, 0.0), heading(context.motion, last, 1.0)
     start, end = start or end or (1.0, 0.0), end or start or (1.0, 0.0)
     over, under = np.maximum(s - length, 0.0), np.minimum(s, 0.0)
     return s, xs + over * end[0] + under * start[0], ys + over * end[1] + under * start[1], 0.0
 
 
-def _onward(chain: Chain, first: int, last: int) -> tuple[float, float]:
+def _onward(context: Context, first: int, last: int) -> tuple[float, float]:
     """Direction of the next move that goes sideways, else of the last one before."""
-    for row in (*range(last + 1, min(last + 20, len(chain.motion))), *range(first - 1, max(first - 20, -1), -1)):
-        way = heading(chain.motion, row, 0.5)
+    for row in (*range(last + 1, min(last + 20, len(context.motion))), *range(first - 1, max(first - 20, -1), -1)):
+        way = heading(context.motion, row, 0.5)
         if way is not None:
             return way
     return 1.0, 0.0
 
 
-def _heights(chain: Chain, xs: Floats, ys: Floats, z: Floats, stands: Floats, before: Ground | None) -> _Range:
+def _heights(context: Context, xs: Floats, ys: Floats, z: Floats, stands: Floats, before: Ground | None) -> _Range:
     """Lowest and highest Z of the picture: the way's lower part, the blank's top, clamps on the way."""
     low, ends = float(z.min()), float(z.max())
     solid = bool(np.isfinite(stands).any())
     tops = [before.top] if before is not None and solid else []
-    for box in chain.setup.keep_out:
+    for box in context.setup.keep_out:
         met = (xs >= box.low[0]) & (xs <= box.high[0]) & (ys >= box.low[1]) & (ys <= box.high[1])
         tops += [box.high[2]] if met.any() else []
     top = max(tops, default=ends)

@@ -28,7 +28,7 @@ def steps(place: Place, scale: Scale) -> Steps:
 
 
 def _of_entry(place: Place, scale: Scale) -> Steps:
-    c, row = place.chain, place.row
+    c, row = place.context, place.row
     e, m = c.engagement.entries, c.motion
     first, last = int(e.first_move[row]), int(e.last_move[row])
     start, end = point_at(m, first, 0.0), point_at(m, last, 1.0)
@@ -58,7 +58,7 @@ def _of_entry(place: Place, scale: Scale) -> Steps:
 
 
 def _of_piece(place: Place, scale: Scale) -> Steps:
-    c, row = place.chain, place.row
+    c, row = place.context, place.row
     p, loads, m = c.engagement.pieces, c.cutting.loads, c.motion
     move = int(p.move[row])
     if m.kind[move] == RAPID:
@@ -98,7 +98,7 @@ def _of_piece(place: Place, scale: Scale) -> Steps:
 
 
 def _loads(place: Place, tool: Tool | None, scale: Scale) -> Steps:
-    effort, row = place.chain.cutting.loads.effort, place.row
+    effort, row = place.context.cutting.loads.effort, place.row
     low, high = float(effort.force_low[row]), float(effort.force_high[row])
     if not (math.isfinite(low) and math.isfinite(high)):
         return []
@@ -113,7 +113,7 @@ def _loads(place: Place, tool: Tool | None, scale: Scale) -> Steps:
 
 
 def _of_move(place: Place, scale: Scale) -> Steps:
-    c, m = place.chain, place.chain.motion
+    c, m = place.context, place.context.motion
     if not 0 <= place.move < len(m):
         return []
     move = place.move
@@ -147,7 +147,7 @@ def _met(place: Place) -> float | None:
 
     from gclint.teach.ground import way
 
-    c, move = place.chain, place.move
+    c, move = place.context, place.move
     points = [each for each in way(c, move, 60) if all(math.isfinite(v) for v in each)]
     if not points:
         return None

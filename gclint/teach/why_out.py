@@ -5,14 +5,14 @@ from __future__ import annotations
 from gclint.digest.sheet_words import found_words, sentence, settings_words
 from gclint.digest.words import Glossary
 from gclint.packs.pack import Example, Pack, Rule
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.teach.canvas import Drawing
 from gclint.teach.drawings import drawings
 from gclint.teach.example import Shown, pair, shown
 from gclint.teach.listing import HERE, listing, named_lines
 
 
-def examples(rule: Rule, packs: tuple[Pack, ...], paper: Paper) -> None:
+def examples(rule: Rule, packs: tuple[Pack, ...], paper: TextSheet) -> None:
     """Both examples, the bad one first. Raises Problem on a faulty one."""
     bad, good = pair(rule)
     explained: set[str] = set()
@@ -21,7 +21,7 @@ def examples(rule: Rule, packs: tuple[Pack, ...], paper: Paper) -> None:
             _example(title, rule, example, shown(rule, example, packs), paper, explained)
 
 
-def _example(title: str, rule: Rule, example: Example, made: Shown, paper: Paper, explained: set[str]) -> None:
+def _example(title: str, rule: Rule, example: Example, made: Shown, paper: TextSheet, explained: set[str]) -> None:
     paper.blank()
     paper.heading(title)
     paper.text_block(sentence(example.says) + ".")
@@ -33,7 +33,7 @@ def _example(title: str, rule: Rule, example: Example, made: Shown, paper: Paper
             paper.field(name[:9], " ".join(text.split()))
     finding = made.finding
     paper.blank()
-    draw(listing(made.chain.program, named_lines(finding) if finding else _here(made)), paper, explained)
+    draw(listing(made.context.program, named_lines(finding) if finding else _here(made)), paper, explained)
     if finding is not None:
         paper.blank()
         if finding.found is not None:
@@ -50,12 +50,12 @@ def _example(title: str, rule: Rule, example: Example, made: Shown, paper: Paper
 def _here(made: Shown) -> dict[int, str]:
     """The line of a good example that is drawn."""
     place = made.place
-    if place is None or not 0 <= place.move < len(made.chain.motion):
+    if place is None or not 0 <= place.move < len(made.context.motion):
         return {}
-    return {int(made.chain.motion.line[place.move]): HERE}
+    return {int(made.context.motion.line[place.move]): HERE}
 
 
-def draw(drawing: Drawing, paper: Paper, explained: set[str]) -> None:
+def draw(drawing: Drawing, paper: TextSheet, explained: set[str]) -> None:
     """A drawing under its title, with its scale and what its signs mean; what stands in `explained` is not repeated."""
     paper.text_block(drawing.title, style="label")
     for line in drawing.lines:

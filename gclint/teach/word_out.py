@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from gclint.digest.words import behind, count
 from gclint.knowledge.glossary import Word, glossary, groups, plain
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 
 
-def word_list(paper: Paper) -> None:
+def word_list(paper: TextSheet) -> None:
     """Every entry with its sentence, in groups."""
     paper.ends("GLOSSARY", count(len(glossary()), "word"))
     for group in groups():
@@ -20,7 +20,7 @@ def word_list(paper: Paper) -> None:
     paper.text_block("`gclint word TERM` says more about one of them; other names for the same thing are found too.")
 
 
-def word_page(name: str, word: Word, asked: str, paper: Paper) -> None:
+def word_page(name: str, word: Word, asked: str, paper: TextSheet) -> None:
     """One entry; `asked` is what the reader typed, which may be another name for it."""
     paper.ends(word.term, "glossary")
     if plain(asked) in {plain(other) for other in word.also}:

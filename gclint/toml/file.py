@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 import msgspec
 
 from gclint import disk
-from gclint.later import Later
+from gclint.lazy_regex import Later
 from gclint.problem import Problem, nearest
 from gclint.toml.quantity import from_text
 

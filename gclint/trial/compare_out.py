@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 from gclint import __version__
 from gclint.digest.words import Lengths
 from gclint.report.picture.picture_save import saved
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.trial.compare import Better, Comparison
 from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson
@@ -57,7 +57,7 @@ def _matters(fault: Better) -> bool:
     return abs(fault.first - fault.second) >= expected().tell.matters / 2
 
 
-def sheet(lesson: Lesson, made: Comparison, paper: Paper) -> None:
+def sheet(lesson: Lesson, made: Comparison, paper: TextSheet) -> None:
     names = called(lesson, made)
     paper.ends("TEST CUTS COMPARED", f"gclint {__version__}")
     paper.field("material", lesson.trial.material)

@@ -11,8 +11,8 @@ from msgspec import Struct
 
 from gclint.problem import Problem
 from gclint.trial.asked import Asked
+from gclint.trial.layout_numbers import plan_number
 from gclint.trial.levels import STEP, Levels, Speed
-from gclint.trial.numbers import plan_number
 
 FEWEST = 3  # points for a tool: fewer show no trend
 MOST_FEEDS = 6  # at each speed of a grid

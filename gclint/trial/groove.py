@@ -14,8 +14,8 @@ from gclint.problem import Problem
 from gclint.tables.setup import Machine
 from gclint.toml.quantity import Angle, Length
 from gclint.trial.asked import Asked
+from gclint.trial.layout_numbers import plan_number
 from gclint.trial.levels import Levels
-from gclint.trial.numbers import plan_number
 from gclint.trial.plan import Shape
 
 RISE, RUN = 0.2, 0.6  # of the radius: how far one curve goes up and along (1 - 4/5, 3/5)

@@ -8,7 +8,7 @@ import textwrap
 from gclint import __version__
 from gclint.digest.words import Lengths, figure
 from gclint.report.text.cautions import in_short
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.trial import learn_words as words
 from gclint.trial.learn import Lesson, ToolWindow
 from gclint.trial.plan import FAULTS
@@ -18,7 +18,7 @@ ROWS, LEFT = 20, 9
 INSIDE, MAYBE = 0.9, 0.5
 
 
-def sheet(lesson: Lesson, paper: Paper, lengths: Lengths) -> None:
+def sheet(lesson: Lesson, paper: TextSheet, lengths: Lengths) -> None:
     trial = lesson.trial
     paper.ends("WHAT THE TEST CUTS TEACH", f"gclint {__version__}")
     paper.field("material", trial.material)
@@ -53,7 +53,7 @@ def sheet(lesson: Lesson, paper: Paper, lengths: Lengths) -> None:
     paper.cautions(in_short(trial.cautions))
 
 
-def _window(lesson: Lesson, window: ToolWindow, paper: Paper, lengths: Lengths) -> None:
+def _window(lesson: Lesson, window: ToolWindow, paper: TextSheet, lengths: Lengths) -> None:
     for line in drawing(plane_of(lesson, window.tool, paper.width - LEFT - 2, ROWS), window, lengths):
         paper.text_block(line)
     paper.blank()

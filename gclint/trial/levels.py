@@ -11,7 +11,7 @@ from gclint.knowledge.numbers import model_number
 from gclint.problem import Problem
 from gclint.tables.setup import Spindle, Tool, Window
 from gclint.trial.asked import Asked, Bench, dial_marks
-from gclint.trial.numbers import plan_number
+from gclint.trial.layout_numbers import plan_number
 
 STEP = 100.0  # rev/min, what people set
 

@@ -18,13 +18,13 @@ from gclint.toml.quantity import Speed as Set
 from gclint.trial.asked import SHOP_FILE, Asked, Bench, bench_of
 from gclint.trial.design import Cell, choose, typed
 from gclint.trial.groove import fitted
+from gclint.trial.judged_cuts import Prover, runs, said
+from gclint.trial.layout_numbers import plan_number
 from gclint.trial.levels import Levels, levels_of
-from gclint.trial.numbers import plan_number
 from gclint.trial.order import Judged, in_order, numbered, with_repeats
 from gclint.trial.plan import Cut, Plan
 from gclint.trial.plan_file import plain
 from gclint.trial.program import made, written
-from gclint.trial.prove import Prover, runs, said
 
 TRIES = 5  # at a feed that is reached; and at a program that holds nothing against it
 

@@ -5,14 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 
 from gclint.report.text.cautions import in_short, of_material
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.trial.levels import Levels
 from gclint.trial.make import Made
 from gclint.trial.plan import Cut, Plan, listed, risks
 from gclint.trial.program import made
 
 
-def table(told: Made, paper: Paper) -> None:
+def table(told: Made, paper: TextSheet) -> None:
     """The whole plan before anything is written."""
     plan = told.plan
     repeats = sum(cut.repeat_of is not None for cut in plan.cut)
@@ -60,7 +60,7 @@ def _window(levels: Levels) -> str:
     return f"{tried}; the window is {ends} mm" if low is not None else f"{tried}; the upper limit is {ends} mm"
 
 
-def after(plan: Plan, folder: Path, paper: Paper) -> None:
+def after(plan: Plan, folder: Path, paper: TextSheet) -> None:
     """What lies where, and what to do now."""
     left = [cut.number for cut in plan.cut if cut.risky and not cut.confirmed]
     paper.heading("WRITTEN")

@@ -13,7 +13,7 @@ from gclint.digest.hands import by_hand
 from gclint.problem import Problem
 from gclint.tables.setup import Controller, Setup
 from gclint.trial.groove import Move, leg_of, path_of
-from gclint.trial.numbers import plan_number
+from gclint.trial.layout_numbers import plan_number
 from gclint.trial.plan import Cut, Plan, Shape
 
 LONGEST = 60  # characters of a comment: displays are narrow

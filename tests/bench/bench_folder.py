@@ -96,7 +96,7 @@ def make(home: Path, programs: int) -> int:
 def whole(home: Path, cache: str, workers: int | None = None) -> tuple[float, float, bytes]:
     """(seconds, peak MB of the largest process, report) of one run, a whole process."""
     more = [] if workers is None else ["--workers", str(workers)]
-    command = [sys.executable, "-m", "gclint.cli", "check", str(home), "--cache", cache, *more]
+    command = [sys.executable, "-m", "gclint", "check", str(home), "--cache", cache, *more]
     begun = time.perf_counter()
     done = subprocess.run(
         [sys.executable, "-c", MEASURED, *command], capture_output=True, check=False, cwd=Path(__file__).parents[2]

@@ -40,8 +40,8 @@ def main() -> int:
     ask.add_argument("--full", action="store_true", help="let pygcode parse every line (minutes)")
     options, _ = ask.parse_known_args()
 
+    from gclint.motion.feed_planning import plan_feed
     from gclint.motion.interpret import interpret
-    from gclint.motion.pace import pace
     from gclint.program.read import read
     from gclint.tables.setup import Axes, Controller, Hold, Machine, Setup, Spindle
     from gclint.tables.timing import Timing
@@ -59,7 +59,7 @@ def main() -> int:
     )
 
     def whole(data: bytes) -> Timing:
-        return pace(interpret(read(data, "bench"), setup.controller), setup)
+        return plan_feed(interpret(read(data, "bench"), setup.controller), setup)
 
     data = finishing_program(options.lines)
     twice = finishing_program(2 * options.lines)

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from gclint import whole_file
+from gclint import atomic_file as whole_file
 from gclint.cli import output
 
 Gclint = Callable[..., tuple[int, str, str]]

@@ -126,10 +126,10 @@ def test_a_wrong_option(
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        ("[machine]\ntravl = 3\n", ("shop.toml, line 2, column 1", "travl", "travel")),
-        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 kg"\n', ("shop.toml, line 4", "kg")),
-        ('[[tool]]\nnumber = "one"\nshape = "flat"\ndiameter = "6 mm"\n', ("shop.toml, line 2",)),
-        ("[machine\n", ("shop.toml, line 1",)),
+        ("[machine]\ntravl = 3\n", ("shop.toml:2:1", "travl", "travel")),
+        ('[[tool]]\nnumber = 1\nshape = "flat"\ndiameter = "6 kg"\n', ("shop.toml:4", "kg")),
+        ('[[tool]]\nnumber = "one"\nshape = "flat"\ndiameter = "6 mm"\n', ("shop.toml:2",)),
+        ("[machine\n", ("shop.toml:1",)),
         ('[machine]\ncontroller = "hobby-3-axes"\n', ("hobby-3-axis",)),
     ],
 )
@@ -173,7 +173,7 @@ def test_a_command_line_that_makes_no_sense(
 @pytest.mark.parametrize("verb", ["check", "show"])
 def test_a_named_pipe_is_not_waited_for(verb: str, here: Path, process: Process) -> None:
     os.mkfifo(here / "f.nc")
-    done = process("-m", "gclint.cli", verb, str(here / "f.nc"))  # ends, or the process is ended and the test fails
+    done = process("-m", "gclint", verb, str(here / "f.nc"))  # ends, or the process is ended and the test fails
     assert done.returncode == 2
     assert "f.nc: this is a named pipe, not a file" in done.stderr
 
@@ -183,7 +183,7 @@ def test_what_a_shell_pipes_in_by_name_is_read(here: Path, program: Path, proces
     reading, writing = os.pipe()
     os.write(writing, program.read_bytes())
     os.close(writing)
-    done = process("-m", "gclint.cli", "check", f"/dev/fd/{reading}", pass_fds=(reading,))
+    done = process("-m", "gclint", "check", f"/dev/fd/{reading}", pass_fds=(reading,))
     os.close(reading)
     assert done.returncode in (0, 1), done.stderr
 
@@ -206,7 +206,7 @@ def test_an_empty_name_in_a_job(key: str, here: Path, program: Path, gclint: Gcl
     (here / "job.toml").write_text(f'material = "beech"\n{key}\n')
     code, out, err = gclint("check", program.name)
     assert (code, out) == (2, "")
-    assert "job.toml, line 2" in sentence(err)
+    assert "job.toml:2:" in sentence(err)
 
 
 @pytest.mark.parametrize(

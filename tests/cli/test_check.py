@@ -71,7 +71,7 @@ def test_the_same_input_gives_the_same_report(program: Path, gclint: Gclint) -> 
 
 
 def test_plain_text_when_piped(program: Path, process: Process) -> None:
-    done = process("-m", "gclint.cli", "check", str(program), *DECLARED)
+    done = process("-m", "gclint", "check", str(program), *DECLARED)
     assert done.stderr == ""
     assert "\x1b" not in done.stdout
     assert max(map(len, done.stdout.splitlines())) <= 80
@@ -79,7 +79,7 @@ def test_plain_text_when_piped(program: Path, process: Process) -> None:
 
 
 def test_standard_input(program: Path, process: Process) -> None:
-    done = process("-m", "gclint.cli", "check", "-", *DECLARED, "--as", "json", input=program.read_text())
+    done = process("-m", "gclint", "check", "-", *DECLARED, "--as", "json", input=program.read_text())
     assert done.returncode == 0
     assert json.loads(done.stdout)["programs"][0]["path"] == "standard input"
 
@@ -125,13 +125,13 @@ def test_out_never_overwrites_what_is_read(program: Path, gclint: Gclint) -> Non
 def test_a_failing_room_is_one_finding_and_exit_code_2(
     program: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from gclint.motion import pace
+    from gclint.motion import feed_planning
 
     def broken(*_: object) -> None:
         raise IndexError("row 7")
 
     (program.parent / "other.nc").write_text(program.read_text())
-    monkeypatch.setattr(pace, "pace", broken)
+    monkeypatch.setattr(feed_planning, "plan_feed", broken)
     code, out, err = gclint("check", program.name, "other.nc", *DECLARED, "--as", "json")
     assert (code, err) == (2, "")
     documents = json.loads(out)["programs"]
@@ -141,7 +141,7 @@ def test_a_failing_room_is_one_finding_and_exit_code_2(
 
 
 def test_a_reader_that_goes_away_is_no_error(program: Path) -> None:
-    script = f"{sys.executable} -m gclint.cli check {program} {program} | head -c 10"
+    script = f"{sys.executable} -m gclint check {program} {program} | head -c 10"
     root = Path(__file__).parents[2]
     done = subprocess.run(["sh", "-c", script], cwd=root, capture_output=True, text=True, timeout=120, check=False)
     assert "Traceback" not in done.stderr

@@ -101,7 +101,7 @@ def test_forms_for_machines_are_utf8_whatever_the_terminal_is(
     named = here / "u \u00fc \u2300.nc"
     program.rename(named)
     made = subprocess.run(
-        [sys.executable, "-m", "gclint.cli", "check", named.name, "--as", form], cwd=here, capture_output=True,
+        [sys.executable, "-m", "gclint", "check", named.name, "--as", form], cwd=here, capture_output=True,
         timeout=120, check=False, env={**os.environ, "PYTHONIOENCODING": encoding, "PYTHONPATH": str(ROOT)},
     ).stdout
     assert "\u00fc \u2300".encode() in made or form == "sarif"  # its URIs are escaped

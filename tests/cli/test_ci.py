@@ -124,6 +124,8 @@ def test_the_example_for_gitlab(folder: Path, shell: dict[str, str]) -> None:
     assert kept["when"] == "always"
     pages, sarif = kept["paths"]
     holds_what_it_names(folder, sarif, kept["reports"]["junit"], pages)
+    issues = json.loads((folder / kept["reports"]["codequality"]).read_text())
+    assert {issue["location"]["path"] for issue in issues} == {f"jobs/{name}/{name}.nc" for name in JOBS}
 
 
 def test_reports_are_written_where_a_program_cannot_be_read(folder: Path, shell: dict[str, str]) -> None:

@@ -78,7 +78,7 @@ def test_a_sheet(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, 
     assert RULE in out
 
 
-@pytest.mark.parametrize("broken", ["gclint.report.page.model.model_of", "gclint.report.page.sheet.sheet_of"])
+@pytest.mark.parametrize("broken", ["gclint.report.page.model.model_of", "gclint.report.page.page_text.sheet_of"])
 def test_a_page(plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, broken: str) -> None:
     monkeypatch.setattr(broken, fail)
     code, _, err = gclint("check", plunges, *DECLARED, "--as", "page", "--out", "a.html")
@@ -91,7 +91,7 @@ def test_a_page(plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.Mo
 @pytest.mark.parametrize(
     ("form", "broken"),
     [("json", "gclint.report.machine.json_out.encoded"), ("junit", "gclint.report.machine.junit_out._case"),
-     ("sarif", "gclint.report.machine.sarif_out._message")],
+     ("sarif", "gclint.report.machine.sarif_out.message_of")],
 )  # fmt: skip
 def test_a_form_for_machines(
     plunges: str, here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch, form: str, broken: str
@@ -135,7 +135,7 @@ def test_the_list_of_many(plunges: str, here: Path, gclint: Gclint, monkeypatch:
 
 
 def test_the_list_for_the_machine(plunges: str, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("gclint.digest.paper_list.paper_list", fail)
+    monkeypatch.setattr("gclint.digest.setup_sheet.setup_sheet_of", fail)
     code, out, _ = gclint("check", plunges, *DECLARED)
     assert code == 2
     assert RULE in out

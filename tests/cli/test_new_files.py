@@ -47,6 +47,7 @@ JOB = """tray.nc
 birch-plywod
 birch-plywood
 stock-top
+T1
 B
 120 x 80 x 12 mm at -10 -10
 11.6 mm
@@ -82,6 +83,7 @@ def test_answers_become_a_shop_and_a_job_that_read_well(
     assert code in (0, 1), err
     assert "10700 rev/min" in sheet
     assert "11.6" in Path("job.toml").read_text()
+    assert "tool = 1\n" in Path("job.toml").read_text()
 
 
 def test_all_left_open_is_a_file_too(here: Path, gclint: Gclint, answers: Callable[[str], None]) -> None:

@@ -60,7 +60,7 @@ def test_json_needs_no_terminal_library(process: Process, program: Path) -> None
 def test_version(process: Process) -> None:
     from gclint import __version__
 
-    done = process("-m", "gclint.cli", "--version")
+    done = process("-m", "gclint", "--version")
     assert (done.returncode, done.stdout, done.stderr) == (0, f"gclint {__version__}\n", "")
 
 

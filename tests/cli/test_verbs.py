@@ -202,7 +202,7 @@ def test_controller_check(here: Path, gclint: Gclint) -> None:
     (here / "ours.toml").write_text(text + '[[refuses]]\ncodes = ["cyclse"]\n')
     code, out, err = gclint("controller", "check", "ours.toml")
     assert (code, out) == (2, "")
-    assert "ours.toml, line 7, column 10" in err
+    assert "ours.toml:7:10:" in err
     assert 'nearest: "cycles"' in err
     assert gclint("controller", "check")[0] == 2
 
@@ -228,7 +228,7 @@ def test_job_check(program: Path, gclint: Gclint) -> None:
     job.write_text('program = "gone.nc"\n')
     code, out, err = gclint("job", "check", "job.toml")
     assert (code, out) == (2, "")
-    assert "job.toml, line 1" in err
+    assert "job.toml:1" in err
     assert "gone.nc" in err
 
 
@@ -313,7 +313,7 @@ def test_a_file_of_a_group_holds_the_one_rule_it_is_named_after(group: Path, gcl
     one.rename(group / "ramp.toml")
     code, _, err = gclint("pack", "check", "entries")
     assert code == 2
-    assert "entries/ramp.toml, line 2" in err
+    assert "entries/ramp.toml:2" in err
     assert '"steep-ramp.toml"' in err
     (group / "ramp.toml").rename(one)
     one.write_text(one.read_text() + other.read_text())
@@ -328,7 +328,7 @@ def test_pack_check_places_a_fault(here: Path, gclint: Gclint) -> None:
     (here / "house.toml").write_text(HOUSE.replace("< floor", "< 2 N"))
     code, out, err = gclint("pack", "check", "house.toml")
     assert (code, out) == (2, "")
-    assert "house.toml, line 8" in err
+    assert "house.toml:8" in err
 
 
 def test_pack_facts(here: Path, gclint: Gclint) -> None:
@@ -360,12 +360,12 @@ def test_every_verb_has_help_of_80_columns(args: tuple[str, ...], here: Path, gc
 
 
 def test_ctrl_c_is_quiet(program: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
-    from gclint.motion import pace
+    from gclint.motion import feed_planning
 
     def interrupted(*_: object) -> None:
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(pace, "pace", interrupted)
+    monkeypatch.setattr(feed_planning, "plan_feed", interrupted)
     code, out, err = gclint("check", program.name)
     assert (code, out, err.strip()) == (130, "", "")
 

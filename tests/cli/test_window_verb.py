@@ -11,7 +11,7 @@ import jsonschema
 import pytest
 
 from gclint.report.answers.window_out import SCHEMA_FILE, schema
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 
 Run = Callable[..., tuple[int, str, str]]
 SHOP = """
@@ -82,13 +82,13 @@ def test_inside_on_the_drawing_is_inside_by_the_numbers(here: Path, gclint: Run)
     """The drawing's cells against the region of the JSON document."""
     import shapely
 
-    from gclint.cli.window import _asked
+    from gclint.report.answers.window_asked import asked_of
     from gclint.report.answers.window_out import LEFT, ROWS, answer, sheet
 
-    asked = _asked("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
+    asked = asked_of("beech", "flat 6mm 2fl up-cut", "slot", None, "3", None, None, None, None, None, None)
     made = answer(asked)
     for width in (80, 120):
-        paper = Paper(width)
+        paper = TextSheet(width)
         sheet(made, paper)
         rows = [line[LEFT + 1 :] for line in paper.text.split("\n") if len(line) > LEFT and line[LEFT] == "|"][::-1]
         assert len(rows) == ROWS
@@ -168,7 +168,7 @@ def test_what_is_missing_or_wrong_is_one_sentence(
     [("--speed", "1", "--feed", "1"), ("--speed", "1e9", "--feed", "1e9"), ("--feed", "0"), ("--ap", "0.000001")],
 )
 def test_odd_numbers_are_drawn_all_the_same(here: Path, gclint: Run, more: tuple[str, ...]) -> None:
-    code, out, err = gclint(*EPOXY, *more)
+    code, out, err = gclint(*EPOXY, "--unit", "mm", *more)
     assert (code, err) == (0, "")
     assert "OPERATING WINDOW" in out
 
@@ -208,3 +208,31 @@ def test_the_answer_carries_the_cautions(gclint: Run) -> None:
     made = json.loads(gclint(*asked, "--as", "json")[1])
     assert any("hearing" in caution.lower() for caution in made["cautions"])
     assert any(caution.startswith("Glass-filled laminate: ") for caution in made["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("feeds", "more", "counted"),
+    [
+        ('x = "2500 mm/min"', (), 1500.0),
+        ('x = "100 in/min"', (), 1500.0 * 25.4),
+        ('x = "100 in/min"', ("--unit", "mm"), 1500.0),
+    ],
+)
+def test_a_feed_without_a_unit_counts_as_the_shop_does(
+    here: Path, gclint: Run, feeds: str, more: tuple[str, ...], counted: float
+) -> None:
+    """The tool is told in inches, whatever the shop counts its feeds in."""
+    Path("shop.toml").write_text(f"[machine]\nfeed_limit = {{ {feeds} }}\n")
+    asked = ("--material", "beech", "--tool", "flat 1/8in 2fl", "--shop", "shop.toml", "--speed", "12000")
+    made = document(gclint, "window", *asked, "--feed", "1500", *more)
+    assert made["programmed"]["feed_mm_min"] == pytest.approx(counted)
+    assert any("feed of 1500 is in" in said for said in made["assumed"])
+
+
+def test_a_feed_of_no_known_unit_is_asked_for(here: Path, gclint: Run) -> None:
+    asked = ("window", "--material", "beech", "--speed", "12000", "--feed", "1500")
+    code, out, err = gclint(*asked, "--tool", "flat 1/8in 2fl")
+    assert (code, out) == (2, "")
+    assert '"1500 mm/min" or "1500 in/min"' in err
+    assert gclint(*asked, "--tool", "flat 6mm 2fl")[0] == 0
+    assert gclint(*asked, "--tool", "flat 1/8in 2fl", "--unit", "in")[0] == 0

@@ -263,7 +263,7 @@ def test_fine_ball_finishing_is_no_thin_chip() -> None:
     ("tool", "name", "needs"),
     [
         (FLAT, None, "--material NAME"),
-        (Tool(1, "flat", 6.0), "beech", "flutes of tool 1"),
+        (Tool(1, "flat", 6.0), "beech", "`flutes` of tool 1 in shop.toml"),
         (Tool(1, "flat", 0.8, flutes=2), "beech", '[windows."beech".1] in shop.toml'),
         (Tool(1, "flat", 20.0, flutes=2), "cured-epoxy", "an edge speed of cured-epoxy for a tool of 20 mm"),
     ],

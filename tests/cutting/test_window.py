@@ -12,9 +12,9 @@ from hypothesis import strategies as st
 
 from gclint.cards.material import material
 from gclint.cutting import mechanics
-from gclint.cutting.advice import Part, marks_that_do, nearest_to, other_speed, same_speed
+from gclint.cutting.cut_limits import Bounds, Cut, usual_cut, window_of
 from gclint.cutting.limits import Level, Limit, Ray, Speed
-from gclint.cutting.places import Bounds, Cut, usual_cut, window_of
+from gclint.cutting.nearest_pair import Part, marks_that_do, nearest_to, other_speed, same_speed
 from gclint.cutting.window import Window, aim, runnable
 from gclint.tables.material import Sourced
 from gclint.tables.setup import Axes, Controller, DialMark, Hold, Machine, Setup, Spindle, Tool
@@ -32,7 +32,7 @@ EIGHTH = Tool(
 SIX = Tool(1, "flat", 6.0, flutes=2)
 
 
-def setup(
+def setup_of(
     name: str = "cured-epoxy", spindle: Spindle = COMMANDED, machine: Machine = ROUTER,
     band: tuple[float, float] | None = None,
 ) -> Setup:  # fmt: skip
@@ -82,7 +82,7 @@ def test_straight_limits_give_the_polygon_that_shapely_cuts(
 def test_the_region_is_where_no_inequality_fails(name: str, operation: str) -> None:
     """Sampled pairs against each limit written out anew: chip, edge, bending, power, machine."""
     curve = ((8000.0, 120.0), (16000.0, 240.0), (24000.0, 200.0))
-    shop = setup(name, Spindle("commanded", 8000, 24000, power_curve=curve))
+    shop = setup_of(name, Spindle("commanded", 8000, 24000, power_curve=curve))
     cut = usual_cut(EIGHTH, operation, shop)
     window = window_of(cut, EIGHTH, shop, BOUNDS)
     polygons = [shapely.Polygon([(c.speed, c.feed) for c in outline]) for outline in window.region(8000, 24000, 9000)]
@@ -136,7 +136,7 @@ def test_practice_in_cured_epoxy() -> None:
     """1/8 in bits cut well at 40 to 60 in/min and 10,000 to 14,000 rev/min on a dial that turns 15 % slower than it
     says; at 20,000 and more the same feed makes dust. Common practice, no source."""
     dial = Spindle("commanded", 5000, 30000)
-    window = window_of(Cut("slot", 3.175, 1.0, wall=False), EIGHTH, setup(spindle=dial), BOUNDS)
+    window = window_of(Cut("slot", 3.175, 1.0, wall=False), EIGHTH, setup_of(spindle=dial), BOUNDS)
     for stated, inches in ((10000, 40), (10000, 60), (12000, 45), (12000, 60), (14000, 50), (14000, 60)):
         assert window.inside(0.85 * stated, inches * 25.4)
     for stated in (20000, 24000):
@@ -148,7 +148,7 @@ def test_practice_in_cured_epoxy() -> None:
 def test_every_pair_it_gives_is_inside() -> None:
     for name in ("cured-epoxy", "aluminium-6061", "birch-plywood"):
         for spindle in (COMMANDED, DIAL):
-            window = window_of(usual_cut(EIGHTH, "side", setup(name)), EIGHTH, setup(name, spindle), BOUNDS)
+            window = window_of(usual_cut(EIGHTH, "side", setup_of(name)), EIGHTH, setup_of(name, spindle), BOUNDS)
             best = window.best()
             pairs = [] if best is None else [(best.speed, best.feed)]
             pairs += [(mark.true, feed) for mark, feed in window.marks() if feed is not None]
@@ -162,7 +162,7 @@ def test_every_pair_it_gives_is_inside() -> None:
 
 
 def test_the_best_pair_lies_farthest_from_all_limits() -> None:
-    window = window_of(usual_cut(EIGHTH, "slot", setup()), EIGHTH, setup(), BOUNDS)
+    window = window_of(usual_cut(EIGHTH, "slot", setup_of()), EIGHTH, setup_of(), BOUNDS)
     best = window.best()
     assert best is not None
     most = max(window.margin(n, vf) for n in range(8000, 24001, 100) for vf in range(100, 2500, 20))
@@ -171,7 +171,7 @@ def test_the_best_pair_lies_farthest_from_all_limits() -> None:
 
 def test_a_dial_turned_too_high() -> None:
     """Dial F turns 26,500 where S says 18,000: 0.028 mm instead of 0.042; the band is 0.035 to 0.10."""
-    window = window_of(Cut("slot", 6.0, 3.0), SIX, setup("birch-plywood", DIAL, band=(0.035, 0.10)), BOUNDS)
+    window = window_of(Cut("slot", 6.0, 3.0), SIX, setup_of("birch-plywood", DIAL, band=(0.035, 0.10)), BOUNDS)
     part = Part(1500, window, np.array([26500.0]))
     feeds = same_speed(part)
     assert feeds.low == pytest.approx(1855)
@@ -184,7 +184,8 @@ def test_a_dial_turned_too_high() -> None:
 
 def test_arcs_that_never_reach_their_feed() -> None:
     """Lines at F2400 S18000 and arcs that run at most 759 mm/min; the band is 0.03 to 0.08."""
-    window = window_of(Cut("slot", 6.0, 3.0), SIX, setup("cast-acrylic", machine=Machine(), band=(0.03, 0.08)), BOUNDS)
+    setup = setup_of("cast-acrylic", machine=Machine(), band=(0.03, 0.08))
+    window = window_of(Cut("slot", 6.0, 3.0), SIX, setup, BOUNDS)
     both = Window(window.limits, window.spindle, np.array([math.inf, 759.0]), np.array([38.0, 62.0]), 0.1, 0.1)
     pairs = other_speed((Part(2400, both, np.array([18000.0, 18000.0])),), nearest_to(18000))
     assert pairs is not None

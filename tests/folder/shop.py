@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from gclint.check import check
+from gclint.folder.cache import Cache
 from gclint.folder.find import find
-from gclint.folder.kept import Kept
 from gclint.folder.outcome import Outcome, Task
 from gclint.folder.run import outcomes
 from gclint.setup.declare import Options
@@ -59,13 +59,13 @@ def workshop(home: Path, people: tuple[str, ...] = ("anna", "ben"), each: int = 
 
 
 def checked(
-    *named: Path | str, kept: Kept | None = None, cores: int = 2, seconds: float | None = None,
+    *named: Path | str, cache: Cache | None = None, cores: int = 2, seconds: float | None = None,
     options: Options | None = None,
 ) -> dict[str, Outcome]:
     """Outcomes by the last two parts of their paths."""
     found = find(tuple(str(name) for name in named))
     tasks = [Task(source, options or Options()) for source in found.sources]
-    made = outcomes(tasks, kept, cores, seconds)
+    made = outcomes(tasks, cache, cores, seconds)
     return {"/".join(Path(task.source.name).parts[-2:]): outcome for task, outcome in zip(tasks, made)}
 
 

@@ -12,8 +12,8 @@ import pytest
 
 import gclint
 from gclint import disk
-from gclint.beside import LONG, both
 from gclint.disk import NONE, ask_again, listening
+from gclint.threads import LONG, run_both
 
 PACKAGE = Path(gclint.__file__).parent
 ROOMS = (
@@ -125,7 +125,7 @@ def test_each_thread_hears_what_its_own_check_asks(tmp_path: Path) -> None:
 
 def test_the_second_thread_of_a_check_asks_for_that_check(tmp_path: Path) -> None:
     with listening() as heard:
-        both(lambda: disk.is_file(tmp_path / "one"), lambda: disk.is_file(tmp_path / "other"), LONG)
+        run_both(lambda: disk.is_file(tmp_path / "one"), lambda: disk.is_file(tmp_path / "other"), LONG)
     assert {Path(question[1]).name for question in heard} == {"one", "other"}
 
 

@@ -10,6 +10,7 @@ import pytest
 
 from gclint.cli.main import run
 from gclint.cli.many import ManyProgress, in_sentences
+from gclint.problem import Problem
 from tests.folder.shop import PRINTER, program, workshop
 
 
@@ -109,5 +110,8 @@ def test_progress_says_how_long_the_rest_takes_only_when_it_can_tell(monkeypatch
 
 def test_what_is_wrong_with_many_alike_is_said_once() -> None:
     shut = "this folder cannot be read: permission denied"
-    said = in_sentences([("a", shut), ("b.nc", "this file is empty"), ("c", shut), (None, "alone")])
-    assert said == [f"{shut} (so 2 folders are not checked: a, c)", "b.nc: this file is empty", "alone"]
+    told = [("a", shut), ("b.nc", "this file is empty"), ("c", shut), (None, "alone")]
+    said = in_sentences([*(Problem(says, path) for path, says in told), Problem("no block", "d.nc", 3, 7)])
+    assert said == [
+        f"{shut} (so 2 folders are not checked: a, c)", "b.nc: this file is empty", "alone", "d.nc:3:7: no block"
+    ]  # fmt: skip

@@ -12,9 +12,9 @@ import pytest
 
 import gclint.folder.run as runner
 from gclint.folder.chains import ALONE, Place
-from gclint.folder.crew import Job
 from gclint.folder.find import find
 from gclint.folder.outcome import Source, Task
+from gclint.folder.workers import Job
 from gclint.setup.declare import Options
 from tests.folder.shop import PRINTER, checked, program, workshop
 
@@ -42,7 +42,7 @@ def test_a_bad_program_is_told_and_the_others_go_on(tmp_path: Path) -> None:
         "ben/part2.nc": "problem",
     }  # fmt: skip
     assert made["anna/empty.nc"].says == "this file is empty; there is nothing to check"
-    assert "job.toml, line 2, column 10: z_zero" in made["ben/part0.nc"].says
+    assert "job.toml:2:10: z_zero" in made["ben/part0.nc"].says
     assert "3D printer" in made["anna/vase.gcode"].says
 
 
@@ -165,8 +165,8 @@ def test_a_folder_on_a_path_that_is_no_text(tmp_path: Path) -> None:
 
 def test_pipes_of_another_class_serve_as_well(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Windows has pipes of a class of their own, a sibling of the one that other systems have."""
-    import gclint.folder.crew as crew
+    import gclint.folder.workers as workers
 
-    monkeypatch.setattr(crew, "Connection", type("AnotherConnection", (), {}))
+    monkeypatch.setattr(workers, "Connection", type("AnotherConnection", (), {}))
     made = checked(workshop(tmp_path), cores=2)
     assert [outcome.kind for outcome in made.values()] == ["checked"] * 6

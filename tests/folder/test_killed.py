@@ -25,7 +25,7 @@ pytestmark = pytest.mark.skipif(not hasattr(os, "killpg"), reason="no process gr
 
 
 def start(home: Path, cache: Path | str, *more: str) -> subprocess.Popen[bytes]:
-    command = [sys.executable, "-m", "gclint.cli", "check", str(home), "--as", "json", "--cache", str(cache), *more]
+    command = [sys.executable, "-m", "gclint", "check", str(home), "--as", "json", "--cache", str(cache), *more]
     return subprocess.Popen(
         command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, start_new_session=True,
         env=os.environ | {"GCLINT_CACHE": "none"},

@@ -27,7 +27,7 @@ pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="stopped by sign
 
 class Watcher:
     def __init__(self, home: Path, *more: str, **options: Any) -> None:
-        command = [sys.executable, "-m", "gclint.cli", "watch", str(home), "--as", "text", "--settle", "0.3"]
+        command = [sys.executable, "-m", "gclint", "watch", str(home), "--as", "text", "--settle", "0.3"]
         self.process = subprocess.Popen(
             [*command, "--workers", "1", *more], cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
             start_new_session=True, **options,
@@ -237,7 +237,7 @@ def test_the_folder_itself_goes(tmp_path: Path, watcher: Callable[..., Watcher])
 )
 def test_what_cannot_be_watched(tmp_path: Path, more: tuple[str, ...], says: str) -> None:
     done = subprocess.run(
-        [sys.executable, "-m", "gclint.cli", "watch", *more], cwd=tmp_path, capture_output=True, text=True, check=False,
+        [sys.executable, "-m", "gclint", "watch", *more], cwd=tmp_path, capture_output=True, text=True, check=False,
         env=os.environ | {"PYTHONPATH": str(ROOT)}, timeout=PATIENCE,
     )  # fmt: skip
     assert done.returncode == 2

@@ -29,13 +29,13 @@ with atheris.instrument_imports(include=["gclint"]):
             importlib.import_module(module.name)
 
     from gclint.check import folder_of, run
+    from gclint.motion.feed_planning import plan_feed
     from gclint.motion.interpret import interpret
-    from gclint.motion.pace import pace
     from gclint.motion.second_reader import read_again
     from gclint.packs.load import compile_pack
     from gclint.problem import Problem
     from gclint.program.read import read
-    from gclint.prove import unproved
+    from gclint.rule_proof import unproved
     from gclint.setup.declare import Declared, Options, declare
     from gclint.setup.resolve import limits_of, shop_setup, with_program
     from gclint.shipped import folder
@@ -105,7 +105,7 @@ def program(data: bytes) -> None:
         text = read(data, "fuzz.nc")
         setup = shop_setup(declared)
         motion = interpret(text, setup.controller, limited(declared), folder_of(path))
-        pace(motion, with_program(setup, declared, text, motion))
+        plan_feed(motion, with_program(setup, declared, text, motion))
     except Problem as problem:
         told(problem)
         return

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from gclint.check import trace
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.fact import number, text, truth
 from gclint.facts.registry import View, facts_of, tables
 from gclint.setup.declare import Options
@@ -41,9 +41,9 @@ M30
 TOOLS = ("1: flat 6mm 2fl", "2: flat 3mm 2fl")
 
 
-def chain(program: str = PROGRAM, **more: Any) -> Chain:
+def context(program: str = PROGRAM, **more: Any) -> Context:
     tables = trace(program.encode(), "a.nc", Options("beech", TOOLS, "60 x 60 x 10 mm at 0 0", **more))
-    return Chain(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
+    return Context(tables.program, tables.motion, tables.timing, tables.engagement, tables.cutting, tables.setup)
 
 
 def values(view: View, name: str) -> list[Any]:
@@ -57,7 +57,7 @@ def values(view: View, name: str) -> list[Any]:
 
 
 def test_rows_beside_are_those_of_the_same_tool() -> None:
-    moves = View.of("moves", chain())
+    moves = View.of("moves", context())
     assert values(moves, "line") == [4, 5, 6, 7, 10, 11, 13, 14, 15, 17, 18]
     assert values(moves, "previous.line") == [None, 4, 5, 6, None, 10, 7, 13, 14, 15, 17]
     assert values(moves, "next.line") == [5, 6, 7, 13, 11, None, 14, 15, 17, 18, None]
@@ -69,25 +69,25 @@ def test_rows_beside_are_those_of_the_same_tool() -> None:
     assert [n for n, last in enumerate(values(moves, "last_of_program")) if last] == [10]
     assert values(moves, "arc") == [False] * 8 + [True] + [False] * 2
     assert values(moves, "start_x")[3:6] == [0, 30, 5]
-    entries = View.of("entries", chain())
+    entries = View.of("entries", context())
     assert values(entries, "previous.kind") == [None, *values(entries, "kind")[:-1]]
 
 
 def test_chosen_rows_keep_their_own_neighbours() -> None:
-    moves = View.of("moves", chain()).choose(np.array([5, 6]))
+    moves = View.of("moves", context()).choose(np.array([5, 6]))
     assert values(moves, "previous.line") == [10, 7]
     assert values(moves.choose(np.array([1])), "previous.line") == [7]
 
 
 def test_a_program_without_rows_has_no_neighbours() -> None:
-    empty = View.of("pieces", chain("G21 G90\nM30\n"))
+    empty = View.of("pieces", context("G21 G90\nM30\n"))
     for name in ("previous.depth", "next.operation", "first_of_tool", "last_of_program", "next.rapid"):
         assert values(empty, name) == []
 
 
 @pytest.mark.parametrize("table", list(tables()))
 def test_every_fact_gives_one_value_for_each_row(table: str) -> None:
-    view = View.of(table, chain())
+    view = View.of(table, context())
     for name in facts_of(table):
         value = view.value(name)
         array = np.asarray(value[0] if isinstance(value, tuple) else value)
@@ -128,7 +128,7 @@ def test_neighbours_agree_with_a_search_row_by_row(tools: list[int]) -> None:
 
 
 def test_a_stop_counts_before_the_change_that_follows_it_and_no_other() -> None:
-    changes = View.of("changes", chain())
+    changes = View.of("changes", context())
     assert values(changes, "line") == [2, 9, 12, 19, 20]
     # M60 stands before the cut on line 18, so it is none for line 19
     assert values(changes, "stop_word_before") == [False, True, False, False, False]
@@ -138,5 +138,5 @@ def test_a_stop_that_the_controller_passes_over_is_none(tmp_path: Any) -> None:
     (tmp_path / "shop.toml").write_text('[machine]\ncontroller = "ours.toml"\n')
     card = (folder() / "controllers" / "any.toml").read_text()
     (tmp_path / "ours.toml").write_text(card.replace('program_stop = "stops"', 'program_stop = "ignores"'))
-    changes = View.of("changes", chain(shop=str(tmp_path / "shop.toml")))
+    changes = View.of("changes", context(shop=str(tmp_path / "shop.toml")))
     assert values(changes, "stop_word_before") == [False] * 5

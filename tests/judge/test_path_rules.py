@@ -9,7 +9,7 @@ import pytest
 
 from gclint.check import check, trace
 from gclint.facts import path as facts_path
-from gclint.facts.chain import Chain
+from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.facts.surface import slot_walls
 from gclint.setup.declare import Options
@@ -20,9 +20,9 @@ HEAD = "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n"
 SIX = "1: flat 6mm 2fl up-cut"
 
 
-def chain(program: str, tool: str = SIX, material: str | None = "aluminium-6061") -> Chain:
+def context(program: str, tool: str = SIX, material: str | None = "aluminium-6061") -> Context:
     t = trace((HEAD + program + "G0 Z5\nM30\n").encode(), "try.nc", Options(material, (tool,), STOCK))
-    return Chain(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup)
+    return Context(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup)
 
 
 def pocket(step: float, feed: float) -> str:
@@ -55,7 +55,7 @@ def test_a_pocket_is_told_the_cause(step: float, feed: float, expected: set[str]
 def test_the_peak_in_a_corner_is_that_of_both_walls() -> None:
     """A layer of 0.6 mm: arccos(1 - 2 ae / D) = 36.9 degrees, and 90 more in a square corner."""
     laps = "G0 X20 Y20\nG1 Z0.1 F500\nG1 X60 Z-1.5\nG1 X20 Z-3\nG1 X60 F900\nG1 Y50\nG1 X20\nG1 Y20\nG1 X60\nG1 Y35\n"
-    c = chain(laps + "G1 X60.6\nG1 Y50.6\nG1 X19.4\nG1 Y19.4\n")
+    c = context(laps + "G1 X60.6\nG1 Y50.6\nG1 X19.4\nG1 Y19.4\n")
     peak, before = facts_path.angle_peak(c), facts_path.angle_before(c)
     last = c.engagement.pieces.move >= len(c.motion) - 4
     along = math.degrees(math.acos(1 - 2 * 0.6 / 6))
@@ -73,7 +73,7 @@ def test_the_peak_in_a_corner_is_that_of_both_walls() -> None:
     ],
 )
 def test_pecks(way: str, first: float, later: float, pecked: bool) -> None:
-    c = chain(f"G0 X20 Y20\nG0 Z1\n{way}", "1: flat 3mm 2fl", "beech")
+    c = context(f"G0 X20 Y20\nG0 Z1\n{way}", "1: flat 3mm 2fl", "beech")
     assert len(c.engagement.entries) == 1
     step = 2.0 if "G83" in way else first
     assert facts_path.first_peck(c)[0] == pytest.approx(step, abs=0.05)
@@ -83,22 +83,22 @@ def test_pecks(way: str, first: float, later: float, pecked: bool) -> None:
 
 
 def test_a_plunge_before_a_cut_is_no_bore() -> None:
-    c = chain("G0 X20 Y20\nG1 Z-5 F100\nG1 X60 F900\n", material="beech")
+    c = context("G0 X20 Y20\nG1 Z-5 F100\nG1 X60 F900\n", material="beech")
     assert not facts_path.bores(c)[0]
 
 
 def test_walls_beside_a_slot() -> None:
     slot = "G0 X-10 Y40\nG1 Z-5 F300\nG1 X130 F1500\nG1 Z-9 F300\nG1 X-10 F1500\n"
-    walls = slot_walls(chain(slot, "1: flat 6mm 2fl down-cut", "oak"))
+    walls = slot_walls(context(slot, "1: flat 6mm 2fl down-cut", "oak"))
     assert walls.max() == pytest.approx(9.0, abs=0.05)
     assert walls[walls > 0].min() == pytest.approx(5.0, abs=0.05)
-    assert slot_walls(chain(slot, SIX, "oak")).max() == pytest.approx(0.0)
+    assert slot_walls(context(slot, SIX, "oak")).max() == pytest.approx(0.0)
     wider = slot + "G1 Y43 F1500\nG1 X130\n"
-    assert slot_walls(chain(wider, "1: flat 6mm 2fl down-cut", "oak")).max() == pytest.approx(0.0)
+    assert slot_walls(context(wider, "1: flat 6mm 2fl down-cut", "oak")).max() == pytest.approx(0.0)
 
 
 def test_a_dwell_in_the_air_is_none_in_material() -> None:
-    c = chain("G4 P3\nG0 X20 Y40\nG1 Z-3 F300\nG4 P1\nG1 X60 F900\nG0 Z5\nG4 P2\n", material="beech")
+    c = context("G4 P3\nG0 X20 Y40\nG1 Z-3 F300\nG4 P1\nG1 X60 F900\nG0 Z5\nG4 P2\n", material="beech")
     view = View.of("dwells", c)
     assert view.value("seconds").tolist() == pytest.approx([3.0, 1.0, 2.0])
     assert [int(v) for v in view.value("in_cut")] == [0, 2, 0]

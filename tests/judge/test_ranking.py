@@ -113,7 +113,7 @@ def test_the_same_input_gives_the_same_bytes(job_folder: Path, form: tuple[str, 
         text = (job_folder / f"shop{shop}.toml").read_text()
         (job_folder / "shop.toml").write_text(text)
         done = subprocess.run(
-            [sys.executable, "-m", "gclint.cli", "check", "a.nc", "b.nc", "--material", "beech", *form],
+            [sys.executable, "-m", "gclint", "check", "a.nc", "b.nc", "--material", "beech", *form],
             cwd=job_folder, capture_output=True, check=False,
             env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT)},
         )  # fmt: skip
@@ -185,12 +185,12 @@ def test_no_sheet_promises_anything(sample: str, reader: str) -> None:
     from gclint.digest.sheet_words import verdict
     from gclint.report.text.instructor_out import instructor_sheet
     from gclint.report.text.operator_out import operator_sheet
-    from gclint.report.text.paper import Paper
     from gclint.report.text.terminal import sheet
+    from gclint.report.text.text_sheet import TextSheet
     from gclint.setup.declare import Options
 
     path = ROOT / "sample_programs" / sample
-    done, paper = run(path.read_bytes(), path.name, Options(), str(path)), Paper()
+    done, paper = run(path.read_bytes(), path.name, Options(), str(path)), TextSheet()
     {"author": sheet, "operator": operator_sheet, "instructor": instructor_sheet}[reader](done, paper, "0")
     assert PROMISE.search(paper.text + verdict(done.checked)) is None
     assert "no promise" in verdict(done.checked)

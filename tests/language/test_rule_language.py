@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from gclint.language.dimensions import UNITS
 from gclint.language.expression import (
     MOST_STEPS,
     NUMBER,
@@ -17,7 +18,6 @@ from gclint.language.expression import (
     literals,
     quantity,
 )
-from gclint.language.units import UNITS
 
 NAMES = {
     "solid": Name(NUMBER, "mm"),

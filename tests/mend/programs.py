@@ -87,7 +87,7 @@ def programs(draw: st.DrawFn) -> Program:
 
 
 def _part(draw: st.DrawFn, w: _Writer, x: float, y: float, diameter: float, feed: float, plunge: float) -> None:
-    kind = draw(st.sampled_from(("slot", "bent", "box", "ring", "pocket", "ramp")))
+    kind = draw(st.sampled_from(("slot", "bent", "box", "ring", "pocket", "ramp", "dip", "steps", "hole", "spiral")))
     depth = draw(st.sampled_from((0.6, 1.2, 2.5, 5.0)))
     levels = draw(st.integers(1, 2))
     w.move(0, Z=5.0)
@@ -103,8 +103,30 @@ def _part(draw: st.DrawFn, w: _Writer, x: float, y: float, diameter: float, feed
             w.move(0, Z=1.0)
             w.move(0, X=x)
             continue
+        if kind == "hole":
+            w.move(1, plunge, Z=z)
+            w.move(0, Z=1.0)
+            continue
+        if kind == "spiral":  # a helix of half turns, steeper or not, and a circle at its end
+            w.move(1, plunge, Z=0.2)
+            for n in range(1, 5):
+                side = 5.0 if n % 2 else 0.0
+                w.move(3, feed, X=x + side, Y=y, Z=0.2 + (z - 0.2) * n / 4, I=2.5 if n % 2 else -2.5, J=0.0)
+            w.move(3, X=x + 5.0, Y=y, I=2.5, J=0.0)
+            w.move(3, X=x, Y=y, I=-2.5, J=0.0)
+            w.move(0, Z=1.0)
+            continue
         w.move(1, plunge, Z=z)
-        if kind == "slot":
+        if kind == "dip":  # a lead-in in X and Z
+            w.put("G18")
+            w.move(2, feed, X=x + 0.3, Z=z - 0.3, I=0.3, K=0.0)
+            w.put("G17")
+            w.move(1, X=x + 18.0)
+            w.move(0, Z=1.0)
+            w.move(0, X=x)
+        elif kind == "steps":
+            w.move(3, feed, X=x, Y=y, I=1.5, J=0.0)
+        elif kind == "slot":
             w.move(1, feed, X=x + 18.0)
             w.move(0, Z=1.0)
             w.move(0, X=x)

@@ -15,7 +15,7 @@ GRAVE = ("halt", "change")
 
 
 @settings(
-    max_examples=25,
+    max_examples=40,
     deadline=None,
     suppress_health_check=list(HealthCheck),
     report_multiple_bugs=False,

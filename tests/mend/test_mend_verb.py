@@ -122,3 +122,59 @@ def test_text_shows_old_and_new_lines(plunge: Path, capsys: pytest.CaptureFixtur
     assert "MENDED COPY" in out
     assert "Z-1.2" in out
     assert "byte for byte" in out
+
+
+def test_a_folder_or_one_file_for_copy_and_page_is_refused(plunge: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, text, says = told(capsys, "mend", str(plunge.parent), *DECLARED)
+    assert (code, text) == (2, "")
+    assert "one program at a time" in says
+    out = str(plunge.with_name("ramped.nc"))
+    code, text, says = told(capsys, "mend", str(plunge), *DECLARED, "--out", out, "--page", out)
+    assert (code, text) == (2, "")
+    assert sorted(p.name for p in plunge.parent.iterdir()) == ["quay.nc"]
+
+
+def test_a_folder_that_cannot_be_written_to_is_said(
+    plunge: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    import tempfile
+
+    def refuse(*_: object, **__: object) -> None:
+        raise PermissionError(13, "Permission denied")
+
+    for name in ("mkstemp", "NamedTemporaryFile"):
+        monkeypatch.setattr(tempfile, name, refuse)
+    monkeypatch.setattr(Path, "write_bytes", refuse)
+    monkeypatch.setattr(Path, "open", refuse)
+    monkeypatch.setattr("os.open", refuse)
+    code, _, says = told(capsys, "mend", str(plunge), *DECLARED)
+    assert code == 2
+    assert "Traceback" not in says
+
+
+def test_the_page_shows_paths_changes_and_proof(plunge: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    page = plunge.with_name("page.html")
+    code, _, _ = told(capsys, "mend", str(plunge), *DECLARED, "--page", str(page))
+    assert code == 0
+    html = page.read_text()
+    for said in (
+        "Both paths over the blank",
+        "What was changed, and why",
+        "What was proved",
+        "byte for byte",
+        "<polyline",
+    ):
+        assert said in html
+    assert "e+0" not in html
+    other = plunge.with_name("other.html")
+    told(capsys, "compare", str(plunge), str(plunge.with_name("quay.mended.nc")), *DECLARED, "--as", "page", "--out",
+         str(other))  # fmt: skip
+    assert "Lines that differ" in other.read_text()
+
+
+def test_where_only_one_version_cuts_there_is_no_number(plunge: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    other = plunge.with_name("longer.nc")
+    other.write_text(PLUNGE.replace("X60", "X66"))
+    code, out, _ = told(capsys, "compare", str(plunge), str(other), *DECLARED)
+    assert code == 1
+    assert "in places only one of the two cuts" in out

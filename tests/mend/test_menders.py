@@ -172,10 +172,153 @@ def test_a_hole_as_wide_as_the_tool_is_left_alone(tmp_path: Path) -> None:
     assert any("hole as wide as the tool" in each.because for each in made.document.not_mended)
 
 
-def test_words_of_the_program_in_loops_and_calls_are_not_ramped(tmp_path: Path) -> None:
+def test_a_height_that_is_worked_out_does_not_keep_the_rest_from_being_ramped(tmp_path: Path) -> None:
     text = HEAD + "M3 S16000\n#1=1\nG0 Z15\nG0 X20 Y20\nG0 Z#1\nG1 Z-5 F150\nG1 X60 F900\nG0 Z15\nM5\nM30\n"
-    made = mended(text, tmp_path, card="any", material="cured-epoxy")
+    made = mended(text, tmp_path, card="any", material="cured-epoxy", only=("straight-plunge",))
+    assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+    words = mended(text.replace("Z-5", "Z[0-5]"), tmp_path, card="any", material="cured-epoxy")
+    assert not any(each.kind == "entry" for each in words.document.changes)
+
+
+CALLED = (
+    "G21 G90 G94 G17 G54\nT1 M6\nM3 S16000\nG4 P4\nG0 Z15\nG0 X15 Y15\nG0 Z1\nM98 P7\nG90 G0 Z15\nG0 X15 Y45\nG0 Z1\n"
+    "M98 P7\nG90 G0 Z15\nM5\nM30\nO7\nG91\nG1 Z-2.5 F300\nX30 F1100\nY10\nG90\nM99\n"
+)
+
+
+def test_a_subprogram_in_increments_is_mended_once_for_all_its_calls(tmp_path: Path) -> None:
+    made = mended(CALLED, tmp_path, card="shop-mill-macros", material="cured-epoxy", only=("straight-plunge",))
+    assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+    own = lines(made)
+    ramp = own[own.index("G91") + 1 : own.index("X30 F1100")]
+    assert len(ramp) > 2
+    assert sum(float(word[1:]) for line in ramp for word in line.split() if word[0] == "Z") == pytest.approx(-2.5)
+    assert sum(float(word[1:]) for line in ramp for word in line.split() if word[0] == "X") == pytest.approx(0)
+    assert len(made.copy.motion) > len(made.original.motion) + 2 * (len(ramp) - 2)
+    assert not [each for each in made.copy.findings if each.rule == "straight-plunge"]
+
+
+def test_calls_that_do_not_agree_are_left_alone(tmp_path: Path) -> None:
+    text = CALLED.replace("G0 X15 Y45\nG0 Z1", "G0 X15 Y45\nG0 Z0.4")
+    made = mended(text, tmp_path, card="shop-mill-macros", material="cured-epoxy", only=("straight-plunge",))
     assert not any(each.kind == "entry" for each in made.document.changes)
+    assert any("would not be mended alike" in each.because for each in made.document.not_mended)
+
+
+def test_a_stretch_in_increments_is_ramped_in_increments(tmp_path: Path) -> None:
+    text = HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG91\nG1 Z-2 F200\nX40 F1100\nG90\nG0 Z15\nM5\nM30\n"
+    made = mended(text, tmp_path, material="cured-epoxy", only=("straight-plunge",))
+    assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+    assert made.data is not None
+    assert worst_difference(text.encode(), made.data, 3.0) <= 0.02
+
+
+def test_a_pocket_gets_a_helix_where_its_way_starts_short(tmp_path: Path) -> None:
+    rings = "".join(
+        f"G1 X{50 + r:g}\nG3 X{50 - r:g} Y40 I{-r:g} J0\nG3 X{50 + r:g} Y40 I{r:g} J0\n" for r in (1, 2, 4, 6, 8, 10)
+    )
+    text = HEAD + f"M3 S16000\nG4 P4\nG0 Z15\nG0 X50 Y40\nG0 Z1\nG1 Z-3 F200\nF1100\n{rings}G0 Z15\nM5\nM30\n"
+    from gclint.mend.case import Case, Proposal
+    from gclint.mend.entries import offers
+
+    made = mended(text, tmp_path, material="cured-epoxy", only=("straight-plunge",))
+    finding = next(each for each in made.original.findings if each.rule == "straight-plunge")
+    case: Case = made.original
+    offer = offers(case, finding)[0]
+    assert isinstance(offer, Proposal)
+    assert any("a helix" in each.because for each in (offer, *offer.others))
+    assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_a_ramp_behind_a_dip_in_x_and_z_goes_to_the_depth_of_the_dip(tmp_path: Path) -> None:
+    text = (
+        HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-2 F200\nG18 G2 X20.4 Z-2.4 I0.4 K0 F1100\n"
+        "G1 X70\nG17 G1 Y50\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="cured-epoxy", only=("straight-plunge",))
+    assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+    assert not [each for each in made.copy.findings if each.rule in ("straight-plunge", "steep-ramp", "hidden-plunge")]
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_steps_round_a_narrow_ring_become_ramps_round_it(tmp_path: Path) -> None:
+    steps = "".join(f"G1 Z-{n * 0.5:g} F200\nG3 X40 Y40 I-2 J0 F1100\n" for n in range(1, 7))
+    text = HEAD + f"M3 S16000\nG4 P4\nG0 Z15\nG0 X40 Y40\nG0 Z1\n{steps}G0 Z15\nM5\nM30\n"
+    made = mended(text, tmp_path, material="cured-epoxy", only=("straight-plunge",))
+    if any(each.rule == "straight-plunge" for each in made.original.findings):
+        assert ("straight-plunge", "entry") in kinds(made), made.document.not_mended
+        assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_a_helix_that_is_too_steep_gets_more_turns(tmp_path: Path) -> None:
+    turns = "".join(f"X{36 if n % 2 else 44} Y40 Z{-2.5 * n:g} I{-4 if n % 2 else 4} J0\n" for n in range(1, 5))
+    text = (
+        HEAD + f"M3 S16000\nG4 P4\nG0 Z15\nG0 X44 Y40\nG0 Z1\nG1 Z0 F300\nG3\n{turns}"
+        "X36 Y40 I-4 J0\nX44 Y40 I4 J0\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="cured-epoxy", only=("steep-ramp",))
+    assert ("steep-ramp", "entry") in kinds(made), (made.document.not_mended, made.original.findings)
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_a_steep_way_down_from_a_tab_is_gone_down_to_behind_it(tmp_path: Path) -> None:
+    text = (
+        HEAD
+        + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-0.2 F200\nX40 F1100\nX40.6 Z-1.4\nX80\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="cured-epoxy", only=("steep-ramp", "straight-plunge", "hidden-plunge"))
+    assert any(kind == "entry" for _, kind in kinds(made)), (made.document.not_mended, made.original.findings)
+    assert not [each for each in made.copy.findings if each.rule in ("steep-ramp", "straight-plunge", "hidden-plunge")]
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+def test_laps_of_a_contour_with_dips_set_plane_and_mode_back(tmp_path: Path) -> None:
+    text = (
+        HEAD + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-8.8 F300\nG18 G2 X20.2 Z-9 I0.2 K0 F2400\nG1 X60\n"
+        "G17 G3 X64 Y24 I0 J4\nG1 Y50\nG0 Z15\nM5\nM30\n"
+    )
+    made = mended(text, tmp_path, material="birch-plywood", only=("too-deep", "full-width-too-deep"))
+    assert any(each.kind == "laps" for each in made.document.changes), made.document.not_mended
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+
+
+HOLE = (
+    HEAD
+    + "M3 S16000\nG4 P4\nG0 Z15\nG0 X20 Y20\nG0 Z1\nG1 Z-10 F300\nG0 Z15\nG0 X60 Y20\nG0 Z1\nG1 Z-10 F300\nG0 Z15\n"
+)
+
+
+def test_holes_as_wide_as_the_tool_go_down_in_pecks_where_the_card_allows_it(tmp_path: Path) -> None:
+    text = HOLE + "M5\nM30\n"
+    made = mended(text, tmp_path, material="cast-acrylic")
+    assert any(kind == "pecks" for _, kind in kinds(made)), made.document.not_mended
+    own = lines(made)
+    assert own.count("G1 Z-10 F300") == 2
+    assert "Z-2.167" in "".join(own) or "G0 Z1" in own
+    assert worst_difference(text.encode(), made.data or b"", 3.0) <= 0.02
+    epoxy = mended(text, tmp_path, material="cured-epoxy")
+    assert not any(each.kind == "pecks" for each in epoxy.document.changes)
+    assert not any(each.mendable for each in epoxy.original.findings if each.rule == "straight-plunge")
+
+
+def test_a_drill_that_goes_too_deep_gets_the_pecking_cycle(tmp_path: Path) -> None:
+    text = HEAD + "M3 S3000\nG4 P8\nG0 Z15\nG81 X20 Y20 Z-11.5 R2 F150\nX60\nG80\nG0 Z15\nM5\nM30\n"
+    (tmp_path / "drill.nc").write_text(text)
+    from gclint.setup.declare import Options
+
+    options = Options("aluminium-6061", ("1: drill 3mm 2fl",), "120 x 80 x 12 mm at 0 0",
+                      shop=str(_drill_shop(tmp_path)))  # fmt: skip
+    made = mend(text.encode(), "drill.nc", options, None, ("peck-too-deep",))
+    assert ("peck-too-deep", "pecks") in kinds(made), (made.document.not_mended, made.original.findings)
+    assert "G83 X20 Y20 Z-11.5 R2 F150 Q3" in lines(made)
+    assert b"\nX60\n" in (made.data or b"")
+
+
+def _drill_shop(folder: Path) -> Path:
+    own = folder / "drill-shop.toml"
+    own.write_text('[machine]\ncontroller = "rs274ngc"\n[spindle]\nkind = "commanded"\nrange = [500, 24000]\n')
+    return own
 
 
 BOX = (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 
@@ -88,3 +89,114 @@ def test_the_menders_of_the_house_mend_it_too() -> None:
     made = mend(PROGRAM, "quay.nc", OPTIONS)
     assert [each.rule for each in made.document.changes] == ["straight-plunge"]
     assert not made.failing
+
+
+# other places and kinds, each by a mender of its own
+
+SHOP = """
+[machine]
+rapid = { x = "5000 mm/min", y = "5000 mm/min", z = "2000 mm/min" }
+controller = "hobby-3-axis"
+[spindle]
+kind = "commanded"
+range = [6000, 24000]
+started = "program"
+spin_up = "8 s"
+[[tool]]
+number = 1
+shape = "flat"
+diameter = "6 mm"
+flutes = 2
+"""
+JOB = """
+shop = "shop.toml"
+material = "cured-epoxy"
+z_zero = "stock-top"
+[stock]
+size = ["100 mm", "60 mm", "12 mm"]
+corner = ["0 mm", "0 mm"]
+[[keep_out]]
+name = "left clamp"
+from = ["0 mm", "0 mm", "0 mm"]
+to = ["15 mm", "12 mm", "14 mm"]
+"""
+
+
+def one_by(rule: str, text: str, edits: Edits, tmp_path: Path, monkeypatch: pytest.MonkeyPatch,
+           starts: bool = False, words: bool = False) -> Mended:  # fmt: skip
+    """Mend a program by one mender that answers every finding of a rule with the same edits."""
+    (tmp_path / "shop.toml").write_text(SHOP)
+    (tmp_path / "job.toml").write_text(JOB)
+    program = tmp_path / "quay.nc"
+    program.write_text(text)
+
+    def offers(case: Case, finding: Finding) -> list[Offer]:
+        if case.draft.changed.any():
+            return []
+        return [Proposal(rule, "own", (finding.line,), edits, "wrong on purpose", starts=starts, words=words)]
+
+    own = [Mender("own", (rule,), offers)]
+    monkeypatch.setattr(mending, "menders", lambda names: own if "entries" in names else [])
+    return mend(text.encode(), str(program), Options(), str(program))
+
+
+STANDS = "G21 G90 G94 G17 G54\nT1 M6\nS9000\nG0 Z15\nX30 Y30\nZ1\nG1 Z0 F200\nX60 Z-1.2 F1100\nX30\nX60\nG0 Z15\nM30\n"
+
+
+def test_a_start_of_the_spindle_without_the_wait_gets_nowhere(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    start = (Edit(6, before=(b"M3 S9000",)),)  # right above the cut
+    made = one_by("spindle-not-running", STANDS, start, tmp_path, monkeypatch, starts=True)
+    assert made.data is None
+    assert any("no-spin-up-time" in each.because for each in made.document.not_mended)
+    right = (Edit(6, before=(b"M3 S9000", b"G4 P8")),)
+    assert one_by("spindle-not-running", STANDS, right, tmp_path, monkeypatch, starts=True).data is not None
+
+
+def test_a_start_of_the_spindle_with_the_tip_in_the_blank_gets_nowhere(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    start = (Edit(9, before=(b"M3 S9000", b"G4 P8")),)
+    made = one_by("spindle-not-running", STANDS, start, tmp_path, monkeypatch, starts=True)
+    assert made.data is None
+
+
+LOW = (
+    "G21 G90 G94 G17 G54\nT1 M6\nM3 S9000\nG4 P8\nG0 Z20\nX8 Y30\nZ1\nG1 Z0 F200\nX60 Z-1.2 F1100\nX8\nX60\nX8\n"
+    "G0 Y36\nG0 Z20\nM5\nM30\n"
+)
+
+
+def test_a_lift_into_a_clamp_gets_nowhere(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    lift = (Edit(13, text=b"G0 Z1", after=(b"Y6", b"Y36", b"Z-1.2")),)  # over the clamp's place, under its top
+    made = one_by("rapid-through-stock", LOW, lift, tmp_path, monkeypatch)
+    assert any(each.rule == "rapid-through-stock" for each in made.original.findings)
+    assert made.data is None
+    right = (Edit(13, text=b"G0 Z20", after=(b"Y36",)), Edit(14, otherwise=True))
+    assert one_by("rapid-through-stock", LOW, right, tmp_path, monkeypatch).data is not None
+
+
+WALL = "G21 G90 G94 G17 G54\nT1 M6\nM3 S9000\nG4 P8\nG0 Z20\nX-8 Y62\nZ-5\nG1 X108 F600\nG0 Z20\nM5\nM30\n"
+
+
+def test_a_wall_cut_from_its_other_end_gets_nowhere(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    turned = (
+        Edit(6, text=b"X108 Y62"),
+        Edit(7, otherwise=True),
+        Edit(8, text=b"G1 X-8 F1500"),
+        Edit(9, otherwise=True),
+    )
+    seen: list[str] = []
+    proved = mending.prove
+
+    def prove(*given: object) -> object:
+        result = proved(*given)  # type: ignore[arg-type]
+        seen.extend(failure.says for failure in result.failures)
+        return result
+
+    monkeypatch.setattr(mending, "prove", prove)
+    made = one_by("chip-too-thin", WALL, turned, tmp_path, monkeypatch, words=True)
+    assert any(each.rule == "chip-too-thin" for each in made.original.findings)
+    assert made.data is None
+    assert "a wall would be cut in the other direction" in seen
+    right = (Edit(8, text=b"G1 X108 F1500"),)
+    assert one_by("chip-too-thin", WALL, right, tmp_path, monkeypatch, words=True).data is not None

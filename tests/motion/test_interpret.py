@@ -375,8 +375,8 @@ def test_coordinates_beyond_any_machine() -> None:
 
 
 def test_a_kernel_that_is_not_built_is_one_sentence(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setitem(sys.modules, "gclint.motion.modal", None)
-    with pytest.raises(Problem, match="modal is not built"):
+    monkeypatch.setitem(sys.modules, "gclint.motion.interpreter", None)
+    with pytest.raises(Problem, match="interpreter is not built"):
         run(STATED)
 
 

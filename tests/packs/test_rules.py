@@ -9,7 +9,7 @@ import pytest
 
 from gclint.packs.pack import CORE, GROUP_FILE, Pack, Rule, Shipped
 from gclint.packs.shipped_packs import compile_shipped, fingerprint, shipped_packs, sources
-from gclint.prove import unproved
+from gclint.rule_proof import unproved
 from gclint.shipped import folder
 
 PACKS = shipped_packs()
@@ -62,7 +62,7 @@ def test_every_rule_is_proved_by_its_examples(pack: Pack, rule: Rule) -> None:
 @pytest.mark.parametrize(("pack", "rule"), LOOKING, ids=called(LOOKING))
 def test_no_example_makes_a_rule_fail(pack: Pack, rule: Rule) -> None:
     """All rules run over every example; one that raises would show as internal-error."""
-    from gclint.prove import findings
+    from gclint.rule_proof import findings
 
     for example in (*rule.text.must_find, *rule.text.must_leave):
         assert findings(example, PACKS, "internal-error") == []

@@ -107,6 +107,41 @@ def feeds_multiplied(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(sheet.bytes(), at(sheet, *lines), f"every feed of a tool times {by:.2f}", follows=ANYWHERE)
 
 
+@plants("chip-beyond-tool", FASTER | UNIT)
+def a_tenth_of_the_speed_and_no_material(base: Base, dice: Random) -> Iterator[Plant]:
+    """Where no card says how thick a chip may be."""
+    for lines, rows in _by_tool(base).values():
+        m, pieces = base.tables.motion, base.tables.engagement.pieces
+        tool = base.tool_of(int(pieces.move[rows[0]]))
+        if tool is None or tool.shape != "flat" or not tool.flutes or base.tables.setup.spindle.kind != "commanded":
+            continue
+        level = pieces.move[rows][m.length[pieces.move[rows]] > 15]
+        with np.errstate(invalid="ignore", divide="ignore"):
+            tooth = m.feed[level] / (m.speed[level] * tool.flutes)
+        if not len(level) or not np.nanmin(tooth) > 0:
+            continue
+        sheet = base.sheet()
+        _scaled(sheet, lines, "F", 0.15 * tool.diameter / float(np.nanmin(tooth)))
+        yield Plant(sheet.bytes(), at(sheet, *lines), "0.15 of the diameter per tooth", follows=ANYWHERE,
+                    **base.with_job(material=None))  # fmt: skip
+
+
+@plants("feed-out-of-reach")
+def a_machine_that_speeds_up_slowly(base: Base, dice: Random) -> Iterator[Plant]:
+    """No material, so that nothing is said of chips."""
+    m, pieces = base.tables.motion, base.tables.engagement.pieces
+    rows = pieces.move[m.kind[pieces.move] != 0]
+    if base.shop is None or not len(rows):
+        return
+    with np.errstate(invalid="ignore"):
+        gain = 0.04 * float(np.nanmedian((m.feed[rows] / 60) ** 2 / m.length[rows]))  # v^2 / s: half of F in the middle
+    if not gain > 0:
+        return
+    slow = f"{max(gain, 0.01):.3f} mm/s^2"
+    told = base.with_job(material=None) | base.with_shop("machine", acceleration={"x": slow, "y": slow, "z": slow})
+    yield Plant(base.data, ANYWHERE, f"axes that gain {slow}", follows=ANYWHERE, **told)
+
+
 def _long(base: Base, rows: Any, least: float = 15) -> bool:
     """Whether most of these pieces lie on moves long enough to come up to speed."""
     pieces, m = base.tables.engagement.pieces, base.tables.motion

@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from tests.planted.base import Base
-from tests.planted.harness import Plant, at, onward, plants
+from tests.planted.harness import ANYWHERE, Plant, at, onward, plants
 from tests.planted.sheet import Sheet
 
 # ---- through or not
@@ -195,6 +195,41 @@ def groove_beside_a_groove(base: Base, dice: Random) -> Iterator[Plant]:
         new = sheet.now(line)
         where = (new - len(words) - 3, new)
         yield Plant(sheet.bytes(), where, f"a wall of {wall:.2f} mm, {deep:.1f} mm high")
+
+
+@plants("stepover-leaves-fin", {"opening-slot-too-fast": "the first row is a slot"})
+def rows_farther_apart_than_the_tool(base: Base, dice: Random) -> Iterator[Plant]:
+    m = base.tables.motion
+    if not base.plain:
+        return
+    feeds = m.feed[(base.removed > 0) & (m.kind > 0) & (m.z0 == m.z1)]
+    for line in dice.sample(base.gaps, len(base.gaps)):
+        tool = base.tool_of(int((m.line == line).argmax()))
+        if tool is None or tool.shape != "flat" or not np.isfinite(feeds).any():
+            continue
+        wide, n, feed = tool.diameter, base.sheet().number, 0.5 * float(np.nanmin(feeds)) / base.unit
+        spot = next(iter(base.spots(dice, 3.2 * wide)), None)
+        if spot is None:
+            continue
+        step, z = wide * dice.uniform(1.08, 1.2), base.top - max(0.3, 0.1 * wide)
+        left, right = (n((spot[0] + side * 1.6 * wide) / base.unit) for side in (-1, 1))
+        low, high = (n((spot[1] + side * step / 2) / base.unit) for side in (-1, 1))
+        sheet = base.aside(line, f"G0 X{left} Y{low}", f"G0 Z{n((base.top + 0.5) / base.unit)}",
+                           f"G1 Z{n(base.top / base.unit)} F{feed * 0.6:.1f}", f"G1 X{right} Z{n(z / base.unit)}",
+                           f"G1 X{left} F{feed:.1f}", f"G1 X{right}", f"G1 Y{high}", f"G1 X{left}",
+                           f"G0 Z{n((base.top + 5) / base.unit)}")  # fmt: skip
+        new = sheet.now(line)
+        yield Plant(sheet.bytes(), (new - 12, new), f"two rows {step:.2f} mm apart with a tool of {wide:g} mm")
+
+
+@plants("tabs-hold-nothing")
+def tabs_named_for_a_pocket(base: Base, dice: Random) -> Iterator[Plant]:
+    m = base.tables.motion
+    low = m.z1[(m.kind != 0) & (base.removed > 0)]
+    by = base.job.get("hold", {}).get("by")
+    if base.bottom is not None and len(low) and float(low.min()) - base.bottom > 1 and by and m.followed is None:
+        told = base.with_job("hold", by="tabs")
+        yield Plant(base.data, ANYWHERE, "tabs hold the part, and no lap goes through", **told)
 
 
 # ---- edges

@@ -232,6 +232,18 @@ def incremental_from_nowhere(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), onward(line), "G91 for G90", follows=ANYWHERE)
 
 
+@plants("spindle-off-unseen", {"state-unstated": "no G90 is left", "not-followed": "no place is known"})
+def incremental_from_nowhere_without_a_start(base: Base, dice: Random) -> Iterator[Plant]:
+    sheet = base.sheet()
+    starts = sheet.lines_with("M", 3)
+    if starts and base.tables.setup.spindle.started != "by-hand":
+        for line in sheet.lines_with("G", 90)[:1]:
+            sheet.set(line, "G", 91, sheet.codes(line).index(90))
+            for start in starts:
+                sheet.drop_code(start, "M", 3)
+            yield Plant(sheet.bytes(), ANYWHERE, "G91 for G90, and no M3", follows=ANYWHERE)
+
+
 @plants("not-followed", NOT_DONE)
 def second_offset_of_unknown_place(base: Base, dice: Random) -> Iterator[Plant]:
     for line in _drawn(dice, base.gaps[: 2 * len(base.gaps) // 3]):

@@ -24,9 +24,9 @@ from tests.planted.own_programs import own_programs
 # rules that no program and no declaration can be given a fault for, with the reason
 CANNOT_BE_PLANTED = {
     "internal-error": "it tells of a fault of gclint itself; tests/judge makes one by breaking a step",
-    "blank-not-declared": "it stands for findings of other rules; tests/judge/test_hanging.py",
-    "earlier-cuts-unknown": "it stands for findings of other rules; tests/judge/test_hanging.py",
-    "another-set-up": "it stands for findings of other rules; tests/judge/test_hanging.py",
+    "blank-not-declared": "it stands for findings of other rules; tests/judge/test_by_assumption.py",
+    "earlier-cuts-unknown": "it stands for findings of other rules; tests/judge/test_by_assumption.py",
+    "another-set-up": "it stands for findings of other rules; tests/judge/test_by_assumption.py",
 }
 
 @cache

@@ -22,7 +22,7 @@ class Sheet:
 
     def __init__(self, data: bytes) -> None:
         text = data.decode()
-        self.end = "\r\n" if "\r\n" in text else "\n"
+        self.end = "\r\n" if text.count("\r\n") == text.count("\n") > 0 else "\n"  # mixed: CR stays in the line
         lines = text.split(self.end)
         self.last = len(lines) - (lines[-1] == "")
         self.rows: list[tuple[int, str]] = [(n, line) for n, line in enumerate(lines[: self.last], 1)]

@@ -201,7 +201,7 @@ def point_moved_left_in_a_feed(base: Base, dice: random.Random) -> Iterator[Faul
         yield _changed(base, line, "F", (sheet.word(line, "F") or 0) / 10)
 
 
-@kind("feed-suspect chip-too-thick plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
+@kind("feed-suspect chip-too-thick chip-beyond-tool plunge-too-fast feed-over-machine opening-slot-too-fast feed-unit-suspect odd-lap-feed")
 def zero_too_many_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "F")):
@@ -212,15 +212,16 @@ def zero_too_many_in_a_feed(base: Base, dice: random.Random) -> Iterator[Fault]:
 def zero_too_many_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
-        yield _changed(base, line, "S", (sheet.word(line, "S") or 0) * 10)
+        if sheet.word(line, "S"):
+            yield Fault(sheet.copy().set(line, "S", (sheet.word(line, "S") or 0) * 10), ())
 
 
-@kind("speed-suspect edge-too-slow chip-too-thick speed-over-spindle speed-under-spindle")
+@kind("speed-suspect edge-too-slow chip-too-thick chip-beyond-tool feed-unit-suspect speed-over-spindle speed-under-spindle")
 def zero_lost_in_the_speed(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, sheet.lines_with("S")):
         if (sheet.word(line, "S") or 0) > 900:
-            yield _changed(base, line, "S", (sheet.word(line, "S") or 0) / 10)
+            yield Fault(sheet.copy().set(line, "S", (sheet.word(line, "S") or 0) / 10), ())
 
 
 @kind("spindle-not-running spindle-speed-missing")
@@ -380,7 +381,7 @@ def arc_turned_round(base: Base, dice: random.Random) -> Iterator[Fault]:
                 break
 
 
-@kind("arc-does-not-close arc-centre-suspect arc-turns-back")
+@kind("arc-does-not-close arc-centre-suspect arc-turns-back coordinate-suspect")
 def sign_of_a_centre_turned(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet, m = base.sheet(), base.tables.motion
     for line in _draw(dice, _lines(base, m.kind >= 2)):
@@ -391,12 +392,12 @@ def sign_of_a_centre_turned(base: Base, dice: random.Random) -> Iterator[Fault]:
                 break
 
 
-@kind("arc-does-not-close word-missing arc-centre-suspect arc-turns-back")
+@kind("arc-does-not-close word-missing arc-centre-suspect arc-turns-back coordinate-suspect")
 def centre_word_left_out(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     for line in _draw(dice, _lines(base, m.kind >= 2)):
         for letter in "IJR":
-            if (base.sheet().word(line, letter) or 0) != 0:
+            if abs(base.sheet().word(line, letter) or 0) * base.unit > 0.05:  # less moves the arc by nothing
                 sheet = base.sheet().drop(line, letter)
                 yield Fault(sheet, (sheet.now(line),))
                 break
@@ -540,7 +541,7 @@ def ramp_made_a_plunge(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield Fault(sheet, (sheet.now(line), sheet.now(line) + 1))
 
 
-@kind("depth-step-suspect too-deep full-width-too-deep tool-breaks straight-plunge plunge-too-fast coordinate-suspect coordinate-suspect")
+@kind("depth-step-suspect too-deep full-width-too-deep straight-plunge coordinate-suspect cuts-table peck-too-deep")
 def depth_doubled(base: Base, dice: random.Random) -> Iterator[Fault]:
     sheet = base.sheet()
     for line in _draw(dice, _feeds(base, "Z")):
@@ -646,13 +647,84 @@ def every_feed_move_a_rapid(base: Base, dice: random.Random) -> Iterator[Fault]:
         yield Fault(sheet, ())
 
 
-@kind("stop-missing tool-change-without-stop tool-not-declared")
-def second_tool_without_a_stop(base: Base, dice: random.Random) -> Iterator[Fault]:
+@kind("spindle-not-running tool-not-declared tool-change-without-stop")
+def second_tool_and_no_start(base: Base, dice: random.Random) -> Iterator[Fault]:
     m = base.tables.motion
     high = (m.z1 > 0) & (m.kind == 0) & (np.arange(len(m)) > len(m) * 0.3) & (np.arange(len(m)) < len(m) * 0.8)
+    high &= np.concatenate((np.cumsum((base.removed > 0.1)[::-1])[::-1][1:], [0])) > 0  # something is cut after it
     for line in _draw(dice, _lines(base, high)):
-        sheet = base.sheet().after(line, "T2")
+        sheet = base.sheet().after(line, "M5", "T2 M6")
+        yield Fault(sheet, ())
+
+
+def _scaled(base: Base, letter: str, by: float, more: float = 0.0) -> Sheet:
+    """Every number behind a letter times `by`, plus `more`, in the program's own units."""
+    sheet = base.sheet()
+    for line in sheet.lines_with(letter):
+        sheet.set(line, letter, round((sheet.word(line, letter) or 0) * by + more, 4))
+    return sheet
+
+
+@kind("chip-too-thin feed-unit-suspect chip-too-thick feed-never-reached")
+def every_feed_a_twentieth(base: Base, dice: random.Random) -> Iterator[Fault]:
+    if base.sheet().lines_with("F") and base.job["material"] != "birch-plywood":  # wood forgives a thin chip
+        yield Fault(_scaled(base, "F", 0.05), ())
+
+
+@kind("feed-over-machine chip-too-thick chip-beyond-tool plunge-too-fast feed-unit-suspect")
+def every_feed_twenty_times(base: Base, dice: random.Random) -> Iterator[Fault]:
+    feeds = base.tables.motion.feed[base.removed > 0.1]
+    if base.sheet().lines_with("F") and len(feeds) and float(np.nanmax(feeds)) > 100:  # one that crawls stays harmless
+        yield Fault(_scaled(base, "F", 20), ())
+
+
+@kind("cuts-table straight-plunge full-width-too-deep first-move-low rapid-through-stock z-zero-suspect")
+def everything_ten_millimetres_lower(base: Base, dice: random.Random) -> Iterator[Fault]:
+    if base.sheet().lines_with("Z") and not base.sheet().lines_with("K"):
+        yield Fault(_scaled(base, "Z", 1, -10 / base.unit), ())
+
+
+@kind("never-cuts z-zero-suspect cuts-only-air")
+def everything_above_the_work(base: Base, dice: random.Random) -> Iterator[Fault]:
+    deep = float(-np.nanmin(base.tables.motion.z1))
+    if base.sheet().lines_with("Z") and not base.sheet().lines_with("K"):
+        yield Fault(_scaled(base, "Z", 1, (deep + 5) / base.unit), ())
+
+
+@kind("outside-stock")
+def blank_put_elsewhere(base: Base, dice: random.Random) -> Iterator[Fault]:
+    corner, size = base.job["stock"]["corner"], base.job["stock"]["size"]
+    aside = f"{float(corner[0].split()[0]) + 0.6 * float(size[0].split()[0]):.2f} mm"
+    yield Fault(base.sheet(), (), **base.told(job=lambda job: job["stock"]["corner"].__setitem__(0, aside)))
+
+
+@kind("blocks-behind-end")
+def m30_in_the_middle(base: Base, dice: random.Random) -> Iterator[Fault]:
+    m = base.tables.motion
+    high = (m.z1 > 0) & (m.kind == 0) & (np.arange(len(m)) > len(m) * 0.3) & (np.arange(len(m)) < len(m) * 0.7)
+    for line in _draw(dice, _lines(base, high)):
+        sheet = base.sheet().after(line, "M30")
         yield Fault(sheet, (sheet.now(line) + 1,))
+
+
+@kind("rapid-through-stock first-move-low")
+def approach_by_rapid_too_low(base: Base, dice: random.Random) -> Iterator[Fault]:
+    m = base.tables.motion
+    down = (m.kind == 0) & (m.z1 < m.z0) & (m.z1 > 0) & np.concatenate((base.removed[1:] > 0.1, [False]))
+    for line in _draw(dice, _lines(base, down)):
+        if base.sheet().word(line, "Z") is not None:
+            yield _changed(base, line, "Z", -1 / base.unit)
+
+
+@kind("tool-bends tool-breaks shank-rubs nut-hits-stock long-tool too-deep full-width-too-deep")
+def flutes_too_short(base: Base, dice: random.Random) -> Iterator[Fault]:
+    assert base.shop is not None
+    deep = float(-np.nanmin(base.tables.motion.z1))
+    tool = base.shop["tool"][0]
+    if tool["shape"] == "flat" and deep > 3:
+        wide = float(tool["diameter"].split()[0])
+        short = {"flute_length": f"{deep / 2:.2f} mm", "shank": f"{2 * wide:.2f} mm", "stickout": f"{deep + 20:.2f} mm"}
+        yield Fault(base.sheet(), (), **base.told(shop=lambda shop: [one.update(short) for one in shop["tool"]]))
 
 
 @dataclass(frozen=True)
@@ -668,8 +740,15 @@ class Outcome:
 
 def attempt(base: Base, what: Kind, fault: Fault) -> Outcome:
     run = judged(fault.sheet.bytes(), base.name, fault.job or base.job, fault.shop or base.shop, base.files)
-    already = {(f.rule, f.grade, f.happens) for f in base.findings}
-    new = [f for f in run.checked.findings if (f.rule, f.grade, f.happens) not in already]
+    already = {(f.rule, f.grade, f.happens): len(f.lines) for f in base.findings}
+
+    def fresh(finding: Finding) -> bool:
+        """Whether it is new, or has one more place that is the fault's own line."""
+        key = (finding.rule, finding.grade, finding.happens)
+        grown = len(finding.lines) > already.get(key, 0)
+        return key not in already or (grown and bool(set(finding.lines) & set(fault.lines)))
+
+    new = [f for f in run.checked.findings if fresh(f)]
 
     def near(finding: Finding) -> bool:
         places = (finding.line, finding.worst_line, *finding.lines[:200])

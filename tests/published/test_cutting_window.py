@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 
 from gclint.cards.material import material
+from gclint.cutting.cut_limits import Bounds, Cut, window_of
 from gclint.cutting.limits import Power, Ray, Speed
-from gclint.cutting.places import Bounds, Cut, window_of
 from gclint.tables.material import Sourced
 from gclint.tables.setup import Controller, Hold, Machine, Setup, Spindle, Tool, Window
 

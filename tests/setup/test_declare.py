@@ -335,3 +335,68 @@ def test_bad_options(make: Make, options: dict[str, object], says: str) -> None:
         make(**options)
     assert says in caught.value.says
     assert (caught.value.path or "").startswith("--")
+
+
+# the tool in the collet, where the program calls none
+
+SHOP_THREE = SHOP_TWO + '[[tool]]\nnumber = 3\nshape = "flat"\ndiameter = "3 mm"\n'
+
+
+@pytest.mark.parametrize(
+    ("job", "tools", "program", "number", "because"),
+    [
+        ("tool = 2\n", (), PLAIN, 2, "job.toml, line 1"),
+        ("tool = 2\n", ("1: flat 8mm 2fl", "2: flat 6mm 1fl"), PLAIN, 2, "job.toml, line 1"),
+        ("tool = 2\n", ("3: flat 3mm 1fl",), PLAIN, 3, "only --tool"),
+        ("", ("3: flat 3mm 1fl",), PLAIN, 3, "only --tool"),
+        ("", ("9: flat 3mm 1fl",), PLAIN, 9, "only --tool"),
+        ("tool_order = [2]\n", (), PLAIN, 2, "tool_order"),
+        ("", (), "(3 mm flat end mill)\n" + PLAIN, 3, "comment on line 1"),
+    ],
+)
+def test_which_tool_is_in_the_collet(
+    make: Make, job: str, tools: tuple[str, ...], program: str, number: int, because: str
+) -> None:
+    setup = make(program, shop=SHOP_THREE, job=job, tools=tools)
+    assert setup.tools[-1].number == number
+    (taken,) = (a for a in setup.assumed if a.what == "tool in the spindle")
+    assert because in taken.because
+    assert str(number) in taken.value
+
+
+def test_of_several_tools_none_is_guessed(make: Make) -> None:
+    assert -1 not in make(shop=SHOP_THREE).tools
+    assert -1 not in make("(8 mm flat end mill)\n" + PLAIN, shop=SHOP_THREE).tools
+    # two are 3 mm wide and flat
+    twice = SHOP_THREE + '[[tool]]\nnumber = 4\nshape = "flat"\ndiameter = "3 mm"\n'
+    assert -1 not in make("(3 mm flat end mill)\n" + PLAIN, shop=twice).tools
+
+
+def test_a_program_that_calls_its_tool_keeps_it(make: Make) -> None:
+    setup = make(WITH_TOOL, shop=SHOP_THREE, job="tool = 1\n")
+    assert -1 not in setup.tools
+    assert setup.tools[3].diameter == 3.0
+
+
+def test_a_program_of_rapids_alone_has_a_tool_too(make: Make) -> None:
+    assert make("G21 G90 G94\nM3 S9000\nG0 Z5\nG0 X5 Y5\nG0 Z-2\nG0 Z5\nM30\n", shop=SHOP).tools[-1].number == 1
+
+
+@pytest.mark.parametrize("options", [{}, {"tools": ("1: flat 3mm 2fl",)}])
+def test_a_job_may_name_only_a_declared_tool(make: Make, options: dict[str, object]) -> None:
+    with pytest.raises(Problem) as caught:
+        make(shop=SHOP_TWO, job='material = "beech"\ntool = 4\n', **options)
+    assert (Path(str(caught.value.path)).name, caught.value.line, caught.value.column) == ("job.toml", 2, 8)
+    assert "declares a tool 4 (declared: 1, 2)" in caught.value.says
+
+
+def test_the_mark_of_the_command_line_goes_before_the_job(make: Make) -> None:
+    assert make(shop=SHOP + DIAL, job='dial = "A"').dial == "A"
+    assert make(shop=SHOP + DIAL, job='dial = "A"', dial="B").dial == "B"
+    assert make(shop=SHOP + DIAL, dial="A").dial == "A"
+    with pytest.raises(Problem) as caught:
+        make(shop=SHOP + DIAL, dial="C")
+    assert caught.value.path == "--dial"
+    assert "its marks: A, B" in caught.value.says
+    with pytest.raises(Problem, match="no shop file declares a spindle with a dial"):
+        make(shop=SHOP, dial="A")

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from gclint import beside
+from gclint import threads as beside
 from gclint.stock import halves, sweeps
 from gclint.stock.engage import engage
 from gclint.tables.engagement import Engagement

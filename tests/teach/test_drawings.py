@@ -43,7 +43,7 @@ def test_bad_examples_are_drawn_on_eighty_plain_columns(name: str) -> None:
     assert good is not None
     made = shown(rule, bad, shipped_packs())
     assert made.finding is not None
-    views = [*drawings(made.place, made.finding), listing(made.chain.program, named_lines(made.finding))]
+    views = [*drawings(made.place, made.finding), listing(made.context.program, named_lines(made.finding))]
     assert len(views) >= 2
     for view in views:
         assert all(len(line) <= 76 and line.isascii() for line in view.lines)

@@ -10,7 +10,7 @@ import pytest
 
 from gclint.check import check
 from gclint.problem import Problem
-from gclint.prove import findings
+from gclint.rule_proof import findings
 from gclint.setup.declare import Options, declare
 
 PROGRAM = b"G21 G90 G94 G17 G54\nT1 M6\nG0 X0 Y0 Z5\nG1 Z-1 F100\nM30\n"

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from gclint.cli.main import run
 from gclint.problem import Problem
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.trial.compare import Better, compare, what_differs
 from gclint.trial.compare_out import picture_of, sentence, sheet
 from gclint.trial.learn import Lesson, learn
@@ -73,7 +73,7 @@ def test_what_cannot_be_compared_is_refused(lesson: Lesson) -> None:
 
 def test_the_sheet_keeps_to_its_width_and_the_picture_is_one(lesson: Lesson) -> None:
     made = compare(lesson, "tool")
-    paper = Paper(80)
+    paper = TextSheet(80)
     sheet(lesson, made, paper)
     assert max(map(len, paper.text.splitlines())) <= 80
     assert b"edge chipping" in picture_of(lesson, made, ".svg")

@@ -98,7 +98,7 @@ def test_a_damaged_file_of_grades_stays_as_it_is_and_is_told_at_its_place(here: 
     line = next(n for n, each in enumerate(text.splitlines(), 1) if "slite" in each)
     code, _out, err = gclint("trial", "grade", ".", "--cut", "2", "dust=chips")
     assert code == 2
-    assert f"grades.toml, line {line}, column 11:" in err
+    assert f"grades.toml:{line}:11:" in err
     assert "the scale is: none, slight, clear, bad" in err
     assert (here / "grades.toml").read_text() == text
 
@@ -152,7 +152,7 @@ def test_a_file_that_is_broken_while_questions_are_asked_takes_the_answer_once_i
     monkeypatch.setattr("sys.stdin", Typing())
     code, out, _err = gclint("trial", "grade", ".", "--who", "Ada", "--wear", "new")
     assert code == 0
-    assert "Not saved: grades.toml, line " in out
+    assert "Not saved: grades.toml:" in out
     one = rows(here)[1]
     assert (one.chipping, one.dust, one.note) == ("none", "fine-chips", "from the editor")
 

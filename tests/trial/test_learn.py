@@ -15,7 +15,7 @@ from msgspec.structs import replace
 from gclint.cli.main import gclint, run
 from gclint.digest.words import Lengths
 from gclint.problem import Problem
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.setup.declared import Shop
 from gclint.toml.file import decode
 from gclint.trial.into_shop import shop_text, writable
@@ -40,7 +40,7 @@ def lesson() -> Lesson:
 
 
 def screen(of: Lesson, inch: bool = False, width: int = 100) -> str:
-    paper = Paper(width)
+    paper = TextSheet(width)
     sheet(of, paper, Lengths(inch))
     return paper.text
 

@@ -7,7 +7,7 @@ from typing import Protocol
 
 from gclint.digest.words import count
 from gclint.judge.accept_all import Known
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.tables.finding import Finding
 
 
@@ -21,7 +21,7 @@ class Said(Protocol):
 
 
 def account(
-    paper: Paper, version: str, path: str, added: bool, said: Said, known: Sequence[Known],
+    paper: TextSheet, version: str, path: str, added: bool, said: Said, known: Sequence[Known],
     left: Sequence[tuple[str, Finding]], programs: int, again: str,
 ) -> None:
     """`added`: to a file that was there; `again`: options that the file cannot hold."""

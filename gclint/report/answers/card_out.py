@@ -5,11 +5,11 @@ from __future__ import annotations
 from gclint.cards.material import describe, material, names
 from gclint.cards.proof import Doubt
 from gclint.digest.words import STANDING_WORDS, behind, count
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.tables.material import Material
 
 
-def card_list(paper: Paper) -> None:
+def card_list(paper: TextSheet) -> None:
     """Every card that ships, with the other words by which it is found."""
     paper.text_block("MATERIAL CARDS", style="head")
     cards = [material(name) for name in names()]
@@ -18,7 +18,7 @@ def card_list(paper: Paper) -> None:
     paper.text_block("`gclint material NAME` shows a card; `--material NAME` uses it.")
 
 
-def card(shown: Material, paper: Paper) -> None:
+def card(shown: Material, paper: TextSheet) -> None:
     """Every number of a card; sources stand below, each once."""
     paper.ends("MATERIAL CARD", shown.kind)
     paper.field("material", shown.title)
@@ -64,7 +64,7 @@ def card(shown: Material, paper: Paper) -> None:
             paper.bullet(caution)
 
 
-def proof(shown: Material, doubts: tuple[Doubt, ...], path: str, paper: Paper) -> None:
+def proof(shown: Material, doubts: tuple[Doubt, ...], path: str, paper: TextSheet) -> None:
     """What was checked on a card, and what is doubtful about it, by line."""
     rows = describe(shown)
     paper.ends(f"MATERIAL CARD {shown.name}", count(len(rows), "number"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from gclint.cards.codes import FAMILIES, HABITS
 from gclint.cards.controller import controller, names
 from gclint.digest.words import behind, figure
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.tables.setup import Controller
 
 TOOL_CHANGE = {
@@ -28,7 +28,7 @@ RAPIDS = {
 STATE_WORDS = {"does": "does", "refuses": "refuses, and stops", "ignores": "takes, and does nothing"}
 
 
-def card_list(paper: Paper) -> None:
+def card_list(paper: TextSheet) -> None:
     """Every card that ships."""
     paper.text_block("CONTROLLER CARDS", style="head")
     paper.table(("name", "controller"), [(name, controller(name).title) for name in names()], left=2)
@@ -36,7 +36,7 @@ def card_list(paper: Paper) -> None:
     paper.text_block('`gclint controller NAME` shows a card; shop.toml uses it: `controller = "NAME"` under [machine].')
 
 
-def card(shown: Controller, paper: Paper, checked: str = "") -> None:
+def card(shown: Controller, paper: TextSheet, checked: str = "") -> None:
     """What a card says, in plain words; sources stand below, each once. `checked`: a file that was found sound."""
     paper.ends("CONTROLLER CARD", "reads well" if checked else shown.name)
     if checked:

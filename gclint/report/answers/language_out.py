@@ -13,6 +13,7 @@ from gclint.advice.change import ADVICE
 from gclint.facts.fact import Fact, Table
 from gclint.facts.registry import BESIDE, neighbour_facts, tables
 from gclint.facts.setup import SETUP, tool_facts
+from gclint.language.dimensions import UNITS, dimension_name
 from gclint.language.expression import (
     DEEPEST,
     DEEPEST_CODE,
@@ -24,7 +25,6 @@ from gclint.language.expression import (
     TEXT,
     TRUTH,
 )
-from gclint.language.units import UNITS, dimension_name
 from gclint.packs.advice_names import ADVICE_ON
 from gclint.packs.compile_rule import MOST_RULES, MOST_STEPS_OF_PACK
 from gclint.packs.pack import (
@@ -42,7 +42,7 @@ from gclint.packs.pack import (
 )
 from gclint.toml.file import LARGEST_FILE
 
-EXAMPLE = Path(__file__).with_name("house_example.toml")
+EXAMPLE = Path(__file__).with_name("shop_pack_example.toml")
 
 OPERATORS: tuple[tuple[str, str], ...] = (
     ("`-a`", "a number with its sign turned"),
@@ -441,7 +441,7 @@ def _tables() -> Iterable[str]:
     yield _table(("table", "its rows are", "has a tool", "has neighbours"), rows)
     for table in tables().values():
         yield table_part(table)
-    yield "### The row's tool and its windows\n\n" + _fact_table(tool_facts(lambda chain: None))
+    yield "### The row's tool and its windows\n\n" + _fact_table(tool_facts(lambda context: None))
     yield "### Shop, job, material, machine and controller\n\n" + _fact_table(SETUP)
 
 
@@ -461,7 +461,7 @@ def fact_lists(chosen: str | None) -> Iterable[tuple[str, list[tuple[str, str, s
             rows += [(f"{side}.NAME", "as NAME", f"NAME in {which} of the same tool") for side, which in BESIDE.items()]
         yield table.name.upper(), rows
     if chosen is None or every[chosen].tool is not None:
-        yield "THE ROW'S TOOL AND ITS WINDOWS", _rows(tool_facts(lambda chain: None))
+        yield "THE ROW'S TOOL AND ITS WINDOWS", _rows(tool_facts(lambda context: None))
     yield "SHOP, JOB, MATERIAL, MACHINE AND CONTROLLER", _rows(SETUP)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from gclint.cutting.windows import windows_for
 from gclint.digest.words import behind, count, figure
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.setup.declared import MeasuredTable, Shop, ToolTable, WindowTable
 from gclint.setup.own_windows import ranges
 from gclint.tables.material import Material
@@ -13,7 +13,7 @@ from gclint.tables.setup import Tool, Window
 ENDS = ("low", "high")
 
 
-def own_windows(card: Material, tables: dict[str, WindowTable], shop: Shop, paper: Paper) -> None:
+def own_windows(card: Material, tables: dict[str, WindowTable], shop: Shop, paper: TextSheet) -> None:
     """For each tool of the shop with a window of this material: what was measured, how well, and what the card has."""
     paper.blank()
     paper.heading("THIS SHOP'S OWN WINDOWS, BESIDE THE CARD'S")
@@ -25,7 +25,7 @@ def own_windows(card: Material, tables: dict[str, WindowTable], shop: Shop, pape
             _tool(card, tool, table, paper)
 
 
-def _tool(card: Material, tool: ToolTable, table: WindowTable, paper: Paper) -> None:
+def _tool(card: Material, tool: ToolTable, table: WindowTable, paper: TextSheet) -> None:
     name = f" ({tool.name})" if tool.name else ""
     paper.text_block(f"tool {tool.number}{name}: {tool.shape} {figure(float(tool.diameter), 4)} mm", style="head")
     given = windows_for(card, Tool(tool.number, tool.shape, float(tool.diameter)))

@@ -8,14 +8,18 @@ from gclint.digest.words import GRADE_WORDS, behind, count, plain_number
 from gclint.knowledge.numbers import numbers
 from gclint.knowledge.quantities import Quantity, quantities
 from gclint.packs.pack import GradeCase, Pack, Rule, TextCase
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.tables.finding import HouseRule
 
 MODEL = "model"
+REACH_WORDS = {
+    "program": "in the program", "behind": "behind its line", "tool": "of the same tool",
+    "places": "at the same places",
+}  # fmt: skip
 MODELLED = ("pieces", "entries", "passes")  # tables that rest on the model of the stock
 
 
-def rule_list(packs: Sequence[Pack], paper: Paper) -> None:
+def rule_list(packs: Sequence[Pack], paper: TextSheet) -> None:
     """Every rule with its plain title, grouped by pack."""
     paper.ends("RULES", count(sum(len(pack.rules) for pack in packs), "rule"))
     for pack in packs:
@@ -35,7 +39,7 @@ def _reckoned() -> list[tuple[str, str]]:
     return [*named, (MODEL, "The numbers by which cuts are sorted")]
 
 
-def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: Paper) -> None:
+def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: TextSheet) -> None:
     """What a figure of the reports means, how it is worked out, and its source; `rules`: those in force."""
     paper.ends(name, "what is reckoned")
     paper.text_block(shown.title, style="head")
@@ -56,7 +60,7 @@ def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: Pap
         paper.field("rules", f"{', '.join(judging)} (`gclint why RULE`)")
 
 
-def _numbers(names: Sequence[str], paper: Paper) -> None:
+def _numbers(names: Sequence[str], paper: TextSheet) -> None:
     for name in names:
         number = numbers()[name]
         value = f"{plain_number(number.value)} {number.unit}".strip()
@@ -68,7 +72,7 @@ def _concerns(number: str, rule: str) -> bool:
     return any(rule in each.rules and number in each.numbers for each in quantities().values())
 
 
-def rule_head(rule: Rule, pack: Pack, paper: Paper) -> None:
+def rule_head(rule: Rule, pack: Pack, paper: TextSheet) -> None:
     """What a rule finds, and why that matters."""
     text = rule.text
     paper.ends(text.name, f"pack {pack.name}")
@@ -77,7 +81,7 @@ def rule_head(rule: Rule, pack: Pack, paper: Paper) -> None:
     paper.text_block(" ".join(text.why.split()))
 
 
-def rule_terms(rule: Rule, paper: Paper) -> None:
+def rule_terms(rule: Rule, paper: TextSheet) -> None:
     """How it is judged: condition, grades, limits and numbers, each with standing and source."""
     text = rule.text
     paper.blank()
@@ -94,6 +98,9 @@ def rule_terms(rule: Rule, paper: Paper) -> None:
         paper.field("change", case)
     if text.instead_of:
         paper.field("instead", f"where this is found, {', '.join(text.instead_of)} is not reported as well")
+    if text.cause_of:
+        where = REACH_WORDS[text.reaches]
+        paper.field("follows", f"{', '.join(text.cause_of)}: what these find {where} is told with it")
     if text.limits:
         paper.blank()
         paper.heading("LIMITS")
@@ -110,7 +117,7 @@ def rule_terms(rule: Rule, paper: Paper) -> None:
         paper.text_block("`gclint why model` lists the numbers by which cuts are sorted before any rule sees them.")
 
 
-def rule_here(house: Sequence[HouseRule], paper: Paper) -> None:
+def rule_here(house: Sequence[HouseRule], paper: TextSheet) -> None:
     """What house packs change about it: its grade, and where it counts."""
     if not house:
         return
@@ -121,7 +128,7 @@ def rule_here(house: Sequence[HouseRule], paper: Paper) -> None:
         paper.field(label, f"{each.says}, by {each.by}, because {' '.join(each.because.split()).rstrip('.')}")
 
 
-def model_page(paper: Paper) -> None:
+def model_page(paper: TextSheet) -> None:
     """The numbers by which the model sorts what it sees, whatever the rule."""
     paper.ends("model", "what is reckoned")
     paper.text_block("The numbers by which the model sorts what it sees, before any rule judges it.", style="head")

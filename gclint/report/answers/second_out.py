@@ -5,10 +5,10 @@ from __future__ import annotations
 import msgspec
 
 from gclint import __version__
+from gclint.clean_text import json_text
 from gclint.digest.words import count
 from gclint.motion.second_reader import Compared, Difference, PassedOver
-from gclint.plain import json_text
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 
 MOST_SHOWN = 50
 
@@ -41,7 +41,7 @@ def to_json(compared: Compared, path: str) -> str:
     return json_text(msgspec.json.encode(shown))
 
 
-def to_paper(compared: Compared, path: str, paper: Paper) -> None:
+def to_sheet(compared: Compared, path: str, paper: TextSheet) -> None:
     paper.ends("SECOND READING", f"gclint {__version__}, {compared.reader}")
     paper.field("program", path)
     paper.field("words", f"{compared.words:,} of {count(compared.blocks, 'block')} compared")

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from gclint.digest.tool_facts import described
 from gclint.digest.words import count, figure
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.setup.declared import AcceptTable
 from gclint.tables.material import Material
 from gclint.tables.setup import Axes, Setup
@@ -16,7 +16,7 @@ SHOP_KEYS = ("tool", "machine.", "spindle.")
 
 
 def setup_sheet(
-    setup: Setup, file: str, paper: Paper, whole_job: bool, accepts: Sequence[AcceptTable] = ()
+    setup: Setup, file: str, paper: TextSheet, whole_job: bool, accepts: Sequence[AcceptTable] = ()
 ) -> None:
     """`whole_job`: the keys of a job file are missed too; `accepts` are all of its acceptances."""
     paper.ends("JOB FILE" if whole_job else "SHOP FILE", "reads well")

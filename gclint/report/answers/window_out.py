@@ -10,18 +10,18 @@ import msgspec
 import numpy as np
 
 from gclint import __version__
+from gclint.clean_text import json_text
 from gclint.cutting import mechanics
+from gclint.cutting.cut_limits import Bounds, Cut, Places, of_cut, window_at
 from gclint.cutting.limits import Limit, Speed
-from gclint.cutting.places import Bounds, Cut, Places, of_cut, window_at
 from gclint.cutting.ways_out import Way, any_pair, ways_out
 from gclint.cutting.window import Corner, Window
 from gclint.digest.tool_facts import described
 from gclint.digest.words import Lengths, behind, figure
 from gclint.json_schema import schema_of, write
 from gclint.knowledge.numbers import model_number
-from gclint.plain import json_text
 from gclint.report.text.cautions import cautions, in_short, of_material
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.tables.setup import Setup, Tool
 
 SCHEMA_FILE = Path(__file__).parents[1] / "window.schema.json"
@@ -260,7 +260,7 @@ def schema() -> dict[str, Any]:
     return schema_of(WindowOut, "The operating window that `gclint window --as json` gives")
 
 
-def sheet(made: Answer, paper: Paper) -> None:
+def sheet(made: Answer, paper: TextSheet) -> None:
     asked, out, lengths = made.asked, made.out, Lengths(made.asked.inch)
     card = asked.setup.material
     paper.ends("OPERATING WINDOW", f"gclint {__version__}")
@@ -317,7 +317,7 @@ def _feed(mm_min: float, lengths: Lengths) -> str:
     return figure(mm_min * lengths.scale, 4)
 
 
-def _limits(made: Answer, paper: Paper, lengths: Lengths) -> None:
+def _limits(made: Answer, paper: TextSheet, lengths: Lengths) -> None:
     paper.heading("LIMITS")
     speed = next((one.at_speed_rpm for one in made.out.limits if one.of == "feed"), None)
     rows = []
@@ -331,7 +331,7 @@ def _limits(made: Answer, paper: Paper, lengths: Lengths) -> None:
         paper.text_block(f"* at {speed:.0f} rev/min, in {lengths.unit}/min")
 
 
-def _pair_table(made: Answer, paper: Paper, lengths: Lengths) -> None:
+def _pair_table(made: Answer, paper: TextSheet, lengths: Lengths) -> None:
     paper.heading("PAIRS THE MACHINE CAN RUN")
     rows = []
     for pair in made.out.pairs:

@@ -8,8 +8,8 @@ from typing import Any
 
 import msgspec
 
+from gclint.clean_text import json_text
 from gclint.json_schema import schema_of, write
-from gclint.plain import json_text
 from gclint.tables.finding import Checked, Document
 
 SCHEMA_FILE = Path(__file__).parents[1] / "check.schema.json"

@@ -6,8 +6,8 @@ import re
 from xml.etree import ElementTree as Xml
 
 from gclint import __version__
+from gclint.clean_text import MARK, plain
 from gclint.digest.sheet_words import fails, found_words, quoted, sentence, settings_words, title_words, where_words
-from gclint.plain import MARK, plain
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
@@ -92,8 +92,8 @@ def _properties(suite: Xml.Element, checked: Checked) -> None:
 def _case(suite: Xml.Element, path: str, name: str, findings: list[Finding], needs: str | None, run: Run) -> None:
     """A failure where a finding reaches the fail grade; milder and accepted ones are output; skipped if not judged."""
     case = Xml.SubElement(suite, "testcase", {"name": _clean(name), "classname": _clean(path)})
-    failing = [found for found in findings if fails(found, run.fail_at)]
-    others = [found for found in findings if not fails(found, run.fail_at)]
+    failing = [found for found in findings if fails(found, run.fail_at) and found.follows is None]
+    others = [found for found in findings if found not in failing]
     title = title_words(name, run)
     if failing:
         kind = "error" if name == "internal-error" else "failure"

@@ -5,18 +5,20 @@ from __future__ import annotations
 import hashlib
 import json
 from collections import Counter
-from collections.abc import Iterable
 from typing import Any
 
 import msgspec
 
-from gclint import __version__
-from gclint.advice.edits import edits_of, words_on
-from gclint.digest.sheet_words import found_words, sentence, settings_words, title_words
+from gclint import HOME, __version__
+from gclint.advice.comments import closed
+from gclint.advice.edits import Edit, edits_of, words_on
+from gclint.advice.words_at_fault import LONGEST_TEXT
+from gclint.clean_text import json_text
+from gclint.digest.sheet_words import sentence, title_words
 from gclint.judge.grouping import MOST_LINES
 from gclint.packs.pack import RuleText
-from gclint.plain import json_text
 from gclint.problem import Problem
+from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of
 from gclint.report.machine.rule_help import rule_help
 from gclint.report.machine.uri import uri_of
 from gclint.run import Run
@@ -25,10 +27,10 @@ from gclint.tables.finding import Checked, Finding
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 ABOUT = "Says what a CNC program will do wrong in this stock on this machine, and what to change."
 LEVEL = {"halt": "error", "change": "warning", "consider": "note"}
+HOUSE = "house"  # stands for the pack of a shop's own rules
 BASE = "%SRCROOT%"
 FINGERPRINT = "gclintCause/v1"  # another way to make it takes another number: a host then meets new findings
 MOST_RELATED = 50  # lines of one finding that are given places; all of them, up to 1000, stand in its properties
-NOT_JUDGED, UNREADABLE = "not-judged", "program-unreadable"
 WORD_NAMES = {"F": "feed", "S": "speed", "T": "tool"}
 
 Json = dict[str, Any]
@@ -40,7 +42,8 @@ class Sarif:
     maker = None
 
     def __init__(self) -> None:
-        self.rules: list[Json] = []
+        self.texts: dict[str, tuple[RuleText, str]] = {}  # of every rule there is, with its pack
+        self.rules: list[Json] = []  # those that a result refers to
         self.index: dict[str, int] = {}
         self.results: list[msgspec.Raw] = []
         self.artifacts: list[Json] = []
@@ -49,19 +52,21 @@ class Sarif:
 
     def add(self, run: Run) -> None:
         """One program that was read."""
-        from gclint.packs.shipped_packs import shipped_packs
+        if not self.texts:
+            from gclint.packs.shipped_packs import shipped_packs
 
-        if not self.rules:
-            for pack in shipped_packs():
-                self._know([rule.text for rule in pack.rules], pack.name)
-        self._know(run.house, "house")
+            self.texts = {rule.name: (rule.text, pack.name) for pack in shipped_packs() for rule in pack.rules}
+        for text in run.house:
+            self.texts.setdefault(text.name, (text, HOUSE))
         checked = run.checked
         self.went_wrong |= run.failed
         self.artifacts.append(_artifact(checked))
         place = _artifact_place(checked.path, len(self.artifacts) - 1)
         seen: Counter[str] = Counter()
         for finding in checked.findings:
-            self._know_name(finding.rule, run)
+            if finding.follows is not None:  # its root is the result, and names it
+                continue
+            self._know(finding.rule, run)
             self.results.append(_encoded(self._result(finding, checked, place, seen)))
         for blind in checked.not_judged:
             self.notes.append(self._note(NOT_JUDGED, "note", f"{blind.rule}: needs {blind.needs}", place, blind.rule))
@@ -83,12 +88,18 @@ class Sarif:
             "exitCodeDescription": CODES[code],
         }
         if self.notes:
+            for note in self.notes:
+                rule = note.get("associatedRule", {}).get("id")
+                if rule in self.index:
+                    note["associatedRule"]["index"] = self.index[rule]
             invocation["toolExecutionNotifications"] = self.notes
         run: Json = {
             "tool": {
                 "driver": {
                     "name": "gclint",
+                    "fullName": f"gclint {__version__}",
                     "version": __version__,
+                    "informationUri": HOME,
                     "shortDescription": {"text": ABOUT},
                     "language": "en-GB",
                     "rules": self.rules,
@@ -105,17 +116,13 @@ class Sarif:
         log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
         return json_text(msgspec.json.encode(log), indent=1)
 
-    def _know(self, texts: Iterable[RuleText], pack: str) -> None:
-        for text in texts:
-            if text.name not in self.index:
-                self.index[text.name] = len(self.rules)
-                self.rules.append(_rule(text, pack))
-
-    def _know_name(self, name: str, run: Run) -> None:
-        """A rule of which only the name is known, as one in a pack that is no longer at hand."""
+    def _know(self, name: str, run: Run) -> None:
+        """Take a rule into the log; of one in a pack that is no longer at hand only the name is known."""
         if name not in self.index:
             self.index[name] = len(self.rules)
-            self.rules.append({"id": name, "shortDescription": {"text": title_words(name, run)}})
+            known = self.texts.get(name)
+            title = {"id": name, "name": _pascal(name), "shortDescription": {"text": title_words(name, run)}}
+            self.rules.append(_rule(*known) if known else title | {"fullDescription": title["shortDescription"]})
 
     def _result(self, finding: Finding, checked: Checked, place: Json, seen: Counter[str]) -> Json:
         key = cause_key(finding, checked)
@@ -124,7 +131,7 @@ class Sarif:
             "ruleId": finding.rule,
             "ruleIndex": self.index[finding.rule],
             "level": LEVEL[finding.grade],
-            "message": {"text": _message(finding)},
+            "message": {"text": message_of(finding)},
             "locations": [_location(finding, checked, place)],
             "occurrenceCount": max(finding.count, 1),
             "partialFingerprints": {FINGERPRINT: hashed(f"{key}\0{seen[key]}")},
@@ -142,11 +149,16 @@ class Sarif:
 
     def _note(self, kind: str, level: str, text: str, place: Json | None, rule: str | None = None) -> Json:
         made: Json = {"descriptor": {"id": kind}, "level": level, "message": {"text": text}}
-        if rule in self.index:
-            made["associatedRule"] = {"id": rule, "index": self.index[rule]}
+        if rule in self.texts:
+            made["associatedRule"] = {"id": rule}
         if place is not None:
             made["locations"] = [{"physicalLocation": {"artifactLocation": place}}]
         return made
+
+
+def _pascal(name: str) -> str:
+    """The name of a rule as the standard's validator wants names: StraightPlunge."""
+    return "".join(word[:1].upper() + word[1:] for word in name.split("-"))
 
 
 CODES = {
@@ -154,10 +166,26 @@ CODES = {
     1: "findings at or above the fail grade",
     2: "a program could not be read, or gclint itself failed on one",
 }
+
+
+def _notification(name: str, short: str, full: str) -> Json:
+    return {
+        "id": name, "name": _pascal(name), "shortDescription": {"text": short}, "fullDescription": {"text": full},
+        "help": {"text": full}, "helpUri": f"{HOME}/README.md",
+    }  # fmt: skip
+
+
 NOTIFICATIONS = [
-    {"id": NOT_JUDGED, "shortDescription": {"text": "A rule lacks a fact; what would give it is named."}},
-    {"id": UNREADABLE, "shortDescription": {"text": "A program could not be read, so nothing in it was judged."}},
-]
+    _notification(
+        NOT_JUDGED, "A rule lacks a fact; what would give it is named.",
+        "A rule lacks a fact, mostly one that shop.toml or job.toml would declare, so it was not judged. Nothing "
+        "that it looks for was looked for there.",
+    ),
+    _notification(
+        UNREADABLE, "A program could not be read, so nothing in it was judged.",
+        "A program could not be read, or what is declared for it is wrong, so nothing in it was judged.",
+    ),
+]  # fmt: skip
 
 
 def cause_key(finding: Finding, checked: Checked) -> str:
@@ -188,8 +216,9 @@ def utf16(text: str, column: int) -> int:
 def _rule(text: RuleText, pack: str) -> Json:
     grade = text.grade if isinstance(text.grade, str) else text.grade[-1].grade
     plain, markdown = rule_help(text)
-    return {
+    made: Json = {
         "id": text.name,
+        "name": _pascal(text.name),
         "shortDescription": {"text": sentence(text.title)},
         "fullDescription": {"text": " ".join(text.why.split())},
         "help": {"text": plain, "markdown": markdown},
@@ -198,6 +227,9 @@ def _rule(text: RuleText, pack: str) -> Json:
             "grade": grade, "standing": text.standing, "source": text.source, "pack": pack, "tags": ["cnc", pack],
         },
     }  # fmt: skip
+    if pack != HOUSE:
+        made["helpUri"] = f"{HOME}/rules/{pack}/{text.name}.toml"
+    return made
 
 
 def _artifact(checked: Checked) -> Json:
@@ -223,17 +255,6 @@ def _location_of(path: str) -> Json:
 
 def _artifact_place(path: str, index: int) -> Json:
     return {**_location_of(path), "index": index}
-
-
-def _message(finding: Finding) -> str:
-    parts = [sentence(finding.happens)]
-    if finding.found is not None:
-        parts.append(f"Found: {found_words(finding)}.")
-    if finding.change.text:
-        parts.append(f"Change: {finding.change.text}")
-    if finding.change.set:
-        parts.append(f"{sentence('; '.join(settings_words(finding.change.set, 'the properties list them all')))}.")
-    return " ".join(parts)
 
 
 def _location(finding: Finding, checked: Checked, place: Json) -> Json:
@@ -287,7 +308,7 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
     None where the finding has more places than are told of, or where the dial must be turned as well: a fix mends all
     of it or is none.
     """
-    edits = edits_of(finding.change, checked.texts)
+    edits = _closed_comments(finding, checked) or edits_of(finding.change, checked.texts)
     if not edits or len(finding.lines) >= MOST_LINES or _turns_the_dial(finding, checked):
         return []
     replacements = []
@@ -300,6 +321,21 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
         replacements.append({"deletedRegion": region, "insertedContent": {"text": edit.text}})
     change = {"artifactLocation": place, "replacements": replacements}
     return [{"description": {"text": finding.change.text}, "artifactChanges": [change]}]
+
+
+def _closed_comments(finding: Finding, checked: Checked) -> tuple[Edit, ...]:
+    """Comments that leak, closed on their own lines; empty where one of them cannot be."""
+    if finding.rule != "comment-leftover":
+        return ()
+    made = []
+    for line in finding.lines:
+        text = checked.texts.get(line, "")
+        whole = bool(text) and "*" not in text and len(text) < LONGEST_TEXT
+        new = closed(text.encode("utf-8", "surrogateescape")) if whole else None
+        if new is None:
+            return ()
+        made.append(Edit(line, 1, len(text) + 1, new.decode("utf-8", "surrogateescape")))
+    return tuple(made)
 
 
 def _turns_the_dial(finding: Finding, checked: Checked) -> bool:

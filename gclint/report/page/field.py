@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from gclint.digest.pack import Columns
+from gclint.digest.packed_columns import Columns
 from gclint.run import Tables
 from gclint.tables.field import fewer
 

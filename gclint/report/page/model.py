@@ -8,13 +8,13 @@ import numpy as np
 
 from gclint.columns import Bools, Column, Longs
 from gclint.digest import summary
-from gclint.digest.pack import MICRONS, Columns, packed, packed_json, short
+from gclint.digest.packed_columns import MICRONS, Columns, packed, packed_json, short
 from gclint.digest.path import CUT, RAPID_CUT, Path, path_of
 from gclint.digest.simplify import simplified
 from gclint.digest.strips import strips
 from gclint.digest.words import Lengths
 from gclint.report.page.field import field_of
-from gclint.report.page.kept_text import kept_lines, text_of
+from gclint.report.page.listing import kept_lines, text_of
 from gclint.run import Tables
 from gclint.tables.finding import Finding
 from gclint.tables.motion import Motion

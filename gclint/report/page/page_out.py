@@ -9,7 +9,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
-from gclint.fault import left_out
+from gclint.internal_fault import left_out
 from gclint.report.templates import templates
 from gclint.run import Run
 
@@ -31,7 +31,7 @@ def page(run: Run, version: str, reader: Reader = "author") -> str:
 
 def _page(run: Run, version: str, reader: Reader) -> str:
     from gclint.digest.sheet_words import open_findings
-    from gclint.report.page.sheet import sheet_of
+    from gclint.report.page.page_text import sheet_of
 
     model, failed = None, ""
     if run.tables is not None and len(run.tables.motion):
@@ -52,7 +52,7 @@ def _bare(run: Run, version: str, says: str) -> str:
     """Every open finding in a line: where the page itself fails."""
     from html import escape
 
-    from gclint.plain import plain
+    from gclint.clean_text import plain
     from gclint.report.text.terminal import bare
 
     said = escape(plain(f"{says}\n\n{bare(run.checked)}"))
@@ -64,14 +64,14 @@ def _bare(run: Run, version: str, says: str) -> str:
 
 def entry(file: str, run: Run) -> dict[str, Any]:
     """What the list of pages tells of the page in `file`; tables are not needed."""
-    from gclint.report.page.sheet import entry_of
+    from gclint.report.page.page_text import entry_of
 
     return entry_of(file, run.checked.path, run)
 
 
 def contents(rows: Sequence[dict[str, Any]], version: str, reader: Reader = "author") -> str:
     """A page that leads to others, by the `entry` of each."""
-    from gclint.report.page.sheet import LISTED
+    from gclint.report.page.page_text import LISTED
 
     style = _built("page.css")
     return _templates().get_template("contents.html.j2").render(

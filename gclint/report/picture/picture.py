@@ -14,7 +14,7 @@ import numpy as np
 
 from gclint.digest import summary
 from gclint.digest.path import RAPID_CUT
-from gclint.digest.sheet_words import LINES_NAMED, UNIT_WORDS, sentence, title_words, where_words
+from gclint.digest.sheet_words import LINES_NAMED, UNIT_WORDS, is_entry, sentence, title_words, where_words
 from gclint.digest.words import GRADE_WORDS, Lengths, count, figure
 from gclint.report.picture.picture_save import saved
 from gclint.report.picture.picture_scene import Scene, scene_of
@@ -75,7 +75,7 @@ class _Drawing:
 
     def __init__(self, run: Run, tables: Tables, pieces: int) -> None:
         self.run, self.tables = run, tables
-        self.groups = _alike([finding for finding in run.checked.findings if finding.accepted is None])
+        self.groups = _alike([finding for finding in run.checked.findings if is_entry(finding)])
         self.scene: Scene = scene_of(tables, self.groups, pieces)
         self.lengths = Lengths(summary.units(tables.motion) == "inch")
 

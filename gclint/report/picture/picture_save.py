@@ -7,7 +7,7 @@ import logging
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
-from gclint.plain import plain
+from gclint.clean_text import plain
 from gclint.report.picture.picture_style import printable
 
 if TYPE_CHECKING:

@@ -34,6 +34,8 @@ SHORT = (
     "Protect eyes, ears, lungs. Spindle off, wait until it stands still, before a hand goes near the tool.",
 )
 
+SHORTEST = "No promise. Protect eyes, ears, lungs; no hand near the tool until it stands still. More at the end."
+
 
 def cautions(material_cautions: tuple[str, ...] = ()) -> tuple[str, ...]:
     """Return the usual cautions, then those of the materials in hand, each once."""

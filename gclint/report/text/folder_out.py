@@ -7,12 +7,12 @@ from collections.abc import Sequence
 
 from rich.text import Text
 
-from gclint.digest.shared import Cause, Place, RuleCount, Shared
-from gclint.digest.sheet_words import found_words, sentence, settings_words
+from gclint.digest.shared_findings import Cause, Place, RuleCount, Shared
+from gclint.digest.sheet_words import found_words, is_entry, sentence, settings_words
 from gclint.digest.words import GRADE_WORDS, Glossary, count
 from gclint.problem import Problem
 from gclint.report.text.gauge import gauge
-from gclint.report.text.paper import STYLES, Paper, clean
+from gclint.report.text.text_sheet import STYLES, TextSheet, clean
 from gclint.run import Run
 from gclint.tables.finding import Checked, Left
 
@@ -30,7 +30,7 @@ PASSED_NAMED = 3
 class FolderSheet:
     """`paths` are those of all programs that will be added, so that it is known in which folder they differ."""
 
-    def __init__(self, paper: Paper, version: str, paths: Sequence[str]) -> None:
+    def __init__(self, paper: TextSheet, version: str, paths: Sequence[str]) -> None:
         self.paper, self.version = paper, version
         self.shared, self.gloss = Shared(paths), Glossary()
         self.lines: list[tuple[str, str, str]] = []  # status, path, what was found
@@ -180,7 +180,7 @@ class FolderSheet:
         return f"{count(len(self.lines), 'program')}: {', '.join(said)}.{also}"
 
 
-def passed_over(paper: Paper, left: Sequence[Left], each: bool) -> None:
+def passed_over(paper: TextSheet, left: Sequence[Left], each: bool) -> None:
     """What folders hold and nobody checks, by why; `each` names it all."""
     by_why: dict[str, list[str]] = {}
     for one in left:
@@ -202,7 +202,7 @@ def passed_over(paper: Paper, left: Sequence[Left], each: bool) -> None:
 
 def _in_short(checked: Checked) -> tuple[str, str]:
     """(worst open grade, '2 to put right, 3 to change; 4 rules not judged')."""
-    open_ = Counter(finding.grade for finding in checked.findings if finding.accepted is None)
+    open_ = Counter(finding.grade for finding in checked.findings if is_entry(finding))
     words = {"halt": "to put right", "change": "to change", "consider": "to consider"}
     parts = [f"{open_[grade]} {said}" for grade, said in words.items() if open_[grade]]
     blind = len({each.rule for each in checked.not_judged})

@@ -10,6 +10,7 @@ from gclint.digest.sheet_words import (
     NO_HOUSE_RULES,
     NOTHING_ACCEPTED,
     SIGNED_BY,
+    assumed_words,
     by_grade,
     found_words,
     graded_words,
@@ -26,8 +27,8 @@ from gclint.digest.sheet_words import (
     where_words,
 )
 from gclint.digest.words import GRADE_WORDS, count
-from gclint.report.text.paper import Paper
 from gclint.report.text.terminal import in_short
+from gclint.report.text.text_sheet import TextSheet
 from gclint.run import Run
 from gclint.tables.finding import Acceptance, Checked, Finding
 
@@ -35,7 +36,7 @@ if TYPE_CHECKING:
     from gclint.tables.setup import Setup
 
 
-def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
+def instructor_sheet(run: Run, paper: TextSheet, version: str) -> None:
     """Write one program's sheet."""
     checked = run.checked
     paper.ends("SHEET FOR THE ONE WHO SIGNS", f"gclint {version}")
@@ -57,13 +58,13 @@ def instructor_sheet(run: Run, paper: Paper, version: str) -> None:
     _to_sign(checked, paper)
 
 
-def _setup(setup: Setup, paper: Paper) -> None:
+def _setup(setup: Setup, paper: TextSheet) -> None:
     paper.field("machine", ", ".join(part for part in (setup.machine.name, setup.controller.title) if part))
     paper.field("material", material_words(setup))
     paper.field("held by", setup.hold.by or "not declared")
 
 
-def _findings(run: Run, paper: Paper) -> None:
+def _findings(run: Run, paper: TextSheet) -> None:
     for grade, of_grade in by_grade(run.checked):
         paper.blank()
         paper.heading(f"{GRADE_WORDS[grade].upper()} ({len(of_grade)})", grade)
@@ -71,7 +72,7 @@ def _findings(run: Run, paper: Paper) -> None:
             _finding(finding, run, paper)
 
 
-def _finding(finding: Finding, run: Run, paper: Paper) -> None:
+def _finding(finding: Finding, run: Run, paper: TextSheet) -> None:
     tool = f", tool {tool_name(finding.tool, run)}" if finding.tool is not None else ""
     parts = [f"{finding.rule}{tool}, {where_words(finding)}: {title_words(finding.rule, run)}."]
     if finding.found is not None:
@@ -83,7 +84,7 @@ def _finding(finding: Finding, run: Run, paper: Paper) -> None:
     paper.bullet(" ".join(parts))
 
 
-def _house(checked: Checked, paper: Paper) -> None:
+def _house(checked: Checked, paper: TextSheet) -> None:
     paper.blank()
     paper.heading("HOUSE RULES")
     said = house_words(checked)
@@ -93,7 +94,7 @@ def _house(checked: Checked, paper: Paper) -> None:
         paper.text_block(NO_HOUSE_RULES)
 
 
-def _acceptances(checked: Checked, paper: Paper) -> None:
+def _acceptances(checked: Checked, paper: TextSheet) -> None:
     paper.blank()
     paper.heading(f"ACCEPTED AS KNOWN ({sum(each.covers > 0 for each in checked.acceptances)})")
     if not checked.acceptances:
@@ -115,7 +116,7 @@ def _accepted(each: Acceptance) -> str:
     return f"{each.rule}{f' ({scope})' if scope else ''}: {each.because} ({who}; {each.where}); {covers}"
 
 
-def _used(checked: Checked, paper: Paper) -> None:
+def _used(checked: Checked, paper: TextSheet) -> None:
     paper.blank()
     paper.heading("DECLARATIONS USED")
     if not checked.used:
@@ -125,12 +126,12 @@ def _used(checked: Checked, paper: Paper) -> None:
         paper.bullet(f"{each.what}: {path}, fingerprint {short_fingerprint(each.fingerprint)}")
 
 
-def _taken(checked: Checked, paper: Paper) -> None:
+def _taken(checked: Checked, paper: TextSheet) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(f"{taken.what}: {taken.value}, because {taken.because}")
+        for said in assumed_words(checked):
+            paper.bullet(said)
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
@@ -138,7 +139,7 @@ def _taken(checked: Checked, paper: Paper) -> None:
             paper.bullet(f"{', '.join(rules)}: needs {needs}")
 
 
-def _to_sign(checked: Checked, paper: Paper) -> None:
+def _to_sign(checked: Checked, paper: TextSheet) -> None:
     paper.blank()
     paper.heading("TO SIGN")
     before, short, behind = sign_words(checked)

@@ -18,19 +18,19 @@ from gclint.digest.sheet_words import (
     where_words,
 )
 from gclint.digest.words import GRADE_WORDS, Lengths, behind, count
-from gclint.report.text.paper import Paper
-from gclint.report.text.paper_words import on_paper
+from gclint.report.text.setup_sheet_words import setup_sheet
 from gclint.report.text.terminal import in_short
+from gclint.report.text.text_sheet import TextSheet
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
-from gclint.tables.setup_sheet import PaperList, Sides
+from gclint.tables.setup_sheet import SetupSheet, Sides
 
 INDENT = 4
 SKETCH_WIDE, SKETCH_HIGH = 44, 14  # characters, the numbers around it left out
 BOX = "[ ]"
 
 
-def operator_sheet(run: Run, paper: Paper, version: str) -> None:
+def operator_sheet(run: Run, paper: TextSheet, version: str) -> None:
     """Write one program's sheet. Findings only where they concern running it: halt and change, in short."""
     checked = run.checked
     paper.ends("MACHINE SHEET", f"gclint {version}")
@@ -41,7 +41,7 @@ def operator_sheet(run: Run, paper: Paper, version: str) -> None:
     paper.field("time", time_words(checked))
     in_short(run, paper)
     _before_running(run, paper)
-    words = on_paper(checked)
+    words = setup_sheet(checked)
     if checked.paper is None or words is None:
         return
     _zero(checked.paper, words, checked, paper)
@@ -53,7 +53,7 @@ def operator_sheet(run: Run, paper: Paper, version: str) -> None:
     _not_judged(checked, paper)
 
 
-def _before_running(run: Run, paper: Paper) -> None:
+def _before_running(run: Run, paper: TextSheet) -> None:
     graded = dict(by_grade(run.checked))
     mild = len(graded.pop("consider", ()))
     for grade, of_grade in graded.items():
@@ -77,7 +77,7 @@ def _short(finding: Finding, grade: str, run: Run) -> str:
     return f"{what}. {sentence(finding.happens)}"
 
 
-def _zero(made: PaperList, words: dict[str, Any], checked: Checked, paper: Paper) -> None:
+def _zero(made: SetupSheet, words: dict[str, Any], checked: Checked, paper: TextSheet) -> None:
     paper.blank()
     paper.heading("WHERE ZERO IS, AND HOW FAR IT GOES")
     for label, text in words["facts"]:
@@ -131,7 +131,7 @@ def sketch(blank: Sides, cut: Sides | None, lengths: Lengths) -> list[str]:
     return [*lines, f"{margin}{names['front']:^{columns}}".rstrip(), f"{margin}({unit} from zero)"]
 
 
-def _tools(words: dict[str, Any], paper: Paper) -> None:
+def _tools(words: dict[str, Any], paper: TextSheet) -> None:
     if not words["tools"]:
         return
     paper.blank()
@@ -146,14 +146,14 @@ def _tools(words: dict[str, Any], paper: Paper) -> None:
     )
 
 
-def _before_the_start(made: PaperList, paper: Paper) -> None:
+def _before_the_start(made: SetupSheet, paper: TextSheet) -> None:
     paper.blank()
     paper.heading("BEFORE YOU PRESS START")
     for text in made.tick:
         paper.tick(f"{text}{' ' + '_' * 12 if text.startswith(('thickness', 'initials')) else ''}")
 
 
-def _stops(words: dict[str, Any], paper: Paper) -> None:
+def _stops(words: dict[str, Any], paper: TextSheet) -> None:
     if not words["stops"]:
         return
     paper.blank()
@@ -168,7 +168,7 @@ def _stops(words: dict[str, Any], paper: Paper) -> None:
         paper.text_block(f"and {count(words['stops_left_out'], 'more stop')}.")
 
 
-def _restarts(words: dict[str, Any], paper: Paper) -> None:
+def _restarts(words: dict[str, Any], paper: TextSheet) -> None:
     paper.blank()
     paper.heading("IF IT IS BROKEN OFF")
     if words["restarts"]:
@@ -189,7 +189,7 @@ def _restarts(words: dict[str, Any], paper: Paper) -> None:
         paper.text_block(f"{first}: {words['no_restart']}.")
 
 
-def _good_chip(made: PaperList, paper: Paper) -> None:
+def _good_chip(made: SetupSheet, paper: TextSheet) -> None:
     if made.good_chip is None:
         return
     good = made.good_chip
@@ -200,7 +200,7 @@ def _good_chip(made: PaperList, paper: Paper) -> None:
     paper.field("else", "stop; spindle off, wait until it stands still; then look at feed, speed and the bit")
 
 
-def _not_judged(checked: Checked, paper: Paper) -> None:
+def _not_judged(checked: Checked, paper: TextSheet) -> None:
     if not checked.not_judged:
         return
     paper.blank()

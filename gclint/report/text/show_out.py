@@ -5,6 +5,7 @@ from __future__ import annotations
 import msgspec
 
 from gclint import __version__
+from gclint.clean_text import json_text
 from gclint.digest import summary
 from gclint.digest.pair_facts import PairFacts, pair_facts, pair_words
 from gclint.digest.tool_facts import ToolFacts, tool_facts
@@ -19,9 +20,8 @@ from gclint.digest.words import (
     plain_number,
     span,
 )
-from gclint.plain import json_text
 from gclint.report.text.cautions import cautions, in_short, of_material
-from gclint.report.text.paper import Paper
+from gclint.report.text.text_sheet import TextSheet
 from gclint.run import Tables
 from gclint.tables.finding import Extent, ToolRow
 from gclint.tables.motion import Followed
@@ -53,7 +53,7 @@ def to_json(tables: Tables) -> str:
     return json_text(msgspec.json.encode(shown))
 
 
-def tool_sheets(tables: Tables, paper: Paper) -> None:
+def tool_sheets(tables: Tables, paper: TextSheet) -> None:
     lengths = Lengths(summary.units(tables.motion) == "inch")
     gloss = Glossary()
     paper.ends("TOOL SHEET", f"gclint {__version__}")
@@ -70,7 +70,7 @@ def tool_sheets(tables: Tables, paper: Paper) -> None:
     paper.cautions(in_short(of_material(tables.setup.material)))
 
 
-def _sheet(facts: ToolFacts, pairs: list[PairFacts], paper: Paper, lengths: Lengths, gloss: Glossary) -> None:
+def _sheet(facts: ToolFacts, pairs: list[PairFacts], paper: TextSheet, lengths: Lengths, gloss: Glossary) -> None:
     row = facts.row
     paper.blank()
     paper.heading("TOOL NOT NAMED" if row.tool is None else f"TOOL {row.tool}")

@@ -7,14 +7,18 @@ from collections.abc import Sequence
 
 from rich.text import Text
 
+from gclint.digest.margin_words import margin_words, mark_words, nearest_words
 from gclint.digest.sheet_words import (
+    MENDS,
     UNIT_WORDS,
     accepted_words,
+    assumed_words,
     by_grade,
     found_words,
     graded_words,
     house_words,
     in_units,
+    is_entry,
     material_words,
     not_judged_by_need,
     quoted,
@@ -26,15 +30,17 @@ from gclint.digest.sheet_words import (
     title_words,
     tool_name,
     verdict,
+    waiting_words,
     where_words,
     window_words,
 )
 from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Glossary, Lengths, count, duration
+from gclint.report.text.cautions import SHORTEST
 from gclint.report.text.cautions import in_short as short_cautions
 from gclint.report.text.gauge import gauge_of
-from gclint.report.text.paper import STYLES, Paper, clean
 from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
+from gclint.report.text.text_sheet import STYLES, TextSheet, clean
 from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 
@@ -43,7 +49,7 @@ IN_FULL = 3  # findings of one rule, tool and grade; the others are named by the
 ALIKE_NAMED = 24
 
 
-def sheet(run: Run, paper: Paper, version: str) -> None:
+def sheet(run: Run, paper: TextSheet, version: str) -> None:
     """Write one program's sheet."""
     checked, gloss = run.checked, Glossary()
     _head(run, paper, version)
@@ -61,16 +67,11 @@ def sheet(run: Run, paper: Paper, version: str) -> None:
             if len(same) > IN_FULL:
                 paper.blank()
                 _more_alike(same[IN_FULL:], paper)
-    mendable = sum(finding.mendable and finding.accepted is None for finding in checked.findings)
-    if mendable:
-        paper.blank()
-        said = f"gclint mend can try {count(mendable, 'of these', 'of these')} in a copy, with proof"
-        paper.field("mend", said, INDENT)
     _tools(run, paper, gloss)
     _listed(checked, paper, gloss)
 
 
-def closing(paper: Paper, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
+def closing(paper: TextSheet, cautions: Sequence[str], verdicts: Sequence[tuple[str, str]]) -> None:
     """What stands below the sheets of a run: the cautions, and each program's verdict as the last thing read."""
     paper.cautions(cautions)
     paper.blank()
@@ -84,14 +85,15 @@ def bare(checked: Checked) -> str:
     lines = [
         f"{finding.grade}: line {finding.worst_line}: {finding.rule}: {clean(finding.happens)}"
         for finding in checked.findings
-        if finding.accepted is None
+        if is_entry(finding)
     ]
     return "\n".join([clean(checked.path), *lines, verdict(checked)]) + "\n"
 
 
-def _head(run: Run, paper: Paper, version: str) -> None:
+def _head(run: Run, paper: TextSheet, version: str) -> None:
     checked = run.checked
     paper.ends("JOB SHEET", f"gclint {version}")
+    _verdict(run, paper)
     paper.field("program", f"{checked.path}, {count(checked.lines, 'line')}, {UNIT_WORDS[checked.units]}")
     short = short_fingerprint(checked.fingerprint)
     paper.field("read as", f"fingerprint {short} (the file that runs must be this one)")
@@ -104,17 +106,30 @@ def _head(run: Run, paper: Paper, version: str) -> None:
     if reach:
         paper.field("reach", f"{reach} (tip of the tool, from work zero)")
     paper.field("time", time_words(checked))
-    in_short(run, paper)
+    _cautions(run, paper)
 
 
-def in_short(run: Run, paper: Paper) -> None:
-    """Write what comes first on every sheet: the verdict, and the cautions in a few lines."""
+def in_short(run: Run, paper: TextSheet) -> None:
+    """Write the verdict, how near each tool is to its nearest limit, and the cautions in a few lines."""
+    _verdict(run, paper)
+    _cautions(run, paper)
+
+
+def _verdict(run: Run, paper: TextSheet) -> None:
     paper.field("in short", verdict(run.checked))
-    for number, text in enumerate(short_cautions(run.material_cautions)):
+    for number, text in enumerate(nearest_words(run.checked.tools, Lengths(run.checked.units == "inch"))):
+        paper.field("" if number else "nearest", text)
+
+
+def _cautions(run: Run, paper: TextSheet) -> None:
+    """In a few lines on the first sheet of a run, in one on those behind it."""
+    texts = short_cautions(run.material_cautions) if not paper.cautioned else (SHORTEST,)
+    paper.cautioned = True
+    for number, text in enumerate(texts):
         paper.field("" if number else "cautions", text)
 
 
-def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Glossary) -> None:
+def _finding(number: int, finding: Finding, run: Run, paper: TextSheet, gloss: Glossary) -> None:
     paper.blank()
     title = Text(f"{number:2}  ", STYLES[finding.grade])
     title.append(clean(title_words(finding.rule, run)), STYLES["head"])
@@ -143,9 +158,11 @@ def _finding(number: int, finding: Finding, run: Run, paper: Paper, gloss: Gloss
         paper.field("change", gloss(finding.change.text), INDENT, "head")
     for line in settings_words(finding.change.set):
         paper.field("", line, INDENT, "head")
+    if finding.mendable and is_entry(finding):
+        paper.field("mend", MENDS, INDENT)
 
 
-def _more_alike(findings: Sequence[Finding], paper: Paper) -> None:
+def _more_alike(findings: Sequence[Finding], paper: TextSheet) -> None:
     lines = ", ".join(str(finding.line) for finding in findings[:ALIKE_NAMED])
     rest = len(findings) - ALIKE_NAMED
     more = f" and {rest:,} more lines" if rest > 0 else ""
@@ -161,7 +178,7 @@ def _coloured(drawn: str, grade: str) -> Text:
     return text
 
 
-def _tools(run: Run, paper: Paper, gloss: Glossary) -> None:
+def _tools(run: Run, paper: TextSheet, gloss: Glossary) -> None:
     if run.tables is None or not run.checked.tools:
         return
     paper.blank()
@@ -171,7 +188,7 @@ def _tools(run: Run, paper: Paper, gloss: Glossary) -> None:
         _tool(facts, paper, gloss, lengths)
 
 
-def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> None:
+def _tool(facts: ToolFacts, paper: TextSheet, gloss: Glossary, lengths: Lengths) -> None:
     row = facts.row
     label = "tool not named" if row.tool is None else f"tool {row.tool}"
     paper.text_block(f"{label}: {', '.join(part for part in (row.name, facts.described) if part)}", 0, "head")
@@ -196,19 +213,23 @@ def _tool(facts: ToolFacts, paper: Paper, gloss: Glossary, lengths: Lengths) -> 
         paper.field(label, gloss(words), INDENT)
     if depth := depth_words(facts, lengths):
         paper.field("depth", depth, INDENT)
+    if marks := mark_words(row.marks, lengths):
+        paper.field("dial", f"which mark is set is not said (--dial): {marks}", INDENT)
+    for number, said in enumerate(margin_words(row, lengths)):
+        paper.field("" if number else "margins", said, INDENT)
 
 
-def _listed(checked: Checked, paper: Paper, gloss: Glossary) -> None:
+def _listed(checked: Checked, paper: TextSheet, gloss: Glossary) -> None:
     if checked.assumed:
         paper.blank()
         paper.heading("TAKEN AS GIVEN")
-        for taken in checked.assumed:
-            paper.bullet(gloss(f"{taken.what}: {taken.value}, because {taken.because}"))
+        for said in assumed_words(checked):
+            paper.bullet(gloss(said))
     if checked.not_judged:
         paper.blank()
         paper.heading("NOT JUDGED")
         for needs, rules in not_judged_by_need(checked).items():
-            paper.bullet(f"{', '.join(rules)}: needs {needs}")
+            paper.bullet(f"{waiting_words(rules)}: needs {needs}")
     house = house_words(checked)
     if house:
         paper.blank()

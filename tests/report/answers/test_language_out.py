@@ -10,12 +10,12 @@ import pytest
 
 from gclint.check import check
 from gclint.facts.registry import facts_of, names_of, neighbour_facts, tables
+from gclint.language.dimensions import UNITS
 from gclint.language.expression import FUNCTIONS, TRUTH, compile_expression
-from gclint.language.units import UNITS
 from gclint.packs.load import check_together, compile_pack, load_pack
 from gclint.packs.shipped_packs import shipped_packs
-from gclint.prove import unproved
 from gclint.report.answers.language_out import EXAMPLE, EXPRESSIONS, page
+from gclint.rule_proof import unproved
 from gclint.setup.declare import Options
 
 ROOT = Path(__file__).parents[3]

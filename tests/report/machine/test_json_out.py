@@ -44,7 +44,7 @@ def test_the_keys_are_those_of_the_contract(make_run: Any, make_finding: Any) ->
     assert set(program["tools"][0]) == {
         "tool", "name", "passes", "entries", "cut_length_mm", "cut_time_s", "rapid_time_s", "set_feed_mm_min",
         "reached_feed_mm_min", "set_speed_rpm", "true_speed_rpm", "fz_mm", "h_ex_mm", "ap_max_mm", "ae_max_mm",
-        "removed_mm3", "force_n", "power_w", "torque_nm", "bend_mm", "stress_n_mm2",
+        "removed_mm3", "force_n", "power_w", "torque_nm", "bend_mm", "stress_n_mm2", "margins", "marks",
     }
     assert program["tools"][1]["fz_mm"] is None
 

@@ -218,3 +218,44 @@ def test_one_fix_mends_every_place_of_its_finding() -> None:
     result = next(r for r in log_of(text, options=options)["results"] if r["ruleId"] == "plunge-too-fast")
     assert len(result["properties"]["lines"]) == 2
     assert "plunge-too-fast" not in [r["ruleId"] for r in log_of(repaired(text, result), options=options)["results"]]
+
+
+def test_the_log_describes_the_rules_it_refers_to_and_no_others() -> None:
+    made = log_of(PROGRAM, options=Options(tools=OPTIONS.tools))
+    rules = made["tool"]["driver"]["rules"]
+    assert [rule["id"] for rule in rules] == list(dict.fromkeys(result["ruleId"] for result in made["results"]))
+    notes = made["invocations"][0]["toolExecutionNotifications"]
+    blind = {note["associatedRule"]["id"] for note in notes if "associatedRule" in note}
+    assert blind - {rule["id"] for rule in rules}
+    for note in notes:
+        if "index" in note.get("associatedRule", {}):
+            assert rules[note["associatedRule"]["index"]]["id"] == note["associatedRule"]["id"]
+
+
+def test_rules_and_notifications_have_all_that_hosts_ask_for() -> None:
+    """What the validator of the standard asks for in its rules SARIF1001, SARIF2005, SARIF2012 and GH2012."""
+    driver = log_of(PROGRAM)["tool"]["driver"]
+    assert driver["informationUri"].startswith("https://")
+    assert driver["fullName"].startswith("gclint ")
+    for each in (*driver["rules"], *driver["notifications"]):
+        assert each["fullDescription"]["text"].endswith(".")
+        assert each["help"]["text"]
+        assert each["name"].isalpha()
+        assert each["name"].lower() != each["id"].lower()
+        assert each["helpUri"].startswith(driver["informationUri"])
+
+
+def test_links_lead_to_files_of_the_source() -> None:
+    driver = log_of(PROGRAM)["tool"]["driver"]
+    root = Path(__file__).parents[3]
+    for each in (*driver["rules"], *driver["notifications"]):
+        assert (root / each["helpUri"].removeprefix(driver["informationUri"] + "/")).is_file()
+
+
+def test_a_comment_that_leaks_has_a_fix() -> None:
+    text = "(Pocket (2) north)\n" + PROGRAM
+    [result] = [each for each in log_of(text)["results"] if each["ruleId"] == "comment-leftover"]
+    mended = repaired(text, result)
+    assert mended.splitlines()[0] == "(Pocket  2  north)".replace("  ", " ")
+    assert mended.splitlines()[1:] == PROGRAM.splitlines()
+    assert "comment-leftover" not in {each["ruleId"] for each in log_of(mended)["results"]}

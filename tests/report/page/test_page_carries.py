@@ -16,9 +16,10 @@ import pytest
 from gclint.cli.pages import Pages, page_target
 from gclint.folder.outcome import Source
 from gclint.problem import Problem
-from gclint.report.page import kept_text, model
+from gclint.report.page import listing as kept_text
+from gclint.report.page import model
 from gclint.report.page.page_out import contents, page
-from gclint.report.page.sheet import Words
+from gclint.report.page.page_text import Words
 from gclint.run import Run
 from tests.bench.make_program import finishing_program
 from tests.report.page.conftest import Carried
@@ -237,7 +238,7 @@ def test_each_reader_gets_what_is_needed_first(sample_run: Callable[[str], Run])
     run = sample_run("float-plate")
     author, operator, instructor = (page(run, "0.0", reader) for reader in ("author", "operator", "instructor"))
     assert parts(author)[:3] == ["found", "path", "tools"]
-    assert parts(operator)[:2] == ["found", "on-paper"]
+    assert parts(operator)[:2] == ["found", "setup-sheet"]
     assert parts(instructor)[:2] == ["found", "sign"]
     assert "Machine sheet" in operator
     assert "Sheet to sign" in instructor

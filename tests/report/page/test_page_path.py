@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from gclint.check import trace
-from gclint.digest.pack import Columns
+from gclint.digest.packed_columns import Columns
 from gclint.digest.path import CHORD, CUT, RAPID_AIR, RAPID_CUT, Path, chip_place, path_of
 from gclint.digest.simplify import simplified
 from gclint.run import Tables

@@ -15,12 +15,12 @@ from gclint.digest.words import Lengths
 from gclint.report.page.page_out import page
 from gclint.report.text.instructor_out import instructor_sheet
 from gclint.report.text.operator_out import operator_sheet, sketch
-from gclint.report.text.paper import Paper
 from gclint.report.text.terminal import sheet
+from gclint.report.text.text_sheet import TextSheet
 from gclint.run import Run
 from gclint.setup.declare import Options
 from gclint.tables.setup_sheet import Sides
-from tests.digest.test_paper_list import JOB, SHOP, TWO
+from tests.digest.test_setup_sheet import JOB, SHOP, TWO
 
 HOUSE = """
 pack = "lowtide"
@@ -48,8 +48,8 @@ def made(tmp_path: Path) -> Callable[..., Run]:
     return make
 
 
-def plain(sheet: Callable[[Run, Paper, str], None], done: Run) -> str:
-    paper = Paper()
+def plain(sheet: Callable[[Run, TextSheet, str], None], done: Run) -> str:
+    paper = TextSheet()
     sheet(done, paper, "0")
     return paper.text
 

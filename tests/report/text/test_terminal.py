@@ -14,15 +14,15 @@ from gclint.digest.sheet_words import verdict
 from gclint.digest.tool_facts import tool_facts
 from gclint.digest.words import Lengths
 from gclint.report.text.cautions import cautions
-from gclint.report.text.paper import Paper, paper_for
 from gclint.report.text.show_out import feed_words, load_words
 from gclint.report.text.terminal import ALIKE_NAMED, IN_FULL, closing, sheet
+from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 from gclint.run import Run, Tables
 from gclint.tables.finding import Change, Found, Limits, SetWord
 
 
-def written(run: Run, paper: Paper | None = None) -> str:
-    paper = paper or Paper()
+def written(run: Run, paper: TextSheet | None = None) -> str:
+    paper = paper or TextSheet()
     sheet(run, paper, "0.1.0")
     closing(paper, cautions(), [(run.checked.path, verdict(run.checked))])
     return paper.text
@@ -122,14 +122,14 @@ def test_plain_output_stays_within_80_columns_and_has_no_escapes(make_run: Any, 
 
 def test_colour_says_nothing_that_words_do_not(make_run: Any, make_finding: Any) -> None:
     run = awkward(make_run, make_finding)
-    coloured = written(run, Paper(colour=True))
+    coloured = written(run, TextSheet(colour=True))
     assert "\x1b[" in coloured
     plain = re.sub(r"\x1b\[[0-9;]*m", "", coloured)
     assert [line.rstrip() for line in plain.split("\n")] == written(run).split("\n")
 
 
 def test_a_pipe_gets_80_plain_columns() -> None:
-    paper = paper_for(io.StringIO())
+    paper = text_sheet_for(io.StringIO())
     assert (paper.width, paper.colour) == (80, False)
 
 
