@@ -1324,9 +1324,9 @@ class Sweeper:
                     u = ap[i]
                     t = t if t > u else u
                     ap[i] = t if x > 0 else u
-                    volume[i] += x
+                    volume[i] += raw
                     vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
-                    right[i] += x * (fabsf(one - vv) - fabsf(one + vv) + two)
+                    right[i] += raw * (fabsf(one - vv) - fabsf(one + vv) + two)
                 for i in range(m):
                     if low[i] > 0 and not (
                         self.going_down and self._in_groove(a + self.mid + i * da, v + i * dv, tip[i] - high[i])
