@@ -97,6 +97,7 @@ MACHINE = (
 )  # fmt: skip
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("args", MACHINE, ids=lambda args: f"{args[0]} {args[-1]}")
 def test_forms_for_machines_are_utf8_whatever_the_terminal_is(args: tuple[str, ...], process: Process) -> None:
     done = {}

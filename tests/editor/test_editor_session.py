@@ -63,6 +63,7 @@ def taken(text: str, edits: Any) -> str:
     return text
 
 
+@pytest.mark.slow
 def test_it_says_what_check_says_of_every_sample(tmp_path: Path) -> None:
     shutil.copytree(SAMPLES, tmp_path / "samples")
     programs = sorted((tmp_path / "samples").rglob("*.nc"), key=lambda path: path.stat().st_size)[:6]

@@ -131,6 +131,7 @@ def words(page: Path) -> str:
     return page.read_text(encoding="utf-8").partition("<!-- made by gclint")[0].strip()
 
 
+@pytest.mark.slow
 def test_two_runs_at_once_on_one_cache(home: Path, right: dict[str, Any], tmp_path: Path) -> None:
     runs = [start(home, tmp_path / "cache") for _ in range(2)]
     assert [finished(run) for run in runs] == [right, right]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import numpy as np
+import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 
 from gclint.mend.mend import mend
@@ -14,6 +15,7 @@ from tests.mend.programs import Program, programs
 GRAVE = ("halt", "change")
 
 
+@pytest.mark.slow
 @settings(
     max_examples=40,
     deadline=None,
