@@ -24,10 +24,10 @@ MOMENTS = 20
 pytestmark = pytest.mark.skipif(not hasattr(os, "killpg"), reason="no process groups here")
 
 
-def start(home: Path, cache: Path | str, *more: str) -> subprocess.Popen[bytes]:
+def start(home: Path, cache: Path | str, *more: str, out: int = subprocess.PIPE) -> subprocess.Popen[bytes]:
     command = [sys.executable, "-m", "gclint", "check", str(home), "--as", "json", "--cache", str(cache), *more]
     return subprocess.Popen(
-        command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, start_new_session=True,
+        command, cwd=ROOT, stdout=out, stderr=subprocess.PIPE, start_new_session=True,
         env=os.environ | {"GCLINT_CACHE": "none"},
     )  # fmt: skip
 
@@ -74,7 +74,7 @@ def test_a_run_killed_at_random_moments(home: Path, right: dict[str, Any], tmp_p
     """The cache lives through all of them, and some of its entries are damaged in between."""
     chance, cache = random.Random(20), tmp_path / "cache"
     for moment in range(MOMENTS):
-        run = start(home, cache)
+        run = start(home, cache, out=subprocess.DEVNULL)  # a full pipe would hold it up
         if moment % 4:  # else at its start
             until(run, cache, len(entries(cache)) + chance.randrange(9))
         time.sleep(chance.uniform(0.0, 0.2))
@@ -113,7 +113,7 @@ def test_pages_of_runs_that_were_killed(home: Path, right: dict[str, Any], tmp_p
     chance, cache, pages = random.Random(6), tmp_path / "cache", tmp_path / "pages"
     assert finished(start(home, "none", "--also", f"page={tmp_path / 'right'}")) == right
     for _ in range(MOMENTS // 2):
-        run = start(home, cache, "--also", f"page={pages}")
+        run = start(home, cache, "--also", f"page={pages}", out=subprocess.DEVNULL)
         until(run, pages, len(entries(pages)) + chance.randrange(3))
         time.sleep(chance.uniform(0.0, 0.3))
         run.kill()
