@@ -254,7 +254,8 @@ def second_offset_of_unknown_place(base: Base, dice: Random) -> Iterator[Plant]:
 
 
 @plants("feed-mode-left-on", FEED_WRONG | {"word-missing": "every move needs an F of its own under G93",
-                                           "feed-missing": "the same"})  # fmt: skip
+                                           "feed-missing": "the same",
+                                           "chip-beyond-tool": "F counts for each turn"})  # fmt: skip
 def feed_mode_of_another_header(base: Base, dice: Random) -> Iterator[Plant]:
     """G93 where some moves have no F of their own, or G95."""
     m = base.tables.motion
