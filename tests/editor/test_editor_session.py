@@ -20,6 +20,8 @@ from gclint.digest.sheet_words import is_entry
 from tests.editor.client import Editor, editing
 from tests.folder.shop import JOB, SHOP, program
 
+pytestmark = pytest.mark.slow  # each starts a server of its own
+
 SAMPLES = Path(__file__).parents[2] / "sample_programs"
 CALLER = "G21 G90 G94 G17 G54\nT1 M6\nM3 S18000\nG4 P5\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F200\nM98 P100\nG0 Z5\nM5\nM30\n"
 
@@ -63,7 +65,6 @@ def taken(text: str, edits: Any) -> str:
     return text
 
 
-@pytest.mark.slow
 def test_it_says_what_check_says_of_every_sample(tmp_path: Path) -> None:
     shutil.copytree(SAMPLES, tmp_path / "samples")
     programs = sorted((tmp_path / "samples").rglob("*.nc"), key=lambda path: path.stat().st_size)[:6]
