@@ -13,7 +13,8 @@ def editor() -> int:
 
     As the text changes, an editor then shows what `gclint check` finds, with the shop.toml and job.toml beside the
     program, saved or not; what the tool does on a line; quick changes; where a tool is declared; the program's tools
-    and passes; and in declarations what is wrong and what can stand there. README.md says how editors are set up.
+    and passes; and in declarations what is wrong and what can stand there. The page gclint/docs/editor.md says how
+    editors are set up.
     """
     try:
         from gclint.editor.server import make

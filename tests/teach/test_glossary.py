@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from pathlib import Path
 
 import pytest
 
@@ -11,7 +10,7 @@ from gclint.knowledge.glossary import entry, glossary, groups, look_up, plain
 from gclint.knowledge.glosses import glosses
 from gclint.packs.shipped_packs import shipped_packs
 from gclint.problem import Problem
-from gclint.teach.readme_words import with_words
+from gclint.teach.words_page import FILE, page
 
 
 @pytest.mark.parametrize("name", glossary())
@@ -59,7 +58,6 @@ def test_an_unknown_word_names_the_nearest() -> None:
         entry("chp load")
 
 
-def test_the_readme_has_the_first_words_of_the_glossary() -> None:
-    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
-    assert with_words(readme) == readme
+def test_the_page_of_first_words_is_up_to_date() -> None:
+    assert FILE.read_text(encoding="utf-8") == page(), "run  python -m gclint.teach.words_page"
     assert sum(word.first > 0 for word in glossary().values()) == 12

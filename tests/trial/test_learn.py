@@ -284,15 +284,15 @@ def test_a_new_material_is_told_that_it_needs_a_card(tmp_path: Path, capsys: pyt
     assert "own test cuts of 2026-11-25" in " ".join(capsys.readouterr().out.split())
 
 
-# the sample of the README
+# the sample of the page
 
-def test_the_readme_tells_what_the_sample_teaches(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_the_page_tells_what_the_sample_teaches(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     for name in ("epoxy-trial", "compass-rose"):
         shutil.copytree(SAMPLES / name, tmp_path / name)
     for name in ("bench-router.toml", "shop-before.toml"):
         shutil.copy(SAMPLES / "bench-router.toml", tmp_path / name)
-    readme = (SAMPLES.parent / "README.md").read_text(encoding="utf-8")
-    told = readme[readme.index("**Learn.**") : readme.index("**Compare.**")]
+    page = (SAMPLES.parent / "gclint" / "docs" / "test-cuts.md").read_text(encoding="utf-8")
+    told = page[page.index("## Learn") : page.index("## Compare")]
     assert run(["trial", "learn", str(tmp_path / "epoxy-trial"), "--write"]) == 0
     said = capsys.readouterr().out
     shown = [line.strip() for line in told.splitlines() if line.startswith("    ")]

@@ -1,4 +1,4 @@
-"""The README's way from a plan to a verdict runs as it is written, on the files of the Lowtide workshop (invented)."""
+"""The way from a plan to a verdict in gclint/docs/test-cuts.md runs as it is written, on invented files."""
 
 from __future__ import annotations
 
@@ -17,9 +17,9 @@ Gclint = Callable[..., tuple[int, str, str]]
 
 
 def commands() -> list[list[str]]:
-    """The words of every command in the README's section on test cuts."""
-    section = (ROOT / "README.md").read_text(encoding="utf-8").split("## Test cuts", 1)[1].split("\n## ", 1)[0]
-    blocks = [part.split("```", 1)[0] for part in section.split("```sh\n")[1:]]
+    """The words of every command on the page."""
+    page = (ROOT / "gclint" / "docs" / "test-cuts.md").read_text(encoding="utf-8")
+    blocks = [part.split("```", 1)[0] for part in page.split("```sh\n")[1:]]
     lines = "\n".join(blocks).replace("\\\n", " ").splitlines()
     return [shlex.split(part, comments=True) for line in lines for part in line.split("&&") if part.strip()]
 
