@@ -1,4 +1,4 @@
-"""Draws the README's pictures from real runs:  python tests/picture.py  writes .pictures/*.svg anew."""
+"""Draws the pictures of README and pages from real runs:  python tests/picture.py  writes .pictures/*.svg anew."""
 
 from __future__ import annotations
 

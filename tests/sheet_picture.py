@@ -1,4 +1,4 @@
-"""Draws the README's picture of a grading sheet from the sample plan: `python tests/sheet_picture.py` (in chromium)."""
+"""Draws the picture of a grading sheet from the sample plan: `python tests/sheet_picture.py` (in chromium)."""
 
 from __future__ import annotations
 

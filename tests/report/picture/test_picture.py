@@ -1,4 +1,4 @@
-"""The README's pictures show what runs print and draw today."""
+"""The pictures of the README and the pages show what runs print and draw today."""
 
 from __future__ import annotations
 
