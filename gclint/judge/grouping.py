@@ -383,7 +383,7 @@ def _change(
         if place:
             text += f" The word to change is in {place[0]}: line {place[1]}."
         sets = []  # all words of a change go together
-    return Change(text, tuple(sets))
+    return replace(made, text=text, set=tuple(sets))
 
 
 def _per_second(made: Change) -> Change:

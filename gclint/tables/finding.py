@@ -40,6 +40,10 @@ class Change(msgspec.Struct, frozen=True):
     set: tuple[SetWord, ...] = ()
 
 
+class ChangeElsewhere(Change, frozen=True):
+    """What no edit of this program brings about, such as another tool."""
+
+
 class Beside(msgspec.Struct, frozen=True):
     """A line of a file that the program calls."""
 
