@@ -364,7 +364,7 @@ def _places(view: View, rows: Column) -> tuple[int, ...]:
 def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
-    text = say(chosen(rule.change, one).text, one, inch)
+    text = plain = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
@@ -383,6 +383,8 @@ def _change(
         if place:
             text += f" The word to change is in {place[0]}: line {place[1]}."
         sets = []  # all words of a change go together
+    if sets:
+        context.plain_advice[text] = plain
     return Change(text, tuple(sets))
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -66,6 +66,7 @@ class Judged(Struct, frozen=True):
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     assumed: tuple[Assumed, ...] = ()  # what findings hang on
+    plain: Mapping[str, str] = {}  # the text of a change with worked-out numbers -> the same without them
 
 
 def judge(
@@ -123,7 +124,10 @@ def judge(
     ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
-    return Judged(ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed)
+    return Judged(
+        ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed,
+        context.plain_advice,
+    )  # fmt: skip
 
 
 def _assumptions(context: Context) -> tuple[Assumption, ...]:
