@@ -1,7 +1,7 @@
 """Applies what findings say to set, judges again, and keeps only the words that take their finding away.
 
-The stock is not cut again: F, S and P words change neither the path nor what it takes off. Only the text, the feeds that
-are reached, the chips and the rules are worked out once more.
+The stock is not cut again: F, S and P words change neither the path nor what it takes off. Only the text, the feeds
+that are reached, the chips and the rules are worked out once more.
 """
 
 from __future__ import annotations
@@ -32,8 +32,10 @@ from gclint.tables.timing import Timing
 
 MOST_WORK = 300_000  # moves that are worked out again, over all that is tried
 LEAST_WORK = 20_000  # moves that one try counts as, at least: a small program costs its rules
+NOT_TRIED = "No word is offered to be set: the program is too long to try it, so check again afterwards."
 MOST_ROUNDS = 3  # times that the words of one finding are mended by what they bring
 MILD = GRADES.index("consider")
+UNTOUCHED = ("part",)  # packs whose rules look at what is left of the blank alone
 GEOMETRY = ("kind", "tool", "x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "line")
 
 Judge = Callable[[Sequence[SetWord]], "tuple[Finding, ...] | None"]
@@ -62,6 +64,9 @@ def with_proof(judged: Judged, case: Case) -> Judged:
     tries = max(1, MOST_WORK // each)
     made = list(judged.findings)
     for n in wanted:
+        if tries <= 0:
+            made[n] = with_fields(made[n], change=Change(f"{made[n].change.text} {NOT_TRIED}"))
+            continue
         change, used = _proved(made[n], judged, lambda words: _again(words, case), tries)
         tries -= used
         made[n] = with_fields(made[n], change=change)
@@ -100,9 +105,10 @@ def _told(change: Change, words: Mapping[tuple[int, str], SetWord], came: Sequen
     sets = tuple(words.values())
     text = change.text
     if sets != change.set:
+        sets = tuple(sorted(sets, key=lambda word: (word.line, word.word)))
         was = {(word.line, word.word): word for word in change.set}
         other = [word for key, word in words.items() if was.get(key) != word]
-        if any((word.line, word.word) in was for word in other):
+        if any((each.line, each.word) in was for each in other):
             text = f"Set {_listed(sets)}: all of it together, since less brings another finding."
         else:
             text += f" Set {_listed(other)} with it, or what goes down there becomes the next finding."
@@ -118,9 +124,10 @@ def _listed(words: Iterable[SetWord]) -> str:
     for word in words:
         by.setdefault(f"{word.word}{word.to:g}", []).append(word.line)
     told = []
-    for word, lines in by.items():
+    for said, lines in by.items():
         more = len(lines) - 1
-        told.append(f"{word} on line {min(lines)}" + (f" and {more:,} more line{'' if more == 1 else 's'}" if more else ""))
+        rest = f" and {more:,} more line{'' if more == 1 else 's'}" if more else ""
+        told.append(f"{said} on line {min(lines)}{rest}")
     return ", ".join(told)
 
 
@@ -172,7 +179,8 @@ def _again(words: Sequence[SetWord], case: Case) -> tuple[Finding, ...] | None:
     timing = plan_feed(motion, setup)
     engagement = replace(engagement, entries=_entries(engagement, case.motion, motion))
     cutting = load(motion, timing, engagement, setup)
-    return judge(program, motion, timing, engagement, cutting, setup, case.packs).findings
+    packs = tuple(pack for pack in case.packs if pack.name not in UNTOUCHED)
+    return judge(program, motion, timing, engagement, cutting, setup, packs).findings
 
 
 def _same_path(new: Motion, old: Motion) -> bool:

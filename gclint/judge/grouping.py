@@ -24,7 +24,7 @@ MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 MOST_WORDS = 20  # F words (or S words, or texts) of one tool told one by one; if there are more, all are told together
-_LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
+_LETTERS = {"feed": ("F",), "axis": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 class Group(Struct, frozen=True, eq=False):
@@ -139,6 +139,9 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
     if cause == "depth":  # how deep the tool goes has nothing to do with its feed
         return _numbered([*parts, np.where(moves >= 0, 0, place)])
+    if cause == "axis":  # what goes level is slowed by its own measure, and what goes down by another
+        codes, axes = view.value("axis")
+        parts = [*parts, codes == axes.index("Z")]
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _together(
         parts, [np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
@@ -349,7 +352,7 @@ def _declared(name: str, context: Context) -> tuple[str, str]:
 def _governing(rule: Rule, view: View, rows: Column, context: Context) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause not in ("feed", "speed", "tool") or not len(context.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "axis", "speed", "tool") or not len(context.motion) or moves[0] < 0:
         return ()
     lines = distinct(context.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())

@@ -190,6 +190,8 @@ def _run(
 
 def _forget(views: dict[str, View], context: Context) -> None:
     """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    if max((view.length for view in views.values()), default=0) * 8 <= LARGE:  # no column is large
+        return
     stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), context.kept, context.__dict__]
     large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
     if sum(size for _, _, size in large) > MOST_KEPT:

@@ -1,3 +1,4 @@
+# ruff: noqa: E501
 """Applies the advice of every finding as text, checks again, and counts what is gone and what came instead.
 
     python -m tests.planted --advice [--corpus FOLDER] [--every N] [--seed N] [RULE...]
@@ -84,7 +85,7 @@ def outcome(base: Base, run: Run, finding: Finding) -> Applied | None:
         return not any(old.rule == one.rule and old.grade <= "z" and places(old) & places(one) for old in before)
 
     came = [one for one in after if one.accepted is None and one.rule != finding.rule and new(one)]
-    told = {True: [], False: []}  # type: dict[bool, list[str]]
+    told: dict[bool, list[str]] = {True: [], False: []}
     for one in came:
         told[one.grade in STOPS].append(f"{one.rule}@{one.line}")
     return Applied(
