@@ -61,11 +61,17 @@ def _constant(words: Floats, lengths: Floats) -> tuple[float, float]:
 
 def _word_line(context: Context, code: str, move: int) -> int:
     """The last line up to that of a move on which the program writes this G code; the move's where it never does."""
-    p, here = context.program, int(context.motion.line[move])
+    here = int(context.motion.line[move])
+    return last_line_of(context, code, here) or here
+
+
+def last_line_of(context: Context, code: str, here: int) -> int:
+    """The last line up to `here` on which the program writes this G code; 0 where it does not."""
+    p = context.program
     words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
     lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
     lines = lines[lines <= here]
-    return int(lines[-1]) if len(lines) else here
+    return int(lines[-1]) if len(lines) else 0
 
 
 def _of(rows: Build, name: str, kind: type = float) -> Build:
