@@ -3,10 +3,9 @@ program lies behind it."""
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import numpy as np
 
+<<<<<<< HEAD
 from gclint.columns import Bools, Column, one_of
 from gclint.facts.context import ON, Context, once
 from gclint.facts.cut import line_of
@@ -38,6 +37,11 @@ class Unfollowed(NamedTuple):
     cause: str
     share: float
     moves: int
+=======
+from gclint.columns import Bools
+from gclint.facts.context import Context, once
+from gclint.tables.motion import COMPENSATED, OTHER_FRAME, PROBE, RAPID
+>>>>>>> trunk
 
 
 @once
@@ -49,6 +53,7 @@ def lost(context: Context) -> Bools:
     top = context.box.top if context.box is not None and context.box.top is not None else 0.0
     placed |= ~(m.z1 < max(top, 0.0)) & np.isfinite(m.z1)  # above the work nothing is cut, wherever it is
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
+<<<<<<< HEAD
 
 
 @once
@@ -153,3 +158,5 @@ UNFOLLOWED = Table(
     lambda context: context.motion.tool[_column("move", int)(context)],
     _column("move", int),
 )
+=======
+>>>>>>> trunk

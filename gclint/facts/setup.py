@@ -18,6 +18,7 @@ from gclint.tables.setup import GRADES, HELICES, SHAPES, Axes, Tool
 _MATERIAL = "the material (`material` in job.toml, or --material)"
 TOOL = "the tool (`[[tool]]` in shop.toml, or --tool)"
 STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+STOCK_PLACE = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
