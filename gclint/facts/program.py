@@ -202,11 +202,7 @@ def _highest_feed(context: Context) -> float:
 
 
 def _least_mill(context: Context) -> float:
-<<<<<<< HEAD
-    tools = [tool for tool in map(context.tool, _used(context)) if tool is None or tool.shape != "drill"]
-=======
-    tools = [context.tool(n) for n in tools_used(context)]
->>>>>>> trunk
+    tools = [tool for tool in map(context.tool, tools_used(context)) if tool is None or tool.shape != "drill"]
     broad = ("flat", "bull-nose", "ball", "facing")
     if not tools or not all(tool is not None and tool.shape in broad for tool in tools):
         return np.nan
