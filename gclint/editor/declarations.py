@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import json
 import re
 import tomllib
 from collections.abc import Iterable, Mapping
 from functools import cache
+from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
@@ -25,11 +27,10 @@ VALUE = re.compile(r"^\s*([A-Za-z0-9_-]+)\s*=\s*\[?\s*(?:\"[^\"]*\"\s*,\s*)*(\"?
 
 @cache
 def schema(kind: str) -> dict[str, Any]:
-    """The JSON Schema of a kind of declaration."""
-    from gclint.packs.schema import FILES as PACK
-    from gclint.setup.schema import FILES, schemas
-
-    return schemas(PACK if kind == "pack" else FILES)[f"{kind}.schema.json"]
+    """The JSON Schema of a kind of declaration, as it ships beside the module that reads it."""
+    room = "packs" if kind == "pack" else "setup"
+    made: dict[str, Any] = json.loads(files(f"gclint.{room}").joinpath(f"{kind}.schema.json").read_bytes())
+    return made
 
 
 def kind_of(path: str, source: str) -> str | None:

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import hashlib
 import random
+import subprocess
+import sys
 import threading
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -189,6 +191,28 @@ def test_the_stock_between_programs_is_that_of_the_programs_as_they_were_read(tm
             compared += 1
     assert compared > ROUNDS
     assert len(alone.known) > 2
+
+
+FIRST = """
+import sys, threading
+import gclint
+sys.setswitchinterval(1e-6)
+together, told = threading.Barrier(6), []
+def check():
+    together.wait()
+    told.append(gclint.check(sys.argv[1]))
+threads = [threading.Thread(target=check) for _ in range(6)]
+[thread.start() for thread in threads], [thread.join() for thread in threads]
+assert len(told) == 6 and all(each == told[0] for each in told) and told[0].tools
+"""
+
+
+def test_the_first_checks_of_a_process_may_come_from_many_threads(tmp_path: Path) -> None:
+    """What is loaded and worked out once per process is then asked for by all of them at once."""
+    home = laid(tmp_path / "shared", VERSIONS)
+    for _ in range(3):
+        made = subprocess.run([sys.executable, "-c", FIRST, home / "tray.nc"], capture_output=True, text=True)
+        assert made.returncode == 0, made.stderr
 
 
 def test_a_wrong_answer_would_be_noticed(tmp_path: Path) -> None:
