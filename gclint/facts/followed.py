@@ -19,3 +19,12 @@ def lost(context: Context) -> Bools:
     top = context.box.top if context.box is not None and context.box.top is not None else 0.0
     placed |= ~(m.z1 < max(top, 0.0)) & np.isfinite(m.z1)  # above the work nothing is cut, wherever it is
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
+
+
+def last_line_of(context: Context, code: str, here: int) -> int:
+    """The last line up to `here` on which the program writes this G code; 0 where it does not."""
+    p = context.program
+    words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
+    lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
+    lines = lines[lines <= here]
+    return int(lines[-1]) if len(lines) else 0

@@ -202,7 +202,7 @@ def _highest_feed(context: Context) -> float:
 
 
 def _least_mill(context: Context) -> float:
-    tools = [context.tool(n) for n in tools_used(context)]
+    tools = [tool for tool in map(context.tool, tools_used(context)) if tool is None or tool.shape != "drill"]
     broad = ("flat", "bull-nose", "ball", "facing")
     if not tools or not all(tool is not None and tool.shape in broad for tool in tools):
         return np.nan
@@ -365,8 +365,8 @@ PROGRAM = Table(
         "lowest_line": number("", "line of the first move at feed that reaches that Z", _one(_lowest_line)),
         "highest_feed": number("mm/min", "highest F of the moves at feed; unknown under G93 and G95",
                                _one(_highest_feed), "an F in the program"),
-        "least_mill": number("mm", "diameter of the smallest tool that it cuts with, if none is a V tool, a drill or a "
-                             "knife", _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
+        "least_mill": number("mm", "diameter of the smallest tool that it mills with, if none is a V tool or a knife",
+                             _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
         "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
         "left_out": truth("whether cuts had to be left out of the stock (tool not declared, place not known)",
                           _one(lambda c: bool(c.engagement.not_judged))),

@@ -9,6 +9,7 @@ import numpy as np
 from gclint.columns import Floats, numbered
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Table, number, of_rows, text
+from gclint.facts.followed import last_line_of
 from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
 
 FEED_MODES = ("G93", "G95")
@@ -60,11 +61,8 @@ def _constant(words: Floats, lengths: Floats) -> tuple[float, float]:
 
 def _word_line(context: Context, code: str, move: int) -> int:
     """The last line up to that of a move on which the program writes this G code; the move's where it never does."""
-    p, here = context.program, int(context.motion.line[move])
-    words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
-    lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
-    lines = lines[lines <= here]
-    return int(lines[-1]) if len(lines) else here
+    here = int(context.motion.line[move])
+    return last_line_of(context, code, here) or here
 
 
 FEEDS = Table(

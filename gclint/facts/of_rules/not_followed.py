@@ -9,13 +9,13 @@ import numpy as np
 from gclint.columns import Column, one_of
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Build, Table, number, text
-from gclint.facts.followed import lost
+from gclint.facts.followed import last_line_of, lost
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, RAPID
 
 CAUSES = (
     "incremental", "frame", "offset", "compensation", "parameter", "value", "text", "refused", "arc", "home",
-    "never-named", "bound",
+    "never-named", "bound", "home-left-incremental",
 )  # fmt: skip
 
 
@@ -77,6 +77,9 @@ def _cause(context: Context, move: int) -> tuple[int, str]:
             line, cause = int(read.line[unread[-1]]), _OF_FAULT[KINDS[int(read.kind[unread[-1]])]]
         return line, cause
     home = _event(context, move, "machine-move")
+    left = last_line_of(context, "G91", here)
+    if home and 0 < last_line_of(context, "G90", home - 1) < left <= home and last_line_of(context, "G90", here) < left:
+        return left, "home-left-incremental"
     return (home, "home") if home else (here, "never-named")
 
 
