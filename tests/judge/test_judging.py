@@ -349,3 +349,14 @@ def test_what_is_not_judged_names_a_rule_or_says_in_words_what_it_is() -> None:
     assert any(each.rule is None and each.what for each in checked.not_judged)
     for each in checked.not_judged:
         assert each.rule is None or (" " not in each.rule and each.what[0].isupper())
+
+
+def test_what_makes_an_arc_not_close_is_one_entry_with_the_arc() -> None:
+    rows = "G21 G90 G94 G17 G54\nM3 S16000\nG0 X0 Y0\nG0 Z5\nG1 Z-1 F200\n"
+    laps = "".join(
+        f"G1 Y{20 - low}\nG2 X2 Y{22 - low} I2 J0\nG1 X{40 + low} F900\nG1 Y0\nG1 X0\n" for low in (0, 1)
+    )
+    text = rows + laps.replace("I2 J0", "I-2 J0", 1) + "G0 Z5\nM5\nM30\n"
+    told = tried(text, "1: flat 3mm 2fl")
+    assert "coordinate-suspect" in names(told)
+    assert "arc-does-not-close" not in names(told)
