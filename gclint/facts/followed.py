@@ -1,5 +1,5 @@
-"""Facts about what could not be followed: the first line where the place of the tool is lost, and how much of the
-program lies behind it."""
+"""Facts about what could not be followed: the first line where the place of the tool is lost, or at which a bound of
+work was reached, and how much of the program lies behind it."""
 
 from __future__ import annotations
 
@@ -11,12 +11,13 @@ from gclint.columns import Bools, Column, one_of
 from gclint.facts.context import ON, Context, once
 from gclint.facts.cut import line_of
 from gclint.facts.fact import Build, Table, number, text, truth
+from gclint.facts.keep_outs import beyond_looks
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
 
 CAUSES = (
     "incremental", "frame", "offset", "compensation", "parameter", "value", "text", "refused", "arc", "home",
-    "never-named", "bound",
+    "never-named", "work", "turns", "keep-outs",
 )  # fmt: skip
 _OF_FAULT = {
     "parameter-unset": "parameter", "parameter-impossible": "parameter", "expression-impossible": "parameter",
@@ -41,6 +42,13 @@ class Unfollowed(NamedTuple):
 
 @once
 def lost(context: Context) -> Bools:
+    """[moves] feed moves of which nobody knows what they cut: their place is not known, or they were too much work."""
+    beyond: Bools = _placeless(context) | _too_many_turns(context) | _too_much_work(context)
+    return beyond
+
+
+@once
+def _placeless(context: Context) -> Bools:
     """[moves] feed moves whose end is not known, or known only in a frame of its own."""
     m = context.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
@@ -50,17 +58,46 @@ def lost(context: Context) -> Bools:
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 
+def _below_top(context: Context) -> Bools:
+    top = context.box.top if context.box is not None and context.box.top is not None else 0.0
+    return np.asarray((context.motion.kind != RAPID) & (context.lowest < top))
+
+
+def _too_much_work(context: Context) -> Bools:
+    """[moves] feed moves below the top behind the bound of work at which the stock was given up."""
+    swept = context.engagement.swept_moves
+    if swept is None:
+        return np.zeros(len(context.motion), bool)
+    beyond = _below_top(context)
+    beyond[:swept] = False
+    return beyond
+
+
+def _too_many_turns(context: Context) -> Bools:
+    arcs = np.zeros(len(context.motion), bool)
+    if context.engagement.turns is not None:
+        arcs[context.engagement.turns] = True
+    return arcs
+
+
 @once
 def unfollowed(context: Context) -> list[Unfollowed]:
-    """One row where any feed move could not be followed, or following stopped at a bound; none otherwise."""
+    """One row where feed moves have no known place, and one for each bound of work that was reached."""
     m = context.motion
-    rows = np.flatnonzero(lost(context))
-    feeds = int(np.count_nonzero(m.kind != RAPID))
-    if not len(rows):
-        return []
-    move = int(rows[0])
-    line, cause = _cause(context, move)
-    return [Unfollowed(line, move, cause, len(rows) / max(feeds, 1), len(rows))]
+    feeds = max(int(np.count_nonzero(m.kind != RAPID)), 1)
+    found = []
+    for cause, moves in (
+        ("", np.flatnonzero(_placeless(context))),
+        ("turns", np.flatnonzero(_too_many_turns(context))),
+        ("work", np.flatnonzero(_too_much_work(context))),
+        ("keep-outs", beyond_looks(context)),
+    ):
+        if not len(moves):
+            continue
+        move = int(moves[0])
+        line, why = (int(m.line[move]), cause) if cause else _cause(context, move)
+        found.append(Unfollowed(line, move, why, len(moves) / feeds, len(moves)))
+    return found
 
 
 def _cause(context: Context, move: int) -> tuple[int, str]:
@@ -112,7 +149,7 @@ def _unseen(context: Context) -> Column:
     Whether the spindle turns, and how fast, is known there all the same.
     """
     m = context.motion
-    rows = np.flatnonzero(lost(context))
+    rows = np.flatnonzero(_placeless(context))
     if not len(rows):
         return rows
     state = np.stack((m.tool[rows], context.turning[rows], np.nan_to_num(m.speed[rows]) > 0))
@@ -138,9 +175,9 @@ UNSEEN = Table(
 
 UNFOLLOWED = Table(
     "unfollowed",
-    "what could not be followed: one row where a feed move's place is not known, else none",
+    "what could not be followed: one row where feed moves' place is not known, one for each bound of work reached",
     {
-        "line": number("", "line where the place of the tool was lost", _column("line", float)),
+        "line": number("", "line where the place was lost or the bound was reached", _column("line", float)),
         "cause": text("why", _causes, words=CAUSES),
         "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
         "count": number("", "how many moves at feed", _column("moves", float)),
