@@ -48,7 +48,7 @@ def test_fine_moves_stay_within_what_each_adds_to_the_bound(monkeypatch: pytest.
 
 
 def test_an_arc_of_too_many_turns_is_a_finding() -> None:
-    wheel = "G1 X20 Y20\nG18 G2 X20 Z-1 I5 K0 P1000000 F1200\nG17\n"
+    wheel = "G1 X20 Y20\nG18 G2 X20 Z-1 I5 K0 P10000 F1200\nG17\n"
     checked = tried(HEAD + wheel + FOOT, TOOL, material="beech", stock=BLANK)
     (told,) = found(checked, "not-followed")
     assert (told.line, told.grade) == (8, "change")
