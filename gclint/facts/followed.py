@@ -1,54 +1,41 @@
-"""Facts about what could not be followed: the first line where the place of the tool is lost, or at which a bound of
-work was reached, and how much of the program lies behind it."""
+"""Which moves could not be followed: their place is not known, or a bound of work was reached."""
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import numpy as np
 
-from gclint.columns import Bools, Column, one_of
-from gclint.facts.context import ON, Context, once
-from gclint.facts.cut import line_of
-from gclint.facts.fact import Build, Table, number, text, truth
-from gclint.facts.keep_outs import beyond_looks
-from gclint.faults import CODE, KINDS
-from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
-
-CAUSES = (
-    "incremental", "frame", "offset", "compensation", "parameter", "value", "text", "refused", "arc", "home",
-    "never-named", "work", "turns", "keep-outs",
-)  # fmt: skip
-_OF_FAULT = {
-    "parameter-unset": "parameter", "parameter-impossible": "parameter", "expression-impossible": "parameter",
-    "value-unknown": "value", "number-unreadable": "text", "character-unknown": "text", "word-conflict": "text",
-    "comment-leftover": "text", "expression-unreadable": "text", "value-out-of-range": "text", "word-missing": "text",
-    "no-motion-mode": "text", "code-refused": "refused", "code-unknown": "refused", "cycle-refused": "refused",
-    "arc-does-not-close": "arc", "arc-radius-impossible": "arc", "arc-without-plane": "arc",
-    "arc-centre-suspect": "arc", "arc-plane-suspect": "arc",
-    "position-unknown": "incremental", "frame-turned": "frame", "flow-unmatched": "text",
-}  # fmt: skip
-
-
-class Unfollowed(NamedTuple):
-    """`line`: where the place was lost; `move`: the first feed move that could not be followed; `share` of them all."""
-
-    line: int
-    move: int
-    cause: str
-    share: float
-    moves: int
+from gclint.columns import Bools
+from gclint.facts.context import Context, once
+from gclint.tables.motion import COMPENSATED, OTHER_FRAME, PROBE, RAPID
 
 
 @once
 def lost(context: Context) -> Bools:
     """[moves] feed moves of which nobody knows what they cut: their place is not known, or they were too much work."""
-    beyond: Bools = _placeless(context) | _too_many_turns(context) | _too_much_work(context)
+    beyond: Bools = placeless(context) | too_many_turns(context) | too_much_work(context)
     return beyond
 
 
+def too_much_work(context: Context) -> Bools:
+    """[moves] feed moves below the top behind the bound of work at which the stock was given up."""
+    beyond = np.zeros(len(context.motion), bool)
+    swept = context.engagement.swept_moves
+    if swept is not None:
+        top = context.box.top if context.box is not None and context.box.top is not None else 0.0
+        beyond[swept:] = ((context.motion.kind != RAPID) & (context.lowest < top))[swept:]
+    return beyond
+
+
+def too_many_turns(context: Context) -> Bools:
+    """[moves] arcs that were left out of the stock for their many turns."""
+    arcs = np.zeros(len(context.motion), bool)
+    if context.engagement.turns is not None:
+        arcs[context.engagement.turns] = True
+    return arcs
+
+
 @once
-def _placeless(context: Context) -> Bools:
+def placeless(context: Context) -> Bools:
     """[moves] feed moves whose end is not known, or known only in a frame of its own."""
     m = context.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
@@ -58,131 +45,10 @@ def _placeless(context: Context) -> Bools:
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 
-def _below_top(context: Context) -> Bools:
-    top = context.box.top if context.box is not None and context.box.top is not None else 0.0
-    return np.asarray((context.motion.kind != RAPID) & (context.lowest < top))
-
-
-def _too_much_work(context: Context) -> Bools:
-    """[moves] feed moves below the top behind the bound of work at which the stock was given up."""
-    swept = context.engagement.swept_moves
-    if swept is None:
-        return np.zeros(len(context.motion), bool)
-    beyond = _below_top(context)
-    beyond[:swept] = False
-    return beyond
-
-
-def _too_many_turns(context: Context) -> Bools:
-    arcs = np.zeros(len(context.motion), bool)
-    if context.engagement.turns is not None:
-        arcs[context.engagement.turns] = True
-    return arcs
-
-
-@once
-def unfollowed(context: Context) -> list[Unfollowed]:
-    """One row where feed moves have no known place, and one for each bound of work that was reached."""
-    m = context.motion
-    feeds = max(int(np.count_nonzero(m.kind != RAPID)), 1)
-    found = []
-    for cause, moves in (
-        ("", np.flatnonzero(_placeless(context))),
-        ("turns", np.flatnonzero(_too_many_turns(context))),
-        ("work", np.flatnonzero(_too_much_work(context))),
-        ("keep-outs", beyond_looks(context)),
-    ):
-        if not len(moves):
-            continue
-        move = int(moves[0])
-        line, why = (int(m.line[move]), cause) if cause else _cause(context, move)
-        found.append(Unfollowed(line, move, why, len(moves) / feeds, len(moves)))
-    return found
-
-
-def _cause(context: Context, move: int) -> tuple[int, str]:
-    """(line, cause) of the last thing before this move, or on its line, that made its place unknown."""
-    m = context.motion
-    here = int(m.line[move])
-    if m.flags[move] & COMPENSATED:
-        return _event(context, move, "compensation-on") or here, "compensation"
-    faults = m.faults
-    known = [CODE[kind] for kind in _OF_FAULT]
-    before = np.flatnonzero(one_of(faults.kind, known) & (faults.line <= here))
-    last = int(before[-1]) if len(before) else -1
-    if m.flags[move] & OTHER_FRAME:
-        framed = np.flatnonzero((faults.kind == CODE["frame-turned"]) & (faults.line <= here))
-        if len(framed):
-            return int(faults.line[framed[-1]]), "frame"
-        return _event(context, move, "offset") or here, "offset"
-    read = context.program.faults
-    unread = np.flatnonzero(one_of(read.kind, known) & (read.line <= here))
-    if last >= 0 or len(unread):
-        line = int(faults.line[last]) if last >= 0 else 0
-        cause = _OF_FAULT[KINDS[int(faults.kind[last])]] if last >= 0 else ""
-        if len(unread) and int(read.line[unread[-1]]) > line:
-            line, cause = int(read.line[unread[-1]]), _OF_FAULT[KINDS[int(read.kind[unread[-1]])]]
-        return line, cause
-    home = _event(context, move, "machine-move")
-    return (home, "home") if home else (here, "never-named")
-
-
-def _event(context: Context, move: int, name: str) -> int:
-    """Line of the last such event before a move; 0 if there is none."""
-    m = context.motion
-    rows = np.flatnonzero((m.event_kind == EVENT[name]) & (m.event_move <= move))
-    return int(m.event_line[rows[-1]]) if len(rows) else 0
-
-
-def _column(name: str, kind: type) -> Build:
-    return lambda context: np.array([getattr(row, name) for row in unfollowed(context)], dtype=kind)
-
-
-def _causes(context: Context) -> tuple[Column, tuple[str, ...]]:
-    return np.array([CAUSES.index(row.cause) for row in unfollowed(context)], dtype=np.int32), CAUSES
-
-
-@once
-def _unseen(context: Context) -> Column:
-    """[rows] the first of each run of feed moves that could not be followed and whose tool, spindle and S are the same.
-
-    Whether the spindle turns, and how fast, is known there all the same.
-    """
-    m = context.motion
-    rows = np.flatnonzero(_placeless(context))
-    if not len(rows):
-        return rows
-    state = np.stack((m.tool[rows], context.turning[rows], np.nan_to_num(m.speed[rows]) > 0))
-    begins = np.concatenate(([True], (np.diff(state) != 0).any(axis=0)))
-    return rows[begins]
-
-
-UNSEEN = Table(
-    "unseen_feeds",
-    "runs of feed moves whose place could not be followed, though the state of the spindle is known",
-    {
-        **line_of(_unseen),
-        "turning": truth("whether the spindle turns", lambda c: c.turning[_unseen(c)] == 1),
-        "ever_started": truth("whether the program starts the spindle anywhere",
-                              lambda c: bool(one_of(c.motion.event_kind, ON).any())),
-        "speed_given": truth("whether a speed above zero is in force",
-                             lambda c: np.nan_to_num(c.motion.speed[_unseen(c)]) > 0),
-    },
-    lambda c: len(_unseen(c)),
-    lambda c: c.motion.tool[_unseen(c)],
-    _unseen,
-)
-
-UNFOLLOWED = Table(
-    "unfollowed",
-    "what could not be followed: one row where feed moves' place is not known, one for each bound of work reached",
-    {
-        "line": number("", "line where the place was lost or the bound was reached", _column("line", float)),
-        "cause": text("why", _causes, words=CAUSES),
-        "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
-        "count": number("", "how many moves at feed", _column("moves", float)),
-    },
-    lambda context: len(unfollowed(context)),
-    lambda context: context.motion.tool[_column("move", int)(context)],
-    _column("move", int),
-)
+def last_line_of(context: Context, code: str, here: int) -> int:
+    """The last line up to `here` on which the program writes this G code; 0 where it does not."""
+    p = context.program
+    words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
+    lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
+    lines = lines[lines <= here]
+    return int(lines[-1]) if len(lines) else 0
