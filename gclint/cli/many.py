@@ -85,7 +85,7 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             ),
             click.option(
                 "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS",
-                help="How long one of many programs may take (usual: 300, and 20 more a megabyte).",
+                help="Processor time that one of many programs may take (usual: 300, and 20 more a megabyte).",
             ),
             click.option(
                 "--part", metavar="I/N", callback=_part,

@@ -32,7 +32,9 @@ FORMS = ("page", "text")
 @click.option("--poll", is_flag=True, help="Look at every file again and again, as some network drives need.")
 @click.option("--cache", metavar="DIR", help='Where results are kept, as for `gclint check`; "none": nowhere.')
 @click.option("--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core).")
-@click.option("--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS", help="How long one program may take.")
+@click.option(
+    "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS", help="Processor time that one program may take."
+)
 @quiet_option
 def watch(
     folder: str,
