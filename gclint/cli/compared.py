@@ -24,7 +24,7 @@ LINES_NAMED = 6
 def compared(found: Found, options: Options, many: Many, old_shop: str, form: str, out: str | None) -> int:
     """Check every program with its own windows and with those of `old_shop`, and tell what differs. The exit code is
     that of the present windows."""
-    from gclint.cli.many import ManyProgress
+    from gclint.cli.many import ManyProgress, crew_of
     from gclint.cli.output import deliver
     from gclint.folder.cache import Cache, folder_of_cache
     from gclint.folder.outcome import Task
@@ -41,7 +41,7 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
     tasks = [Task(source, each) for source in found.sources for each in both]
     paper = text_sheet_for(sys.stdout)
     with ManyProgress(len(tasks)) as progress:
-        results = list(outcomes(tasks, cache, many.workers, many.seconds, progress))
+        results = list(outcomes(tasks, cache, many.workers, many.seconds, progress, crew=crew_of(many, cache)))
     code = _sheet(found, list(zip(found.sources, results[::2], results[1::2])), old_shop, paper)
     deliver(paper.text, out)
     return code

@@ -20,7 +20,7 @@ from gclint.folder.cache import Cache
 from gclint.folder.chains import Chains, Place
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, read_bytes
-from gclint.folder.workers import Job, Workers
+from gclint.folder.workers import Crew, Job, Workers
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.stock_store import StockStore
@@ -38,14 +38,16 @@ OnProgress = Callable[[int, float, str], None]  # how many are done, which share
 
 def outcomes(
     tasks: Sequence[Task], cache: Cache | None, cores: int | None = None, seconds: float | None = None,
-    progress: OnProgress = lambda done, share, name: None, makers: tuple[Maker, ...] = (),
+    progress: OnProgress = lambda done, share, name: None, makers: tuple[Maker, ...] = (), crew: Crew | None = None,
 ) -> Iterator[Outcome]:
     """The outcome of each task, in their order and the same whatever the number of processes.
 
-    Never raises for what one program does: an outcome says it. `seconds` is how long one program may take. A kept
-    outcome is used where all that `makers` make of it stands too.
+    Never raises for what one program does: an outcome says it. `seconds` is how long a processor may work for one. A
+    kept outcome is used where all that `makers` make of it stands too. `crew` works the programs off, else processes
+    of this machine.
     """
-    cores = cores or usual_cores()
+    crew = crew or Workers(cores or usual_cores(), partial(answer, cache, makers))
+    ahead, waited = max(AHEAD, 8 * crew.count), max(WAITING, 2 * crew.count)
     waiting: list[tuple[int, int]] = []  # (size, number)
     ready: dict[int, Outcome] = {}
     looked = given = 0
@@ -53,9 +55,9 @@ def outcomes(
     work, worked = sum(sizes), 0  # of what is not kept
     chains = Chains()
     places: dict[int, Place] = {}
-    with Workers(cores, partial(answer, cache, makers)) as workers:
+    with crew as workers:
         while given < len(tasks):
-            while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
+            while looked < len(tasks) and looked - given < ahead and len(waiting) < waited:
                 size, outcome = _look(tasks[looked], cache, makers)
                 if outcome is None:
                     waiting.append((size, looked))
@@ -67,7 +69,7 @@ def outcomes(
                 if workers.free and waiting:
                     break
             while waiting and workers.free:
-                chosen = _next(waiting, workers.jobs, places)
+                chosen = _next(waiting, workers.jobs, places, TOGETHER * crew.machines)
                 if chosen is None:
                     break
                 size, number = waiting.pop(chosen)
@@ -77,7 +79,7 @@ def outcomes(
             while given in ready:
                 given += 1
                 yield ready.pop(given - 1)
-            more = looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING
+            more = looked < len(tasks) and looked - given < ahead and len(waiting) < waited
             for number, data in workers.answers(0.0 if more else PATIENCE):
                 ready[number] = msgspec.json.decode(data, type=Outcome)
                 worked += sizes[number]
@@ -105,13 +107,15 @@ def patience_for(size: int) -> float:
     return SECONDS + SECONDS_A_MEGABYTE * size / 1e6
 
 
-def _next(waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Place]) -> int | None:
+def _next(
+    waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Place], together: int = TOGETHER
+) -> int | None:
     """Place in `waiting` of the largest program that may be checked beside those in work; None: wait.
 
     Of programs that cut one blank in turn the first, and only while none of them is in work: it leaves the stock for
     the next.
     """
-    room = TOGETHER - sum(job.size for job in jobs) if jobs else None
+    room = together - sum(job.size for job in jobs) if jobs else None
     busy = {job.chain for job in jobs if job.chain}
     first: dict[str, int] = {}
     for _, number in waiting:
@@ -157,13 +161,13 @@ class Tried(NamedTuple):
     heard: dict[Question, str]
 
 
-def tried(task: Task, store: StockStore | None = None) -> Tried:
-    """Check one program. Raises nothing: what goes wrong is the outcome."""
+def tried(task: Task, store: StockStore | None = None, data: bytes | None = None) -> Tried:
+    """Check one program, or `data` that was read from it. Raises nothing: what goes wrong is the outcome."""
     content: str | None = None
     done: Run | None = None
     with disk.listening() as heard:
         try:
-            data = read_bytes(task.source.name)
+            data = read_bytes(task.source.name) if data is None else data
             content = hashlib.sha256(data).hexdigest()
             done = run(data, task.source.shown, task.options, task.source.path, store=store)
             outcome = outcome_of(done, tuple(sorted(heard)))
@@ -197,11 +201,22 @@ def _shelf(cache: Cache | None) -> StockStore:
 
 def answer(cache: Cache | None, makers: tuple[Maker, ...], task: Task) -> bytes:
     """Check one program, keep what came of it, make what reports make of it: an encoded Outcome. Raises nothing."""
-    outcome, run, content, heard = tried(task, _shelf(cache))
-    said, state = encoded(outcome), ""
-    if cache is not None and content is not None and outcome.lasting:
-        state = cache.keep(task, content, heard, said)
-    return encoded(_with_made(outcome, run, task.source, state, makers)) if makers and run is not None else said
+    made = tried(task, _shelf(cache))
+    state = keep(cache, task, made)
+    return encoded(finished(made, task.source, state, makers))
+
+
+def keep(cache: Cache | None, task: Task, made: Tried) -> str:
+    """Keep what a check came to, where that may be; the name of this state, or ""."""
+    if cache is None or made.content is None or not made.outcome.lasting:
+        return ""
+    bare = replace(made.outcome, made=(), stopped_by=None)
+    return cache.keep(task, made.content, made.heard, encoded(bare))
+
+
+def finished(made: Tried, source: Source, state: str, makers: tuple[Maker, ...]) -> Outcome:
+    """The outcome with what reports make of it."""
+    return _with_made(made.outcome, made.run, source, state, makers) if makers and made.run else made.outcome
 
 
 def _with_made(outcome: Outcome, run: Run, source: Source, state: str, makers: tuple[Maker, ...]) -> Outcome:

@@ -18,14 +18,14 @@ from multiprocessing import connection, get_context
 from multiprocessing.connection import Connection
 from multiprocessing.process import BaseProcess
 from pathlib import Path
-from typing import Any, cast
+from typing import Any, Protocol, cast
 
 import msgspec
 
 from gclint import memory
 from gclint.folder.outcome import Outcome, Task
 
-Handle = Callable[[Task], bytes]  # gives an encoded Outcome
+Handle = Callable[[Any], bytes]  # takes a Task and gives an encoded Outcome
 FEW_COLLECTIONS = 50_000  # as the command line sets it
 LARGE = 1 << 20  # bytes of a program after which a worker gives memory back; after a smaller one the next uses it
 ASLEEP = 60.0  # s more than its time for which a worker may do nothing at all: a disk or a pipe that has died
@@ -46,6 +46,31 @@ class Job(msgspec.Struct, frozen=True):
     seconds: float
     size: int
     chain: str = ""
+
+
+class Crew(Protocol):
+    """Whoever works jobs off: `count` at a time, with the memory of so many `machines`. A context."""
+
+    count: int
+    machines: int
+
+    def __enter__(self) -> Crew: ...
+    def __exit__(self, *_: object) -> None: ...
+
+    @property
+    def jobs(self) -> list[Job]:
+        """What is being worked on."""
+        ...
+
+    @property
+    def free(self) -> bool: ...
+    def give(self, job: Job) -> None:
+        """Hand a job over; only while `free`."""
+        ...
+
+    def answers(self, patience: float) -> Iterator[tuple[int, bytes]]:
+        """(number of a job, encoded Outcome) of what is done, waiting at most `patience` seconds for the first."""
+        ...
 
 
 class Worker:
@@ -99,6 +124,8 @@ class Workers:
     They are forks of this process where the system has them (20 ms), or `fresh` interpreters (300 ms), which a process
     that has threads needs.
     """
+
+    machines = 1
 
     def __init__(self, count: int, handle: Handle, fresh: bool = False) -> None:
         self.count, self.handle, self.fresh = count, handle, fresh
