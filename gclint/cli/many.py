@@ -82,8 +82,8 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             ),
             click.option(
                 "--cache", metavar="DIR",
-                help='Where results of many programs are kept; "none": nowhere. Usual: GCLINT_CACHE, else the '
-                "system's folder for caches.",
+                help='Where results of many programs are kept, a folder or an address; "none": nowhere. Usual: '
+                "GCLINT_CACHE, else the system's folder for caches.",
             ),
             click.option(
                 "--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core)."
@@ -158,15 +158,14 @@ def by_workers(
     found: Found, options: Options, many: Many, makers: tuple[Maker, ...]
 ) -> Iterator[tuple[Source, Run | Problem]]:
     """Each program by its kept result or by a worker, without tables, in the order of the list."""
-    from gclint.folder.cache import Cache, folder_of_cache
+    from gclint.folder.cache import cache_of
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
     from gclint.setup.declare import refuse_wrong
     from gclint.tables.finding import Left
 
     refuse_wrong(options)
-    place = folder_of_cache(many.cache)
-    cache = None if place is None else Cache(place)
+    cache = cache_of(many.cache, tell)
     tasks = [Task(source, options) for source in found.sources]
     with ManyProgress(len(tasks)) as progress:
         made = outcomes(tasks, cache, many.workers, many.seconds, progress, makers, crew_of(many, cache, makers))
@@ -190,13 +189,13 @@ def crew_of(many: Many, cache: Cache | None, makers: tuple[Maker, ...] = ()) -> 
 
     if any(getattr(maker, "folder", None) for maker in makers):
         raise Problem("pages of many programs are written where they are checked; leave --engine away for them")
-    cluster = Cluster(many.engine, makers, partial(keep, cache), _tell)
+    cluster = Cluster(many.engine, makers, partial(keep, cache), tell)
     how = "encrypted" if encrypted() else "not encrypted"
-    _tell(f"programs and their declarations go to {many.engine}, {how}; {len(cluster.fit)} workers check them")
+    tell(f"programs and their declarations go to {many.engine}, {how}; {len(cluster.fit)} workers check them")
     return cluster
 
 
-def _tell(says: str) -> None:
+def tell(says: str) -> None:
     if not QUIET.get():
         print(f"gclint: {says}", file=sys.stderr, flush=True)
 

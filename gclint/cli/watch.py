@@ -65,8 +65,9 @@ def watch(
     Exit code 0 when it is stopped, 2 when the folder is gone, or a declaration or an option is wrong.
     """
     from gclint.cli.main import complain
+    from gclint.cli.many import tell as told_aloud
     from gclint.cli.options import options_of
-    from gclint.folder.cache import Cache, folder_of_cache
+    from gclint.folder.cache import cache_of
     from gclint.folder.run import usual_cores
     from gclint.folder.watch import Watching
     from gclint.folder.watch import watch as run
@@ -79,7 +80,7 @@ def watch(
         raise Problem("this is not a folder", folder)
     if not poll:
         _library()  # says at once that it is missing
-    place = folder_of_cache(cache)
+    kept = cache_of(cache, told_aloud)
     stop = threading.Event()
     for name in ("SIGINT", "SIGTERM", "SIGHUP"):
         if hasattr(signal, name):
@@ -91,7 +92,7 @@ def watch(
             print(line.encode(encoding, "replace").decode(encoding), flush=True)
 
     what = Watching(
-        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Cache(place),
+        home, _out(out, home), "page" if form == "page" else "text", options, kept,
         workers or usual_cores(), give_up_after, settle, say, complain,
     )  # fmt: skip
     def tell(says: str) -> None:

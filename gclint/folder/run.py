@@ -31,6 +31,7 @@ PATIENCE = 0.2  # s between two looks at the clock
 SECONDS = 300.0  # that any program may take
 SECONDS_A_MEGABYTE = 20.0  # more, for its size
 LEAST_WORK = 20_000  # bytes that a program counts for at least where progress is told
+LOOKS = 16  # results that a store elsewhere is asked for at once
 TOGETHER = 32 << 20  # bytes of programs checked at the same time, unless one alone is larger: it bounds memory
 
 OnProgress = Callable[[int, float, str], None]  # how many are done, which share of the work, the largest in work
@@ -46,7 +47,9 @@ def outcomes(
     kept outcome is used where all that `makers` make of it stands too. `crew` works the programs off, else processes
     of this machine.
     """
-    crew = crew or Workers(cores or usual_cores(), partial(answer, cache, makers))
+    far = cache is not None and cache.kept.far
+    crew = crew or Workers(cores or usual_cores(), partial(answer, cache, makers), fresh=far)
+    look = _looks(tasks, cache, makers) if far else (_look(task, cache, makers) for task in tasks)
     ahead, waited = max(AHEAD, 8 * crew.count), max(WAITING, 2 * crew.count)
     waiting: list[tuple[int, int]] = []  # (size, number)
     ready: dict[int, Outcome] = {}
@@ -58,7 +61,7 @@ def outcomes(
     with crew as workers:
         while given < len(tasks):
             while looked < len(tasks) and looked - given < ahead and len(waiting) < waited:
-                size, outcome = _look(tasks[looked], cache, makers)
+                size, outcome = next(look)
                 if outcome is None:
                     waiting.append((size, looked))
                     places[looked] = chains.of(tasks[looked])
@@ -128,6 +131,23 @@ def _next(
         and places[number].at == first.get(places[number].chain, 0)
     ]  # fmt: skip
     return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
+
+
+def _looks(
+    tasks: Sequence[Task], cache: Cache | None, makers: tuple[Maker, ...]
+) -> Iterator[tuple[int, Outcome | None]]:
+    """As `_look`, for each task in turn, several ahead: each waits for answers over a network."""
+    from collections import deque
+    from concurrent.futures import Future, ThreadPoolExecutor
+
+    with ThreadPoolExecutor(LOOKS) as threads:
+        asked: deque[Future[tuple[int, Outcome | None]]] = deque()
+        for task in tasks:
+            asked.append(threads.submit(_look, task, cache, makers))
+            if len(asked) >= 2 * LOOKS:
+                yield asked.popleft().result()
+        while asked:
+            yield asked.popleft().result()
 
 
 def _look(task: Task, cache: Cache | None, makers: tuple[Maker, ...]) -> tuple[int, Outcome | None]:
