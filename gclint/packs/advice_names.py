@@ -17,4 +17,6 @@ ADVICE_ON = {
     "less-stress": "pieces",
     "less-power": "pieces",
     "start-spindle": "passes",
+    "wait-unit": "waits",
+    "missing-modes": "program",
 }

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from gclint.tables.finding import Finding
+from gclint.tables.setup import Setup
 
 # mender (a file of gclint/mend) -> the rules it answers
 MENDERS: dict[str, tuple[str, ...]] = {
@@ -36,16 +37,33 @@ MENDERS: dict[str, tuple[str, ...]] = {
 HOLE = "It is a hole as wide as the tool: drill it"
 ASKED = frozenset({"units-unstated", "feed-unit-suspect"})  # what was meant has to be asked
 BY_WORDS = frozenset(MENDERS["of_advice"]) - {"tool-bends", "tool-breaks", "spindle-stalls"}
+# what has to be declared, or no mender has anything to offer
+CARD = frozenset(rule for name in ("stops", "spindle", "dwell_unit", "modes_missing") for rule in MENDERS[name])
+CARD |= {"dial-change-without-stop"}
+BLANK = frozenset(rule for name in ("laps", "pecks", "entries") for rule in MENDERS[name]) | {"cuts-table"}
+RAMPS = frozenset(MENDERS["entries"])
 RULES = frozenset(rule for rules in MENDERS.values() for rule in rules) - ASKED
 
 
-def mendable(finding: Finding) -> bool:
+def mendable(finding: Finding, setup: Setup) -> bool:
     """Whether `gclint mend` has something to offer for a finding; whether it can be proved is seen when it is tried."""
-    if finding.change.text.startswith(HOLE):
+    rule, sets = finding.rule, finding.change.set
+    if finding.change.text.startswith(HOLE) or (rule in CARD and setup.controller.name == "any"):
         return False
+    if rule in BLANK and not sets and (setup.stock is None or (rule in RAMPS and setup.material is None)):
+        return False
+    if rule == "no-spin-up-time" and not setup.spindle.spin_up:
+        return False
+    if rule == "spindle-not-running" and setup.spindle.started != "program":
+        return False
+    if rule == "speed-not-on-dial" or (setup.spindle.kind == "dial" and any(word.word == "S" for word in sets)):
+        # a mark that the job names is not turned by a program, and one that it does not name is not known
+        return rule in RULES and (setup.dial is not None) == (rule == "speed-not-on-dial")
+    if rule in ("dwell-unit-suspect", "state-unstated"):
+        return bool(sets)
     return finding.rule in RULES and (finding.rule not in BY_WORDS or bool(finding.change.set))
 
 
-def marked(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+def marked(findings: Iterable[Finding], setup: Setup) -> tuple[Finding, ...]:
     """Findings that say of themselves whether they can be mended."""
-    return tuple(replace(finding, mendable=True) if mendable(finding) else finding for finding in findings)
+    return tuple(replace(finding, mendable=True) if mendable(finding, setup) else finding for finding in findings)
