@@ -6,12 +6,10 @@ from typing import NamedTuple
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, one_of
+from gclint.columns import Bools, Floats, one_of
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Build, Table, number, text, truth
+from gclint.facts.fact import Build, Table, number
 from gclint.tables.motion import EVENT, RAPID, Motion
-
-LEFT_ON = ("no", "tool-change", "end", "travel")
 
 
 class Contour(NamedTuple):
@@ -74,41 +72,8 @@ def _column(name: str) -> Build:
     return lambda context: np.array([getattr(contour, name) for contour in contours(context)], dtype=np.int64)
 
 
-def _left_on(context: Context) -> tuple[np.ndarray[tuple[int], np.dtype[np.int32]], tuple[str, ...]]:
-    return np.array([LEFT_ON.index(contour.left_on) for contour in contours(context)], dtype=np.int32), LEFT_ON
-
-
-def _numbers(context: Context) -> Floats:
+def numbers_named(context: Context) -> Floats:
     return np.array([contour.number for contour in contours(context)], dtype=np.float64)
-
-
-def _diameter_named(context: Context) -> Floats:
-    """[contours] the diameter that D stands for, mm: NaN where nothing says."""
-    made = []
-    for contour in contours(context):
-        number = int(contour.number) if contour.number == contour.number else -1
-        tool = context.setup.tools.get(number)
-        made.append(context.setup.diameter_offsets.get(number, tool.diameter if tool is not None else np.nan))
-    return np.array(made, dtype=np.float64)
-
-
-def _begins_with(context: Context) -> Column:
-    """[contours] number of the tool that begins it; -1 where none is named."""
-    m = context.motion
-    last = len(m) - 1
-    tools = [m.tool[min(contour.on_move, last)] if last >= 0 else -1 for contour in contours(context)]
-    return np.array(tools, np.int64)
-
-
-def _diameter_own(context: Context) -> Floats:
-    tools = [context.setup.tools.get(int(number)) for number in _begins_with(context)]
-    return np.array([tool.diameter if tool is not None else np.nan for tool in tools], dtype=np.float64)
-
-
-def _tool_taken(context: Context) -> Floats:
-    """[contours] the number of a tool that D would name; NaN for D0 and where D is an offset that the shop declares."""
-    made = _numbers(context)
-    return np.where((made > 0) & ~one_of(made, context.setup.diameter_offsets), made, np.nan)
 
 
 CONTOURS = Table(
@@ -117,13 +82,6 @@ CONTOURS = Table(
     {
         "line": number("", "line where compensation goes off, or is found left on", _column("line")),
         "on_line": number("", "line that turns compensation on", _column("on_line")),
-        "left_on": text("what finds it left on", _left_on, "", LEFT_ON),
-        "number_named": truth("whether a D names the diameter", lambda c: np.isfinite(_numbers(c))),
-        "number": number("", "the D in force", _numbers),
-        "number_of_tool": number("", "the D in force, where it would be a tool's", _tool_taken),
-        "begun_by": number("", "number of the tool that begins it; -1 where none is named", _begins_with),
-        "named_diameter": number("mm", "the diameter that D stands for", _diameter_named),
-        "own_diameter": number("mm", "the diameter of the tool that begins it", _diameter_own),
     },
     lambda c: len(contours(c)),
     lambda c: c.motion.tool[_column("move")(c)] if len(c.motion) else np.full(len(contours(c)), -1),

@@ -46,6 +46,11 @@ def text(meaning: str, build: Build, needs: str = "", words: tuple[str, ...] = (
     return Fact(TEXT, "", meaning, build, needs, words)
 
 
+def of_rows(rows: Build, name: str, kind: type = float) -> Build:
+    """Give a builder for one field of each of the rows that `rows` lists."""
+    return lambda context: np.array([getattr(row, name) for row in rows(context)], dtype=kind)
+
+
 class Table(Struct, frozen=True):
     """A kind of thing rules look at. `place` gives the rows' moves, -1 where a row belongs to no move."""
 

@@ -26,24 +26,3 @@ def surface(context: Context, x: Floats, y: Floats) -> Floats:
     if box.bottom is not None:
         z[z <= box.bottom] = -np.inf  # cut through: nothing is left
     return z
-
-
-def highest_within(context: Context, x: float, y: float, radius: float) -> float:
-    """Z of the highest point of the finished surface within `radius` of a point, mm; -inf where there is none."""
-    box, cut, cell = context.engagement.box, context.engagement.surface, context.engagement.cell
-    if box is None or box.top is None or cell <= 0 or not cut.size:
-        return -np.inf
-    x_low, _, y_low, _ = outline(box)
-    rows, columns = (
-        np.arange(max(0, int((at - radius) / cell)), min(size, int((at + radius) / cell) + 1))
-        for at, size in ((y - y_low, cut.shape[0]), (x - x_low, cut.shape[1]))
-    )
-    if not len(rows) or not len(columns):
-        return -np.inf
-    window = cut[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]
-    dx = x_low + (columns + 0.5) * cell - x
-    dy = y_low + (rows + 0.5) * cell - y
-    near = dx[None, :] ** 2 + dy[:, None] ** 2 <= radius * radius
-    least = float(window[near].min()) if near.any() else np.inf
-    z = box.top - least
-    return -np.inf if box.bottom is not None and z <= box.bottom else z

@@ -3,40 +3,11 @@ program lies behind it."""
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import numpy as np
 
-from gclint.columns import Bools, Column, one_of
-from gclint.facts.context import ON, Context, once
-from gclint.facts.cut import line_of
-from gclint.facts.fact import Build, Table, number, text, truth
-from gclint.faults import CODE, KINDS
-from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, PROBE, RAPID
-
-CAUSES = (
-    "incremental", "frame", "offset", "compensation", "parameter", "value", "text", "refused", "arc", "home",
-    "never-named", "bound",
-)  # fmt: skip
-_OF_FAULT = {
-    "parameter-unset": "parameter", "parameter-impossible": "parameter", "expression-impossible": "parameter",
-    "value-unknown": "value", "number-unreadable": "text", "character-unknown": "text", "word-conflict": "text",
-    "comment-leftover": "text", "expression-unreadable": "text", "value-out-of-range": "text", "word-missing": "text",
-    "no-motion-mode": "text", "code-refused": "refused", "code-unknown": "refused", "cycle-refused": "refused",
-    "arc-does-not-close": "arc", "arc-radius-impossible": "arc", "arc-without-plane": "arc",
-    "arc-centre-suspect": "arc", "arc-plane-suspect": "arc",
-    "position-unknown": "incremental", "frame-turned": "frame", "flow-unmatched": "text",
-}  # fmt: skip
-
-
-class Unfollowed(NamedTuple):
-    """`line`: where the place was lost; `move`: the first feed move that could not be followed; `share` of them all."""
-
-    line: int
-    move: int
-    cause: str
-    share: float
-    moves: int
+from gclint.columns import Bools
+from gclint.facts.context import Context, once
+from gclint.tables.motion import COMPENSATED, OTHER_FRAME, PROBE, RAPID
 
 
 @once
@@ -50,102 +21,10 @@ def lost(context: Context) -> Bools:
     return np.asarray((m.kind != RAPID) & (m.flags & PROBE == 0) & (~placed | apart))
 
 
-@once
-def unfollowed(context: Context) -> list[Unfollowed]:
-    """One row where any feed move could not be followed, or following stopped at a bound; none otherwise."""
-    m = context.motion
-    rows = np.flatnonzero(lost(context))
-    feeds = int(np.count_nonzero(m.kind != RAPID))
-    if not len(rows):
-        return []
-    move = int(rows[0])
-    line, cause = _cause(context, move)
-    return [Unfollowed(line, move, cause, len(rows) / max(feeds, 1), len(rows))]
-
-
-def _cause(context: Context, move: int) -> tuple[int, str]:
-    """(line, cause) of the last thing before this move, or on its line, that made its place unknown."""
-    m = context.motion
-    here = int(m.line[move])
-    if m.flags[move] & COMPENSATED:
-        return _event(context, move, "compensation-on") or here, "compensation"
-    faults = m.faults
-    known = [CODE[kind] for kind in _OF_FAULT]
-    before = np.flatnonzero(one_of(faults.kind, known) & (faults.line <= here))
-    last = int(before[-1]) if len(before) else -1
-    if m.flags[move] & OTHER_FRAME:
-        framed = np.flatnonzero((faults.kind == CODE["frame-turned"]) & (faults.line <= here))
-        if len(framed):
-            return int(faults.line[framed[-1]]), "frame"
-        return _event(context, move, "offset") or here, "offset"
-    read = context.program.faults
-    unread = np.flatnonzero(one_of(read.kind, known) & (read.line <= here))
-    if last >= 0 or len(unread):
-        line = int(faults.line[last]) if last >= 0 else 0
-        cause = _OF_FAULT[KINDS[int(faults.kind[last])]] if last >= 0 else ""
-        if len(unread) and int(read.line[unread[-1]]) > line:
-            line, cause = int(read.line[unread[-1]]), _OF_FAULT[KINDS[int(read.kind[unread[-1]])]]
-        return line, cause
-    home = _event(context, move, "machine-move")
-    return (home, "home") if home else (here, "never-named")
-
-
-def _event(context: Context, move: int, name: str) -> int:
-    """Line of the last such event before a move; 0 if there is none."""
-    m = context.motion
-    rows = np.flatnonzero((m.event_kind == EVENT[name]) & (m.event_move <= move))
-    return int(m.event_line[rows[-1]]) if len(rows) else 0
-
-
-def _column(name: str, kind: type) -> Build:
-    return lambda context: np.array([getattr(row, name) for row in unfollowed(context)], dtype=kind)
-
-
-def _causes(context: Context) -> tuple[Column, tuple[str, ...]]:
-    return np.array([CAUSES.index(row.cause) for row in unfollowed(context)], dtype=np.int32), CAUSES
-
-
-@once
-def _unseen(context: Context) -> Column:
-    """[rows] the first of each run of feed moves that could not be followed and whose tool, spindle and S are the same.
-
-    Whether the spindle turns, and how fast, is known there all the same.
-    """
-    m = context.motion
-    rows = np.flatnonzero(lost(context))
-    if not len(rows):
-        return rows
-    state = np.stack((m.tool[rows], context.turning[rows], np.nan_to_num(m.speed[rows]) > 0))
-    begins = np.concatenate(([True], (np.diff(state) != 0).any(axis=0)))
-    return rows[begins]
-
-
-UNSEEN = Table(
-    "unseen_feeds",
-    "runs of feed moves whose place could not be followed, though the state of the spindle is known",
-    {
-        **line_of(_unseen),
-        "turning": truth("whether the spindle turns", lambda c: c.turning[_unseen(c)] == 1),
-        "ever_started": truth("whether the program starts the spindle anywhere",
-                              lambda c: bool(one_of(c.motion.event_kind, ON).any())),
-        "speed_given": truth("whether a speed above zero is in force",
-                             lambda c: np.nan_to_num(c.motion.speed[_unseen(c)]) > 0),
-    },
-    lambda c: len(_unseen(c)),
-    lambda c: c.motion.tool[_unseen(c)],
-    _unseen,
-)
-
-UNFOLLOWED = Table(
-    "unfollowed",
-    "what could not be followed: one row where a feed move's place is not known, else none",
-    {
-        "line": number("", "line where the place of the tool was lost", _column("line", float)),
-        "cause": text("why", _causes, words=CAUSES),
-        "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
-        "count": number("", "how many moves at feed", _column("moves", float)),
-    },
-    lambda context: len(unfollowed(context)),
-    lambda context: context.motion.tool[_column("move", int)(context)],
-    _column("move", int),
-)
+def last_line_of(context: Context, code: str, here: int) -> int:
+    """The last line up to `here` on which the program writes this G code; 0 where it does not."""
+    p = context.program
+    words = np.flatnonzero((p.word_letter == ord("G")) & (np.abs(p.word_value - float(code[1:])) < 1e-6))
+    lines = p.block_line[np.searchsorted(p.block_word, words, side="right") - 1]
+    lines = lines[lines <= here]
+    return int(lines[-1]) if len(lines) else 0

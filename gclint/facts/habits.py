@@ -583,3 +583,5 @@ ODDITIES = Table(
     tool=lambda context: context.motion.tool[_column("move", int)(context)],
     move=_column("move", np.int64),
 )
+
+TABLES = (ODDITIES,)

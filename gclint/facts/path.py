@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, numbered, one_of
-from gclint.cutting.formulas import engagement_angle
+from gclint.columns import Bools, Column, Floats, one_of
 from gclint.facts.context import Context, once
 from gclint.knowledge.numbers import model_number
-from gclint.tables.cutting import OPERATION
-from gclint.tables.motion import ARC_CCW, ARC_CW, RAPID
+from gclint.tables.motion import ARC_CCW, ARC_CW
 
 
 @once
-def _along(context: Context) -> tuple[Floats, Column, Floats]:
+def along_cut(context: Context) -> tuple[Floats, Column, Floats]:
     """[pieces] length of cut up to the middle of each, the row of its pass, and its tool's diameter (NaN: unknown)."""
     pieces, passes = context.engagement.pieces, context.engagement.passes
     length = pieces.length.astype(np.float64)
@@ -34,7 +30,7 @@ def diameters(context: Context) -> Floats:
     return known
 
 
-def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Column:
+def piece_at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Column:
     """[pieces] row of the piece nearest to a place along the cut, -1 where none of the same pass lies near it."""
     row = np.clip(np.searchsorted(middle, where), 1, len(middle) - 1)
     row = row - (where - middle[row - 1] < middle[row] - where)
@@ -43,61 +39,15 @@ def _at(middle: Floats, of_pass: Column, where: Floats, diameter: Floats) -> Col
 
 
 @once
-def angle_before(context: Context) -> Floats:
-    """[pieces] engagement angle about one diameter of path before, degrees, the largest of three places.
-
-    180 where the pass began later than that: nothing is known to have risen.
-    """
-    return _angle_away(context, -1.0)
-
-
-@once
-def angle_after(context: Context) -> Floats:
-    """[pieces] engagement angle about one diameter of path after, as before; 180 where the pass ends sooner."""
-    return _angle_away(context, 1.0)
-
-
-def _angle_away(context: Context, way: float) -> Floats:
-    """[pieces] the largest engagement angle of three places about one diameter before (-1) or after (1) each."""
-    pieces = context.engagement.pieces
-    before = np.zeros(len(pieces))
-    if len(pieces) < 2:
-        return before + 180.0
-    middle, of_pass, diameter = _along(context)
-    usual, spread = model_number("before_corner"), model_number("before_corner_spread")
-    for back in (usual - spread, usual, usual + spread):
-        row = _at(middle, of_pass, middle + way * back * diameter, diameter)
-        before = np.maximum(before, np.where(row >= 0, pieces.angle[row], 180.0))
-    return before
-
-
-def angle_peak(context: Context) -> Floats:
-    """[pieces] largest engagement angle within the piece, degrees; `angle` is its mean.
-
-    Before an inside corner the second wall stands in front of the tool for as long as the layer on it is thick, which
-    is taken to be the layer on the first: the mean rise of the piece belongs to that part of it. No rise is larger
-    than the turn of the path.
-    """
-    pieces, before = context.engagement.pieces, angle_before(context)
-    mean = np.fmax(pieces.angle, np.where(turn(context) > 0, engagement_angle(pieces.ae, diameters(context)), 0.0))
-    rise = np.maximum(0.0, mean - before)
-    layer = diameters(context) / 2 * (1 - np.cos(np.radians(before)))
-    with np.errstate(divide="ignore", invalid="ignore"):
-        steep = rise * np.fmax(1.0, pieces.length / np.maximum(layer, pieces.length * model_number("sharpest_rise")))
-    peak = before + np.minimum(steep, turn(context))
-    return np.where(rise > 0, np.fmax(np.minimum(peak, 180.0), pieces.angle), pieces.angle)
-
-
-@once
 def turn(context: Context) -> Floats:
     """[pieces] how far the path turns in X and Y around the piece, degrees; 0 where the pass begins or ends there."""
     n = len(context.engagement.pieces)
     if n < 2:
         return np.zeros(n)
-    middle, of_pass, diameter = _along(context)
+    middle, of_pass, diameter = along_cut(context)
     x, y = heading(context, np.arange(n))
     around = model_number("turn_around") * diameter
-    back, ahead = (_at(middle, of_pass, place, diameter) for place in (middle - around, middle + around))
+    back, ahead = (piece_at(middle, of_pass, place, diameter) for place in (middle - around, middle + around))
     cosine = np.clip(x[back] * x[ahead] + y[back] * y[ahead], -1.0, 1.0)
     return np.where((back >= 0) & (ahead >= 0), np.degrees(np.arccos(cosine)), 0.0)
 
@@ -116,41 +66,6 @@ def heading(context: Context, rows: Column) -> tuple[Floats, Floats]:
     long = np.hypot(x, y)
     with np.errstate(divide="ignore", invalid="ignore"):
         return np.nan_to_num(x / long), np.nan_to_num(y / long)
-
-
-def narrow_rest(context: Context) -> Floats:
-    """[pieces] of the cuts of this tool at this F that are no slots, the share of length that is narrow; 0 if none."""
-    return _of_feed(context, lambda slot, narrow: (narrow & ~slot, ~slot))
-
-
-def slot_part(context: Context) -> Floats:
-    """[pieces] of the level cuts of this tool at this F, the share of length at full width."""
-    return _of_feed(context, lambda slot, narrow: (slot, slot | ~slot))
-
-
-def _of_feed(context: Context, parts: Callable[[Bools, Bools], tuple[Bools, Bools]]) -> Floats:
-    """[pieces] of the level cuts of the same tool and F, the length of the first part over that of the second."""
-    pieces, loads, m = context.engagement.pieces, context.cutting.loads, context.motion
-    if len(pieces) == 0:
-        return np.zeros(0)
-    move = pieces.move
-    level = (loads.operation <= OPERATION["finish"]) & (m.kind[move] != RAPID)
-    slot = loads.operation == OPERATION["slot"]
-    narrow = pieces.ae <= model_number("narrow_share") * loads.effective_diameter
-    group = _tool_and_feed(context)
-    of, whole = parts(slot, narrow)
-    length = np.where(level, pieces.length, 0.0)
-    part, all_of = np.bincount(group, length * of), np.bincount(group, length * whole)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        return np.where(all_of > 0, part / all_of, 0.0)[group]
-
-
-@once
-def _tool_and_feed(context: Context) -> Column:
-    """[pieces] a number for each pair of tool and F."""
-    m, move = context.motion, context.engagement.pieces.move
-    feeds, of_feed = numbered(np.nan_to_num(m.feed[move], nan=-1.0))
-    return numbered(m.tool[move].astype(np.int64) * len(feeds) + of_feed)[1]
 
 
 # entries: holes and pecks

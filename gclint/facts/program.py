@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from functools import partial
 from typing import Any
 
 import numpy as np
@@ -16,12 +15,9 @@ from gclint.facts.fact import Build, Table, number, text, texts, truth
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import EVENT, HOME, INCH, INVERSE_TIME, MACHINE, PER_REV, RAPID, X_WORD, Y_WORD
 from gclint.tables.program import BEHIND_END, FLOW, decode
-from gclint.tables.setup import Tool
-
-MOST_NAMED = 8  # tools that a question names
 
 
-def _faults(name: str) -> Build:
+def of_faults(name: str) -> Build:
     def build(context: Context) -> Column:
         return np.concatenate((getattr(context.program.faults, name), getattr(context.motion.faults, name)))
 
@@ -39,13 +35,13 @@ def _fault_text(context: Context) -> tuple[Column, tuple[str, ...]]:
         shown = " ".join((decode(data[start : min(end, start + 60)]) if text is None else text[:60]).split())
         return shown if shown.isprintable() else repr(shown)[1:-1]
 
-    spans = zip(_faults("start")(context).tolist(), _faults("end")(context).tolist())
+    spans = zip(of_faults("start")(context).tolist(), of_faults("end")(context).tolist())
     return texts([said(row, start, end) for row, (start, end) in enumerate(spans)])
 
 
 def _sort(context: Context) -> tuple[Column, tuple[str, ...]]:
     """The kind of each fault; of a text that cannot be read, what is wrong with it."""
-    kinds = [KINDS[kind] for kind in _faults("kind")(context).tolist()]
+    kinds = [KINDS[kind] for kind in of_faults("kind")(context).tolist()]
     rows, said = _fault_text(context)
     return texts([_unread(said[n]) if kind == "number-unreadable" else kind for kind, n in zip(kinds, rows.tolist())])
 
@@ -59,7 +55,7 @@ def _unread(word: str) -> str:
 
 def _about(context: Context) -> tuple[Column, tuple[str, ...]]:
     """Of faults that the controller's card made: the family or habit they are about; "" of others."""
-    kinds, a = _faults("kind")(context), _faults("a")(context)
+    kinds, a = of_faults("kind")(context), of_faults("a")(context)
     own = one_of(kinds, (CODE["code-refused"], CODE["code-ignored"]))
     return np.where(own, np.nan_to_num(a), 0).astype(np.int32), ABOUT
 
@@ -82,9 +78,9 @@ def _code(word: str, family: str) -> str:
 
 
 @once
-def _decimals(context: Context) -> Floats:
+def decimals_on_line(context: Context) -> Floats:
     """[faults] the most decimals of places and centre on the line of an arc that does not close; NaN of others."""
-    line, kind = _faults("line")(context), _faults("kind")(context)
+    line, kind = of_faults("line")(context), of_faults("kind")(context)
     most = np.full(len(kind), np.nan)
     for row in np.flatnonzero(kind == CODE["arc-does-not-close"]).tolist():
         text = re.sub(r"\([^)]*\)|;.*", "", context.program.line_text(int(line[row])))
@@ -93,33 +89,23 @@ def _decimals(context: Context) -> Floats:
     return most
 
 
-def _last_place(context: Context) -> Floats:
-    """[faults] what one in the last of these decimals is, mm."""
-    m = context.motion
-    units = np.flatnonzero(m.event_kind == EVENT["units"])
-    before = np.searchsorted(m.event_line[units], _faults("line")(context), side="right")
-    scale = np.concatenate(([1.0], m.event_value[units]))[before]  # in the order of the text
-    return np.asarray(scale * 0.1 ** _decimals(context))
-
-
 FAULTS = Table(
     "faults",
     "what is wrong with the text or with the motion it asks for",
     {
-        "line": number("", "line of the program", _faults("line")),
-        "kind": text("what is wrong", lambda c: (_faults("kind")(c).astype(np.int32), KINDS), "", KINDS),
+        "line": number("", "line of the program", of_faults("line")),
+        "kind": text("what is wrong", lambda c: (of_faults("kind")(c).astype(np.int32), KINDS), "", KINDS),
         "text": text("the text concerned", _fault_text),
         "sort": text("its kind; of a number that cannot be read also decimal-comma or number-left-out", _sort),
         "about": text("of code-refused and code-ignored: the family of codes or the habit", _about, "", ABOUT),
         "name": text("the code, letter or habit that the controller refuses or ignores", _named),
-        "a": number("", "first number of the fault; its meaning depends on the kind", _faults("a")),
-        "b": number("", "second number of the fault", _faults("b")),
-        "start_radius": number("mm", "radius of an arc at its start, or its R", _faults("a")),
-        "end_radius": number("mm", "radius of an arc at its end, or half its chord", _faults("b")),
-        "decimals": number("", "of an arc: the most decimals of the places and centre on its line", _decimals),
-        "last_place": number("mm", "what one in the last of these decimals is", _last_place),
-        "tool_radius": number("mm", "radius the controller takes the tool to have", _faults("a")),
-        "room": number("mm", "room there is for it: the arc's radius, or the length of the entry", _faults("b")),
+        "a": number("", "first number of the fault; its meaning depends on the kind", of_faults("a")),
+        "b": number("", "second number of the fault", of_faults("b")),
+        "start_radius": number("mm", "radius of an arc at its start, or its R", of_faults("a")),
+        "end_radius": number("mm", "radius of an arc at its end, or half its chord", of_faults("b")),
+        "decimals": number("", "of an arc: the most decimals of the places and centre on its line", decimals_on_line),
+        "tool_radius": number("mm", "radius the controller takes the tool to have", of_faults("a")),
+        "room": number("mm", "room there is for it: the arc's radius, or the length of the entry", of_faults("b")),
     },
     lambda c: len(c.program.faults) + len(c.motion.faults),
 )
@@ -129,141 +115,36 @@ FAULTS = Table(
 
 
 @once
-def _used(context: Context) -> list[int]:
+def tools_used(context: Context) -> list[int]:
     return [int(n) for n in distinct(context.motion.tool[_feeds(context)])]
 
 
 def _first_use(context: Context) -> Column:
     feeds = context.motion.kind != RAPID
-    return np.array([int(np.argmax(feeds & (context.motion.tool == n))) for n in _used(context)], dtype=np.int64)
+    return np.array([int(np.argmax(feeds & (context.motion.tool == n))) for n in tools_used(context)], dtype=np.int64)
 
 
-def _calling_line(context: Context) -> Column:
+def calling_line(context: Context) -> Column:
     moves = _first_use(context)
     called = context.motion.tool_line[moves]
     return np.where(called > 0, called, context.motion.line[moves])
-
-
-@once
-def _comment_tools(context: Context) -> list[tuple[Tool | None, str]]:
-    """For each tool used that is declared by hand, what the program's comments say of it: (tool, the shape they name).
-
-    None and "" where they say nothing that can be relied on, and where they name no shape.
-    """
-    from gclint.setup.comments import tools_in
-
-    declared = [context.setup.tools.get(n) for n in _used(context)]
-    by_hand = [tool is not None and not tool.declared_in.startswith("comment") for tool in declared]
-    said = tools_in(context.program, context.motion) if any(by_hand) and len(context.program.comment_line) else {}
-    rows: list[tuple[Tool | None, str]] = []
-    for n, own in zip(_used(context), by_hand):
-        tool, because = said.get(n, (None, "")) if own else (None, "")
-        rows.append((tool, tool.shape if tool is not None and "names no shape" not in because else ""))
-    return rows
-
-
-def _comment_line(context: Context) -> Column:
-    lines = [int(tool.declared_in.rpartition(" ")[2]) if tool else 0 for tool, _ in _comment_tools(context)]
-    return np.where(np.array(lines, dtype=np.int64) > 0, lines, _calling_line(context))
 
 
 TOOLS = Table(
     "tools",
     "tools the program cuts with",
     {
-        "line": number("", "line that calls the tool, else the line of its first cut", _calling_line),
+        "line": number("", "line that calls the tool, else the line of its first cut", calling_line),
         "declared": truth("whether the tool is declared, named in a comment or assumed",
-                          lambda c: np.array([n in c.setup.tools for n in _used(c)], dtype=bool)),
-        "comment_diameter": number("mm", "diameter that the program's comments give it; 0 if they give none",
-                                   lambda c: np.array([t.diameter if t else 0.0 for t, _ in _comment_tools(c)])),
-        "comment_shape": text("shape that the program's comments name; empty if they name none",
-                              lambda c: texts([shape for _, shape in _comment_tools(c)])),
-        "comment_line": number("", "line of that comment, else the line that calls the tool", _comment_line),
-        "shape_differs": truth("whether the program's comments name another shape than is declared",
-                               lambda c: np.array([bool(shape) and tool is not None and shape != tool.shape
-                                                   for (_, shape), tool in zip(_comment_tools(c),
-                                                   (c.tool(n) for n in _used(c)))], dtype=bool)),
-        "others_declared": number("", "number of tools that are declared by hand", lambda c: len(_by_hand(c))),
-        "declared_tools": text("the tools that are declared by hand, in words; empty if none is",
-                               lambda c: _by_hand_words(c)),
+                          lambda c: np.array([n in c.setup.tools for n in tools_used(c)], dtype=bool)),
     },
-    lambda c: len(_used(c)),
-    _used,
+    lambda c: len(tools_used(c)),
+    tools_used,
     _first_use,
 )  # fmt: skip
 
 
-def _by_hand(context: Context) -> list[Tool]:
-    tools = context.setup.tools
-    return [tools[n] for n in sorted(tools) if n >= 0 and not tools[n].declared_in.startswith("comment")]
-
-
-def _by_hand_words(context: Context) -> str:
-    """'1 (eighth down-cut), 3 (flat, 3 mm)'."""
-    tools = _by_hand(context)
-    named = [f"{tool.number} ({tool.name or f'{tool.shape}, {tool.diameter:g} mm'})" for tool in tools[:MOST_NAMED]]
-    return ", ".join([*named, *([f"{len(tools) - MOST_NAMED} more"] if len(tools) > MOST_NAMED else [])])
-
-
 # axes: X, Y, Z
-
-
-def _ends(context: Context, pick: Any) -> Floats:
-    m, placed = context.motion, context.placed
-    if not placed.any():
-        return np.full(3, np.nan)
-    return np.array([pick(values if placed.all() else values[placed]) for values in (m.x1, m.y1, m.z1)])
-
-
-def _travel(context: Context) -> Floats:
-    axes = context.setup.machine.travel
-    return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
-
-
-def _zero(context: Context) -> Floats:
-    axes = context.setup.work_zero
-    return np.array([np.nan if v is None else v for v in (axes.x, axes.y, axes.z)] if axes else [np.nan] * 3)
-
-
-def _over_travel(context: Context) -> Floats:
-    """How far the axis must leave its travel, mm: by size where work zero is unknown, else by place."""
-    low, high, travel, zero = _ends(context, np.min), _ends(context, np.max), _travel(context), _zero(context)
-    size = high - low - travel
-    place = np.maximum(-(zero + low), zero + high - travel)
-    return np.where(np.isnan(zero), size, np.maximum(place, size))
-
-
-def _farthest_move(context: Context) -> Column:
-    """The move that reaches the end of the axis that is farther from the middle of the travel."""
-    m, rows = context.motion, np.flatnonzero(context.placed)
-    if len(rows) == 0:
-        return np.full(3, -1)
-    low, high, travel, zero = _ends(context, np.min), _ends(context, np.max), _travel(context), _zero(context)
-    picked = []
-    for axis, values in enumerate((m.x1, m.y1, m.z1)):
-        below = -(zero[axis] + low[axis]) > zero[axis] + high[axis] - travel[axis]  # False where zero is unknown
-        picked.append(rows[np.argmin(values[rows]) if below else np.argmax(values[rows])])
-    return np.array(picked)
-
-
-AXES = Table(
-    "axes",
-    "the machine's axes, with what the program asks of each",
-    {
-        "line": number("", "line that goes farthest", lambda c: np.where(
-            _farthest_move(c) >= 0, c.motion.line[np.maximum(_farthest_move(c), 0)] if len(c.motion) else 1, 1)),
-        "axis": text("the axis", lambda c: (np.arange(3, dtype=np.int32), ("X", "Y", "Z")), "", ("X", "Y", "Z")),
-        "size": number("mm", "from the lowest to the highest position the program asks for",
-                       lambda c: _ends(c, np.max) - _ends(c, np.min), "a move whose position is known"),
-        "low": number("mm", "lowest position in work coordinates", partial(_ends, pick=np.min)),
-        "high": number("mm", "highest position in work coordinates", partial(_ends, pick=np.max)),
-        "travel": number("mm", "travel of the axis", _travel, "`[machine] travel` in shop.toml"),
-        "over": number("mm", "how far the axis must leave its travel", _over_travel, "`[machine] travel` in shop.toml"),
-    },
-    lambda c: 3,
-    None,
-    _farthest_move,
-)  # fmt: skip
 
 
 # program: one row
@@ -278,19 +159,14 @@ _STATE = {
 _RISKY = ("distance-unstated", "plane-unstated")
 
 
-def _state_faults(context: Context) -> Column:
+def state_faults(context: Context) -> Column:
     faults = context.motion.faults
     return np.flatnonzero(one_of(faults.kind, [CODE[kind] for kind in _STATE]))
 
 
-def _missing_modes(context: Context) -> list[str]:
+def missing_modes(context: Context) -> list[str]:
     faults = context.motion.faults
-    return list(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in _state_faults(context)))
-
-
-def _state_line(context: Context) -> Floats:
-    rows = _state_faults(context)
-    return np.array([context.motion.faults.line[rows].min() if len(rows) else 1.0], dtype=np.float64)
+    return list(dict.fromkeys(_STATE[KINDS[int(faults.kind[row])]] for row in state_faults(context)))
 
 
 def _one(pick: Any) -> Build:
@@ -326,7 +202,7 @@ def _highest_feed(context: Context) -> float:
 
 
 def _least_mill(context: Context) -> float:
-    tools = [context.tool(n) for n in _used(context)]
+    tools = [tool for tool in map(context.tool, tools_used(context)) if tool is None or tool.shape != "drill"]
     broad = ("flat", "bull-nose", "ball", "facing")
     if not tools or not all(tool is not None and tool.shape in broad for tool in tools):
         return np.nan
@@ -350,7 +226,7 @@ def _end_depth(context: Context) -> float | None:
 
 def _drags(context: Context) -> bool:
     """Whether every tool is one that must not turn."""
-    used = [context.tool(n) for n in _used(context)]
+    used = [context.tool(n) for n in tools_used(context)]
     return bool(used) and all(tool is not None and tool.shape == "drag" for tool in used)
 
 
@@ -379,17 +255,8 @@ def _blank_size(axis: int) -> Any:
     return lambda context: size[axis] if (stock := context.setup.stock) is not None and (size := stock.size) else np.nan
 
 
-def _units_said(context: Context) -> str:
-    """Which units the program names: "mm", "inch", "both" or "none"."""
-    m = context.motion
-    said = set(m.event_value[m.event_kind == EVENT["units"]].tolist())
-    if any("G21" in (code, code.replace("G71", "G21")) for code in context.setup.controller.start_state):
-        said.add(1.0)
-    return "both" if len(said) > 1 else {1.0: "mm", 25.4: "inch"}.get(next(iter(said), 0.0), "none")
-
-
 @once
-def _unit_switch(context: Context) -> tuple[float, str, str]:
+def unit_switch(context: Context) -> tuple[float, str, str]:
     """(line of the word by which a cut is in another unit than the one before it, NaN if none; the unit of the first
     cuts; the unit in which the program ends)."""
     m = context.motion
@@ -489,11 +356,8 @@ PROGRAM = Table(
     {
         "line": number("", "first line", lambda c: np.array([1.0])),
         "last_line": number("", "last line that holds a block", _one(_last_line)),
-        "unstated": text("modes that the program needs and never states",
-                         lambda c: texts([", ".join(_missing_modes(c))])),
         "risky_count": number("", "how many of those modes change where the tool goes (distance mode, plane)",
-                              _one(lambda c: sum(_STATE[kind] in _missing_modes(c) for kind in _RISKY))),
-        "unstated_line": number("", "line of the first move that needs one", _state_line),
+                              _one(lambda c: sum(_STATE[kind] in missing_modes(c) for kind in _RISKY))),
         "feed_moves": number("", "number of moves at feed", _one(lambda c: len(_feeds(c)))),
         "first_feed_line": number("", "line of the first move at feed",
                                   _one(lambda c: float(c.motion.line[_feeds(c)[0]]) if len(_feeds(c)) else 1.0)),
@@ -501,8 +365,8 @@ PROGRAM = Table(
         "lowest_line": number("", "line of the first move at feed that reaches that Z", _one(_lowest_line)),
         "highest_feed": number("mm/min", "highest F of the moves at feed; unknown under G93 and G95",
                                _one(_highest_feed), "an F in the program"),
-        "least_mill": number("mm", "diameter of the smallest tool that it cuts with, if none is a V tool, a drill or a "
-                             "knife", _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
+        "least_mill": number("mm", "diameter of the smallest tool that it mills with, if none is a V tool or a knife",
+                             _one(_least_mill), "the tool (`[[tool]]` in shop.toml, or --tool)"),
         "modelled": truth("whether the stock could be modelled", _one(lambda c: c.engagement.box is not None)),
         "left_out": truth("whether cuts had to be left out of the stock (tool not declared, place not known)",
                           _one(lambda c: bool(c.engagement.not_judged))),
@@ -515,15 +379,12 @@ PROGRAM = Table(
                           "the stock (`[stock] size` in job.toml, or --stock)"),
         "blank_y": number("mm", "size of the blank in Y as declared", _one(_blank_size(1)),
                           "the stock (`[stock] size` in job.toml, or --stock)"),
-        "units_said": text("which units the program names", _units_said, "", ("none", "mm", "inch", "both")),
         "units_switched": truth("whether it cuts in one unit and later in the other",
-                                _one(lambda c: bool(np.isfinite(_unit_switch(c)[0])))),
+                                _one(lambda c: bool(np.isfinite(unit_switch(c)[0])))),
         "switch_line": number("", "line of the word that changes the unit between cuts",
-                              _one(lambda c: _unit_switch(c)[0])),
-        "units_first": text("the unit of its first cuts", lambda c: _unit_switch(c)[1], "", ("", "mm", "inches")),
+                              _one(lambda c: unit_switch(c)[0])),
         "units_left_over": truth("whether it ends in another unit than that of its first cuts",
-                                 _one(lambda c: _unit_switch(c)[1] != _unit_switch(c)[2])),
-        "units_last": text("the unit in which it ends", lambda c: _unit_switch(c)[2], "", ("", "mm", "inches")),
+                                 _one(lambda c: unit_switch(c)[1] != unit_switch(c)[2])),
         "pointless": truth("whether no length in the program has a decimal point", _one(_pointless)),
         "left_running": truth("whether the spindle is started and never stopped", _one(_left_running)),
         "half_written": truth("whether the last line breaks off within a word or a comment", _one(_half_written)),
@@ -554,4 +415,4 @@ PROGRAM = Table(
     lambda c: 1,
 )  # fmt: skip
 
-TABLES = (FAULTS, TOOLS, AXES, PROGRAM)
+TABLES = (FAULTS, TOOLS, PROGRAM)

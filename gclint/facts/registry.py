@@ -4,27 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import cache, partial
+from importlib import import_module
+from pkgutil import iter_modules
 from typing import Any
 
 import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from gclint.columns import Column, numbered
-from gclint.facts import (
-    contours,
-    cut,
-    dwell,
-    followed,
-    habits,
-    modes,
-    moves,
-    part,
-    program,
-    runs,
-    stops,
-    subprograms,
-    words,
-)
+from gclint.facts import contours, cut, habits, moves, of_rules, part, program
 from gclint.facts.context import Context
 from gclint.facts.fact import Build, Fact, Table, truth
 from gclint.facts.setup import SETUP, tool_facts
@@ -37,13 +26,14 @@ _AT_END = {"previous": "first_of_tool", "next": "last_of_tool"}
 
 @cache
 def tables() -> dict[str, Table]:
-    """Every table by name."""
-    made = (
-        *cut.TABLES, *moves.TABLES, *program.TABLES, dwell.DWELLS, *words.TABLES,
-        *contours.TABLES, *stops.TABLES, *part.TABLES, habits.ODDITIES, followed.UNFOLLOWED, followed.UNSEEN,
-        *modes.TABLES, subprograms.SUBPROGRAMS, *runs.TABLES,
-    )
-    return {table.name: table for table in made}
+    """Give every table by name: those that several rules share, and what each file of `of_rules` adds."""
+    alone = [import_module(f"{of_rules.__name__}.{each.name}") for each in iter_modules(of_rules.__path__)]
+    shared = (cut, moves, program, contours, part, habits)
+    made = {table.name: table for module in (*shared, *alone) for table in getattr(module, "TABLES", ())}
+    for module in alone:
+        for name, more in getattr(module, "FACTS", {}).items():
+            made[name] = replace(made[name], facts={**made[name].facts, **more})
+    return made
 
 
 @cache

@@ -18,6 +18,7 @@ from gclint.tables.setup import GRADES, HELICES, SHAPES, Axes, Tool
 _MATERIAL = "the material (`material` in job.toml, or --material)"
 TOOL = "the tool (`[[tool]]` in shop.toml, or --tool)"
 STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
+STOCK_PLACE = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
 _SPINDLE = "the spindle (`[spindle]` in shop.toml)"
 
 
@@ -144,7 +145,7 @@ SETUP: dict[str, Fact] = {
                            lambda c: c.setup.stock.bottom if c.setup.stock else None, STOCK),
     "z_zero": text("where Z zero lies", _z_zero, "`z_zero` in job.toml", ("stock-top", "table", "above-table")),
     "hold.by": text("how the part is held", lambda c: c.setup.hold.by, "`[hold] by` in job.toml",
-                    ("vacuum", "tape", "screws", "clamps", "tabs", "skin")),
+                    ("vacuum", "tape", "screws", "clamps", "vise", "tabs", "skin")),
     "hold.spoilboard": number("mm", "how deep the program may cut into the table's board",
                               lambda c: c.setup.hold.spoilboard, "`[hold] spoilboard` in job.toml"),
     "keep_outs": number("", "number of declared keep-out boxes", lambda c: len(c.setup.keep_out)),

@@ -6,12 +6,11 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, Ints, Longs, one_of
+from gclint.columns import Bools, Column, Floats, Longs, one_of
 from gclint.facts.context import Context
 from gclint.facts.path import heading
 from gclint.knowledge.numbers import model_number
 from gclint.motion.along import points_at
-from gclint.tables.cutting import OPERATION
 from gclint.tables.motion import LINE
 
 AROUND = np.linspace(0.0, 2 * np.pi, 16, endpoint=False)  # directions looked at
@@ -44,99 +43,14 @@ def lifts_top_edge(context: Context) -> Bools:
     return found
 
 
-def bent_wall(context: Context) -> Floats:
-    """[pieces] 1 where the tool bends, and a wall half as high as the cut is deep stands there at the end; else 0.
-
-    A wall that a later skim goes over again does not count, nor does material outside the model's box.
-    """
-    engagement, m = context.engagement, context.motion
-    pieces, box, cell = engagement.pieces, engagement.box, engagement.cell
-    found = np.zeros(len(pieces))
-    if box is None or box.x is None or box.y is None or engagement.cut.size == 0:
-        return found
-    bends = context.cutting.loads.effort.bend(high=True) > model_number("bends_at_all")
-    rows = np.flatnonzero(bends & (m.kind[pieces.move] >= LINE) & (pieces.ap > model_number("at_the_top")))
-    if not len(rows):
-        return found
-    radius = context.cutting.loads.effective_diameter[rows] / 2
-    floor, half = pieces.depth[rows], pieces.ap[rows] / 2
-    near = float(radius.max()) / 2  # pieces are half a radius long
-    skimmed: Ints | None = None
-    x, y = _middle(context, rows)
-    for angle in AROUND:
-        inside, j, i = _cells(context, x, y, radius + BEYOND * cell, angle, cell)
-        stands = inside[floor[inside] - engagement.cut[j, i] >= half[inside]]
-        if not len(stands):
-            continue
-        if skimmed is None:
-            skimmed = _last_skim(context, near)
-        rim, j, i = _cells(context, x[stands], y[stands], radius[stands], angle, near)
-        stands = stands[rim]
-        later = skimmed[j, i]
-        again = (later > rows[stands]) & (pieces.depth[np.maximum(later, 0)] >= floor[stands] - half[stands])
-        found[rows[stands[~again]]] = 1.0
-    return found
-
-
-def _last_skim(context: Context, near: float) -> Ints:
-    """[ny, nx] by squares of `near` mm: the last narrow cut whose rim passes in it or beside it; -1: none does."""
-    pieces, loads = context.engagement.pieces, context.cutting.loads
-    cut, times = context.engagement.cut, context.engagement.cell / near
-    last = np.full((int(cut.shape[0] * times) + 3, int(cut.shape[1] * times) + 3), -1, np.int32)
-    narrow = (pieces.ae <= model_number("skim") * loads.effective_diameter) & (pieces.removed > 0)
-    rows = np.flatnonzero(narrow & (context.motion.kind[pieces.move] >= LINE))
-    x, y = _middle(context, rows)
-    for angle in AROUND:
-        inside, j, i = _cells(context, x, y, loads.effective_diameter[rows] / 2, angle, near)
-        last[j, i] = np.maximum(last[j, i], rows[inside])  # of several pieces in one square the last one stays
-    for _ in range(2):  # one square wider along Y, then, turned over, along X
-        wider = last.copy()
-        wider[1:] = np.maximum(wider[1:], last[:-1])
-        wider[:-1] = np.maximum(wider[:-1], last[1:])
-        last = wider.T
-    return last
-
-
-def slot_walls(context: Context) -> Floats:
-    """[pieces] height of the lower of the two walls that stand close beside a slot of a down-cut tool at the end, mm.
-
-    0 where one of them is farther than a twentieth of the diameter from the rim, and for other tools and cuts.
-    """
-    pieces, loads = context.engagement.pieces, context.cutting.loads
-    number = context.motion.tool[pieces.move]
-    own = one_of(number, [n for n, tool in context.setup.tools.items() if tool.helix == "down-cut"])
-    rows = np.flatnonzero(own & (loads.operation == OPERATION["slot"]))
-    reach = loads.effective_diameter[rows] * model_number("chips_room")
-    walls = np.full(len(rows), np.inf)
-    for side in (-1.0, 1.0):
-        walls = np.minimum(walls, _wall_beside(context, rows, side * reach))
-    found = np.zeros(len(pieces))
-    found[rows] = walls
-    return found
-
-
-def conventional_wall(context: Context) -> Floats:
-    """[pieces] height of the wall on the left of a level cut that stands there at the end, mm; 0 if there is none.
-
-    With a clockwise spindle the left wall is cut conventionally. Not looked at in a material that does not mind.
-    """
-    pieces, loads, material = context.engagement.pieces, context.cutting.loads, context.setup.material
-    found = np.zeros(len(pieces))
-    if material is not None and not material.climb_walls:
-        return found
-    rows = np.flatnonzero(one_of(loads.operation, (OPERATION["side"], OPERATION["finish"])))
-    found[rows] = _wall_beside(context, rows, loads.effective_diameter[rows] / 2)
-    return found
-
-
-def _wall_beside(context: Context, rows: Column, left: Column) -> Floats:
+def wall_beside(context: Context, rows: Column, left: Column) -> Floats:
     """[rows] height above the tip of the finished surface at `left` mm to the left of the axis, at least a wall's cell
     outside the rim; 0 outside the box."""
     box, cut, cell = context.engagement.box, context.engagement.cut, context.engagement.cell
     height = np.zeros(len(rows))
     if box is None or box.x is None or box.y is None or cut.size == 0:
         return height
-    x, y = _middle(context, rows)
+    x, y = middle_of(context, rows)
     along_x, along_y = heading(context, rows)
     least = context.cutting.loads.effective_diameter[rows] / 2 + BEYOND * cell
     aside = np.copysign(np.maximum(np.abs(left), least), left)
@@ -149,14 +63,14 @@ def _wall_beside(context: Context, rows: Column, left: Column) -> Floats:
 
 def _around(context: Context, rows: Column, radius: Column) -> Iterator[tuple[Column, Column]]:
     """For each direction: which of `rows` look into the stock's outline, and the finished depth just beyond the rim."""
-    x, y = _middle(context, rows)
+    x, y = middle_of(context, rows)
     for angle in AROUND:
         cell = context.engagement.cell
-        inside, j, i = _cells(context, x, y, radius + BEYOND * cell, angle, cell)
+        inside, j, i = cells_at(context, x, y, radius + BEYOND * cell, angle, cell)
         yield inside, context.engagement.cut[j, i]
 
 
-def _cells(
+def cells_at(
     context: Context, x: Column, y: Column, radius: Column, angle: float, cell: float
 ) -> tuple[Longs, Longs, Longs]:
     """(which points lie in the model's box, their row, their column): `radius` away from x, y in one direction."""
@@ -171,7 +85,7 @@ def _cells(
     return inside, j[inside].astype(np.int64), i[inside].astype(np.int64)
 
 
-def _middle(context: Context, rows: Column) -> tuple[Column, Column]:
+def middle_of(context: Context, rows: Column) -> tuple[Column, Column]:
     """X and Y of the tool's axis in the middle of each piece, mm."""
     pieces = context.engagement.pieces
     share = (pieces.start[rows].astype(np.float64) + pieces.end[rows]) / 2

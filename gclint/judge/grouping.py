@@ -24,7 +24,7 @@ MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 MOST_WORDS = 20  # F words (or S words, or texts) of one tool told one by one; if there are more, all are told together
-_LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
+_LETTERS = {"feed": ("F",), "axis": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 class Group(Struct, frozen=True, eq=False):
@@ -139,6 +139,9 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
     if cause == "depth":  # how deep the tool goes has nothing to do with its feed
         return _numbered([*parts, np.where(moves >= 0, 0, place)])
+    if cause == "axis":  # what goes level is slowed by its own measure, and what goes down by another
+        codes, axes = view.value("axis")
+        parts = [*parts, codes == axes.index("Z")]
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _together(
         parts, [np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
@@ -349,7 +352,7 @@ def _declared(name: str, context: Context) -> tuple[str, str]:
 def _governing(rule: Rule, view: View, rows: Column, context: Context) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause not in ("feed", "speed", "tool") or not len(context.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "axis", "speed", "tool") or not len(context.motion) or moves[0] < 0:
         return ()
     lines = distinct(context.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())
@@ -364,7 +367,7 @@ def _places(view: View, rows: Column) -> tuple[int, ...]:
 def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
-    text = say(chosen(rule.change, one).text, one, inch)
+    text = plain = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or (move < 0 and rule.text.looks_at not in ("waits", "program")):
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
@@ -383,6 +386,8 @@ def _change(
         if place:
             text += f" The word to change is in {place[0]}: line {place[1]}."
         sets = []  # all words of a change go together
+    if sets:
+        context.plain_advice[text] = plain
     return Change(text, tuple(sets))
 
 

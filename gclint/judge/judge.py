@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -66,6 +66,7 @@ class Judged(Struct, frozen=True):
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     assumed: tuple[Assumed, ...] = ()  # what findings hang on
+    plain: Mapping[str, str] = {}  # the text of a change with worked-out numbers -> the same without them
 
 
 def judge(
@@ -123,7 +124,10 @@ def judge(
     ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
-    return Judged(ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed)
+    return Judged(
+        ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed,
+        context.plain_advice,
+    )  # fmt: skip
 
 
 def _assumptions(context: Context) -> tuple[Assumption, ...]:
@@ -186,6 +190,8 @@ def _run(
 
 def _forget(views: dict[str, View], context: Context) -> None:
     """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    if max((view.length for view in views.values()), default=0) * 8 <= LARGE:  # no column is large
+        return
     stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), context.kept, context.__dict__]
     large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
     if sum(size for _, _, size in large) > MOST_KEPT:

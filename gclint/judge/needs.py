@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from gclint.facts import outside_blank as beside
 from gclint.facts import part
 from gclint.facts import setup as setup_facts
 from gclint.facts.context import Context, once
@@ -18,7 +17,7 @@ Z_ZERO_OF_RAPIDS = "where Z zero lies (`z_zero` in job.toml): no move at feed sh
 PLACE = "moves whose place is known: an absolute X, Y and Z before them"
 _TOOL = ("the tool", setup_facts.TOOL)
 _BLANK = (NEEDS_STOCK, setup_facts.STOCK, part.STOCK)
-_PLACED = (*_BLANK, beside.NEEDS)
+_PLACED = (*_BLANK, setup_facts.STOCK_PLACE)
 
 
 def true_need(need: str, context: Context) -> str:

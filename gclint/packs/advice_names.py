@@ -19,4 +19,5 @@ ADVICE_ON = {
     "start-spindle": "passes",
     "wait-unit": "waits",
     "missing-modes": "program",
+    "within-axes": "moves",
 }

@@ -21,6 +21,7 @@ Standing = Literal["measured", "published", "derived", "practice", "memory"]
 CAUSES = {
     "move": "the move, on its line; one finding for each value of F in force",
     "feed": "the F word in force, on its line; one finding for each value of F",
+    "axis": "the F word in force (of the table moves); one for each value of F, those that Z limits apart",
     "tool": "all F words of the tool together, on the line of the first; one finding for each tool",
     "speed": "the S word in force, on its line; one finding for each value of S",
     "depth": "the Z word in force, on its line; one finding for each tool",
@@ -29,7 +30,7 @@ CAUSES = {
     "sort": "each sort of fault (of the table faults); one finding for each `sort`, with its worst line",
     "once": "the program as a whole, on the line of the worst row; one finding",
 }
-Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort", "once"]
+Cause = Literal["move", "feed", "axis", "tool", "speed", "depth", "line", "found", "sort", "once"]
 # Where findings of `cause_of` follow from a finding: in the whole program, behind its line, of its tool, or at its
 # lines and at those that its words govern. The farthest reaching root counts.
 Reach = Literal["program", "behind", "tool", "places"]

@@ -28,7 +28,7 @@ Shape = Literal[
 ]
 Helix = Literal["up-cut", "down-cut", "compression", "straight"]
 End = Literal["fz_low", "fz_high", "edge_low", "edge_high"]
-HeldBy = Literal["vacuum", "tape", "screws", "clamps", "tabs", "skin"]
+HeldBy = Literal["vacuum", "tape", "screws", "clamps", "vise", "tabs", "skin"]
 Operation = Literal["slot", "side", "finish", "ramp", "plunge", "drill"]
 
 

@@ -10,8 +10,9 @@ import pytest
 from gclint.check import check, trace
 from gclint.facts import path as facts_path
 from gclint.facts.context import Context
+from gclint.facts.of_rules.down_cut_packs_slot import slot_walls
+from gclint.facts.of_rules.inside_corner import angle_before, angle_peak
 from gclint.facts.registry import View
-from gclint.facts.surface import slot_walls
 from gclint.setup.declare import Options
 from tests.judge.try_judge import found, tried
 
@@ -56,7 +57,7 @@ def test_the_peak_in_a_corner_is_that_of_both_walls() -> None:
     """A layer of 0.6 mm: arccos(1 - 2 ae / D) = 36.9 degrees, and 90 more in a square corner."""
     laps = "G0 X20 Y20\nG1 Z0.1 F500\nG1 X60 Z-1.5\nG1 X20 Z-3\nG1 X60 F900\nG1 Y50\nG1 X20\nG1 Y20\nG1 X60\nG1 Y35\n"
     c = context(laps + "G1 X60.6\nG1 Y50.6\nG1 X19.4\nG1 Y19.4\n")
-    peak, before = facts_path.angle_peak(c), facts_path.angle_before(c)
+    peak, before = angle_peak(c), angle_before(c)
     last = c.engagement.pieces.move >= len(c.motion) - 4
     along = math.degrees(math.acos(1 - 2 * 0.6 / 6))
     assert np.median(before[last & (before < 180)]) == pytest.approx(along, abs=2)

@@ -1,50 +1,24 @@
-"""Facts about single words of the program: waits, and words that choose, set or shift a work offset."""
+"""Gives the facts that work-offset-suspect alone looks at."""
 
 from __future__ import annotations
 
 import numpy as np
 
-from gclint.columns import Column, Floats, one_of
+from gclint.columns import one_of
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Table, number, text, texts, truth
 from gclint.tables.motion import EVENT
 from gclint.tables.program import BEHIND_END, BROKEN, DELETED
 
-# waits: every dwell, also one before the first move
-
-
-@once
-def _waits(context: Context) -> Column:
-    return np.flatnonzero((context.motion.event_kind == EVENT["dwell"]) & np.isfinite(context.motion.event_value))
-
-
-def _count(context: Context) -> Floats:
-    return context.motion.event_value[_waits(context)]
-
-
-def _seconds(context: Context) -> Floats:
-    return _count(context) * context.setup.controller.dwell_seconds
-
-
-WAITS = Table(
-    "waits",
-    "dwells in the two units they may be meant in",
-    {
-        "line": number("", "line of the program", lambda c: c.motion.event_line[_waits(c)]),
-        "seconds": number("s", "how long this controller waits", _seconds),
-        "as_seconds": number("s", "how long it would wait if the number were seconds", _count),
-        "as_milliseconds": number("s", "how long it would wait if the number were milliseconds",
-                                  lambda c: _count(c) * 0.001),
-    },
-    lambda c: len(_waits(c)),
-)  # fmt: skip
-
-
-# offsets: G54 to G59.3, G10 L2 and L20, G52, G92
-
 SELECTS = {**{540 + 10 * n: f"G{54 + n}" for n in range(6)}, 591: "G59.1", 592: "G59.2", 593: "G59.3"}
+
+
 SETS = {100: "G10", 520: "G52", 920: "G92"}
+
+
 CLEARS = (921, 922)
+
+
 KINDS = ("selects", "sets-origin", "shifts")
 
 
@@ -104,4 +78,4 @@ OFFSETS = Table(
     lambda c: len(_settings(c)),
 )  # fmt: skip
 
-TABLES = (WAITS, OFFSETS)
+TABLES = (OFFSETS,)

@@ -1,4 +1,4 @@
-"""Facts about numbered subprograms that are called (M98) and have no end (M99) of their own."""
+"""Gives the facts that subprogram-without-end alone looks at."""
 
 from __future__ import annotations
 
@@ -11,9 +11,15 @@ from gclint.facts.fact import Table, number
 from gclint.tables.program import BEHIND_END
 
 CALL = re.compile(rb"M0*98[^\n(;]*?P\s*(\d{1,9})", re.IGNORECASE)
+
+
 HEAD = re.compile(rb"^[ \t]*(?:N\d+[ \t]*)?[O:][ \t]*(\d{1,9})(?![\d.]|[ \t]*(?:SUB|CALL|WHILE|IF|DO|REPEAT))",
                   re.IGNORECASE | re.MULTILINE)  # fmt: skip
+
+
 RETURN = re.compile(rb"M0*99(?!\d)", re.IGNORECASE)
+
+
 COMMENT = re.compile(rb"\([^)\n]*\)|;[^\n]*")
 
 
@@ -43,3 +49,5 @@ SUBPROGRAMS = Table(
     },
     lambda c: len(endless(c)),
 )
+
+TABLES = (SUBPROGRAMS,)

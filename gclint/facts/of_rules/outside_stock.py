@@ -1,4 +1,5 @@
-"""Facts about cuts beside the blank: how far outside its outline a move at feed works, and how far is usual there."""
+"""Gives the facts that outside-stock alone looks at: how far outside the blank a move at feed works, and how far is
+usual there."""
 
 from __future__ import annotations
 
@@ -9,6 +10,7 @@ import numpy as np
 from gclint.columns import Column, Floats
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Fact, number, text
+from gclint.facts.setup import STOCK, STOCK_PLACE
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import COMPENSATED, PROBE, RAPID
 
@@ -95,17 +97,16 @@ def _deep(context: Context) -> Any:
     return _depths(context)
 
 
-NEEDS = "the stock's place (`[stock] corner` in job.toml, or `at X Y` in --stock)"
-_STOCK = "the stock (`[stock] size` in job.toml, or --stock)"
-BESIDE: dict[str, Fact] = {
-    "outside": number("mm", "how far outside the blank it works below the top: the far end where it leaves the blank, "
-                      "the nearer end of others", _outside, NEEDS),
-    "usual_outside": number("mm", "how far outside is usual there", _usual, "the tool"),
-    "role": text("what a feed move below the top does: pass (nothing of its run of such moves is cut), leading (before "
-                 "the first cut of the run or behind the last), leaving (it cuts), within (between two cuts)",
-                 lambda c: None if _roles(c) is None else (_roles(c), ROLES), _STOCK, ROLES),
-    "works_at": number("mm", "depth below the top at which it works: of a move straight down its lower end", _deep,
-                       _STOCK),
+FACTS: dict[str, dict[str, Fact]] = {
+    "moves": {
+        "outside": number("mm", "how far outside the blank it works below the top: the far end where it leaves the "
+                          "blank, the nearer end of others", _outside, STOCK_PLACE),
+        "usual_outside": number("mm", "how far outside is usual there", _usual, "the tool"),
+        "role": text("what a feed move below the top does: pass (nothing of its run of such moves is cut), leading "
+                     "(before the first cut of the run or behind the last), leaving (it cuts), "
+                     "within (between two cuts)",
+                     lambda c: None if _roles(c) is None else (_roles(c), ROLES), STOCK, ROLES),
+        "works_at": number("mm", "depth below the top at which it works: of a move straight down its lower end", _deep,
+                           STOCK),
+    },
 }  # fmt: skip
-
-
