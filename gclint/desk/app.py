@@ -18,13 +18,15 @@ from starlette.routing import Route
 from gclint import __version__
 from gclint.desk.guard import Guard, Secrets
 from gclint.desk.pool import Failed, Pool
+from gclint.report.page.page_out import style as page_style
 
 ROOM = Path(__file__).parent
 KEPT = 24  # whole results that are kept
 KEPT_ROWS = 4000
 CHECK_S, SHORT_S, LONG_S = 180.0, 20.0, 600.0  # bounds on a check, on small work, on a mend or a plan
 READERS = ("author", "operator", "instructor")
-FILES = {"desk.js": "text/javascript", "draw.js": "text/javascript", "trial.js": "text/javascript", "desk.css": "text/css"}
+FILES = {"desk.js": "text/javascript", "draw.js": "text/javascript", "tools.js": "text/javascript",
+         "desk.css": "text/css"}  # fmt: skip
 STATUS = {
     "Outside": 403, "Above": 403, "Missing": 404, "Changed": 409, "Wrong": 422, "Late": 504, "Lost": 502, "Busy": 503,
     "Internal": 500, "Disk": 500,
@@ -96,7 +98,7 @@ def make(root: Path, held: Secrets, port: int) -> tuple[Guard, Desk]:
         route("/api/program", _program), route("/api/state", _state), route("/api/cards", _cards),
         route("/sheet/check", _sheet), route("/sheet/kept", _kept),
         route("/api/save", _save, "POST"), route("/api/back", _back, "POST"), route("/api/drop", _drop, "POST"),
-        route("/api/mend", _mend, "POST"),
+        route("/api/mend", _mend, "POST"), route("/api/compare", _compare, "POST"),
     ]  # fmt: skip
     return Guard(Starlette(routes=routes), held, port), desk
 
@@ -127,6 +129,8 @@ def _page(desk: Desk, given: dict[str, Any]) -> Response:
 
 
 def _own(desk: Desk, given: dict[str, Any]) -> Response:
+    if given["file"] == "page.css":
+        return Response(page_style(), media_type="text/css")
     kind = FILES.get(given["file"])
     if kind is None:
         return Response("There is no such file.", 404, media_type="text/plain")
@@ -218,6 +222,11 @@ def _drop(desk: Desk, given: dict[str, Any]) -> Any:
 def _mend(desk: Desk, given: dict[str, Any]) -> Any:
     made = desk.pool.do("mended", LONG_S, name=_text(given, "name"), write=given.get("write") is True)
     return {"number": desk.keep(made["page"]), "copy": made["copy"], "written": made["written"]}
+
+
+def _compare(desk: Desk, given: dict[str, Any]) -> Any:
+    made = desk.pool.do("compared", LONG_S, old=_text(given, "old"), new=_text(given, "new"))
+    return {"number": desk.keep(made["page"]), "verdict": made["verdict"]}
 
 
 def _text(given: dict[str, Any], key: str) -> str:

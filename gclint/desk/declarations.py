@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import tomllib
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -17,7 +18,7 @@ from gclint.setup.declared import Job, Shop
 from gclint.toml.file import LARGEST_FILE, Key, decode, faults_of, read_text, written
 from gclint.toml.named import declaration
 
-NAMES = {"job": (JOB_FILE, Job, "job file"), "shop": (SHOP_FILE, Shop, "shop file")}
+NAMES: dict[str, tuple[str, type, str]] = {"job": (JOB_FILE, Job, "job file"), "shop": (SHOP_FILE, Shop, "shop file")}
 FIRST = {
     "job": "One job: its program, material, blank and hold. Written at the desk; edit it by hand as you like.",
     "shop": "The machine, its spindle and its tools. Written at the desk; edit it by hand as you like.",
@@ -73,8 +74,10 @@ def _shop_named(job: Path) -> str | None:
 
 
 def state(root: Path, program: str) -> dict[str, Any]:
-    """Both declarations as they stand on the disk now."""
-    return {place.which: told(root, place) for place in places(root, program)}
+    """Both declarations as they stand on the disk now, and by what a change of the program is seen."""
+    seen = inside(root, program).stat()
+    made: dict[str, Any] = {place.which: told(root, place) for place in places(root, program)}
+    return made | {"program": [seen.st_mtime_ns // 1000, seen.st_size]}
 
 
 def told(root: Path, place: Place) -> dict[str, Any]:
@@ -88,7 +91,7 @@ def told(root: Path, place: Place) -> dict[str, Any]:
     try:
         made["fingerprint"] = fingerprint(place.path.read_bytes())
         text = read_text(place.path, called)
-        made["values"] = _plain(tomllib.loads(text)) if text.count(".") < 100_000 else {}
+        made["values"] = _plain(tomllib.loads(text)) if len(text) < LARGEST_FILE else {}
         decode(text, kind, place.path.name)
     except Problem as problem:
         made["wrong"], made["line"] = problem.says, problem.line
@@ -215,7 +218,7 @@ def _put(document: Any, key: list[str | int], value: Any) -> None:
     import tomlkit
 
     at = document
-    for part, following in zip(key, key[1:]):
+    for part, following in pairwise(key):
         if isinstance(part, int):
             if part == len(at):
                 at.append(tomlkit.table() if isinstance(at, tomlkit.items.AoT) else tomlkit.inline_table())

@@ -6,10 +6,10 @@ import os
 import subprocess
 import sys
 import threading
+from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any
-from collections.abc import Iterator
 
 from msgspec import Struct
 
@@ -114,15 +114,17 @@ class Pool:
                 self.idle.pop().end()
             worker = self.idle.pop() if self.idle else self._new()
             self.busy.append(worker)
+        good = False
         try:
             yield worker
+            good = True
         finally:
             with self.lock:
                 self.busy.remove(worker)
-                if worker.process.poll() is None and not self.ended:
+                good = good and not self.ended
+                if good:
                     self.idle.append(worker)
-                    worker = None  # type: ignore[assignment]
-            if worker is not None:
+            if not good:
                 worker.end()
 
     def _new(self) -> _Worker:

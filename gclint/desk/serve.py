@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import socket
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 
 from gclint.desk.guard import HOST, Secrets
@@ -33,9 +34,8 @@ def serve(folder: str, port: int, browser: bool, told: Callable[[str], None]) ->
         if browser:
             _open(address)
         try:
-            uvicorn.Server(config).run(sockets=[listener])
-        except KeyboardInterrupt:
-            pass  # this is how it is ended
+            with suppress(KeyboardInterrupt):  # this is how it is ended
+                uvicorn.Server(config).run(sockets=[listener])
         finally:
             desk.pool.end()
 
@@ -58,7 +58,5 @@ def _listener(port: int) -> socket.socket:
 def _open(address: str) -> None:
     import webbrowser
 
-    try:
+    with suppress(webbrowser.Error):  # the address is on the screen
         webbrowser.open(address)
-    except webbrowser.Error:
-        pass  # the address is on the screen

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from gclint.desk.declarations import save, state, take_back
-from gclint.desk.names import Missing, inside
+from gclint.desk.names import inside
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -192,6 +192,19 @@ def mended(root: Path, name: str, write: bool) -> dict[str, Any]:
     return {"page": mend_page(made, document), "copy": made.data is not None, "written": written}
 
 
+def compared(root: Path, old: str, new: str) -> dict[str, Any]:
+    """The page of two versions of a program."""
+    from gclint.mend.compare import compare
+    from gclint.mend.page_out import compare_page
+    from gclint.setup.declare import Options
+
+    files = [(inside(root, name), name) for name in (old, new)]
+    one, other = ((read(file), name, str(file)) for file, name in files)
+    made = compare(one, other, Options())
+    same = "The same part comes out" if made.surface.same else "Another part comes out"
+    return {"page": compare_page(made), "verdict": f"{same}. Below: what is different, line by line."}
+
+
 def _free(file: Path) -> Path:
     """'ring.mended.nc', or with a number where that is taken."""
     for number in range(1, 1000):
@@ -229,6 +242,5 @@ def still(root: Path, heard: list[list[Any]]) -> bool:
 
 WORK: dict[str, Callable[..., Any]] = {
     "listing": listing, "checked": checked, "still": still, "materials": materials, "mended": mended,
-    "dropped": dropped, "state": state, "save": save, "take_back": take_back,
+    "compared": compared, "dropped": dropped, "state": state, "save": save, "take_back": take_back,
 }  # fmt: skip
-__all__ = ["WORK", "Missing"]

@@ -10,13 +10,12 @@ import os
 import struct
 import sys
 from pathlib import Path
-from typing import Any, BinaryIO
+from typing import IO, Any
 
 LENGTH = struct.Struct("<I")
-LARGEST = 1 << 31
 
 
-def receive(pipe: BinaryIO) -> Any:
+def receive(pipe: IO[bytes]) -> Any:
     """A message; None where nobody is at the other end."""
     head = _all(pipe, LENGTH.size)
     if head is None:
@@ -25,13 +24,13 @@ def receive(pipe: BinaryIO) -> Any:
     return None if body is None else json.loads(body)
 
 
-def send(pipe: BinaryIO, message: Any) -> None:
+def send(pipe: IO[bytes], message: Any) -> None:
     body = json.dumps(message, ensure_ascii=True).encode("ascii")
     pipe.write(LENGTH.pack(len(body)) + body)
     pipe.flush()
 
 
-def _all(pipe: BinaryIO, size: int) -> bytes | None:
+def _all(pipe: IO[bytes], size: int) -> bytes | None:
     parts = []
     while size:
         part = pipe.read(size)
