@@ -53,7 +53,7 @@ def run(
     tables: Tables | None = None
     try:
         tables = trace(data, name, options, path, progress, store)
-        return _judged(tables, name, fingerprint, progress)
+        return _judged(tables, name, fingerprint, progress, folder_of(path))
     except Problem:
         raise
     except Exception as fault:  # the run goes on with the next program, and the exit code says so
@@ -115,16 +115,17 @@ def folder_of(path: str | None) -> Path | None:
     return Path(path).parent if path else None
 
 
-def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress) -> Run:
+def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, folder: Path | None) -> Run:
     from gclint.advice.words_at_fault import texts_of
     from gclint.digest import summary
     from gclint.digest.assumed_words import declared_by
+    from gclint.judge.advice_proof import Case, with_proof
     from gclint.judge.judge import all_packs, judge
+    from gclint.packs.mendable import marked
     from gclint.packs.wording import in_inches
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
-    from gclint.tables.mendable import marked
     from gclint.threads import run_both
 
     progress("judging")
@@ -135,6 +136,11 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress) -
         ),
         lambda: _shown(tables),
         len(tables.motion),
+    )
+    progress("proving what it advises")
+    t = tables
+    judged = with_proof(
+        judged, Case(t.program, t.motion, t.timing, t.engagement, t.cutting, t.setup, packs, folder)
     )
     taken = (
         *tables.motion.assumed, *tables.setup.assumed, *tables.timing.assumed, *tables.engagement.assumed,

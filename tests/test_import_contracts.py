@@ -15,7 +15,7 @@ PACKAGE = Path(gclint.__file__).parent
 # From the ground up: a file imports from its own floor and from those before it. A floor is a room (a folder of
 # gclint/), a room within one, or a file beside the rooms.
 FLOORS = (
-    "columns problem faults shipped memory __init__ threads disk lazy_regex atomic_file",  # they import no room
+    "columns problem faults shipped memory __init__ threads sent disk lazy_regex atomic_file",  # they import no room
     "screen callable_module",  # nor do these
     "internal_fault clean_text json_schema kernels",
     "toml", "tables", "knowledge", "cards", "program", "setup", "motion", "stock", "cutting",

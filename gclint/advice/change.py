@@ -20,8 +20,7 @@ from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
 from gclint.language.evaluate import TRUE
 from gclint.packs.wording import amount
-from gclint.tables.finding import Change, SetWord
-from gclint.tables.mendable import HOLE
+from gclint.tables.finding import Change, ChangeElsewhere, SetWord
 from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
 
 MOST_PASSES = 20  # beyond that another tool is the answer
@@ -402,8 +401,8 @@ def ramp(worst: Worst) -> Change | None:
         if worst.text("window.plunge") == "peck":
             return Change("It is a hole as wide as the tool: go down in pecks of half its diameter, lifted out between "
                           "them; or drill it, or mill it along a helix with a tool of two thirds of its width.")
-        return Change(f"{HOLE}, with a drill at a drill's speed and in pecks, or "
-                      "mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
+        return ChangeElsewhere("It is a hole as wide as the tool: drill it, with a drill at a drill's speed and in "
+                               "pecks, or mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
     angle = worst.number("window.ramp_advised")
     if math.isnan(angle):
         angle = worst.number("window.ramp_limit")
@@ -494,6 +493,50 @@ def start_spindle(worst: Worst) -> Change | None:
     return Change(f"Start the spindle before line {line}: add a line {said}, and a wait until it turns at full speed.")
 
 
+def within_axes(worst: Worst) -> Change | None:
+    """A feed that no axis minds: in place of the F word where all its moves ask too much, else on the lines of those
+    that do, with the old one again behind them."""
+    context, m = worst.context, worst.context.motion
+    if worst.row.rows is None or not worst.plain_feed():
+        return None
+    within = worst.row.whole().value("feed_within_limits")
+    rows = np.array(sorted({worst.move, *worst.places}))
+    slower: dict[int, float] = {}
+    back: dict[int, float] = {}
+    fed = m.kind != RAPID
+    for word in distinct(m.feed_line[rows]).tolist():
+        under = np.flatnonzero(fed & (m.feed_line == word))
+        mine = np.intersect1d(under, rows)
+        to = worst.feed_word(float(np.min(within[mine])), down=True)
+        if not to > 0:
+            return None
+        if len(mine) == len(under):
+            slower[word] = min(to, slower.get(word, math.inf))
+            continue
+        starts = mine[np.concatenate(([True], np.diff(np.searchsorted(under, mine)) > 1))]
+        if len(slower) + len(starts) > MOST_WORDS:
+            return None
+        for move in starts.tolist():
+            slower[int(m.line[move])] = to
+        ends = mine[np.concatenate((np.diff(np.searchsorted(under, mine)) > 1, [True]))]
+        for move in ends.tolist():
+            back |= _given_back(worst, move, word)
+    back = {line: feed for line, feed in back.items() if line not in slower}
+    words_at = {line: find_word(context.program, line, ("F",)) for line in slower}
+    if any(word is not None and word.written is None for word in words_at.values()) or not slower:
+        return None
+    sets = [SetWord(line, "F", word.written if word else None, slower[line]) for line, word in words_at.items()]
+    sets += [SetWord(line, "F", None, feed) for line, feed in back.items()]
+    lines, feeds = sorted(slower), sorted({*slower.values()})
+    text = f"Write {_spread(feeds)} on line {lines[0]}"
+    text += f" and {_more(len(lines) - 1, 'line')}" if len(lines) > 1 else ""
+    if back:
+        line, feed = min(back.items())
+        text += f", and give line {line} its F{feed:g} back"
+        text += f" (and so {_more(len(back) - 1, 'line')})" if len(back) > 1 else ""
+    return Change(text + ".", tuple(sets))
+
+
 # By the name a rule asks for it; gclint/packs/advice_names.py says on which table each is worked out.
 ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "chip-feed": chip_feed,
@@ -507,4 +550,5 @@ ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "less-stress": less_load("stress"),
     "less-power": less_load("power"),
     "start-spindle": start_spindle,
+    "within-axes": within_axes,
 }

@@ -39,6 +39,11 @@ class Context:
         return {}
 
     @cached_property
+    def plain_advice(self) -> dict[str, str]:
+        """The text of each change that was worked out -> what its rule says where nothing is."""
+        return {}
+
+    @cached_property
     def tools(self) -> list[int]:
         """Numbers of the tools that move, ascending; -1 where the program never says."""
         return [int(number) for number in distinct(self.motion.tool)]

@@ -24,7 +24,7 @@ MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 MOST_WORDS = 20  # F words (or S words, or texts) of one tool told one by one; if there are more, all are told together
-_LETTERS = {"feed": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
+_LETTERS = {"feed": ("F",), "axis": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
 class Group(Struct, frozen=True, eq=False):
@@ -139,6 +139,9 @@ def _groups(rule: Rule, view: View, grades: Column, place: Column, reason: Colum
         return _numbered([*parts, np.where(grades == GRADES.index("consider"), 0, each)])
     if cause == "depth":  # how deep the tool goes has nothing to do with its feed
         return _numbered([*parts, np.where(moves >= 0, 0, place)])
+    if cause == "axis":  # what goes level is slowed by its own measure, and what goes down by another
+        codes, axes = view.value("axis")
+        parts = [*parts, codes == axes.index("Z")]
     said = (motion.speed if cause == "speed" else motion.feed)[np.maximum(moves, 0)]
     return _together(
         parts, [np.where(moves >= 0, np.nan_to_num(said, nan=-1.0), -2.0), np.where(moves >= 0, 0, place)]
@@ -211,7 +214,8 @@ def _finding(
     tools = distinct(view.column("tool")[rows])
     tool = tool_number(int(tools[0]), context) if len(tools) == 1 else None
     found, window = measured(rule, one, inch, context)
-    happens = say(chosen(rule.happens, one).text, one, inch)
+    case = chosen(rule.happens, one)
+    happens = say(case.text, one, inch)
     beside = _beside(one, worst_line, context)
     if beside is not None:
         happens += f" It stands on line {beside.line} of {beside.path}, which line {worst_line} calls."
@@ -235,6 +239,7 @@ def _finding(
         set_on=_set_on(worst_move, context),
         regraded=_regraded(rule, one, grade),
         rests_on=rests_on(rule, int(tools[0]) if len(tools) else -1, context),
+        cause=f"{rule.name} {1 + next(n for n, each in enumerate(rule.happens) if each is case)}",
     )
 
 
@@ -349,7 +354,7 @@ def _declared(name: str, context: Context) -> tuple[str, str]:
 def _governing(rule: Rule, view: View, rows: Column, context: Context) -> tuple[int, ...]:
     """Lines of the F words that govern the rows of a finding."""
     moves = view.column("move")[rows]
-    if rule.text.cause not in ("feed", "speed", "tool") or not len(context.motion) or moves[0] < 0:
+    if rule.text.cause not in ("feed", "axis", "speed", "tool") or not len(context.motion) or moves[0] < 0:
         return ()
     lines = distinct(context.motion.feed_line[moves])
     return tuple(lines[lines > 0][:MOST_LINES].tolist())
@@ -364,7 +369,7 @@ def _places(view: View, rows: Column) -> tuple[int, ...]:
 def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
-    text = say(chosen(rule.change, one).text, one, inch)
+    text = plain = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or move < 0:
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
@@ -383,7 +388,9 @@ def _change(
         if place:
             text += f" The word to change is in {place[0]}: line {place[1]}."
         sets = []  # all words of a change go together
-    return Change(text, tuple(sets))
+    if sets:
+        context.plain_advice[text] = plain
+    return replace(made, text=text, set=tuple(sets))
 
 
 def _per_second(made: Change) -> Change:

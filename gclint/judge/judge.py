@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +15,7 @@ from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
 from gclint.judge.by_assumption import entry_of, take_out
 from gclint.judge.following import follow, with_ids
-from gclint.judge.grouping import findings_of, grades_of
+from gclint.judge.grouping import findings_of, grades_of, line_of
 from gclint.judge.hits import Hits
 from gclint.judge.needs import PLACE, true_need
 from gclint.judge.set_up_stops import other_set_up
@@ -66,6 +66,7 @@ class Judged(Struct, frozen=True):
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     assumed: tuple[Assumed, ...] = ()  # what findings hang on
+    plain: Mapping[str, str] = {}  # the text of a change with worked-out numbers -> the same without them
 
 
 def judge(
@@ -123,7 +124,10 @@ def judge(
     ranked = tuple(sorted(ranked, key=_rank))
     house_rules = house.told(chosen, ranked, left_out)
     assumed = tuple(Assumed(each.what, each.value, each.because) for each, _ in hanging)
-    return Judged(ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed)
+    return Judged(
+        ranked, _not_judged(missing, titles, context), house_rules, acceptance.acceptances(outcomes), assumed,
+        context.plain_advice,
+    )  # fmt: skip
 
 
 def _assumptions(context: Context) -> tuple[Assumption, ...]:
@@ -186,6 +190,8 @@ def _run(
 
 def _forget(views: dict[str, View], context: Context) -> None:
     """Drop the columns of facts when they take too much: whoever asks again has them worked out again."""
+    if max((view.length for view in views.values()), default=0) * 8 <= LARGE:  # no column is large
+        return
     stores: list[dict[Any, Any]] = [*(view.built for view in views.values()), context.kept, context.__dict__]
     large = [(store, key, size) for store in stores for key, made in store.items() if (size := _bytes(made)) > LARGE]
     if sum(size for _, _, size in large) > MOST_KEPT:
@@ -232,11 +238,12 @@ def _leave_out(hits: list[Hits]) -> None:
                 telling = telling.choose(np.flatnonzero(truth(found.rule.instead_when.code, telling) == TRUE))
             if not telling.length:
                 continue
-            keys, place = numbered(_cause_key(found.rule, telling))
+            by_line = bool((other.view.column("move") < 0).any())
+            keys, place = numbered(line_of(found.rule, telling) if by_line else _cause_key(found.rule, telling))
             gravest = np.full(len(keys), len(GRADES))
             np.minimum.at(gravest, place, grades_of(found.rule, telling))
             whole = found.rule.text.looks_at in WHOLE
-            theirs = _cause_key(found.rule, other.view)
+            theirs = line_of(other.rule, other.view) if by_line else _cause_key(found.rule, other.view)
             at = np.minimum(np.searchsorted(keys, theirs), len(keys) - 1)
             same = (keys[at] == theirs) | whole
             keep = ~(same & (whole | (grades_of(other.rule, other.view) >= gravest[at])))
@@ -247,12 +254,11 @@ def _leave_out(hits: list[Hits]) -> None:
 
 def _cause_key(rule: Rule, view: View) -> Column:
     """What the rows of two rules must share to have one cause: the S word, the F word, or the line."""
-    moves = np.maximum(view.column("move"), 0)
     motion = view.context.motion
     if not len(motion.line):  # nothing moves: what is found is all about the one program
         return np.zeros(view.length)
     column = {"speed": motion.speed_line, "feed": motion.feed_line}
-    return np.asarray(column.get(rule.text.cause, motion.line)[moves])
+    return np.asarray(column.get(rule.text.cause, motion.line)[np.maximum(view.column("move"), 0)])
 
 
 def _add_unmodelled(context: Context, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:

@@ -17,4 +17,5 @@ ADVICE_ON = {
     "less-stress": "pieces",
     "less-power": "pieces",
     "start-spindle": "passes",
+    "within-axes": "moves",
 }

@@ -159,6 +159,8 @@ class _Compile:
                 raise self.wrong(("points_at", place), says)
         if text.cause == "sort" and text.looks_at != "faults":
             raise self.wrong(("cause",), '"sort" is of rows of "faults"')
+        if text.cause == "axis" and text.looks_at != "moves":
+            raise self.wrong(("cause",), '"axis" is of rows of "moves"')
         if text.cause == "found" and text.found is None:
             raise self.wrong(("cause",), '"found" needs the key found: what is found is the cause')
         if text.worst_after and known[text.looks_at].weight is None:

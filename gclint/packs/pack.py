@@ -21,6 +21,7 @@ Standing = Literal["measured", "published", "derived", "practice", "memory"]
 CAUSES = {
     "move": "the move, on its line; one finding for each value of F in force",
     "feed": "the F word in force, on its line; one finding for each value of F",
+    "axis": "the F word in force (of the table moves); one for each value of F, those that Z limits apart",
     "tool": "all F words of the tool together, on the line of the first; one finding for each tool",
     "speed": "the S word in force, on its line; one finding for each value of S",
     "depth": "the Z word in force, on its line; one finding for each tool",
@@ -29,7 +30,7 @@ CAUSES = {
     "sort": "each sort of fault (of the table faults); one finding for each `sort`, with its worst line",
     "once": "the program as a whole, on the line of the worst row; one finding",
 }
-Cause = Literal["move", "feed", "tool", "speed", "depth", "line", "found", "sort", "once"]
+Cause = Literal["move", "feed", "axis", "tool", "speed", "depth", "line", "found", "sort", "once"]
 # Where findings of `cause_of` follow from a finding: in the whole program, behind its line, of its tool, or at its
 # lines and at those that its words govern. The farthest reaching root counts.
 Reach = Literal["program", "behind", "tool", "places"]
@@ -161,6 +162,10 @@ class RuleText(Part, frozen=True):
         dict[str, tuple[str, ...]], _says("further ones of `cause_of`, where the text of `found` begins with this")
     ] = {}
     reaches: Annotated[Reach, _says("which of those findings follow from it")] = "places"
+    mended_by: Annotated[
+        tuple[str, ...], _says("of a shipped rule: the menders that answer it, files of gclint/mend")
+    ] = ()
+    left_to: Annotated[str, _says("of a shipped rule that is never mended: what is for a person to say, in words")] = ""
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
     subject: Annotated[
         str, _says("what it is about, of rules/model/subjects.toml; else what rules on its table are about")

@@ -124,7 +124,7 @@ def files_around(program_path: str | None) -> tuple[Path | None, Path | None]:
     """(job file, shop file) of the nearest folder that has one; a job without a shop beside it takes one from above."""
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
-    for folder in (start, *start.absolute().parents):
+    for folder in (start, *disk.absolute(start).parents):
         if job is None and disk.there(folder / JOB_FILE):
             job = readable(folder / JOB_FILE)
         if disk.there(folder / SHOP_FILE):
@@ -172,8 +172,8 @@ def placed(file: File, key: Key, find: Callable[[Path, str], Path], name: str) -
 
 
 def _among(program_path: str, programs: tuple[str, ...]) -> bool:
-    here = Path(program_path).absolute()
-    return any(Path(name).absolute() == here or disk.real(Path(name)) == disk.real(here) for name in programs)
+    here = disk.absolute(Path(program_path))
+    return any(disk.absolute(Path(name)) == here or disk.real(Path(name)) == disk.real(here) for name in programs)
 
 
 def _tools(options: Options) -> tuple[Tool, ...]:

@@ -288,3 +288,22 @@ def test_no_words_are_set_where_one_place_holds_an_expression() -> None:
     (finding,) = found(checked, "plunge-too-fast")
     assert finding.change.set == ()
     assert "Go down with F" in finding.change.text
+
+
+def test_level_moves_and_ramps_of_one_f_get_each_what_their_axis_minds() -> None:
+    """114 lines under one F: level moves a little over their limit are not slowed to what Z can do on the ramps."""
+    program = (
+        "G21 G90 G94 G17 G54\nM3 S12000\nG0 Z5\nG0 X20 Y20\nG1 Z0 F200\nG1 X24 Z-1 F2600\nG1 X100\nG1 Y60\nG1 X60\n"
+        "G1 X56 Z-2\nG1 X20\nG0 Z5\nM5\nM30\n"
+    )
+    options = {"material": "mdf", "stock": "120 x 80 x 18 mm at 0 0"}
+    shop = '[machine]\nfeed_limit = { x = "2500 mm/min", y = "2500 mm/min", z = "300 mm/min" }\n'
+    checked = tried(program, "1: flat 6mm 2fl up-cut", shop=shop, **options)  # type: ignore[arg-type]
+    ramps, level = found(checked, "feed-over-machine")
+    assert set(ramps.lines) == {6, 10}
+    assert {word.to for word in ramps.change.set} == {1236.0, 2600.0}  # sqrt(17) x 300: the slope of 1 in 4
+    assert 2500.0 in {word.to for word in level.change.set if word.line in (7, 11)}
+    for one in (ramps, level):
+        program = applied(program, one)
+    after = tried(program, "1: flat 6mm 2fl up-cut", shop=shop, **options)  # type: ignore[arg-type]
+    assert not found(after, "feed-over-machine")

@@ -2,6 +2,9 @@
 
 Or, in the programs of a folder that nobody here wrote, recall and causes named for each kind of fault:
     python -m tests.planted --corpus FOLDER [--every N] [--each N] [--seed N] [KIND...]
+
+Or applies the advice of every finding, in the samples or in such a folder, and counts what is gone and what came:
+    python -m tests.planted --advice [--corpus FOLDER] [--every N] [--seed N] [RULE...]
 """
 
 from __future__ import annotations
@@ -11,7 +14,7 @@ import resource
 import sys
 from pathlib import Path
 
-from tests.planted import strangers
+from tests.planted import advised, strangers
 from tests.planted.harness import ANYWHERE, EACH, Result, all_plants, tally
 from tests.planted.plan import CANNOT_BE_PLANTED, bases, planters
 
@@ -23,7 +26,10 @@ def main() -> int:
     asked.add_argument("--each", type=int, help="plants of one kind in one program, at most")
     asked.add_argument("--corpus", type=Path, metavar="FOLDER", help="plants in the programs of a folder instead")
     asked.add_argument("--every", type=int, default=1, help="takes each N-th program of that folder")
+    asked.add_argument("--advice", action="store_true", help="applies what findings advise instead")
     told = asked.parse_args()
+    if told.advice:
+        return advised.table(told.corpus, tuple(told.only), told.seed, told.every)
     if told.corpus is not None:
         return of_folder(asked, told)
     chosen = [p for p in planters() if not told.only or p.rule in told.only or p.name in told.only]
