@@ -140,6 +140,13 @@ def answer(asked: Asked) -> Answer:
     return Answer(asked, window, out, slowest, fastest, most)
 
 
+def pairs_of(asked: Asked) -> tuple[PairOut, ...]:
+    """The pairs alone: the best one, and one at each mark of a dial."""
+    places = of_cut(asked.cut, asked.tool, asked.setup, asked.bounds)
+    law = mechanics.law_of(asked.setup.material.force) if asked.setup.material else None
+    return _pairs(window_at(places, law, asked.setup, asked.bounds, 0.0, 0.0), asked, places)
+
+
 def _turns(window: Window) -> tuple[float, float]:
     choices = window.choices()
     return choices[0].speed, max(choices[-1].speed, choices[0].speed + 1)

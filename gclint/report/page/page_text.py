@@ -48,6 +48,7 @@ from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
 from gclint.knowledge.glossary import glossary
 from gclint.knowledge.glosses import glosses
+from gclint.report.page.finding_drawing import drawing_of
 from gclint.report.page.gauge_bar import gauge_bar
 from gclint.report.text.cautions import cautions, in_short
 from gclint.report.text.setup_sheet_words import setup_sheet
@@ -340,7 +341,7 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "where": where_words(finding),
         "found": words(found_words(finding)) if finding.found is not None else "",
         "gauge": gauge_bar(finding),
-        "drawing": None,
+        "drawing": drawing_of(finding, run),
         "happens": _keys(words(sentence(finding.happens))),
         "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),

@@ -45,6 +45,8 @@ from gclint.run import Run
 from gclint.tables.finding import Checked, Finding
 
 INDENT = 4
+# The forms that the grades have on the page and in pictures, as text can draw them: a square, a diamond, a disc.
+NUMBERED = {"halt": "[{}]", "change": "<{}>", "consider": "({})"}
 IN_FULL = 3  # findings of one rule, tool and grade; the others are named by their lines
 ALIKE_NAMED = 24
 
@@ -131,7 +133,7 @@ def _cautions(run: Run, paper: TextSheet) -> None:
 
 def _finding(number: int, finding: Finding, run: Run, paper: TextSheet, gloss: Glossary) -> None:
     paper.blank()
-    title = Text(f"{number:2}  ", STYLES[finding.grade])
+    title = Text(f"{NUMBERED[finding.grade].format(number)} ", STYLES[finding.grade])
     title.append(clean(title_words(finding.rule, run)), STYLES["head"])
     paper.console.print(title)
     paper.field("rule", finding.rule, INDENT)
