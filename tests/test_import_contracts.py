@@ -22,7 +22,7 @@ FLOORS = (
     "language", "facts", "packs", "advice", "judge", "run",
     "digest", "report.templates", "report.text", "report.answers", "report.machine", "report.picture", "report.page",
     "stock_store", "earlier_programs", "check", "rule_proof", "teach", "folder", "trial", "mend",
-    "library", "editor", "cli", "check_wheel",
+    "library", "editor", "desk", "cli", "check_wheel",
 )  # fmt: skip
 FLOOR = {name: number for number, names in enumerate(FLOORS) for name in names.split()}
 
