@@ -39,7 +39,12 @@ def plan(
     )  # fmt: skip
     files = Files(target, asked.program)
     files.refuse_existing()
-    made = make(asked, target, datetime.date.today())
+    try:
+        made = make(asked, target, datetime.date.today())
+    except Problem as problem:
+        if problem.path is not None and problem.path.startswith("--"):  # an option of the command line
+            raise Problem(problem.says) from None
+        raise
     if confirm is not None:
         risky = {cut.number for cut in made.plan.cut if cut.risky}
         files.write(confirmed(made.plan, risky & set(confirm)), made.bench)
