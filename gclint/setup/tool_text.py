@@ -29,7 +29,8 @@ WRITTEN = {
 }  # fmt: skip
 _TWO_WORDS = Later(
     r"(?:(?:flat|square|ball)[ -])?end[ -]mill(?!\w)|(?:ball|bull)[ -]nose(?!\w)|ball[ -]end(?!\w)"
-    r"|v[ -](?:bit|groove)(?!\w)|(?:up|down)[ -]cut(?!\w)|(?:twist[ -]drill|drill[ -]bit|straight[ -]bit|thread[ -]mill|tapered[ -]ball)(?!\w)",
+    r"|v[ -](?:bit|groove)(?!\w)|(?:up|down)[ -]cut(?!\w)"
+    r"|(?:twist[ -]drill|drill[ -]bit|straight[ -]bit|thread[ -]mill|tapered[ -]ball)(?!\w)",
     re.IGNORECASE,
 )
 _WORD = Later(r"[^\s,]+")

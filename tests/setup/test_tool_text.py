@@ -38,7 +38,7 @@ def test_tool(text: str, tool: Tool) -> None:
     ("text", "says"),
     [
         ("1: falt 3mm", 'column 4: "falt" is not a word of a tool; nearest: "flat"'),
-        ("1: flat 3mm upcut", 'column 13: "upcut" is not a word of a tool; nearest: "up-cut"'),
+        ("1: flat 3mm upcutt", 'column 13: "upcutt" is not a word of a tool; nearest: "up-cut"'),
         ("flat 3mm", "does not begin with a number and a colon"),
         ("1: flat", 'column 8: the diameter is missing, such as "6 mm"'),
         ("1: 3mm", "the shape is missing"),
