@@ -20,8 +20,7 @@ from gclint.facts.registry import View
 from gclint.knowledge.numbers import model_number
 from gclint.language.evaluate import TRUE
 from gclint.packs.wording import amount
-from gclint.tables.finding import Change, SetWord
-from gclint.tables.mendable import HOLE
+from gclint.tables.finding import Change, ChangeElsewhere, SetWord
 from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
 
 MOST_PASSES = 20  # beyond that another tool is the answer
@@ -402,8 +401,8 @@ def ramp(worst: Worst) -> Change | None:
         if worst.text("window.plunge") == "peck":
             return Change("It is a hole as wide as the tool: go down in pecks of half its diameter, lifted out between "
                           "them; or drill it, or mill it along a helix with a tool of two thirds of its width.")
-        return Change(f"{HOLE}, with a drill at a drill's speed and in pecks, or "
-                      "mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
+        return ChangeElsewhere("It is a hole as wide as the tool: drill it, with a drill at a drill's speed and in "
+                               "pecks, or mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
     angle = worst.number("window.ramp_advised")
     if math.isnan(angle):
         angle = worst.number("window.ramp_limit")

@@ -11,7 +11,7 @@ from gclint.facts.context import Context, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Fact, Table, number, text, texts, truth
 from gclint.motion.feed_planning import axis_shares
-from gclint.tables.motion import EVENT, MACHINE, OTHER_FRAME, RAPID
+from gclint.tables.motion import EVENT, LINE, MACHINE, OTHER_FRAME, RAPID
 from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
@@ -103,6 +103,7 @@ MOVES = Table(
         **shared(_rows),
         **{f"start_{axis}": number("mm", f"{axis.upper()} of the tip at the start", _at(f"{axis}0")) for axis in "xyz"},
         **{axis: number("mm", f"{axis.upper()} of the tip at the end", _at(f"{axis}1")) for axis in "xyz"},
+        "arc": truth("whether it is an arc or a helix", lambda c: c.motion.kind > LINE),
         "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
         "length": number("mm", "length along the path", lambda c: np.nan_to_num(c.motion.length)),
         "axis": text("the axis that the set feed asks for the most against its limit",
@@ -241,6 +242,7 @@ def cuts_before_next(context: Context) -> Bools:
 _CHANGE_FACTS: dict[str, Fact] = {
     "line": number("", "line of the program", lambda c: c.motion.event_line[change_events(c)]),
     "new_tool": number("", "number of the tool called", tool_called),
+    "first": truth("whether it is the program's first tool change", lambda c: np.arange(len(change_events(c))) == 0),
     "stop_word_before": truth("whether M0 or M60 stands before it, behind the last cut, and the controller obeys it",
                               _stop_word_before),
 }

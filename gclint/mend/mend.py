@@ -18,9 +18,10 @@ from gclint.mend.case import Case, Proposal, Refused
 from gclint.mend.draft import Collision, Draft, Edit, draft_of
 from gclint.mend.proof import GRAVE, RANK, Failure, Proved, anchors, prove
 from gclint.mend.put import put_words
-from gclint.mend.registry import PATHS, QUESTIONS, WORDS, Mender, menders
+from gclint.mend.registry import PATHS, WORDS, Mender, menders
 from gclint.mend.result import Document, File, Made, NotMended, Place, Proof, Surface
 from gclint.mend.surface import FINEST, Z_TOLERANCE, Difference, compare_surfaces
+from gclint.packs.mendable import left_to_people, menders_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -130,7 +131,7 @@ def _round(work: _Work, chosen: list[Mender], only: Sequence[str]) -> bool:
     offered: dict[tuple[str, str, frozenset[int]], Proposal] = {}
     for mender in chosen:
         for finding in work.case.findings:
-            if finding.rule not in mender.rules or (only and finding.rule not in only):
+            if mender.name not in menders_of(finding.rule) or (only and finding.rule not in only):
                 continue
             for offer in mender.offers(work.case, finding):
                 if isinstance(offer, Refused):
@@ -388,7 +389,7 @@ def _why_left(work: _Work, finding: Finding, lines: Sequence[int]) -> str:
     for line in lines:
         if (finding.rule, line) in work.left_alone:
             return work.left_alone[finding.rule, line]
-    return QUESTIONS.get(finding.rule, "gclint has no mender for this: what to do is for a person to decide")
+    return left_to_people(finding.rule) or "gclint has no mender for this: what to do is for a person to decide"
 
 
 __all__ = ["GRAVE", "Mended", "Proved", "compare_surfaces", "fails", "mend", "proof_of"]

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from gclint.mend.mend import Mended, mend
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.setup.declare import Options
-from gclint.tables.mendable import MENDERS
 from tests.mend.oracle import worst_difference
 
 HEAD = "G21 G90 G94 G17 G54\nT1 M6\n"
@@ -58,7 +58,7 @@ def lines(made: Mended) -> list[str]:
     return [line for line in made.data.decode().split("\n") if not line.startswith("(")]
 
 
-@pytest.mark.parametrize("name", MENDERS)
+@pytest.mark.parametrize("name", sorted({m for p in shipped_packs() for rule in p.rules for m in rule.text.mended_by}))
 def test_every_mender_stands_in_its_own_file(name: str) -> None:
     assert callable(import_module(f"gclint.mend.{name}").offers)
 
