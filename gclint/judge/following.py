@@ -7,7 +7,7 @@ among the findings and say which one they follow.
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 
 from msgspec.structs import replace
 
@@ -42,7 +42,7 @@ def follow(findings: Sequence[Finding], packs: Iterable[Pack]) -> tuple[Finding,
     index = _Index(findings, texts)
     for root in roots:
         top = _top(root, root_of)
-        for n in index.take(findings[root], lambda n, root=root, top=top: n not in (root, top)):
+        for n in index.take(findings[root], (root, top)):
             root_of[n] = root
     tops = {n: _top(n, root_of) for n in root_of}
     made, below = list(findings), dict[int, list[Finding]]()
@@ -90,8 +90,8 @@ class _Index:
     def _add(self, key: tuple[object, ...], n: int) -> None:
         self.rows.setdefault(key, []).append(n)
 
-    def take(self, root: Finding, may: Callable[[int], bool]) -> list[int]:
-        """Those that follow from a root; none of them is given again."""
+    def take(self, root: Finding, but: tuple[int, int]) -> list[int]:
+        """Those that follow from a root, `but` itself and its own; none of them is given again."""
         text, lines, made = self.texts[root.rule][0], set(root.lines), list[int]()
 
         def mine(free: Iterable[int]) -> tuple[list[int], list[int]]:
@@ -99,7 +99,7 @@ class _Index:
             apart: tuple[list[int], list[int]] = ([], [])
             for n in free:
                 if n not in self.taken:
-                    apart[not (may(n) and _follows(self.findings[n], root, lines, name, text))].append(n)
+                    apart[n in but or not _follows(self.findings[n], root, lines, name, text)].append(n)
             self.taken.update(apart[0])
             made.extend(apart[0])
             return apart

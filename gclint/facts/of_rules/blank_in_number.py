@@ -11,6 +11,8 @@ from gclint.facts.context import Context, once
 from gclint.facts.fact import Table, number, of_rows, text
 
 BLANKS = (0x20, 0x09)
+POINT = 0x2E
+FIGURES = tuple(b"%c" % figure for figure in b"0123456789.")
 
 
 @dataclass(frozen=True)
@@ -29,7 +31,7 @@ def broken(context: Context) -> list[_Broken]:
         return []
     blank = (byte == BLANKS[0]) | (byte == BLANKS[1])
     behind = np.flatnonzero(blank[1:-1] & _figure(byte[:-2])) + 1  # the first blank behind a figure
-    inner = behind[_figure(byte[behind + 1]) | blank[behind + 1]]
+    inner = behind[_figure(byte[behind + 1]) | (byte[behind + 1] == POINT) | blank[behind + 1]]
     made = []
     word = np.searchsorted(p.word_start, inner, side="right") - 1
     within = (word >= 0) & (inner < p.word_end[np.maximum(word, 0)])
@@ -39,7 +41,7 @@ def broken(context: Context) -> list[_Broken]:
         if not np.isfinite(p.word_value[at]):
             continue
         parts = raw[1:].split()
-        if len(parts) > 1 and parts[0][-1:].isdigit() and parts[1][:1].isdigit():
+        if len(parts) > 1 and parts[0][-1:].isdigit() and parts[1][:1] in FIGURES:
             said = raw.decode("latin-1")
             made.append(_Broken(p.place(start)[0], said, said[0] + parts[0].decode("latin-1")))
     return made
