@@ -154,7 +154,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=marked(findings),
+        findings=marked(findings, tables.setup),
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because, *declared_by(a)) for a in dict.fromkeys(taken)),
         tools=rows,

@@ -141,7 +141,10 @@ def _arc_slips(context: Context) -> Iterator[Oddity]:
             (kind, letter, to) for kind, letter, to, other in _rewritten(said, pairs)
             if _closes([other.get(c, none) for c, none in ((u, x0), (v, y0), (i, 0.0), (j, 0.0))], x0, y0)
         ]  # fmt: skip
-        if len(closing) == 1:
+        starts = _rewritten({u: x0, v: y0}, ())  # the slip may as well lie in the move before
+        at = [said.get(c, none) for c, none in ((u, x0), (v, y0), (i, 0.0), (j, 0.0))]
+        elsewhere = any(_closes(at, other[u], other[v]) for *_, other in starts)
+        if len(closing) == 1 and not elsewhere:
             kind, letter, to = closing[0]
             yield Oddity("arc", kind, letter, line, before, said[letter], to, 1)
 

@@ -371,7 +371,7 @@ def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
     text = plain = say(chosen(rule.change, one).text, one, inch)
-    if not rule.text.advice or move < 0:
+    if not rule.text.advice or (move < 0 and rule.text.looks_at not in ("waits", "program")):
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
     context = one.context

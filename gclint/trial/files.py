@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from gclint.cli.output import write_job
+from gclint.atomic_file import write_unchanged
 from gclint.problem import Problem, reason
 from gclint.toml.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
@@ -48,7 +48,7 @@ class Files:
         if bench.shop is None:
             texts[SHOP_FILE] = shop_text(bench)
         for name, text in {**texts, PLAN_FILE: plan_text(plan)}.items():
-            write_job(text.encode("utf-8"), self.folder / name, None)
+            write_unchanged(text.encode("utf-8"), self.folder / name, None)
 
     def write_again(self, before: Plan, plan: Plan) -> None:
         """Program, sheet and plan with other cuts confirmed. Raises Problem where program or sheet is not as gclint
@@ -69,6 +69,6 @@ class Files:
         before_bytes = planned.read_bytes()
         proved_again(plan, bench)
         for name, text in new.items():
-            write_job(text.encode("utf-8"), self.folder / name, there[name])
+            write_unchanged(text.encode("utf-8"), self.folder / name, there[name])
         text = with_confirmed(before_bytes.decode("utf-8-sig").replace("\r\n", "\n"), plan)
-        write_job(text.encode("utf-8"), planned, before_bytes)
+        write_unchanged(text.encode("utf-8"), planned, before_bytes)
