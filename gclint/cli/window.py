@@ -70,7 +70,7 @@ def window(form: str, out: str | None, every: bool, **given: Any) -> int:
 def _every(form: str, out: str | None, given: dict[str, Any]) -> int:
     """The sheet of all bits: as text or as a page."""
     from gclint.cli.output import deliver
-    from gclint.report.answers.window_all import rows_of, shop_page, shop_text
+    from gclint.report.answers.window_all import rows_of, shop_text
     from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 
     if form == "json":
@@ -81,6 +81,8 @@ def _every(form: str, out: str | None, given: dict[str, Any]) -> int:
             raise Problem("--all shows every mark in the usual cut; leave this option away", option)
     rows = rows_of(**given)
     if form == "page":
+        from gclint.report.page.shop_sheet import shop_page
+
         deliver(shop_page(rows), out)
         return 0
     paper = TextSheet() if out else text_sheet_for(sys.stdout)
