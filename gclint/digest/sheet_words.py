@@ -113,7 +113,7 @@ def assumed_words(checked: Checked) -> list[str]:
     for (because, declare, lets), alike in taken.items():
         said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
         key = "it" if declare in because else declare
-        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+        made.append(f"{said}; declare {key}, and gclint also judges {lets}" if declare else said)
     return made
 
 
@@ -151,6 +151,16 @@ def sign_words(checked: Checked) -> tuple[str, str, str]:
         "with the fingerprint", short_fingerprint(checked.fingerprint),
         "with the declarations above. After any change of either this counts no more.",
     )  # fmt: skip
+
+
+def signed_words(checked: Checked) -> list[str]:
+    """Who has signed this program and when, and whether that still counts."""
+    said = []
+    for each in checked.signed:
+        who = f"signed by {each.by} on {each.on}" if each.by else f"signed on {each.on}, no name given"
+        still = "it stands" if each.stands else f"void: {' and '.join(each.changed)} changed since"
+        said.append(f"{sentence(who)}: {still}. A note in the job file, no proof of who wrote it")
+    return said
 
 
 def time_words(checked: Checked) -> str:
