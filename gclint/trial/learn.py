@@ -7,6 +7,7 @@ holds all that is uncertain, also which fault sets it. Nothing is said beyond wh
 from __future__ import annotations
 
 import datetime
+import itertools
 import math
 
 import numpy as np
@@ -28,7 +29,7 @@ from gclint.trial.near import (
 from gclint.trial.seen import Seen, Trial
 
 STEPS = 41  # feeds looked at for the pair to use
-SPEEDS, CHIPS = 24, 11  # edge speeds on either side of the pair, chips at each, at which a good one is looked for
+BETWEEN = 8  # edge speeds looked at from one that was cut to the next
 CAREFUL = 0.1  # of the draws lie under the margin by which pairs are compared
 
 
@@ -275,21 +276,42 @@ def _edges(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth:
 def reach(
     lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float, here: float, end: float, way: int
 ) -> tuple[Column, Column]:
-    """Of each draw (the binary logarithm of the factor from `here` up to which some chip is good, the fault there)."""
-    speeds = np.geomspace(here, end, SPEEDS) if end != here else np.array([here])
-    fz = np.concatenate([np.geomspace(*reached(cuts, float(edge)), CHIPS) for edge in speeds])
-    x = rows_at(lesson, tool, fz, np.repeat(speeds, CHIPS), entry, depth)
-    margins = {fault: one.margin(x) for fault, one in lesson.fitted.items() if one.draws is not None}
-    if not margins:
-        return np.full(expected().draws, way * np.inf), np.full(expected().draws, "", dtype=object)
-    least = np.min(np.stack(list(margins.values())), axis=0)
-    good = (least > 0).reshape(len(least), len(speeds), CHIPS).any(axis=2)
-    at = least.mean(axis=0).reshape(len(speeds), CHIPS).argmax(axis=1) + CHIPS * np.arange(len(speeds))
-    means = np.stack([margin[:, at].mean(axis=0) for margin in margins.values()])
-    worst = np.array(list(margins), dtype=object)[means.argmin(axis=0)]
-    last = np.cumprod(good, axis=1).sum(axis=1)  # speeds from here on that are good
-    step = math.log2(end / here) / max(len(speeds) - 1, 1)
-    return np.where(last < len(speeds), (last - 0.5) * step, way * np.inf), worst[np.minimum(last, len(worst) - 1)]
+    """Of each draw (the binary logarithm of the factor from `here` up to which some chip is good, the fault there).
+
+    What chip and edge speed do is followed between the speeds that were cut. A fault of one speed alone sets in
+    somewhere between it and the one before, as likely here as there.
+    """
+    count = expected().draws
+    found, by = np.full(count, way * np.inf), np.full(count, "", dtype=object)
+    left, rng = np.ones(count, dtype=bool), np.random.default_rng(1)
+    knots = sorted({round(cut.edge, 6) for cut in cuts if min(here, end) < cut.edge < max(here, end)} | {here, end})
+    knots = knots if way > 0 else knots[::-1]
+    for one, following in itertools.pairwise(knots):
+        speeds = np.geomspace(one, following, BETWEEN + 1)[1:]
+        for k, edge in enumerate([*speeds, following]):
+            x = rows_at(lesson, tool, np.array([1.0]) * reached(cuts, edge)[0], np.array([edge]), entry, depth)
+            smooth = k < len(speeds)
+            if smooth:
+                at_one = rows_at(lesson, tool, np.array([1.0]), np.array([one]), entry, depth)
+                x[:, len(lesson.columns.names) :] = at_one[:, len(lesson.columns.names) :]
+            bad, fault = _nothing_good(lesson, x, math.log2(reached(cuts, edge)[1] / reached(cuts, edge)[0]))
+            new = left & bad
+            place = math.log2(edge / here) - 0.5 * math.log2(speeds[1] / speeds[0]) if smooth else \
+                math.log2(one / here) + rng.random(count) * math.log2(following / one)  # fmt: skip
+            found[new], by[new] = np.broadcast_to(place, count)[new], fault[new]
+            left &= ~bad
+    return found, by
+
+
+def _nothing_good(lesson: Lesson, x: Column, wide: float) -> tuple[Column, Column]:
+    """Of each draw whether no chip is good from that of the row x to 2 ** `wide` times it, and by which fault."""
+    lows, highs, low_by, high_by = bounds(lesson, x, "chip")
+    bad = np.maximum(lows, 0.0) >= np.minimum(highs, wide)
+    flat = np.zeros(len(bad), dtype=bool)
+    column = lesson.columns.place("chip")
+    if column is None:
+        flat = lesson.margins(x)[:, 0] <= 0
+    return bad | flat, np.where(np.maximum(lows, 0.0) > wide - np.minimum(highs, wide), low_by, high_by)
 
 
 def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column, Column]:

@@ -71,10 +71,13 @@ def same_speed(edge: float, other: float) -> bool:
 
 
 def stand_for(near: tuple[Seen, ...], entry: str) -> bool:
-    """Whether these cuts bear a pair: one of its own entry was good, the nearest too, and few others were spoilt."""
-    own = [cut for cut in near if cut.entry == entry]
-    good = [cut for cut in own if not spoils(cut, entry)]
+    """Whether these cuts bear a pair: the nearest of its own entry was good, and few others were spoilt.
+
+    A plunge that spoilt nothing at all stands for a ramp as well.
+    """
+    good = [cut for cut in near if not spoils(cut, cut.entry) and (cut.entry == entry or entry == "ramp")]
     spoilt = [cut for cut in near if spoils(cut, entry)]
+    own = [cut for cut in near if cut.entry == entry] or good
     if not good or spoils(own[0], entry):
         return False
     return len(good) >= expected().near.good_for_spoilt * len(spoilt)

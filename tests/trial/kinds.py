@@ -20,14 +20,16 @@ from gclint.trial.seen import Seen, Trial
 
 DIAMETER = 3.175
 SPEEDS = (8500.0, 10200.0, 12000.0, 14450.0, 18000.0)
-KINDS = ("plain", "normal", "sharp", "wandering", "slips", "bent", "sings at 1", "sings at 2", "sings at 3", "sings at 4",
-         "sings at 5", "sings by chip", "few cuts", "all good", "all bad", "contradictory", "drifting", "wrong words")  # fmt: skip
+KINDS = (
+    "plain", "normal", "sharp", "wandering", "slips", "bent", "sings at 1", "sings at 2", "sings at 3", "sings at 4",
+    "sings at 5", "sings by chip", "few cuts", "all good", "all bad", "contradictory", "drifting", "wrong words",
+)  # fmt: skip
 
 
 @dataclass
 class Cause:
-    """Logits for twice the chip and edge speed around a limit (mm) at 100 m/min; `bend`: for twice the edge speed twice
-    more, over 100 m/min; `sings`: by speed."""
+    """Logits for twice the chip and edge speed around a limit (mm) at 100 m/min; `bend`: for twice the edge speed,
+    more, over 100 m/min; `sings`: at speeds."""
 
     word: int
     limit: float
@@ -37,10 +39,13 @@ class Cause:
     straight: float = 0.0
     apart: float = 2.0
     sings: dict[float, float] = field(default_factory=dict)
+    width: float = 0.08  # of a resonance, binary logarithm of the speed
 
     def eta(self, fz: float, speed: float, straight: bool = False) -> float:
         away = math.log2(edge_of(speed) / 100.0)
-        more = self.edge * away + self.bend * max(away, 0.0) + self.straight * straight + self.sings.get(speed, 0.0)
+        more = self.edge * away + self.bend * max(away, 0.0) + self.straight * straight
+        more += sum(high * math.exp(-0.5 * (math.log2(speed / at) / self.width) ** 2)
+                    for at, high in self.sings.items())  # fmt: skip
         return self.chip * math.log2(fz / self.limit) + more
 
     def limit_fz(self, speed: float) -> float:
@@ -99,6 +104,7 @@ def shop_of(kind: str, rng: np.random.Generator) -> Shop:
     elif kind.startswith("sings at"):
         speeds = SPEEDS
         causes["chatter"].sings = {SPEEDS[int(kind[-1]) - 1]: rng.uniform(15, 25)}
+        causes["chatter"].width = rng.uniform(0.04, 0.11)
     elif kind == "sings by chip":
         causes["chatter"].sings = {float(rng.choice(speeds)): causes["chatter"].chip * rng.uniform(0.6, 1.2)}
     elif kind == "few cuts":
@@ -120,7 +126,7 @@ def shop_of(kind: str, rng: np.random.Generator) -> Shop:
 
 
 def design(shop: Shop, rng: np.random.Generator) -> list[tuple[float, float, bool]]:
-    """(fz, rev/min, straight): feeds on a grid at each speed, some cut twice, in random order, a third of them plunges."""
+    """(fz, rev/min, straight): feeds on a grid at each speed, some cut twice, in random order, a third are plunges."""
     each = max(shop.cuts // (len(shop.speeds) + 1), 3)
     grid = [(float(fz) * math.exp(rng.normal(0, 0.03)), speed) for speed in shop.speeds
             for fz in np.geomspace(0.022, 0.18, each)]  # fmt: skip
@@ -142,7 +148,7 @@ def trial_of(shop: Shop, rng: np.random.Generator) -> Trial:
             if rng.random() < shop.slips:
                 level[fault] = int(rng.integers(words))
         entry = "straight" if straight else "ramp"
-        seen.append(Seen("a trial", number, 1, entry, fz, edge_of(speed), speed, speed, round(fz * speed * 2, 6), 1.5, "",
-                         level))  # fmt: skip
+        feed = round(fz * speed * 2, 6)
+        seen.append(Seen("a trial", number, 1, entry, fz, edge_of(speed), speed, speed, feed, 1.5, "", level))
     tool = ToolTable(1, "flat", Length(DIAMETER), flutes=2)
     return Trial("cured-epoxy", {1: tool}, tuple(seen), ("a trial",), len(seen))

@@ -6,7 +6,6 @@ python -m tests.trial.simulate --tune [SHOPS]     shares of the draws for rules/
 
 from __future__ import annotations
 
-import math
 import sys
 from dataclasses import dataclass, field
 
@@ -16,7 +15,7 @@ from msgspec.structs import replace
 from gclint.columns import Column
 from gclint.trial.expected import expected
 from gclint.trial.learn import Lesson, bounds, learn, reach, reached, rows_at
-from tests.trial.kinds import KINDS, SPEEDS, Shop, edge_of, shop_of, trial_of
+from tests.trial.kinds import KINDS, Shop, edge_of, shop_of, trial_of
 
 UNDER, OVER = ("dust", "melting"), ("chatter", "chipping")
 ODD = ("contradictory", "drifting", "wrong words", "all good", "all bad")  # their limits are no one truth, or none
@@ -88,21 +87,12 @@ def _good_chips(shop: Shop, lesson: Lesson, speed: float, under: float = 0.0) ->
 
 
 def _edge(shop: Shop, lesson: Lesson, here: float, end: float) -> float | None:
-    """The edge speed on the way from `here` past which no chip that was cut is good; a tool that sings does so half way
-    to the speeds beside it."""
+    """The edge speed on the way from `here` past which no chip that was cut is good."""
     for edge in np.geomspace(here, end, 200) if here != end else ():
-        speed = edge / edge_of(1.0)
-        near = min(shop.speeds, key=lambda one: abs(math.log(one / speed)))
         fz = np.geomspace(*reached(lesson.trial.cuts, float(edge)), 40)
-        if not any(shop.bad(float(f), float(speed)) + _sings(shop, near, speed, float(f)) < 0 for f in fz):
+        if not any(shop.bad(float(f), float(edge) / edge_of(1.0)) < 0 for f in fz):
             return float(edge)
     return None
-
-
-def _sings(shop: Shop, near: float, speed: float, fz: float) -> float:
-    if speed in shop.causes["chatter"].sings or near not in shop.causes["chatter"].sings:
-        return 0.0
-    return math.inf if shop.causes["chatter"].eta(fz, near) >= 0 else 0.0
 
 
 def simulate(shops: int, seed: int, kinds: tuple[str, ...] = KINDS, draws: int = 500) -> list[Seen]:
