@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime
 import hashlib
+import math
 import os
 from collections.abc import Callable
 from pathlib import Path
@@ -181,6 +182,32 @@ def numbers_of(text: str, plan: Plan) -> set[int]:
 
 def _list(numbers: set[int]) -> str:
     return ", ".join(map(str, sorted(numbers))) or "none"
+
+
+def unlearnable(plan: Plan) -> list[str]:
+    """A sentence for each tool whose cuts in the program are too few or too alike for a window to be learned from them,
+    with the risky cuts that would make up for it."""
+    from gclint.trial.expected import expected
+
+    least, said = expected().least, []
+    for tool in plan.tool:
+        cuts = [cut for cut in plan.cut if cut.tool == tool.number]
+        there = [cut for cut in cuts if cut.confirmed or not cut.risky]
+        feeds = {_chip(cut, tool.flutes or 1) for cut in there}
+        if len(there) >= least.cuts and len(feeds) >= least.chips:
+            continue
+        left = [cut for cut in cuts if cut not in there]
+        needs = f"{least.cuts} cuts at {least.chips} feeds per tooth are the least"
+        text = f"tool {tool.number} makes {len(there)} cuts at {len(feeds)} feeds per tooth, and {needs} to learn from"
+        enough = len(cuts) >= least.cuts and len({_chip(cut, tool.flutes or 1) for cut in cuts}) >= least.chips
+        said.append(f"{text}; confirm some of {listed([cut.number for cut in left])}" if left and enough else
+                    f"{text}; plan more cuts (--cuts) or wider feeds (--feed)")  # fmt: skip
+    return said
+
+
+def _chip(cut: Cut, flutes: int) -> int:
+    """The feed per tooth in steps of a twentieth."""
+    return round(math.log(float(cut.feed) / (float(cut.true_speed or cut.speed) * flutes)) / 0.05)
 
 
 # --- the files beside the plan ----------------------------------------------------------------------------------------

@@ -7,7 +7,7 @@ from pathlib import Path
 from gclint.report.text.cautions import in_short, of_material
 from gclint.report.text.text_sheet import TextSheet
 from gclint.trial.levels import Levels
-from gclint.trial.make import Made
+from gclint.trial.make import Made, unlearnable
 from gclint.trial.plan import Cut, Plan, listed, risks
 from gclint.trial.program import made
 
@@ -70,4 +70,6 @@ def after(plan: Plan, folder: Path, paper: TextSheet) -> None:
     if left:
         paper.field("left out", f"{listed(left)}: risky and not confirmed. To have some of them made:")
         paper.text_block(f"gclint trial plan {folder} --confirm {left[0]}", 10)
+    for said in unlearnable(plan):
+        paper.field("too little", f"{said}.")
     paper.field("next", f"gclint check {folder / plan.program}, cut, look, then: gclint trial grade {folder}")

@@ -351,6 +351,15 @@ def test_no_plunge_is_planned_where_the_card_allows_none(here: Path, gclint: Gcl
     assert len(plan.cut) == 12
 
 
+def test_a_plan_that_nothing_could_be_learned_from_is_told_when_it_is_made(here: Path, gclint: Gclint) -> None:
+    epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--cuts", "10", "--entry", "straight")
+    _code, out, _err = gclint("trial", "plan", "first", *epoxy, "--confirm", "none")
+    said = " ".join(out.split())
+    assert "makes 0 cuts at 0 feeds per tooth, and 8 cuts at 3 feeds per tooth are the least to learn from" in said
+    assert "confirm some of 1-10" in said
+    assert "too little" not in gclint("trial", "plan", "first", "--confirm", "all")[1]
+
+
 def test_a_person_at_the_terminal_is_asked(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
     class Terminal(io.StringIO):
         def isatty(self) -> bool:
