@@ -42,6 +42,34 @@ def write_whole(target: Path, made: bytes, place: Callable[[Path], object] | Non
         raise
 
 
+def write_unchanged(made: bytes, target: Path, before: bytes | None) -> None:
+    """Write a file, whole or not at all; `before` is what it held when it was read, None for a new one.
+
+    Raises Problem where somebody else has written it in the meantime: then it stays as it is.
+    """
+
+    def place(beside: Path) -> None:
+        if before is None:
+            try:
+                os.link(beside, target)  # fails where there is a file, which a rename would write over
+            except FileExistsError:
+                raise Problem("this file has come into being during the run; it stays as it is", str(target)) from None
+            except OSError:  # a disk without links
+                if target.exists():
+                    says = "this file has come into being during the run; it stays as it is"
+                    raise Problem(says, str(target)) from None
+                beside.replace(target)
+                return
+            beside.unlink()
+            return
+        if target.read_bytes() != before:
+            raise Problem("this file has been changed during the run; it stays as it is, run again", str(target))
+        beside.chmod(target.stat().st_mode & 0o7777)
+        beside.replace(target)
+
+    write_whole(target, made, place)
+
+
 def sweep(folder: Path) -> None:
     """Remove what killed runs were writing here."""
     with suppress(OSError):

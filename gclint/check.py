@@ -121,11 +121,11 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
     from gclint.digest.assumed_words import declared_by
     from gclint.judge.advice_proof import Case, with_proof
     from gclint.judge.judge import all_packs, judge
+    from gclint.packs.mendable import marked
     from gclint.packs.wording import in_inches
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
     from gclint.tables.finding import AssumedOut, Checked
-    from gclint.tables.mendable import marked
     from gclint.threads import run_both
 
     progress("judging")
@@ -154,7 +154,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
     checked = Checked(
         path=name,
         lines=tables.program.lines,
-        findings=marked(findings),
+        findings=marked(findings, tables.setup),
         not_judged=judged.not_judged,
         assumed=tuple(AssumedOut(a.what, told_in(a.value), a.because, *declared_by(a)) for a in dict.fromkeys(taken)),
         tools=rows,

@@ -12,12 +12,15 @@ import stat
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from contextvars import ContextVar
+from dataclasses import replace
 from pathlib import Path
 
+from gclint.sent import NotAFile, Question, Told, absolute, sent_answers, told_of
 from gclint.shipped import folder as shipped
 
+__all__ = ["NotAFile", "Question", "absolute"]  # beside what is made here
+
 # ("content", path, most), ("is-file", "exists", "there" or "real", path), ("beside", folder, most, *names)
-Question = tuple[str, ...]
 MOST_ENTRIES = 20_000  # of a folder that are looked at
 NONE = "none"
 CHANGED = "changed while it was read"  # an answer that is never given again
@@ -26,10 +29,6 @@ _SHIPPED = f"{shipped()}{os.sep}"
 # of each thread its own; who starts a thread for a part of a check gives it a copy of the context (`gclint/threads.py`)
 _listening: ContextVar[dict[Question, str] | None] = ContextVar("listening", default=None)
 _unsaved: ContextVar[Mapping[str, bytes] | None] = ContextVar("unsaved", default=None)
-
-
-class NotAFile(OSError):
-    """A device, a pipe, a folder: reading it need never end."""
 
 
 @contextmanager
@@ -80,9 +79,22 @@ def _heard(question: Question, answer: str) -> None:
         heard[question] = CHANGED
 
 
+def _told(question: Question) -> Told | None:
+    """The answer of the machine that sent this check here; None where this one's disk is asked."""
+    sent = sent_answers()
+    if sent is None or question[1].startswith(_SHIPPED):
+        return None
+    told = sent.told(question)
+    _heard(question, told.says)
+    return told
+
+
 def content(path: Path, most: int) -> bytes:
     """The first `most` bytes of a plain file. Raises OSError, NotAFile among them, and ValueError for a NUL."""
     question = ("content", str(path), str(most))
+    told = _told(question)
+    if told is not None:
+        return told.read()
     held = _held(path)
     if held is not None:
         _heard(question, digest(held[:most]))
@@ -100,6 +112,9 @@ def content(path: Path, most: int) -> bytes:
 
 
 def is_file(path: Path) -> bool:
+    told = _told(("is-file", str(path)))
+    if told is not None:
+        return told.says == "True"
     there = _held(path) is not None or path.is_file()
     _heard(("is-file", str(path)), str(there))
     return there
@@ -107,6 +122,9 @@ def is_file(path: Path) -> bool:
 
 def exists(path: Path) -> bool:
     """Whether anything bears this name, be it a file or not."""
+    told = _told(("exists", str(path)))
+    if told is not None:
+        return told.says == "True"
     there = _held(path) is not None or path.exists()
     _heard(("exists", str(path)), str(there))
     return there
@@ -114,6 +132,9 @@ def exists(path: Path) -> bool:
 
 def there(path: Path) -> bool:
     """Say whether the folder has an entry of this name, be it a link that leads nowhere."""
+    told = _told(("there", str(path)))
+    if told is not None:
+        return told.says == "True"
     entry = _held(path) is not None or os.path.lexists(path)
     _heard(("there", str(path)), str(entry))
     return entry
@@ -121,6 +142,9 @@ def there(path: Path) -> bool:
 
 def real(path: Path) -> str:
     """The file's real name, behind every link."""
+    told = _told(("real", str(path)))
+    if told is not None:
+        return told.says
     name = os.path.realpath(path)
     _heard(("real", str(path)), name)
     return name
@@ -131,9 +155,12 @@ def beside(folder: Path, names: frozenset[str], most: int) -> tuple[str, bytes] 
 
     Only a plain file that lies in the folder itself: a link that leads out of it is passed over.
     """
+    question = ("beside", str(folder), str(most), *sorted(names))
+    told = _told(question)
+    if told is not None:
+        return (told.name, told.read()) if told.says != NONE else None
     found = _beside(folder, names, most)
-    answer = NONE if found is None else f"{digest(found[1])} {found[0]}"
-    _heard(("beside", str(folder), str(most), *sorted(names)), answer)
+    _heard(question, NONE if found is None else f"{digest(found[1])} {found[0]}")
     return found
 
 
@@ -161,6 +188,19 @@ def _beside(folder: Path, names: frozenset[str], most: int) -> tuple[str, bytes]
 
 def digest(data: bytes) -> str:
     return hashlib.sha256(data).hexdigest()
+
+
+def tell(question: Question) -> Told:
+    """The answer as it is now with what was read, to be sent to another machine."""
+    if question[0] == "beside":
+        with listening() as heard:
+            found = beside(Path(question[1]), frozenset(question[3:]), int(question[2]))
+        return Told(heard[question], *(reversed(found) if found is not None else ()))
+    if question[0] == "content":
+        with listening() as heard:
+            made = told_of("", lambda: content(Path(question[1]), int(question[2])))
+        return replace(made, says=heard[question])
+    return Told(ask_again(question))
 
 
 def ask_again(question: Question) -> str:

@@ -15,14 +15,14 @@ PACKAGE = Path(gclint.__file__).parent
 # From the ground up: a file imports from its own floor and from those before it. A floor is a room (a folder of
 # gclint/), a room within one, or a file beside the rooms.
 FLOORS = (
-    "columns problem faults shipped memory __init__ threads disk lazy_regex atomic_file",  # they import no room
+    "columns problem faults shipped memory __init__ threads sent disk lazy_regex atomic_file",  # they import no room
     "screen callable_module",  # nor do these
     "internal_fault clean_text json_schema kernels",
     "toml", "tables", "knowledge", "cards", "program", "setup", "motion", "stock", "cutting",
     "language", "facts", "packs", "advice", "judge", "run",
     "digest", "report.templates", "report.text", "report.answers", "report.machine", "report.picture", "report.page",
     "stock_store", "earlier_programs", "check", "rule_proof", "teach", "folder", "trial", "mend",
-    "library", "editor", "cli", "check_wheel",
+    "library", "editor", "desk", "cli", "check_wheel",
 )  # fmt: skip
 FLOOR = {name: number for number, names in enumerate(FLOORS) for name in names.split()}
 

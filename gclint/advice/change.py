@@ -17,12 +17,12 @@ from gclint.cutting.nearest_pair import Feeds, Part, fastest, nearest_to, other_
 from gclint.cutting.window import runnable
 from gclint.facts.context import Context
 from gclint.facts.registry import View
+from gclint.faults import KINDS
 from gclint.knowledge.numbers import model_number
 from gclint.language.evaluate import TRUE
 from gclint.packs.wording import amount
-from gclint.tables.finding import Change, SetWord
-from gclint.tables.mendable import HOLE
-from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
+from gclint.tables.finding import Change, ChangeElsewhere, SetWord
+from gclint.tables.motion import EVENT, INVERSE_TIME, PER_REV, RAPID
 
 MOST_PASSES = 20  # beyond that another tool is the answer
 MOST_WORDS = 1000
@@ -30,6 +30,8 @@ MOST_BETWEEN = 1000  # moves between a plunge and the next cut
 LIMIT_OF = {"bend": "bending", "stress": "breaking", "power": "power"}
 CHIP = ("thinnest chip", "thickest chip")
 MOST_TOLD = 3  # feeds named in one sentence
+# what is taken where a program does not say it, by the fault: a G code
+USUAL = {"distance-unstated": 90, "feed-mode-unstated": 94, "plane-unstated": 17, "offset-unstated": 54}
 
 
 class Worst(Struct, frozen=True, eq=False):
@@ -402,8 +404,8 @@ def ramp(worst: Worst) -> Change | None:
         if worst.text("window.plunge") == "peck":
             return Change("It is a hole as wide as the tool: go down in pecks of half its diameter, lifted out between "
                           "them; or drill it, or mill it along a helix with a tool of two thirds of its width.")
-        return Change(f"{HOLE}, with a drill at a drill's speed and in pecks, or "
-                      "mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
+        return ChangeElsewhere("It is a hole as wide as the tool: drill it, with a drill at a drill's speed and in "
+                               "pecks, or mill it along a helix with a tool of two thirds of its width.")  # fmt: skip
     angle = worst.number("window.ramp_advised")
     if math.isnan(angle):
         angle = worst.number("window.ramp_limit")
@@ -494,6 +496,36 @@ def start_spindle(worst: Worst) -> Change | None:
     return Change(f"Start the spindle before line {line}: add a line {said}, and a wait until it turns at full speed.")
 
 
+def wait_unit(worst: Worst) -> Change | None:
+    """P of each wait in the unit that the declared controller counts; None where none is declared."""
+    card, m = worst.context.setup.controller, worst.context.motion
+    if card.name == "any":
+        return None
+    waits = np.flatnonzero((m.event_kind == EVENT["dwell"]) & np.isfinite(m.event_value))
+    factor = 1000.0 if card.dwell_unit == "ms" else 0.001
+    sets: list[SetWord] = []
+    for line in distinct(m.event_line[waits[list(worst.places)]]).tolist():
+        word = find_word(worst.context.program, int(line), ("P",))
+        if word is None or word.written is None:
+            return None
+        sets.append(SetWord(int(line), "P", word.written, round(word.written * factor, 6)))
+    return Change("", tuple(sets)) if sets else None
+
+
+def missing_modes(worst: Worst) -> Change | None:
+    """The modes that the program never states, as they are taken, on the line of the first move that needs one; None
+    where no controller is declared."""
+    setup, faults = worst.context.setup, worst.context.motion.faults
+    kinds = {KINDS[kind] for kind in faults.kind.tolist()}
+    line = int(worst.number("unstated_line"))
+    if setup.controller.name == "any" or not 1 <= line <= worst.context.program.lines:
+        return None
+    codes = [code for kind, code in USUAL.items() if kind in kinds and setup.controller.state(f"G{code}") == "does"]
+    if setup.work_offset not in (None, "G54"):
+        codes = [code for code in codes if code != 54]
+    return Change("", tuple(SetWord(line, "G", None, float(code)) for code in codes)) if codes else None
+
+
 def within_axes(worst: Worst) -> Change | None:
     """A feed that no axis minds: in place of the F word where all its moves ask too much, else on the lines of those
     that do, with the old one again behind them."""
@@ -551,5 +583,7 @@ ADVICE: dict[str, Callable[[Worst], Change | None]] = {
     "less-stress": less_load("stress"),
     "less-power": less_load("power"),
     "start-spindle": start_spindle,
+    "wait-unit": wait_unit,
+    "missing-modes": missing_modes,
     "within-axes": within_axes,
 }

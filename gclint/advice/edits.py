@@ -66,7 +66,9 @@ def edits_of(change: Change, texts: Mapping[int, str]) -> tuple[Edit, ...]:
 
 
 def _edits_on(line: int, text: str | None, sets: list[SetWord]) -> list[Edit]:
-    if not text or "*" in text or len({word.word for word in sets}) < len(sets):
+    added_codes = [word for word in sets if word.word == "G" and word.from_ is None]  # several may stand on a line
+    others = [word for word in sets if word not in added_codes]
+    if not text or "*" in text or len({word.word for word in others}) < len(others):
         return []
     written = words_on(text)
     if not written:
@@ -74,7 +76,7 @@ def _edits_on(line: int, text: str | None, sets: list[SetWord]) -> list[Edit]:
     edits, added, wanted = [], "", [(word.letter, word.value) for word in written]
     for word in sets:
         row = next((n for n in range(len(written) - 1, -1, -1) if written[n].letter == word.word), None)
-        if row is None and word.from_ is None:
+        if word.from_ is None and (row is None or word in added_codes):
             lower = text[written[-1].start].islower()
             added += f" {word.word.lower() if lower else word.word}{_number(word.to, '')}"
             wanted.append((word.word, word.to))

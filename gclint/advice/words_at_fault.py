@@ -7,6 +7,7 @@ from collections.abc import Iterable
 import numpy as np
 from msgspec import Struct
 
+from gclint.packs.mendable import WHOLE_LINES, menders_of
 from gclint.tables.finding import Finding
 from gclint.tables.program import Program
 
@@ -61,7 +62,7 @@ def texts_of(program: Program, findings: Iterable[Finding]) -> dict[int, str]:
     named: set[int] = set()
     for finding in findings:
         named |= {finding.line, finding.worst_line, *(word.line for word in finding.change.set)}
-        if finding.rule == "comment-leftover":  # whose lines are mended as a whole
+        if WHOLE_LINES in menders_of(finding.rule):
             named.update(finding.lines)
     lines = sorted(line for line in named if 1 <= line <= program.lines)
     return {line: program.line_text(line)[:LONGEST_TEXT] for line in lines[:MOST_TEXTS]}

@@ -160,7 +160,7 @@ class Accepting:
             raise Problem(says, str(self.target))
 
     def _write(self) -> None:
-        from gclint.cli.output import write_job
+        from gclint.atomic_file import write_unchanged
         from gclint.setup.accept_text import job_text
 
         assert self.declared is not None
@@ -172,7 +172,7 @@ class Accepting:
             before, keys, tables, [self._accept(each) for each in self.known], [each.lines for each in self.known],
             str(self.target),
         )
-        write_job(made, self.target, self.before)
+        write_unchanged(made, self.target, self.before)
 
     def _accept(self, each: Known) -> dict[str, Any]:
         assert self.said.because is not None

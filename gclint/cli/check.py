@@ -132,7 +132,7 @@ def check(
     faults: list[Problem] = []  # of gclint's own, in one of the reports
     worst = checked = 0
     makers = report.makers
-    one = len(found.sources) == 1 and many.part is None  # a part tells all as the whole does
+    one = len(found.sources) == 1 and many.part is None and many.engine is None  # a part tells all as the whole does
     each = alone(found, options, makers) if one else by_workers(found, options, many, makers)
     for problem in found.problems:
         report.missed(problem)

@@ -24,9 +24,9 @@ LINES_NAMED = 6
 def compared(found: Found, options: Options, many: Many, old_shop: str, form: str, out: str | None) -> int:
     """Check every program with its own windows and with those of `old_shop`, and tell what differs. The exit code is
     that of the present windows."""
-    from gclint.cli.many import ManyProgress
+    from gclint.cli.many import ManyProgress, crew_of, tell
     from gclint.cli.output import deliver
-    from gclint.folder.cache import Cache, folder_of_cache
+    from gclint.folder.cache import cache_of
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
     from gclint.report.text.text_sheet import text_sheet_for
@@ -35,13 +35,12 @@ def compared(found: Found, options: Options, many: Many, old_shop: str, form: st
     if form != "text":
         raise Problem("--compare-with answers in text only")
     declare(replace(options, windows=old_shop), found.sources[0].name if found.sources else None)  # both files are good
-    place = folder_of_cache(many.cache)
-    cache = None if place is None else Cache(place)
+    cache = cache_of(many.cache, tell)
     both = (replace(options, windows=old_shop), options)
     tasks = [Task(source, each) for source in found.sources for each in both]
     paper = text_sheet_for(sys.stdout)
     with ManyProgress(len(tasks)) as progress:
-        results = list(outcomes(tasks, cache, many.workers, many.seconds, progress))
+        results = list(outcomes(tasks, cache, many.workers, many.seconds, progress, crew=crew_of(many, cache)))
     code = _sheet(found, list(zip(found.sources, results[::2], results[1::2])), old_shop, paper)
     deliver(paper.text, out)
     return code

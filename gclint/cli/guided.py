@@ -103,8 +103,8 @@ class Lines:
 
 def write_new(lines: Lines, target: Path, kind: type) -> None:
     """Raises Problem where a file has come into being in the meantime."""
-    from gclint.cli.output import write_job
+    from gclint.atomic_file import write_unchanged
     from gclint.toml.file import decode
 
     decode(lines.text(), kind, str(target))
-    write_job(lines.text().encode("utf-8"), target, None)
+    write_unchanged(lines.text().encode("utf-8"), target, None)

@@ -16,6 +16,7 @@ VERBS = {
     "check": "Read programs, model the cut, say what will go wrong and what to change.",
     "watch": "Check the programs of a folder whenever they settle, with reports beside them.",
     "mend": "Write a corrected copy of a program, with the proof that it cuts the same part.",
+    "desk": "Everything without a command line: a page on this machine alone.",
     "editor": "A language server: what check says, in your editor as you write.",
     "compare": "Two versions of a program: what is gone, what is new, whether the part is the same.",
     "show": "What each tool of a program does: entries, passes, speeds, chips, times.",

@@ -17,9 +17,11 @@ from gclint.problem import Problem, one_line
 from gclint.screen import QUIET
 
 if TYPE_CHECKING:
+    from gclint.folder.cache import Cache
     from gclint.folder.find import Found
     from gclint.folder.outcome import Maker, Outcome, Source
     from gclint.folder.part import Part
+    from gclint.folder.workers import Crew
     from gclint.run import Run
     from gclint.setup.declare import Options
 
@@ -41,6 +43,7 @@ class Many(Struct, frozen=True):
     workers: int | None = None
     seconds: float | None = None
     part: Part | None = None
+    engine: str | None = None
 
 
 def _part(context: click.Context, option: click.Parameter, given: str | None) -> Part | None:
@@ -57,9 +60,11 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
     @wraps(command)
     def packed(
         *, sheets: bool, passed: bool, cache: str | None, differs_from: str | None, tracked: bool,
-        workers: int | None, give_up_after: float | None, part: Part | None, **rest: Any,
+        workers: int | None, give_up_after: float | None, part: Part | None, engine: str | None, **rest: Any,
     ) -> Any:
-        many = Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after, part)
+        if engine is not None and workers is not None:
+            raise click.UsageError("--workers counts processes of this machine; leave it away with --engine")
+        many = Many(sheets, passed, cache, differs_from, tracked, workers, give_up_after, part, engine)
         return command(many=many, **rest)
 
     for option in reversed(
@@ -77,19 +82,23 @@ def folder_options(command: Callable[..., Any]) -> Callable[..., Any]:
             ),
             click.option(
                 "--cache", metavar="DIR",
-                help='Where results of many programs are kept; "none": nowhere. Usual: GCLINT_CACHE, else the '
-                "system's folder for caches.",
+                help='Where results of many programs are kept, a folder or an address; "none": nowhere. Usual: '
+                "GCLINT_CACHE, else the system's folder for caches.",
             ),
             click.option(
                 "--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core)."
             ),
             click.option(
                 "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS",
-                help="How long one of many programs may take (usual: 300, and 20 more a megabyte).",
+                help="Processor time that one of many programs may take (usual: 300, and 20 more a megabyte).",
             ),
             click.option(
                 "--part", metavar="I/N", callback=_part,
                 help="Share I of N: each program is in exactly one, by its name below the folder that is named.",
+            ),
+            click.option(
+                "--engine", metavar="dask://HOST:PORT",
+                help="The cluster whose workers check the programs, instead of processes of this machine.",
             ),
         )
     ):
@@ -149,18 +158,17 @@ def by_workers(
     found: Found, options: Options, many: Many, makers: tuple[Maker, ...]
 ) -> Iterator[tuple[Source, Run | Problem]]:
     """Each program by its kept result or by a worker, without tables, in the order of the list."""
-    from gclint.folder.cache import Cache, folder_of_cache
+    from gclint.folder.cache import cache_of
     from gclint.folder.outcome import Task
     from gclint.folder.run import outcomes
     from gclint.setup.declare import refuse_wrong
     from gclint.tables.finding import Left
 
     refuse_wrong(options)
-    place = folder_of_cache(many.cache)
-    cache = None if place is None else Cache(place)
+    cache = cache_of(many.cache, tell)
     tasks = [Task(source, options) for source in found.sources]
     with ManyProgress(len(tasks)) as progress:
-        made = outcomes(tasks, cache, many.workers, many.seconds, progress, makers)
+        made = outcomes(tasks, cache, many.workers, many.seconds, progress, makers, crew_of(many, cache, makers))
         for source, outcome in zip(found.sources, made):
             if outcome.kind == "skipped":
                 found.passed.append(Left(source.shown, outcome.says))
@@ -168,6 +176,28 @@ def by_workers(
                 yield source, _given(source, outcome)
     if cache is not None:
         cache.prune()
+
+
+def crew_of(many: Many, cache: Cache | None, makers: tuple[Maker, ...] = ()) -> Crew | None:
+    """The cluster that is named, said aloud; None where this machine's own processes do the work. Raises Problem."""
+    if many.engine is None:
+        return None
+    from functools import partial
+
+    from gclint.folder.cluster import Cluster, encrypted
+    from gclint.folder.run import keep
+
+    if any(getattr(maker, "folder", None) for maker in makers):
+        raise Problem("pages of many programs are written where they are checked; leave --engine away for them")
+    cluster = Cluster(many.engine, makers, partial(keep, cache), tell)
+    how = "encrypted" if encrypted() else "not encrypted"
+    tell(f"programs and their declarations go to {many.engine}, {how}; {len(cluster.fit)} workers check them")
+    return cluster
+
+
+def tell(says: str) -> None:
+    if not QUIET.get():
+        print(f"gclint: {says}", file=sys.stderr, flush=True)
 
 
 def _given(source: Source, outcome: Outcome) -> Run | Problem:

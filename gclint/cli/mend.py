@@ -44,8 +44,9 @@ def mend(
     """
     from msgspec.structs import replace
 
+    from gclint.atomic_file import write_unchanged
     from gclint.cli.options import options_of
-    from gclint.cli.output import deliver, refuse_overwrite, write_job
+    from gclint.cli.output import deliver, refuse_overwrite
     from gclint.cli.progress import Progress
     from gclint.folder.source import path_of, read_bytes, shown_as
     from gclint.mend.mend import mend as mended_of
@@ -65,7 +66,7 @@ def mend(
         made = mended_of(data, shown_as(program), options, path_of(program), only, extra, progress)
     written = None
     if made.data is not None:
-        write_job(made.data, target, None)
+        write_unchanged(made.data, target, None)
         written = shown_as(str(target))
     document = made.document
     if document.to is not None and written is not None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import sys
 from collections.abc import Iterable
 from pathlib import Path
@@ -51,31 +50,3 @@ def deliver(made: str | bytes, out: str | None, for_machines: bool = False) -> N
         target.write_bytes(data)
         return
     write_whole(target, data)
-
-
-def write_job(made: bytes, target: Path, before: bytes | None) -> None:
-    """Write a job file, whole or not at all; `before` is what it held when it was read, None for a new one.
-
-    Raises Problem where somebody else has written it in the meantime: then it stays as it is.
-    """
-
-    def place(beside: Path) -> None:
-        if before is None:
-            try:
-                os.link(beside, target)  # fails where there is a file, which a rename would write over
-            except FileExistsError:
-                raise Problem("this file has come into being during the run; it stays as it is", str(target)) from None
-            except OSError:  # a disk without links
-                if target.exists():
-                    says = "this file has come into being during the run; it stays as it is"
-                    raise Problem(says, str(target)) from None
-                beside.replace(target)
-                return
-            beside.unlink()
-            return
-        if target.read_bytes() != before:
-            raise Problem("this file has been changed during the run; it stays as it is, run again", str(target))
-        beside.chmod(target.stat().st_mode & 0o7777)
-        beside.replace(target)
-
-    write_whole(target, made, place)

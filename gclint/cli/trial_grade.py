@@ -58,13 +58,13 @@ def grade(plan: str, words: tuple[str, ...], number: int | None, who: str | None
 
 def _save(plan: Plan, target: Path, number: int, said: dict[str, Any]) -> None:
     """Into the file as it stands on the disk now, whole or not at all. Raises Problem."""
-    from gclint.cli.output import write_job
+    from gclint.atomic_file import write_unchanged
     from gclint.trial.grading import added, grades_now
 
     text, before = grades_now(plan, target)
     made = added(text, target, plan, number, said, datetime.date.today())
     if before is None or made != text:
-        write_job(made.encode("utf-8"), target, before)
+        write_unchanged(made.encode("utf-8"), target, before)
 
 
 def _account(plan: Plan, target: Path) -> str:

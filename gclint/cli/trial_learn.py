@@ -101,7 +101,7 @@ def _shop_file(trial: Trial, given: str | None) -> Path:
 
 def _write(lesson: Lesson, target: Path) -> list[str]:
     """What was written and what not. Raises Problem; the file is written whole or not at all."""
-    from gclint.cli.output import write_job
+    from gclint.atomic_file import write_unchanged
     from gclint.problem import reason
     from gclint.toml.file import read_text
     from gclint.trial.into_shop import shop_text, writable
@@ -116,7 +116,7 @@ def _write(lesson: Lesson, target: Path) -> list[str]:
     except OSError as problem:
         raise Problem(f"this shop file cannot be read: {reason(problem)}", str(target)) from None
     made = shop_text(before.decode("utf-8-sig"), str(target), lesson, windows)
-    write_job(made.encode("utf-8"), target, before)
+    write_unchanged(made.encode("utf-8"), target, before)
     tools = ", ".join(str(window.tool) for window in windows)
     word = "tool" if len(windows) == 1 else "tools"
     name = f'[windows."{lesson.trial.material}"]'

@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING, Any
 import click
 
 if TYPE_CHECKING:
-    from gclint.cli.trial_files import Files
     from gclint.trial.asked import Asked
+    from gclint.trial.files import Files
     from gclint.trial.plan import Plan
 
 ENTRIES = click.Choice(["ramp", "straight"])
@@ -51,7 +51,7 @@ def plan(folder: str, confirm: str | None, **given: Any) -> int:
       gclint trial plan epoxy-trial --confirm 8,9
     Nothing that exists is written over.
     """
-    from gclint.cli.trial_files import Files
+    from gclint.trial.files import Files
     from gclint.trial.grading import PLAN_FILE
 
     target = Path(folder)
@@ -117,9 +117,9 @@ def _ask(planned: Plan) -> set[int] | None:
 def _confirm(folder: Path, confirm: str | None) -> int:
     """Risky cuts of a plan that exists: program and sheet are written anew, if they are as gclint wrote them."""
     from gclint.cli.output import deliver
-    from gclint.cli.trial_files import Files
     from gclint.problem import Problem
     from gclint.report.text.text_sheet import text_sheet_for
+    from gclint.trial.files import Files
     from gclint.trial.grading import PLAN_FILE
     from gclint.trial.make import confirmed, numbers_of
     from gclint.trial.plan_file import read_plan

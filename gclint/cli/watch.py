@@ -32,7 +32,9 @@ FORMS = ("page", "text")
 @click.option("--poll", is_flag=True, help="Look at every file again and again, as some network drives need.")
 @click.option("--cache", metavar="DIR", help='Where results are kept, as for `gclint check`; "none": nowhere.')
 @click.option("--workers", type=click.IntRange(1, 256), metavar="N", help="Processes at work (usual: one a core).")
-@click.option("--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS", help="How long one program may take.")
+@click.option(
+    "--give-up-after", type=click.FloatRange(0.1), metavar="SECONDS", help="Processor time that one program may take."
+)
 @quiet_option
 def watch(
     folder: str,
@@ -63,8 +65,9 @@ def watch(
     Exit code 0 when it is stopped, 2 when the folder is gone, or a declaration or an option is wrong.
     """
     from gclint.cli.main import complain
+    from gclint.cli.many import tell as told_aloud
     from gclint.cli.options import options_of
-    from gclint.folder.cache import Cache, folder_of_cache
+    from gclint.folder.cache import cache_of
     from gclint.folder.run import usual_cores
     from gclint.folder.watch import Watching
     from gclint.folder.watch import watch as run
@@ -77,7 +80,7 @@ def watch(
         raise Problem("this is not a folder", folder)
     if not poll:
         _library()  # says at once that it is missing
-    place = folder_of_cache(cache)
+    kept = cache_of(cache, told_aloud)
     stop = threading.Event()
     for name in ("SIGINT", "SIGTERM", "SIGHUP"):
         if hasattr(signal, name):
@@ -89,7 +92,7 @@ def watch(
             print(line.encode(encoding, "replace").decode(encoding), flush=True)
 
     what = Watching(
-        home, _out(out, home), "page" if form == "page" else "text", options, None if place is None else Cache(place),
+        home, _out(out, home), "page" if form == "page" else "text", options, kept,
         workers or usual_cores(), give_up_after, settle, say, complain,
     )  # fmt: skip
     def tell(says: str) -> None:

@@ -7,6 +7,7 @@ little. Nothing is judged here: rules decide what is a finding.
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
 import numpy as np
 
@@ -28,6 +29,17 @@ SKIM = 0.15  # of the diameter: what is narrower may use the whole edge
 STEPS = 400  # per factor e, in which ratios are sorted
 BALLS = ("ball", "tapered-ball")
 LEAST_PART = 0.1  # of a tool's cut length: feeds that cut less do not decide which mark suits
+SIDES = ("least", "most")
+
+
+class Limit(NamedTuple):
+    """What a value is held against, on one of `SIDES`; without the bound, which may differ from piece to piece."""
+
+    what: str
+    side: str
+    unit: str
+    standing: str
+    source: str
 
 
 def margins_of(tables: Tables, tool: int) -> tuple[Margin, ...]:
@@ -48,19 +60,20 @@ def margins_of(tables: Tables, tool: int) -> tuple[Margin, ...]:
     if declared.shape in BALLS:
         thin = thin & (loads.operation == OPERATION["slot"]) & (pieces.ap > 0.1 * declared.diameter)
     drilled = mine & (loads.operation == OPERATION["drill"]) if declared.shape == "drill" else judged
-    made.append(_least("chip", loads.h_ex, loads.chip_low, thin, tables, "mm", standing, source))
-    made.append(_most("chip", loads.h_thick, loads.chip_high, drilled, tables, "mm", standing, source))
+    least, most = (Limit("chip", side, "mm", standing, source) for side in SIDES)
+    made.append(_tenth(tables, least, loads.h_ex, loads.chip_low, thin))
+    made.append(_tenth(tables, most, loads.h_thick, loads.chip_high, drilled))
     edge = windows.edge_speed if windows else None
     if edge is not None:
-        of = (tables, "m/min", edge.standing, edge.source)
-        made.append(_least("edge speed", loads.edge_speed, loads.edge_low, judged, *of))
-        made.append(_most("edge speed", loads.edge_speed, loads.edge_high, judged, *of))
+        for side, bound in zip(SIDES, (loads.edge_low, loads.edge_high)):
+            limit = Limit("edge speed", side, "m/min", edge.standing, edge.source)
+            made.append(_tenth(tables, limit, loads.edge_speed, bound, judged))
     if windows:
         for name, operation, window in (
             ("depth of a slot", "slot", windows.depth_slot), ("depth beside a wall", "side", windows.depth_side),
         ):  # fmt: skip
             cuts = mine & (loads.operation == OPERATION[operation]) & (pieces.ae > SKIM * declared.diameter)
-            made.append(_largest(name, pieces.ap, cuts, window, tables))
+            made.append(_largest(tables, name, pieces.ap, cuts, window))
     made += _loads(tables, mine, declared.made_of)
     return tuple(one for one in made if one is not None)
 
@@ -91,12 +104,13 @@ def _loads(tables: Tables, mine: Bools, made_of: str | None) -> list[Margin | No
     if spindle:
         pulled = Window(None, spindle * limits.power.value, "W", limits.power.standing, limits.power.source)
     return [
-        _largest("bending", bend, mine, bent, tables), _largest("stress", stress, mine, stressed, tables),
-        _largest("power", power, mine, pulled, tables),
-    ]  # fmt: skip
+        _largest(tables, "bending", bend, mine, bent),
+        _largest(tables, "stress", stress, mine, stressed),
+        _largest(tables, "power", power, mine, pulled),
+    ]
 
 
-def _largest(what: str, value: Column, rows: Bools, window: Window | None, tables: Tables) -> Margin | None:
+def _largest(tables: Tables, what: str, value: Column, rows: Bools, window: Window | None) -> Margin | None:
     """The largest but for `SHORT` mm of cut, held against one limit."""
     if window is None or not window.high:
         return None
@@ -106,25 +120,14 @@ def _largest(what: str, value: Column, rows: Bools, window: Window | None, table
     order = known[np.argsort(-value[known], kind="stable")]
     length = np.cumsum(tables.engagement.pieces.length[order], dtype=np.float64)
     at = int(order[np.searchsorted(length, min(SHORT, 0.5 * length[-1]))])
-    return _margin(what, "most", float(value[at]), window.high, at, tables, window.unit, window.standing, window.source)
+    limit = Limit(what, "most", window.unit, window.standing, window.source)
+    return _margin(tables, limit, float(value[at]), window.high, at)
 
 
-def _least(
-    what: str, value: Column, limit: Column, rows: Bools, tables: Tables, unit: str, standing: str, source: str
-) -> Margin | None:
-    at = _at_tenth(value, limit, rows, tables, low=True)
-    if at is None:
-        return None
-    return _margin(what, "least", float(value[at]), float(limit[at]), at, tables, unit, standing, source)
-
-
-def _most(
-    what: str, value: Column, limit: Column, rows: Bools, tables: Tables, unit: str, standing: str, source: str
-) -> Margin | None:
-    at = _at_tenth(value, limit, rows, tables, low=False)
-    if at is None:
-        return None
-    return _margin(what, "most", float(value[at]), float(limit[at]), at, tables, unit, standing, source)
+def _tenth(tables: Tables, limit: Limit, value: Column, bound: Column, rows: Bools) -> Margin | None:
+    """The tenth of the length that is nearest to its bound on the limit's side; None where nothing is known."""
+    at = _at_tenth(value, bound, rows, tables, low=limit.side == "least")
+    return None if at is None else _margin(tables, limit, float(value[at]), float(bound[at]), at)
 
 
 def _at_tenth(value: Column, limit: Column, rows: Bools, tables: Tables, low: bool) -> int | None:
@@ -143,12 +146,13 @@ def _at_tenth(value: Column, limit: Column, rows: Bools, tables: Tables, low: bo
     return int(known[np.argmax(steps == wanted)])
 
 
-def _margin(
-    what: str, side: str, found: float, limit: float, at: int, tables: Tables, unit: str, standing: str, source: str
-) -> Margin:
-    room = found / limit - 1.0 if side == "least" else 1.0 - found / limit
+def _margin(tables: Tables, limit: Limit, found: float, bound: float, at: int) -> Margin:
+    room = found / bound - 1.0 if limit.side == "least" else 1.0 - found / bound
     line = int(tables.motion.line[tables.engagement.pieces.move[at]])
-    return Margin(what, side, round(found, 5), round(limit, 5), unit, round(room, 4), line, standing, source)
+    return Margin(
+        limit.what, limit.side, round(found, 5), round(bound, 5), limit.unit, round(room, 4), line, limit.standing,
+        limit.source,
+    )  # fmt: skip
 
 
 def marks_of(tables: Tables, tool: int) -> tuple[Mark, ...]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import re
 from collections import Counter
 from collections.abc import Sequence
 from pathlib import Path
@@ -16,9 +15,6 @@ from gclint.tables.finding import Finding
 from gclint.tables.setup import GRADES
 
 PLACES_KEPT = 12  # programs of a cause that are named; the others are counted
-_TOOL = re.compile(r"\b[Tt]ool -?\d+( \([^()]*\))?")
-_QUOTED = re.compile(r'"[^"]*"')
-_NUMBER = re.compile(r"[-+]?\d[\d,.]*(?: (?:mm|inch|in|inches|deg|s|min|N|W|rpm|rev|m)\b(?:/min)?)?")
 
 
 class Place(msgspec.Struct, frozen=True):
@@ -28,7 +24,7 @@ class Place(msgspec.Struct, frozen=True):
 
 
 class Cause(msgspec.Struct):
-    """One rule, one grade and one wording apart from its numbers; `worst` is told in full, from `worst_path`."""
+    """One thing that a rule finds, in one grade; `worst` is told in full, from `worst_path`."""
 
     rule: str
     grade: str
@@ -77,7 +73,7 @@ class Shared:
         here: dict[tuple[str, str, str], list[Finding]] = {}
         for finding in run.checked.findings:
             if is_entry(finding):
-                here.setdefault((finding.rule, finding.grade, wording(finding)), []).append(finding)
+                here.setdefault((finding.rule, finding.grade, finding.cause), []).append(finding)
         for key, findings in here.items():
             self._cause(key, findings, run)
         for rule in {key[0] for key in here}:
@@ -108,14 +104,6 @@ class Shared:
     def in_order(self) -> list[Cause]:
         """The causes by harm, then by how many programs have them."""
         return sorted(self.causes.values(), key=lambda c: (GRADES.index(c.grade), -c.programs, c.rule, c.worst_path))
-
-
-def wording(finding: Finding) -> str:
-    """What happens, without what differs from program to program: the tool, numbers, words that were found there."""
-    text = finding.happens
-    if finding.found is not None and isinstance(finding.found.value, str) and finding.found.value.strip():
-        text = text.replace(finding.found.value, "#")
-    return _NUMBER.sub("#", _QUOTED.sub("#", _TOOL.sub("the tool", text)))
 
 
 def outside(finding: Finding) -> float:

@@ -113,7 +113,7 @@ def assumed_words(checked: Checked) -> list[str]:
     for (because, declare, lets), alike in taken.items():
         said = "; ".join(f"{each.what}: {each.value}" for each in alike) + f", because {because}"
         key = "it" if declare in because else declare
-        made.append(f"{said}; declare {key} to have judged: {lets}" if declare else said)
+        made.append(f"{said}; declare {key}, and gclint also judges {lets}" if declare else said)
     return made
 
 

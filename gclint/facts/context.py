@@ -76,6 +76,8 @@ class Context:
             return feeds
         apart = m.flags & (OTHER_FRAME | COMPENSATED | PROBE) != 0
         lost = feeds & (m.flags & PROBE == 0) & (apart | ~(np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)))
+        if self.engagement.swept_moves is not None:  # what lies behind a bound of work is taken as meant to cut
+            lost[self.engagement.swept_moves :] |= feeds[self.engagement.swept_moves :]
         if all(number in self.setup.tools for number in self.tools):
             return np.asarray(feeds & (self.in_contact | lost))
         return np.asarray(feeds & (self.in_contact | lost | ~one_of(m.tool, list(self.setup.tools))))

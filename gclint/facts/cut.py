@@ -170,7 +170,6 @@ PIECES = Table(
         "h_ex": number("mm", "largest chip thickness", _load("h_ex"), NEEDS_FLUTES),
         "h_thick": number("mm", "largest chip thickness of the tooth that stands out farthest, by the tool's declared "
                           "`runout`", _load("h_thick"), NEEDS_FLUTES),
-        "h_m": number("mm", "mean chip thickness", _load("h_m"), NEEDS_FLUTES),
         "h_ex_at_set_speed": number("mm", "largest chip thickness if the spindle turned as the program says",
                                     _chip_at_set),
         "h_ex_at_set_feed": number("mm", "largest chip thickness if the feed the program sets were reached",
@@ -255,8 +254,6 @@ PASSES = Table(
         "length": number("mm", "cut length", _pass("length")),
         "ap": number("mm", "largest axial depth", _pass("ap")),
         "ae": number("mm", "largest radial width", _pass("ae")),
-        "lowest": number("mm", "Z of the lowest tip", _pass("lowest")),
-        "removed": number("mm^3", "volume removed", _pass("removed")),
         "turning": truth("whether the spindle turns as the pass begins", lambda c: c.turning[pass_move(c)] == 1),
     },
     lambda c: len(c.engagement.passes),

@@ -1,5 +1,4 @@
-"""Facts about what could not be followed: the first line where the place of the tool is lost, and how much of the
-program lies behind it."""
+"""Which moves could not be followed: their place is not known, or a bound of work was reached."""
 
 from __future__ import annotations
 
@@ -12,6 +11,31 @@ from gclint.tables.motion import COMPENSATED, OTHER_FRAME, PROBE, RAPID
 
 @once
 def lost(context: Context) -> Bools:
+    """[moves] feed moves of which nobody knows what they cut: their place is not known, or they were too much work."""
+    beyond: Bools = placeless(context) | too_many_turns(context) | too_much_work(context)
+    return beyond
+
+
+def too_much_work(context: Context) -> Bools:
+    """[moves] feed moves below the top behind the bound of work at which the stock was given up."""
+    beyond = np.zeros(len(context.motion), bool)
+    swept = context.engagement.swept_moves
+    if swept is not None:
+        top = context.box.top if context.box is not None and context.box.top is not None else 0.0
+        beyond[swept:] = ((context.motion.kind != RAPID) & (context.lowest < top))[swept:]
+    return beyond
+
+
+def too_many_turns(context: Context) -> Bools:
+    """[moves] arcs that were left out of the stock for their many turns."""
+    arcs = np.zeros(len(context.motion), bool)
+    if context.engagement.turns is not None:
+        arcs[context.engagement.turns] = True
+    return arcs
+
+
+@once
+def placeless(context: Context) -> Bools:
     """[moves] feed moves whose end is not known, or known only in a frame of its own."""
     m = context.motion
     placed = np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)

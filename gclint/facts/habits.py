@@ -141,9 +141,20 @@ def _arc_slips(context: Context) -> Iterator[Oddity]:
             (kind, letter, to) for kind, letter, to, other in _rewritten(said, pairs)
             if _closes([other.get(c, none) for c, none in ((u, x0), (v, y0), (i, 0.0), (j, 0.0))], x0, y0)
         ]  # fmt: skip
-        if len(closing) == 1:
+        # the slip may as well lie in the move before, where that goes farther than any other
+        starts = _rewritten({w: at for w, at in ((u, x0), (v, y0)) if _outlying(places[w], before)}, ())
+        at = [said.get(c, none) for c, none in ((u, x0), (v, y0), (i, 0.0), (j, 0.0))]
+        elsewhere = any(_closes(at, other.get(u, x0), other.get(v, y0)) for *_, other in starts)
+        if len(closing) == 1 and not elsewhere:
             kind, letter, to = closing[0]
             yield Oddity("arc", kind, letter, line, before, said[letter], to, 1)
+
+
+def _outlying(ends: Floats, row: int) -> bool:
+    """Whether this end lies beyond all others."""
+    others = np.delete(ends, row)
+    low, high = np.fmin.reduce(others, initial=np.inf), np.fmax.reduce(others, initial=-np.inf)
+    return bool(ends[row] < low or ends[row] > high)
 
 
 def _plane_at(context: Context, line: int, before: int) -> int:

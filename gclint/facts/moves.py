@@ -6,16 +6,16 @@ from typing import Any
 
 import numpy as np
 
-from gclint.columns import Bools, Column, Floats, distinct, one_of
+from gclint.columns import Bools, Column, Floats, one_of
 from gclint.facts.context import Context, once
 from gclint.facts.cut import shared
 from gclint.facts.fact import Fact, Table, number, text, texts, truth
+from gclint.facts.keep_outs import into_keep_out
 from gclint.motion.feed_planning import axis_shares
-from gclint.tables.motion import EVENT, MACHINE, OTHER_FRAME, RAPID
+from gclint.tables.motion import EVENT, LINE, RAPID
 from gclint.tables.setup import DialMark
 
 _FEED_LIMIT = "the machine's feed limits (`[machine] feed_limit` in shop.toml)"
-MOST_LOOKS = 1_000_000_000  # from moves at keep-outs that may be near: some seconds
 
 
 def _rows(context: Context) -> Column:
@@ -30,41 +30,13 @@ def _at(name: str) -> Any:
 # rules on place: no declaration would help, and what can be said of them is said elsewhere.
 
 
-@once
-def _into_keep_out(context: Context) -> tuple[Floats, Column]:
-    """[moves] (mm by which the tool passes below the top of a keep-out box it crosses, the box; -inf and -1 if none).
-
-    NaN for moves that were not looked at, since the work is bounded.
-    """
-    from gclint.motion.boxes import Boxes
-
-    m = context.motion
-    boxes = context.setup.keep_out
-    depth = np.full(len(m), -np.inf)
-    which = np.full(len(m), -1, dtype=np.int32)
-    low, high = np.array([box.low for box in boxes], float), np.array([box.high for box in boxes], float)
-    own = (m.flags & (MACHINE | OTHER_FRAME)) == 0  # the way point of a home move is a place like any other
-    placed = own & np.isfinite(m.x1) & np.isfinite(m.y1) & np.isfinite(m.z1)
-    near = np.flatnonzero(placed & (context.lowest < high[:, 2].max(initial=-np.inf)))
-    if not len(near):
-        return depth, which
-    numbers = distinct(m.tool)
-    radius = np.array([t.diameter / 2 if (t := context.tool(int(n))) else 0.0 for n in numbers])
-    looked_at = Boxes(low, high).crossed(
-        near, m.x0, m.y0, m.z0, m.x1, m.y1, m.z1, m.cu, m.cv, m.sweep, m.plane, m.length, context.lowest,
-        radius[np.searchsorted(numbers, m.tool)], depth, which, MOST_LOOKS,
-    )  # fmt: skip
-    depth[near[looked_at:]] = np.nan
-    return depth, which
-
-
 def _keep_out_depth(context: Context) -> Floats:
-    return _into_keep_out(context)[0] if context.setup.keep_out else np.full(len(context.motion), -np.inf)
+    return into_keep_out(context)[0]
 
 
 def _keep_out_name(context: Context) -> tuple[Column, tuple[str, ...]]:
     names = tuple(box.name or f"keep-out {n}" for n, box in enumerate(context.setup.keep_out, 1))
-    return (_into_keep_out(context)[1] if names else np.full(len(context.motion), -1, dtype=np.int32)), names
+    return (into_keep_out(context)[1] if names else np.full(len(context.motion), -1, dtype=np.int32)), names
 
 
 @once
@@ -103,6 +75,7 @@ MOVES = Table(
         **shared(_rows),
         **{f"start_{axis}": number("mm", f"{axis.upper()} of the tip at the start", _at(f"{axis}0")) for axis in "xyz"},
         **{axis: number("mm", f"{axis.upper()} of the tip at the end", _at(f"{axis}1")) for axis in "xyz"},
+        "arc": truth("whether it is an arc or a helix", lambda c: c.motion.kind > LINE),
         "lowest": number("mm", "lowest Z of the tip along the move", lambda c: c.lowest),
         "length": number("mm", "length along the path", lambda c: np.nan_to_num(c.motion.length)),
         "axis": text("the axis that the set feed asks for the most against its limit",
@@ -241,6 +214,7 @@ def cuts_before_next(context: Context) -> Bools:
 _CHANGE_FACTS: dict[str, Fact] = {
     "line": number("", "line of the program", lambda c: c.motion.event_line[change_events(c)]),
     "new_tool": number("", "number of the tool called", tool_called),
+    "first": truth("whether it is the program's first tool change", lambda c: np.arange(len(change_events(c))) == 0),
     "stop_word_before": truth("whether M0 or M60 stands before it, behind the last cut, and the controller obeys it",
                               _stop_word_before),
 }

@@ -5,8 +5,8 @@ to the questions that its check asked of the disk; those with the answers they h
 kept without the place (`gclint/folder/portable.py`), so that a copy in another folder or on another machine finds them;
 a result that cannot be told without it is found again in that place alone.
 
-Entries are flat files with a checksum, written beside and renamed: one that is missing, cut off or altered means a
-slow run and nothing else.
+Entries are flat files with a checksum, in a store (`gclint/folder/store.py`): one that is missing, cut off or altered
+means a slow run and nothing else.
 """
 
 from __future__ import annotations
@@ -14,8 +14,9 @@ from __future__ import annotations
 import hashlib
 import os
 import platform
-import time
-from collections.abc import Iterable, Iterator
+import re
+import threading
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import suppress
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
@@ -35,21 +36,49 @@ from gclint.folder.portable import (
     repeats_its_place,
     without_place,
 )
+from gclint.folder.store import FarStore, FolderStore, Store, prune
 from gclint.problem import Problem
 from gclint.stock_store import StockStore
 
 FORM = "1"  # of the entries; another form is another cache
 MOST_BYTES = 512 << 20
-KEEP_SHARE = 0.8  # of them is left after pruning
-USED_AGAIN = 24 * 3600.0  # s after which a use is noted in an entry's time, so that it is pruned later
-LEFT_OVER = 3600.0  # s after which a file that nobody renamed is removed
+SIZE = re.compile(r"(\d+(?:\.\d+)?) *([KMGT]?)B?", re.IGNORECASE)
 NO_CACHE = "none"
 ENDINGS = (".py", ".so", ".pyd", ".toml", ".lark", ".json", ".j2", ".js", ".css")  # of what makes a result or a page
 ENGINES = ("numpy", "msgspec", "lark")  # libraries whose version may change a result
 
 
+def cache_of(given: str | None, say: Callable[[str], None] = lambda says: None) -> Cache | None:
+    """The cache as given, else as GCLINT_CACHE says, else where the system keeps caches; None for "none".
+
+    `say` hears what a person should know of one that is elsewhere. Raises Problem.
+    """
+    size_of_cache()  # a wrong one is told before the work
+    wanted = given if given is not None else os.environ.get("GCLINT_CACHE", "")
+    if "://" not in wanted:
+        place = folder_of_cache(given)
+        return None if place is None else Cache(place)
+    store = FarStore(wanted, FORM)
+    if not store.reaches():
+        say(f"{store.address} does not answer: nothing is kept, and nothing that was kept is used")
+        return None
+    say(f"results, with lines of the programs, are kept at {store.address}")
+    return Cache(store)
+
+
+def size_of_cache() -> int:
+    """How many bytes a cache may hold: GCLINT_CACHE_SIZE, such as 30GB, else 512 MB. Raises Problem."""
+    wanted = os.environ.get("GCLINT_CACHE_SIZE", "").strip()
+    if not wanted:
+        return MOST_BYTES
+    found = SIZE.fullmatch(wanted)
+    if found is None or len(wanted) > 20:
+        raise Problem(f'"{wanted[:30]}" is no size; write 800MB or 30GB', "GCLINT_CACHE_SIZE")
+    return int(float(found[1]) * 1000 ** " KMGT".index(found[2].upper() or " "))
+
+
 def folder_of_cache(given: str | None) -> Path | None:
-    """Where results are kept: as given, else GCLINT_CACHE, else where the system keeps caches; None for "none"."""
+    """The folder of a cache that is in one; None for "none"."""
     wanted = given if given is not None else os.environ.get("GCLINT_CACHE", "")
     if wanted == NO_CACHE:
         return None
@@ -89,16 +118,16 @@ def _files(folder: str) -> Iterator[str]:
 
 
 class Cache:
-    """The results kept in one folder, as one run sees them: the same question is asked of the disk once."""
+    """The results kept in one place, as one run sees them: the same question is asked of the disk once."""
 
-    def __init__(self, folder: Path) -> None:
-        self.folder = folder / f"results-{FORM}"
+    def __init__(self, place: Path | Store) -> None:
+        """A folder, or a store."""
+        self.kept = FolderStore(place / f"results-{FORM}") if isinstance(place, Path) else place
         self.build = installation()
         self.this = f"{self.build} {Path.cwd()}"
         self.answers: dict[Question, str] = {}
         self.real: dict[str, list[str]] = {}  # what lies behind the links of folders
-        self.last: tuple[str, str, _Found | None] = ("", "", None)
-        self.stored = 0
+        self.last = _Last()
 
     def key(self, task: Task, content: str) -> str:
         """What the program is; `content` is the digest of its bytes."""
@@ -124,7 +153,7 @@ class Cache:
         """The disk is asked anew from here on."""
         self.answers.clear()
         self.real.clear()
-        self.last = ("", "", None)
+        self.last = _Last()
 
     def answered(self, task: Task, content: str) -> str:
         """What names this state of the program and of all its check asked about; "" where that is not known."""
@@ -197,11 +226,12 @@ class Cache:
 
     def _moved(self, task: Task, content: str) -> _Found | None:
         """What is kept of this very program wherever it lay, in the words of this place."""
-        if self.last[:2] == (task.source.name, content):
-            return self.last[2]
+        name, at, found = self.last.seen
+        if (name, at) == (task.source.name, content):
+            return found
         found = self._look_moved(task, content)
         if found is not None:
-            self.last = (task.source.name, content, found)
+            self.last.seen = task.source.name, content, found
         return found
 
     def _look_moved(self, task: Task, content: str) -> _Found | None:
@@ -224,64 +254,25 @@ class Cache:
             answer = self.answers[question] = disk.ask_again(question)
         return answer
 
-    def _path(self, key: str, kind: str) -> str:
-        return f"{self.folder}/{key[:2]}/{key[2:]}.{kind}"
-
     def _read(self, key: str, kind: str) -> bytes | None:
-        path = self._path(key, kind)
-        try:
-            with Path(path).open("rb", buffering=0) as file:
-                data = file.read()
-                used = os.fstat(file.fileno()).st_mtime
-        except OSError:
-            return None
-        head, _, payload = data.partition(b"\n")
-        if head != _checksum(key, kind, payload):
-            return None
-        if time.time() - used > USED_AGAIN:
-            with suppress(OSError):
-                os.utime(path)
-        return payload
+        head, _, payload = (self.kept.read(f"{key[:2]}/{key[2:]}.{kind}") or b"").partition(b"\n")
+        return payload if head == _checksum(key, kind, payload) else None
 
     def _write(self, key: str, kind: str, payload: bytes) -> None:
-        path = self._path(key, kind)
-        beside = f"{path}.{os.urandom(8).hex()}.new"  # others may write the same entry now, on this host or another
-        try:
-            handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
-        except FileNotFoundError:
-            Path(path).parent.mkdir(mode=0o700, parents=True, exist_ok=True)
-            handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
-        try:
-            with os.fdopen(handle, "wb") as file:
-                file.write(_checksum(key, kind, payload) + b"\n" + payload)
-            Path(beside).replace(path)
-        except BaseException:
-            Path(beside).unlink(missing_ok=True)
-            raise
+        self.kept.write(f"{key[:2]}/{key[2:]}.{kind}", _checksum(key, kind, payload) + b"\n" + payload)
 
-    def prune(self, most: int = MOST_BYTES) -> None:
+    def prune(self, most: int | None = None) -> None:
         """Remove what was used longest ago where the cache has outgrown its size, and what killed runs left."""
-        entries: list[tuple[float, int, str]] = []
-        now = time.time()
-        try:
-            for folder in os.scandir(self.folder):
-                for entry in os.scandir(folder.path):
-                    state = entry.stat(follow_symlinks=False)
-                    if entry.name.endswith(".new"):
-                        if now - state.st_mtime > LEFT_OVER:
-                            Path(entry.path).unlink(missing_ok=True)
-                        continue
-                    entries.append((state.st_mtime, state.st_size, entry.path))
-            total = sum(size for _, size, _ in entries)
-            if total <= most:
-                return
-            for _, size, path in sorted(entries):
-                if total <= most * KEEP_SHARE:
-                    break
-                Path(path).unlink(missing_ok=True)
-                total -= size
-        except OSError:
-            pass
+        prune(self.kept, size_of_cache() if most is None else most)
+
+
+class _Last(threading.local):
+    """What a thread found last: it asks for the outcome and for the name of its state in turn."""
+
+    seen: tuple[str, str, _Found | None] = ("", "", None)
+
+    def __reduce__(self) -> tuple[type[_Last], tuple[()]]:
+        return _Last, ()  # another process has seen nothing
 
 
 class _Found(NamedTuple):

@@ -20,7 +20,7 @@ from gclint.folder.cache import Cache
 from gclint.folder.chains import Chains, Place
 from gclint.folder.outcome import Maker, Outcome, Source, Task, outcome_of, outcome_of_problem
 from gclint.folder.source import STANDARD_INPUT, read_bytes
-from gclint.folder.workers import Job, Workers
+from gclint.folder.workers import Crew, Job, Workers
 from gclint.problem import Problem
 from gclint.run import Run
 from gclint.stock_store import StockStore
@@ -31,6 +31,7 @@ PATIENCE = 0.2  # s between two looks at the clock
 SECONDS = 300.0  # that any program may take
 SECONDS_A_MEGABYTE = 20.0  # more, for its size
 LEAST_WORK = 20_000  # bytes that a program counts for at least where progress is told
+LOOKS = 16  # results that a store elsewhere is asked for at once
 TOGETHER = 32 << 20  # bytes of programs checked at the same time, unless one alone is larger: it bounds memory
 
 OnProgress = Callable[[int, float, str], None]  # how many are done, which share of the work, the largest in work
@@ -38,14 +39,18 @@ OnProgress = Callable[[int, float, str], None]  # how many are done, which share
 
 def outcomes(
     tasks: Sequence[Task], cache: Cache | None, cores: int | None = None, seconds: float | None = None,
-    progress: OnProgress = lambda done, share, name: None, makers: tuple[Maker, ...] = (),
+    progress: OnProgress = lambda done, share, name: None, makers: tuple[Maker, ...] = (), crew: Crew | None = None,
 ) -> Iterator[Outcome]:
     """The outcome of each task, in their order and the same whatever the number of processes.
 
-    Never raises for what one program does: an outcome says it. `seconds` is how long one program may take. A kept
-    outcome is used where all that `makers` make of it stands too.
+    Never raises for what one program does: an outcome says it. `seconds` is how long a processor may work for one. A
+    kept outcome is used where all that `makers` make of it stands too. `crew` works the programs off, else processes
+    of this machine.
     """
-    cores = cores or usual_cores()
+    far = cache is not None and cache.kept.far
+    crew = crew or Workers(cores or usual_cores(), partial(answer, cache, makers), fresh=far)
+    look = _looks(tasks, cache, makers) if far else (_look(task, cache, makers) for task in tasks)
+    ahead, waited = max(AHEAD, 8 * crew.count), max(WAITING, 2 * crew.count)
     waiting: list[tuple[int, int]] = []  # (size, number)
     ready: dict[int, Outcome] = {}
     looked = given = 0
@@ -53,10 +58,10 @@ def outcomes(
     work, worked = sum(sizes), 0  # of what is not kept
     chains = Chains()
     places: dict[int, Place] = {}
-    with Workers(cores, partial(answer, cache, makers)) as workers:
+    with crew as workers:
         while given < len(tasks):
-            while looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING:
-                size, outcome = _look(tasks[looked], cache, makers)
+            while looked < len(tasks) and looked - given < ahead and len(waiting) < waited:
+                size, outcome = next(look)
                 if outcome is None:
                     waiting.append((size, looked))
                     places[looked] = chains.of(tasks[looked])
@@ -67,7 +72,7 @@ def outcomes(
                 if workers.free and waiting:
                     break
             while waiting and workers.free:
-                chosen = _next(waiting, workers.jobs, places)
+                chosen = _next(waiting, workers.jobs, places, TOGETHER * crew.machines)
                 if chosen is None:
                     break
                 size, number = waiting.pop(chosen)
@@ -77,7 +82,7 @@ def outcomes(
             while given in ready:
                 given += 1
                 yield ready.pop(given - 1)
-            more = looked < len(tasks) and looked - given < AHEAD and len(waiting) < WAITING
+            more = looked < len(tasks) and looked - given < ahead and len(waiting) < waited
             for number, data in workers.answers(0.0 if more else PATIENCE):
                 ready[number] = msgspec.json.decode(data, type=Outcome)
                 worked += sizes[number]
@@ -105,13 +110,15 @@ def patience_for(size: int) -> float:
     return SECONDS + SECONDS_A_MEGABYTE * size / 1e6
 
 
-def _next(waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Place]) -> int | None:
+def _next(
+    waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Place], together: int = TOGETHER
+) -> int | None:
     """Place in `waiting` of the largest program that may be checked beside those in work; None: wait.
 
     Of programs that cut one blank in turn the first, and only while none of them is in work: it leaves the stock for
     the next.
     """
-    room = TOGETHER - sum(job.size for job in jobs) if jobs else None
+    room = together - sum(job.size for job in jobs) if jobs else None
     busy = {job.chain for job in jobs if job.chain}
     first: dict[str, int] = {}
     for _, number in waiting:
@@ -124,6 +131,23 @@ def _next(waiting: list[tuple[int, int]], jobs: list[Job], places: dict[int, Pla
         and places[number].at == first.get(places[number].chain, 0)
     ]  # fmt: skip
     return max(fitting, key=lambda n: waiting[n][0]) if fitting else None
+
+
+def _looks(
+    tasks: Sequence[Task], cache: Cache | None, makers: tuple[Maker, ...]
+) -> Iterator[tuple[int, Outcome | None]]:
+    """As `_look`, for each task in turn, several ahead: each waits for answers over a network."""
+    from collections import deque
+    from concurrent.futures import Future, ThreadPoolExecutor
+
+    with ThreadPoolExecutor(LOOKS) as threads:
+        asked: deque[Future[tuple[int, Outcome | None]]] = deque()
+        for task in tasks:
+            asked.append(threads.submit(_look, task, cache, makers))
+            if len(asked) >= 2 * LOOKS:
+                yield asked.popleft().result()
+        while asked:
+            yield asked.popleft().result()
 
 
 def _look(task: Task, cache: Cache | None, makers: tuple[Maker, ...]) -> tuple[int, Outcome | None]:
@@ -157,13 +181,13 @@ class Tried(NamedTuple):
     heard: dict[Question, str]
 
 
-def tried(task: Task, store: StockStore | None = None) -> Tried:
-    """Check one program. Raises nothing: what goes wrong is the outcome."""
+def tried(task: Task, store: StockStore | None = None, data: bytes | None = None) -> Tried:
+    """Check one program, or `data` that was read from it. Raises nothing: what goes wrong is the outcome."""
     content: str | None = None
     done: Run | None = None
     with disk.listening() as heard:
         try:
-            data = read_bytes(task.source.name)
+            data = read_bytes(task.source.name) if data is None else data
             content = hashlib.sha256(data).hexdigest()
             done = run(data, task.source.shown, task.options, task.source.path, store=store)
             outcome = outcome_of(done, tuple(sorted(heard)))
@@ -197,11 +221,22 @@ def _shelf(cache: Cache | None) -> StockStore:
 
 def answer(cache: Cache | None, makers: tuple[Maker, ...], task: Task) -> bytes:
     """Check one program, keep what came of it, make what reports make of it: an encoded Outcome. Raises nothing."""
-    outcome, run, content, heard = tried(task, _shelf(cache))
-    said, state = encoded(outcome), ""
-    if cache is not None and content is not None and outcome.lasting:
-        state = cache.keep(task, content, heard, said)
-    return encoded(_with_made(outcome, run, task.source, state, makers)) if makers and run is not None else said
+    made = tried(task, _shelf(cache))
+    state = keep(cache, task, made)
+    return encoded(finished(made, task.source, state, makers))
+
+
+def keep(cache: Cache | None, task: Task, made: Tried) -> str:
+    """Keep what a check came to, where that may be; the name of this state, or ""."""
+    if cache is None or made.content is None or not made.outcome.lasting:
+        return ""
+    bare = replace(made.outcome, made=(), stopped_by=None)
+    return cache.keep(task, made.content, made.heard, encoded(bare))
+
+
+def finished(made: Tried, source: Source, state: str, makers: tuple[Maker, ...]) -> Outcome:
+    """The outcome with what reports make of it."""
+    return _with_made(made.outcome, made.run, source, state, makers) if makers and made.run else made.outcome
 
 
 def _with_made(outcome: Outcome, run: Run, source: Source, state: str, makers: tuple[Maker, ...]) -> Outcome:

@@ -17,21 +17,26 @@ from contextlib import suppress
 from multiprocessing import connection, get_context
 from multiprocessing.connection import Connection
 from multiprocessing.process import BaseProcess
-from typing import Any, cast
+from pathlib import Path
+from typing import Any, Protocol, cast
 
 import msgspec
 
 from gclint import memory
 from gclint.folder.outcome import Outcome, Task
 
-Handle = Callable[[Task], bytes]  # gives an encoded Outcome
+Handle = Callable[[Any], bytes]  # takes a Task and gives an encoded Outcome
 FEW_COLLECTIONS = 50_000  # as the command line sets it
 LARGE = 1 << 20  # bytes of a program after which a worker gives memory back; after a smaller one the next uses it
-GRACE = 10.0  # s past its time at which a worker ends itself, should nobody be there to end it
+ASLEEP = 60.0  # s more than its time for which a worker may do nothing at all: a disk or a pipe that has died
+UNTOLD = 10.0  # times its time that a worker may take by the clock, where the system does not tell what it has used
+LEAST_USE = 0.005  # share of the time by the clock; a worker that got less of a processor sleeps, however busy the host
+LEFT = 100.0  # times its time by the clock at which a worker ends itself, should nobody be there to end it
+COUNTS = hasattr(signal, "setitimer")  # whether the system itself ends a process that has used up its time
 
 
 class Job(msgspec.Struct, frozen=True):
-    """`number` tells answers apart; `seconds` is how long it may take, `size` the bytes of its program.
+    """`number` tells answers apart; `seconds` is how much time of a processor it may use, `size` its program's bytes.
 
     Jobs of one `chain` go to the worker that had the one before, where it is idle: it has what that one left.
     """
@@ -41,6 +46,31 @@ class Job(msgspec.Struct, frozen=True):
     seconds: float
     size: int
     chain: str = ""
+
+
+class Crew(Protocol):
+    """Whoever works jobs off: `count` at a time, with the memory of so many `machines`. A context."""
+
+    count: int
+    machines: int
+
+    def __enter__(self) -> Crew: ...
+    def __exit__(self, *_: object) -> None: ...
+
+    @property
+    def jobs(self) -> list[Job]:
+        """What is being worked on."""
+        ...
+
+    @property
+    def free(self) -> bool: ...
+    def give(self, job: Job) -> None:
+        """Hand a job over; only while `free`."""
+        ...
+
+    def answers(self, patience: float) -> Iterator[tuple[int, bytes]]:
+        """(number of a job, encoded Outcome) of what is done, waiting at most `patience` seconds for the first."""
+        ...
 
 
 class Worker:
@@ -54,14 +84,33 @@ class Worker:
             self.process.start()
         far.close()
         self.job: Job | None = None
-        self.until = 0.0
+        self.began = self.until = self.used = 0.0
         self.chain = ""
 
     def give(self, job: Job) -> None:
-        self.job, self.until = job, time.monotonic() + job.seconds
-        self.chain = job.chain
+        self.job, self.chain = job, job.chain
+        self.began = time.monotonic()
+        self._look_again()
         with suppress(OSError):  # it has died: `answers` finds that out
             self.pipe.send(job)  # pickled: a name need not be text
+
+    def _look_again(self) -> None:
+        """Set when to look whether it still works."""
+        assert self.job is not None
+        used = used_by(self.process.pid)
+        self.used = used or 0.0
+        times = UNTOLD if used is None and COUNTS else 1.0
+        self.until = time.monotonic() + self.job.seconds * times + ASLEEP * COUNTS
+
+    def sleeps(self) -> bool:
+        """Whether its time is up by the clock and it has done next to nothing since the last look."""
+        if time.monotonic() < self.until or self.job is None:
+            return False
+        used = used_by(self.process.pid)
+        if used is None or used - self.used < LEAST_USE * (self.job.seconds + ASLEEP):
+            return True
+        self._look_again()
+        return False
 
     def end(self) -> None:
         self.process.kill()
@@ -75,6 +124,8 @@ class Workers:
     They are forks of this process where the system has them (20 ms), or `fresh` interpreters (300 ms), which a process
     that has threads needs.
     """
+
+    machines = 1
 
     def __init__(self, count: int, handle: Handle, fresh: bool = False) -> None:
         self.count, self.handle, self.fresh = count, handle, fresh
@@ -115,9 +166,9 @@ class Workers:
         for pipe in connection.wait(list(busy), timeout=max(0.0, min(patience, left))):
             yield self._answer(busy.pop(cast(Connection, pipe)))  # which class a pipe is hangs on the system
         for worker in busy.values():
-            if time.monotonic() >= worker.until:
-                assert worker.job is not None
-                yield self._lost(worker, f"gave up after {worker.job.seconds:.0f} s; gclint had not come to an end")
+            if worker.sleeps():
+                waited = time.monotonic() - worker.began
+                yield self._lost(worker, f"gave up after {waited:.0f} s; gclint had not come to an end")
 
     def _answer(self, worker: Worker) -> tuple[int, bytes]:
         assert worker.job is not None
@@ -125,7 +176,7 @@ class Workers:
             answer = worker.pipe.recv_bytes()
         except (EOFError, OSError):
             worker.process.join(1.0)
-            return self._lost(worker, _ended(worker.process.exitcode))
+            return self._lost(worker, _ended(worker.process.exitcode, worker.job.seconds))
         number, worker.job = worker.job.number, None
         return number, answer
 
@@ -136,7 +187,18 @@ class Workers:
         return worker.job.number, msgspec.json.encode(Outcome("problem", says=says, lasting=False))
 
 
-def _ended(code: int | None) -> str:
+def used_by(process: int | None) -> float | None:
+    """The seconds that processors have worked for a process; None where the system does not tell."""
+    try:
+        told = Path(f"/proc/{process}/stat").read_bytes().rpartition(b")")[2].split()
+        return (int(told[11]) + int(told[12])) / float(os.sysconf("SC_CLK_TCK"))
+    except (OSError, ValueError, IndexError, AttributeError):
+        return None
+
+
+def _ended(code: int | None, seconds: float) -> str:
+    if COUNTS and code == -signal.SIGPROF:
+        return f"gave up after {seconds:.0f} s of a processor's time; gclint had not come to an end"
     if code is not None and code < 0:
         name = signal.Signals(-code).name if -code in {each.value for each in signal.Signals} else f"signal {-code}"
         memory = "; there may not be enough memory" if name == "SIGKILL" else ""
@@ -152,13 +214,16 @@ def _work(pipe: Connection, handle: Handle, inherited: list[Connection]) -> None
     memory.keep()
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent hears it and ends the workers
     signal.signal(signal.SIGTERM, signal.SIG_DFL)
+    if COUNTS:
+        signal.signal(signal.SIGPROF, signal.SIG_DFL)
     while True:
         try:
             job: Job = pipe.recv()
         except (EOFError, OSError):
             os._exit(0)
-        if hasattr(signal, "setitimer"):
-            signal.setitimer(signal.ITIMER_REAL, job.seconds + GRACE)
+        if COUNTS:  # what is used up on a busy host is the same, so that the host changes no answer
+            signal.setitimer(signal.ITIMER_PROF, job.seconds)
+            signal.setitimer(signal.ITIMER_REAL, job.seconds * LEFT + ASLEEP)
         answer = handle(job.task)
         try:
             pipe.send_bytes(answer)

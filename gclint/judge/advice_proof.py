@@ -38,6 +38,7 @@ MILD = GRADES.index("consider")
 UNTOUCHED = ("part",)  # packs whose rules look at what is left of the blank alone
 GEOMETRY = ("kind", "tool", "x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "line")
 
+Place = tuple[int, str, float]
 Judge = Callable[[Sequence[SetWord]], "tuple[Finding, ...] | None"]
 
 
@@ -75,7 +76,7 @@ def with_proof(judged: Judged, case: Case) -> Judged:
 
 def _proved(one: Finding, judged: Judged, again: Judge, tries: int) -> tuple[Change, int]:
     """The change of one finding as it may be given, and how many times the program was judged for it."""
-    words = {(word.line, word.word): word for word in one.change.set}
+    words = {_place(word): word for word in one.change.set}
     for used in range(1, min(tries, MOST_ROUNDS) + 1):
         after = again(tuple(words.values()))
         if after is None:
@@ -90,25 +91,30 @@ def _proved(one: Finding, judged: Judged, again: Judge, tries: int) -> tuple[Cha
     return _without_numbers(one.change, judged.plain), min(tries, MOST_ROUNDS)
 
 
-def _mended(words: dict[tuple[int, str], SetWord], findings: Iterable[Finding]) -> bool:
+def _place(word: SetWord) -> Place:
+    """What a word stands in the place of; several codes may be added on one line."""
+    return word.line, word.word, word.to if word.word == "G" else 0.0
+
+
+def _mended(words: dict[Place, SetWord], findings: Iterable[Finding]) -> bool:
     """Put in what these findings say to set; False where that is nothing new."""
     old = dict(words)
     for other in findings:
         for word in other.change.set:
-            key = (word.line, word.word)
+            key = _place(word)
             words[key] = word if key not in old else with_fields(word, from_=old[key].from_)
     return words != old
 
 
-def _told(change: Change, words: Mapping[tuple[int, str], SetWord], came: Sequence[Finding]) -> Change:
+def _told(change: Change, words: Mapping[Place, SetWord], came: Sequence[Finding]) -> Change:
     """A change that is proved, in words; with what was put in beside it, and what it brings to consider."""
     sets = tuple(words.values())
     text = change.text
     if sets != change.set:
         sets = tuple(sorted(sets, key=lambda word: (word.line, word.word)))
-        was = {(word.line, word.word): word for word in change.set}
+        was = {_place(word): word for word in change.set}
         other = [word for key, word in words.items() if was.get(key) != word]
-        if any((each.line, each.word) in was for each in other):
+        if any(_place(each) in was for each in other):
             text = f"Set {_listed(sets)}: all of it together, since less brings another finding."
         else:
             text += f" Set {_listed(other)} with it, or what goes down there becomes the next finding."

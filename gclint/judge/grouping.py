@@ -214,7 +214,8 @@ def _finding(
     tools = distinct(view.column("tool")[rows])
     tool = tool_number(int(tools[0]), context) if len(tools) == 1 else None
     found, window = measured(rule, one, inch, context)
-    happens = say(chosen(rule.happens, one).text, one, inch)
+    case = chosen(rule.happens, one)
+    happens = say(case.text, one, inch)
     beside = _beside(one, worst_line, context)
     if beside is not None:
         happens += f" It stands on line {beside.line} of {beside.path}, which line {worst_line} calls."
@@ -238,6 +239,7 @@ def _finding(
         set_on=_set_on(worst_move, context),
         regraded=_regraded(rule, one, grade),
         rests_on=rests_on(rule, int(tools[0]) if len(tools) else -1, context),
+        cause=f"{rule.name} {1 + next(n for n, each in enumerate(rule.happens) if each is case)}",
     )
 
 
@@ -368,7 +370,7 @@ def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
     text = plain = say(chosen(rule.change, one).text, one, inch)
-    if not rule.text.advice or move < 0:
+    if not rule.text.advice or (move < 0 and rule.text.looks_at not in ("waits", "program")):
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
     context = one.context
@@ -388,7 +390,7 @@ def _change(
         sets = []  # all words of a change go together
     if sets:
         context.plain_advice[text] = plain
-    return Change(text, tuple(sets))
+    return replace(made, text=text, set=tuple(sets))
 
 
 def _per_second(made: Change) -> Change:

@@ -15,7 +15,7 @@ from gclint.facts.registry import View, facts_of
 from gclint.judge import acceptance
 from gclint.judge.by_assumption import entry_of, take_out
 from gclint.judge.following import follow, with_ids
-from gclint.judge.grouping import findings_of, grades_of
+from gclint.judge.grouping import findings_of, grades_of, line_of
 from gclint.judge.hits import Hits
 from gclint.judge.needs import PLACE, true_need
 from gclint.judge.set_up_stops import other_set_up
@@ -238,11 +238,12 @@ def _leave_out(hits: list[Hits]) -> None:
                 telling = telling.choose(np.flatnonzero(truth(found.rule.instead_when.code, telling) == TRUE))
             if not telling.length:
                 continue
-            keys, place = numbered(_cause_key(found.rule, telling))
+            by_line = bool((other.view.column("move") < 0).any())
+            keys, place = numbered(line_of(found.rule, telling) if by_line else _cause_key(found.rule, telling))
             gravest = np.full(len(keys), len(GRADES))
             np.minimum.at(gravest, place, grades_of(found.rule, telling))
             whole = found.rule.text.looks_at in WHOLE
-            theirs = _cause_key(found.rule, other.view)
+            theirs = line_of(other.rule, other.view) if by_line else _cause_key(found.rule, other.view)
             at = np.minimum(np.searchsorted(keys, theirs), len(keys) - 1)
             same = (keys[at] == theirs) | whole
             keep = ~(same & (whole | (grades_of(other.rule, other.view) >= gravest[at])))
@@ -253,12 +254,11 @@ def _leave_out(hits: list[Hits]) -> None:
 
 def _cause_key(rule: Rule, view: View) -> Column:
     """What the rows of two rules must share to have one cause: the S word, the F word, or the line."""
-    moves = np.maximum(view.column("move"), 0)
     motion = view.context.motion
     if not len(motion.line):  # nothing moves: what is found is all about the one program
         return np.zeros(view.length)
     column = {"speed": motion.speed_line, "feed": motion.feed_line}
-    return np.asarray(column.get(rule.text.cause, motion.line)[moves])
+    return np.asarray(column.get(rule.text.cause, motion.line)[np.maximum(view.column("move"), 0)])
 
 
 def _add_unmodelled(context: Context, rules: list[Rule], missing: dict[tuple[str, str], int]) -> None:

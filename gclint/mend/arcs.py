@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
+from gclint.cards.codes import HABITS
 from gclint.mend.case import Case, Offer, Proposal, Refused
 from gclint.mend.draft import Edit
 from gclint.mend.lenient import meant
@@ -12,14 +13,16 @@ from gclint.mend.path import Leg, Pen, Step, step_of
 from gclint.mend.style import STAR, NoRoom, numbered
 from gclint.tables.finding import Finding
 
-HABITS = ("P as the number of turns", "arcs by radius", "one centre word", "full circles")
+# habits of writing arcs that a controller may refuse, as a finding names them
+ARCS = frozenset(HABITS[name] for name in ("arc-turns", "arc-radius", "one-centre-word", "full-circles"))
 QUARTER = 90.0
 WORDS = frozenset("GXYZIJRFP")
 MOST_BLOCKS = 2000
 
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
-    if finding.rule != "arc-does-not-close" and not any(habit in finding.happens for habit in HABITS):
+    named = finding.found.value if finding.found is not None else None
+    if finding.rule != "arc-does-not-close" and named not in ARCS:
         return []
     made: list[Offer] = []
     intended = meant(case)

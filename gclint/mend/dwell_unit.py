@@ -12,16 +12,13 @@ def offers(case: Case, finding: Finding) -> list[Offer]:
     lines = tuple(finding.lines)
     if card.name == "any":
         return [Refused(finding.rule, lines, "no controller is declared, so the unit of its waits is not known")]
+    if not finding.change.set:
+        return [Refused(finding.rule, lines, "a wait is not given by P, or is worked out by an expression")]
+    unit = "milliseconds" if card.dwell_unit == "ms" else "seconds"
     made: list[Offer] = []
-    for line in lines:
-        words = {letter: value for letter, value, _, _ in case.words(line)}
-        if "P" not in words:
-            made.append(Refused(finding.rule, (line,), "the wait is not given by P"))
-            continue
-        to = words["P"] * 1000 if card.dwell_unit == "ms" else words["P"] / 1000
-        unit = "milliseconds" if card.dwell_unit == "ms" else "seconds"
-        edits = put_words(case, [(line, "P", to)])
-        because = f"{card.title} counts waits in {unit}: P{words['P']:g} becomes P{to:g}."
-        made.append(Proposal(finding.rule, "words", (line,), edits, because) if edits
-                    else Refused(finding.rule, (line,), "the wait is worked out by an expression"))  # fmt: skip
+    for word in finding.change.set:
+        edits = put_words(case, [(word.line, word.word, word.to)])
+        because = f"{card.title} counts waits in {unit}: P{word.from_:g} becomes P{word.to:g}."
+        made.append(Proposal(finding.rule, "words", (word.line,), edits, because) if edits
+                    else Refused(finding.rule, (word.line,), "the word cannot be edited"))  # fmt: skip
     return made

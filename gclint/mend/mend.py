@@ -18,9 +18,10 @@ from gclint.mend.case import Case, Proposal, Refused
 from gclint.mend.draft import Collision, Draft, Edit, draft_of
 from gclint.mend.proof import GRAVE, RANK, Failure, Proved, anchors, prove
 from gclint.mend.put import put_words
-from gclint.mend.registry import PATHS, QUESTIONS, WORDS, Mender, menders
+from gclint.mend.registry import PATHS, WORDS, Mender, menders
 from gclint.mend.result import Document, File, Made, NotMended, Place, Proof, Surface
 from gclint.mend.surface import FINEST, Z_TOLERANCE, Difference, compare_surfaces
+from gclint.packs.mendable import left_to_people, menders_of
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -32,6 +33,8 @@ MOST_LINES_TRIED = 2_000_000  # lines of all tries together
 FEW_TRIES, MOST_TRIES = 6, 30
 MOST_REPAIRS = 2  # of one try
 MOST_PLACES = 2000  # offers of one round
+REPAIRS = ("entries",)  # menders whose work may be part of another change
+WAYS = " The ways down that this makes are ramps."
 
 OnProgress = Callable[[str], None]
 
@@ -130,7 +133,7 @@ def _round(work: _Work, chosen: list[Mender], only: Sequence[str]) -> bool:
     offered: dict[tuple[str, str, frozenset[int]], Proposal] = {}
     for mender in chosen:
         for finding in work.case.findings:
-            if finding.rule not in mender.rules or (only and finding.rule not in only):
+            if mender.name not in menders_of(finding.rule) or (only and finding.rule not in only):
                 continue
             for offer in mender.offers(work.case, finding):
                 if isinstance(offer, Refused):
@@ -259,31 +262,55 @@ def _try(work: _Work, batch: list[Proposal]) -> tuple[Failure, ...]:
             work.case, work.claims, work.surface = copy, claims, proved.surface
             work.taken += batch
             return ()
-        own = None if all(offer.words for offer in batch) else frozenset().union(*(lines for _, lines in claims))
-        better = _repaired(copy, proved.failures, own)
+        better = _repaired(copy, proved.failures, claims, all(offer.words for offer in batch))
         if better is None or work.tries >= work.most_tries:
             break
         work.tries += 1
-        draft = better
+        draft, ways = better
+        batch = [_with_ways(offer) if base + n + 1 in ways else offer for n, offer in enumerate(batch)]
     return proved.failures
 
 
-def _repaired(copy: Case, failures: Sequence[Failure], own: frozenset[int] | None) -> Draft | None:
-    """The copy with the words that new findings ask for, on lines which it has written itself or whose findings it
-    answers (`own`, of the original; None: any, where words alone are changed); None: that is not all."""
-    edits: dict[int, tuple[int, Edit]] = {}
+def _with_ways(offer: Proposal) -> Proposal:
+    return offer if offer.because.endswith(WAYS) else replace(offer, because=offer.because + WAYS)
+
+
+def _repaired(copy: Case, failures: Sequence[Failure], claims: Sequence[tuple[str, frozenset[int]]],
+              anywhere: bool) -> tuple[Draft, set[int]] | None:  # fmt: skip
+    """The copy with what new findings ask for, on lines which it has written itself or whose findings it answers
+    (`anywhere`: on any, where words alone are changed): words, or ways down that are gentle; and the changes that got
+    such ways. None: that is not all."""
+    own = frozenset().union(*(lines for _, lines in claims))
+    edits: list[tuple[int, Edit]] = []
+    ways: set[int] = set()
+
+    def mine(line: int) -> bool:
+        return anywhere or bool(copy.draft.changed[line - 1]) or int(copy.draft.anchor[line - 1]) in own
+
+    def writer(line: int) -> int:
+        by, anchor = int(copy.draft.by[line - 1]), int(copy.draft.anchor[line - 1])
+        return by or next((n for n, (_, lines) in reversed(list(enumerate(claims, 1))) if anchor in lines), 0)
+
     for failure in failures:
         finding = failure.finding
-        if failure.part != "new" or finding is None or not finding.change.set:
+        if failure.part != "new" or finding is None:
             return None
-        lines = [word.line for word in finding.change.set]
-        mine = own is None or all(copy.draft.changed[n - 1] or int(copy.draft.anchor[n - 1]) in own for n in lines)
-        if not mine:
-            return None
-        for edit in put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set]):
-            if edits.setdefault(edit.line, (int(copy.draft.by[edit.line - 1]), edit))[1] != edit:
+        if finding.change.set:
+            if not all(mine(word.line) for word in finding.change.set):
                 return None
-    return copy.draft.apply(edits.values()) if edits else None
+            made = put_words(copy, [(word.line, word.word, word.to) for word in finding.change.set])
+        else:
+            found = [offer for mender in menders(REPAIRS) if mender.name in menders_of(finding.rule)
+                     for offer in mender.offers(copy, finding) if isinstance(offer, Proposal)]  # fmt: skip
+            made = tuple(edit for offer in found if all(map(mine, offer.touched)) for edit in offer.edits)
+            ways |= {writer(edit.line) for edit in made}
+            if not made:
+                return None
+        edits += [(writer(edit.line), edit) for edit in made if (writer(edit.line), edit) not in edits]
+    try:
+        return (copy.draft.apply(edits), ways) if edits else None
+    except Collision:
+        return None
 
 
 # the comment at the top
@@ -388,7 +415,7 @@ def _why_left(work: _Work, finding: Finding, lines: Sequence[int]) -> str:
     for line in lines:
         if (finding.rule, line) in work.left_alone:
             return work.left_alone[finding.rule, line]
-    return QUESTIONS.get(finding.rule, "gclint has no mender for this: what to do is for a person to decide")
+    return left_to_people(finding.rule) or "gclint has no mender for this: what to do is for a person to decide"
 
 
 __all__ = ["GRAVE", "Mended", "Proved", "compare_surfaces", "fails", "mend", "proof_of"]

@@ -11,9 +11,6 @@ USUAL = (("distance", 900), ("feed mode", 940), ("plane", 170), ("offset", 540))
 
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
-    if finding.rule == "units-unstated":
-        says = "whether mm or inches are meant is for its maker to say: write G21 or G20 at the top"
-        return [Refused(finding.rule, (finding.line,), says)]
     card = case.setup.controller
     if card.name == "any":
         says = "no controller is declared, so what it takes at the start is not known"

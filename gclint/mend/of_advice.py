@@ -9,8 +9,6 @@ from gclint.tables.finding import Finding
 
 def offers(case: Case, finding: Finding) -> list[Offer]:
     lines = tuple(dict.fromkeys((finding.line, finding.worst_line, *finding.lines)))
-    if finding.rule == "feed-unit-suspect":
-        return [Refused(finding.rule, lines, "which unit was meant is for its maker to say")]
     if finding.grade == "consider" and finding.rule not in case.asked:
         says = f"it is only to be considered; name it with --only {finding.rule} to have it mended"
         return [Refused(finding.rule, lines, says)]

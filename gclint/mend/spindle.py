@@ -98,8 +98,9 @@ def _start(case: Case, finding: Finding, line: int) -> Proposal:
     place = 0
     for k in range(first, row + 1):
         own = int(m.line[k])
-        # at the start the height is not known: the spindle is started there as every program does
-        if k == 0 or lifted_at(case, own):
+        # at the start the height is not known: the spindle is started there as every program does; and another S must
+        # not come into force at moves before it
+        if float(m.speed[k]) == speed and (k == 0 or lifted_at(case, own)):
             place = own
             break
     if not place:

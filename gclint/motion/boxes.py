@@ -163,6 +163,7 @@ class Boxes:
                         elif sweep[row] == 0:
                             z = self.over(x0[row], y0[row], z0[row], x1[row], y1[row], z1[row], b, r)
                         else:
+                            self.work += cython.cast(cython.longlong, fmin(fabs(sweep[row]) / ARC_STEP, MOST_CHORDS))
                             z = self.over_arc(
                                 x0[row], y0[row], z0[row], x1[row], y1[row], z1[row], cu[row], cv[row], sweep[row],
                                 plane[row], b, r,

@@ -17,5 +17,7 @@ ADVICE_ON = {
     "less-stress": "pieces",
     "less-power": "pieces",
     "start-spindle": "passes",
+    "wait-unit": "waits",
+    "missing-modes": "program",
     "within-axes": "moves",
 }

@@ -162,6 +162,10 @@ class RuleText(Part, frozen=True):
         dict[str, tuple[str, ...]], _says("further ones of `cause_of`, where the text of `found` begins with this")
     ] = {}
     reaches: Annotated[Reach, _says("which of those findings follow from it")] = "places"
+    mended_by: Annotated[
+        tuple[str, ...], _says("of a shipped rule: the menders that answer it, files of gclint/mend")
+    ] = ()
+    left_to: Annotated[str, _says("of a shipped rule that is never mended: what is for a person to say, in words")] = ""
     limits: Annotated[dict[str, Limit], _says("every number the conditions judge by, by name")] = {}
     subject: Annotated[
         str, _says("what it is about, of rules/model/subjects.toml; else what rules on its table are about")

@@ -77,7 +77,7 @@ def declare(options: Options, program_path: str | None) -> Declared:
     shop_path = Path(options.shop) if options.shop else None
     searched = job_path is None and shop_path is None
     if searched:
-        job_path, shop_path = _beside(program_path)
+        job_path, shop_path = files_around(program_path)
     job, job_file = (None, None) if job_path is None else _read(job_path, Job, "job file")
     named = shop_path is not None and not searched
     if job and job_file and job_path and job.shop is not None and not named:
@@ -120,11 +120,11 @@ def refuse_wrong(options: Options) -> None:
         declare(options, None)
 
 
-def _beside(program_path: str | None) -> tuple[Path | None, Path | None]:
+def files_around(program_path: str | None) -> tuple[Path | None, Path | None]:
     """(job file, shop file) of the nearest folder that has one; a job without a shop beside it takes one from above."""
     start = Path(program_path).parent if program_path else Path()
     job: Path | None = None
-    for folder in (start, *start.absolute().parents):
+    for folder in (start, *disk.absolute(start).parents):
         if job is None and disk.there(folder / JOB_FILE):
             job = readable(folder / JOB_FILE)
         if disk.there(folder / SHOP_FILE):
@@ -172,8 +172,8 @@ def placed(file: File, key: Key, find: Callable[[Path, str], Path], name: str) -
 
 
 def _among(program_path: str, programs: tuple[str, ...]) -> bool:
-    here = Path(program_path).absolute()
-    return any(Path(name).absolute() == here or disk.real(Path(name)) == disk.real(here) for name in programs)
+    here = disk.absolute(Path(program_path))
+    return any(disk.absolute(Path(name)) == here or disk.real(Path(name)) == disk.real(here) for name in programs)
 
 
 def _tools(options: Options) -> tuple[Tool, ...]:

@@ -25,7 +25,9 @@ from gclint.tables.field import Field
 from gclint.tables.motion import COMPENSATED, HOME, LIFT_UNKNOWN, MACHINE, OTHER_FRAME, PROBE, RAPID, Motion
 from gclint.tables.setup import Assumed, Setup, Stock
 
-MOST_WORK = 1e10  # cells looked at before the sweep gives up
+# Work before the sweep gives up, in cells looked at, some 4 ns each (see WORK_* in sweep.py): half a minute of one
+# core, and as much again for 8 million moves. A fine finishing move takes 300 to 600.
+MOST_WORK, WORK_OF_MOVE = 8e9, 1000
 GIVEN_UP_WORK = 3e8  # the same for a program that was given up at a bound: mostly one that never ends
 FAR = 1e7  # mm; a position beyond it is not believed
 
@@ -120,7 +122,9 @@ class Ready:
     def swept(self, setup: Setup, grid: Grid, field: Field | None) -> Swept:
         """What the kernel makes of it on this grid; a field must lie on it."""
         motion, chosen = self.motion, self.chosen
-        most_work = min(MOST_WORK, GIVEN_UP_WORK) if BOUND_REACHED in motion.faults.kind else MOST_WORK
+        most_work = MOST_WORK + WORK_OF_MOVE * len(motion)
+        if BOUND_REACHED in motion.faults.kind:
+            most_work = min(MOST_WORK, GIVEN_UP_WORK)
         path = np.where(chosen.swept & (chosen.lowest < grid.top), np.fmax(motion.length, 0.0), 0.0)
         thick = math.inf if self.box is None or self.box.bottom is None else grid.top - self.box.bottom
         resolution = setup.controller.resolution
@@ -262,6 +266,8 @@ def _sweep(ready: Ready, setup: Setup, start: Start | None) -> Engagement:
     return Engagement(
         box, grid.cell, min(wanted, grid.cell), pieces, made.contact, entries, passes, made.side.cut, assumed,
         tuple(notes), begins, field, tuple(each for each in (cleared, edge) if each is not None),
+        made.next_move if made.next_move < len(motion) else None,
+        np.flatnonzero(made.skipped) if made.skipped.any() else None,
     )  # fmt: skip
 
 

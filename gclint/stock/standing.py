@@ -210,12 +210,10 @@ def _bridge(field: _Field, points: Points, middle: int, length: float, radius: f
     y = points.y[middle] + along[None, :] * dy + aside[:, None] * dx
     left = field.left(x, y)
     stands = left > 0
-    narrowest = np.inf
-    for line in stands:
-        edges = np.flatnonzero(np.diff(line.astype(np.int8), prepend=0, append=0))
-        longest = int((edges[1::2] - edges[::2]).max()) if len(edges) else 0
-        narrowest = min(narrowest, longest * field.cell / 2)
-    return narrowest, float(left.max())
+    # [lines, places] the last place up to here that does not stand: so far back goes the stretch that ends here
+    gap = np.maximum.accumulate(np.where(stands, -1, np.arange(len(along))[None, :]), axis=1)
+    longest = (np.arange(len(along))[None, :] - gap).max(axis=1)
+    return float(longest.min()) * field.cell / 2, float(left.max())
 
 
 def _standing(

@@ -48,11 +48,19 @@ MOST_MERGED = cython.declare(cython.int, 32)  # moves swept as one
 # Of the radius, the longest way of fine moves swept as one; twice that, but no more mm, of tools with a formula.
 TOGETHER = cython.declare(cython.double, 0.6)
 TOGETHER_SMALL = cython.declare(cython.double, 2.0)
-SAGITTA = cython.declare(cython.double, 0.003)  # mm between an arc and its chords: well under the contact depth
+ALONG = cython.declare(cython.double, 0.05)  # of the radius; how far from one line the arcs of one piece may lie
+SAGITTA = cython.declare(cython.double, 0.003)  # mm by which fine moves may leave the segment they are swept as
+CHORD = cython.declare(cython.double, 0.005)  # mm between an arc and its chords: half of the contact depth
 MOST_PIECES = cython.declare(cython.int, 32768)  # of one move
 MOST_CHORDS = cython.declare(cython.int, 200000)  # of one arc
+# The work of a segment, of a piece (its load and its rules included) and of a cell that is met, in cells that are only
+# looked at (some 4 ns)
+WORK_SEGMENT = cython.declare(cython.double, 60)
+WORK_PIECE = cython.declare(cython.double, 1000)
+WORK_MET = cython.declare(cython.double, 8)
 MOST_MET = cython.declare(cython.int, 8192)  # parts of cells noted for one piece; of more, a share
 LANES = cython.declare(cython.int, 32)
+BLOCK = cython.declare(cython.int, 64)  # cells that a ball lowers together
 LEVELS = cython.declare(cython.int, 16)  # of what came off under the tip, by their share of the drop
 FAR = cython.declare(cython.double, 1e7)  # mm; beyond it a position is not believed
 MOST_CARRIED = cython.declare(cython.int, 2048)  # of them, noted for the piece that follows
@@ -176,6 +184,8 @@ class Sweeper:
     # the arc under way
     arc_pieces: cython.Py_ssize_t
     per_piece: cython.Py_ssize_t  # chords
+    arc_swept: cython.double  # mm of them, and the greatest depth of their ends
+    arc_level: cython.double
     per_turn: cython.Py_ssize_t  # pieces of one turn where there are many
     arc_r0: cython.double
     arc_r1: cython.double
@@ -1016,7 +1026,7 @@ class Sweeper:
         j_first = cython.cast(cython.Py_ssize_t, ceil(max(lo, 0.0)))
         j_end = cython.cast(cython.Py_ssize_t, floor(min(dy, cython.cast(cython.double, self.ny - 1)))) + 1
         self.work += 8 * (j_end - j_first)
-        if self.shape == BALL and not self.round and inner > 0:
+        if self.shape == BALL and inner > 0:
             self._ball(inner, outer if wall else 0.0, j_first, j_end)
             return
         if self.shape == FLAT:
@@ -1162,70 +1172,20 @@ class Sweeper:
         """Lowers the whole cells of these rows within `reach` of the segment under a ball, and sums them; then those
         through which the rim runs, between `reach` and `outer` (0: the rim is above the stock).
 
-        The tip runs on p(u) = t_mid + slope u + bend u^2, u from the path's middle. The ball is lowest over a cell
-        where u - a = k lean(u), k^2 = r^2 - v^2; lean grows as lean + turn u, and 1 / (1 - turn k) is taken as the
-        first three terms of its series. An error of u moves the depth by its square only.
-
         The processor does four cells at a time where a loop has neither branches nor a sum across cells: so each sum
         is kept by the cell's place in its block until the end.
         """
-        cut: cython.p_float
-        share: cython.p_int
-        deep = cython.declare(cython.float[64])
-        tip = cython.declare(cython.float[64])
-        low = cython.declare(cython.float[64])
-        volume = cython.declare(cython.float[64])
-        right = cython.declare(cython.float[64])
-        ap = cython.declare(cython.float[64])
-        high = cython.declare(cython.float[64])
-        under = cython.declare(cython.float[64])
-        centre = cython.declare(cython.float[64])
+        # BLOCK places each: volume, volume right of the path, top of the contact, met under the tip, and its middle
+        sums = cython.declare(cython.float[320])
         i: cython.int
-        m: cython.int
-        n: cython.int
-        bits: cython.int
         j: cython.Py_ssize_t
-        b: cython.Py_ssize_t
         f: cython.Py_ssize_t = 0
         e: cython.Py_ssize_t = 0
         of: cython.Py_ssize_t = 0
         oe: cython.Py_ssize_t = 0
-        dx: cython.double
         dy: cython.double
-        da: cython.float = self.ux * self.cell
-        dv: cython.float = -self.uy * self.cell
-        a: cython.float
-        v: cython.float
-        aa: cython.float
-        vv: cython.float
-        q: cython.float
-        k: cython.float
-        u: cython.float
-        t: cython.float
-        old: cython.float
-        x: cython.float
-        sa: cython.float = self.sa - self.mid
-        sb: cython.float = self.sb - self.mid
-        lean: cython.float = self.lean
-        turn: cython.float = self.turn
-        slope: cython.float = self.slope
-        bend: cython.float = self.bend
-        t_mid: cython.float = self.t_mid
-        r: cython.float = self.radius
-        r2: cython.float = r * r
-        middle: cython.float = 0.36 * r2  # 0.3 D
-        least: cython.float = self.least
-        told: cython.float = max(self.least, self.under_least)
-        foot_2: cython.float = self.foot_2
-        raw: cython.float
-        twice: cython.float = 2 * self.per_cell
-        end_a: cython.float = self.end_a - self.mid
-        one: cython.float = 1  # written out, 1 would be a double
-        two: cython.float = 2
-        rest: cython.float
-        more: cython.float
-        for i in range(64):
-            volume[i] = right[i] = ap[i] = under[i] = centre[i] = 0
+        for i in range(5 * BLOCK):
+            sums[i] = 0
         for j in range(j_first, j_end):
             dy = self.y_low + (j + 0.5) * self.cell - self.oy
             if outer > 0 and not self._span(dy, outer, cython.address(of), cython.address(oe)):
@@ -1238,119 +1198,249 @@ class Sweeper:
                 self._rim(j, of, f, dy)
                 self._rim(j, e, oe, dy)
             self.work += e - f
-            b = f
-            while b < e:
-                m = cython.cast(cython.int, min(64, e - b))
-                cut = cython.address(self.cut[j, b])
-                dx = self.x_low + (b + 0.5) * self.cell - self.ox
-                a = self.ux * dx + self.uy * dy - self.mid
-                v = self.ux * dy - self.uy * dx
-                if self.floored:
-                    self._fill(m, a + self.mid, v)
-                    self._stop_at_floor(j, b, m)
-                    self._take(j, b, b + m, 0, a + self.mid, v)
-                    b += m
-                    continue
-                if self.walls:
-                    share = cython.cast(cython.p_int, cython.address(self.share[j, b]))
-                    bits = 0
-                    for i in range(m):
-                        bits |= share[i]
-                    if bits != 0 and m > 8:
-                        m = 8
-                        bits = 0
-                        for i in range(m):
-                            bits |= share[i]
-                    if bits != 0:
-                        self._fill(m, a + self.mid, v)
-                        self._take(j, b, b + m, 0, a + self.mid, v)
-                        b += m
-                        continue
-                n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
-                if b + n > self.nx:
-                    n = m
-                bits = 0  # set where a cell is lowered: e is how far it lies below the ball's centre, e^2 < q if at all
-                if dv == 0:
-                    q = r2 - v * v
-                    rest = q if q > 0 else 0
-                    k = sqrtf(rest)
-                    more = one + turn * k * (one + turn * k)
-                    k = lean * k
-                    for i in range(n):
-                        aa = a + i * da
-                        u = (aa + k) * more
-                        u = u if u > sa else sa
-                        u = u if u < sb else sb
-                        q = rest - (u - aa) * (u - aa)
-                        q = q if q > 0 else 0
-                        t = t_mid + (slope + bend * u) * u
-                        tip[i], deep[i] = t, q
-                        x = cut[i] - t + r
-                        x = x if x > 0 else 0
-                        bits |= q > x * x
-                else:
-                    for i in range(n):
-                        aa = a + i * da
-                        vv = v + i * dv
-                        q = r2 - vv * vv
-                        q = q if q > 0 else 0
-                        k = sqrtf(q)
-                        u = (aa + lean * k) * (one + turn * k * (one + turn * k))
-                        u = u if u > sa else sa
-                        u = u if u < sb else sb
-                        q = q - (u - aa) * (u - aa)
-                        q = q if q > 0 else 0
-                        t = t_mid + (slope + bend * u) * u
-                        tip[i], deep[i] = t, q
-                        x = cut[i] - t + r
-                        x = x if x > 0 else 0
-                        bits |= q > x * x
-                if bits == 0:
-                    b += m
-                    continue
-                for i in range(n):
-                    deep[i] = tip[i] - r + sqrtf(deep[i])
-                for i in range(m, n):
-                    deep[i] = 0
-                for i in range(n):
-                    old = cut[i]
-                    q = deep[i]
-                    raw = q - old
-                    t = tip[i] - old
-                    cut[i] = q if q > old else old
-                    raw = raw if raw > 0 else 0
-                    x = raw if raw > least else 0
-                    low[i], high[i] = x, t
-                    u = ap[i]
-                    t = t if t > u else u
-                    ap[i] = t if x > 0 else u
-                    volume[i] += raw
-                    vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
-                    right[i] += raw * (fabsf(one - vv) - fabsf(one + vv) + two)
-                for i in range(m):
-                    if low[i] > 0 and not (
-                        self.going_down and self._in_groove(a + self.mid + i * da, v + i * dv, tip[i] - high[i])
-                    ):
-                        self._note(v + i * dv, high[i], 1)
-                if self.going_down:
-                    a -= end_a
-                    for i in range(n):
-                        aa = a + i * da
-                        vv = v + i * dv
-                        q = aa * aa + vv * vv
-                        x = one if low[i] > told else 0
-                        under[i] += x if q < foot_2 else 0
-                        centre[i] += x if q < middle else 0
-                b += m
-        for i in range(64):
-            if volume[i] > 0:
-                self.removed += volume[i]
-                self.right += 0.25 * right[i]
-            if ap[i] > 0:
+            self._ball_row(j, f, e, dy, sums)
+        for i in range(BLOCK):
+            if sums[i] > 0:
+                self.removed += sums[i]
+                self.right += 0.25 * sums[BLOCK + i]
+            if sums[2 * BLOCK + i] > 0:
                 self.cells += 1
-                self.most = max(self.most, ap[i])
-                self.under += under[i]
-                self.centre += centre[i]
+                self.most = max(self.most, sums[2 * BLOCK + i])
+                self.under += sums[3 * BLOCK + i]
+                self.centre += sums[4 * BLOCK + i]
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _ball_row(
+        self, j: cython.Py_ssize_t, f: cython.Py_ssize_t, e: cython.Py_ssize_t, dy: cython.double, sums: cython.p_float
+    ) -> cython.void:
+        """Lowers the cells f to e of a row under a ball, block by block; those with walls or a floor one by one."""
+        deep = cython.declare(cython.float[64])
+        tip = cython.declare(cython.float[64])
+        low = cython.declare(cython.float[64])
+        cut: cython.p_float
+        m: cython.int
+        n: cython.int
+        b: cython.Py_ssize_t = f
+        dx: cython.double
+        a: cython.float
+        v: cython.float
+        while b < e:
+            m = cython.cast(cython.int, min(BLOCK, e - b))
+            cut = cython.address(self.cut[j, b])
+            dx = self.x_low + (b + 0.5) * self.cell - self.ox
+            a = self.ux * dx + self.uy * dy - self.mid
+            v = self.ux * dy - self.uy * dx
+            if self.walls:
+                m = self._unlike(j, b, m)
+            if self.floored or m < 0:
+                m = abs(m)
+                self._fill(m, a + self.mid, v)
+                if self.floored:
+                    self._stop_at_floor(j, b, m)
+                self._take(j, b, b + m, 0, a + self.mid, v)
+                b += m
+                continue
+            n = (m + 3) // 4 * 4  # the cells behind the last are left as they are
+            if b + n > self.nx:
+                n = m
+            if self._ball_depths(n, a, v, cut, deep, tip):
+                self._ball_lower(m, n, v, cut, deep, tip, low, sums)
+                self._ball_meets(m, n, a, v, tip, low, deep, sums)
+            b += m
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _unlike(self, j: cython.Py_ssize_t, b: cython.Py_ssize_t, m: cython.int) -> cython.int:
+        """How many of the m cells from b on can be done together; less than 0 where a wall runs through one of them."""
+        share: cython.p_int = cython.cast(cython.p_int, cython.address(self.share[j, b]))
+        i: cython.int
+        bits: cython.int = 0
+        for i in range(m):
+            bits |= share[i]
+        if bits != 0 and m > 8:
+            m = 8
+            bits = 0
+            for i in range(m):
+                bits |= share[i]
+        return -m if bits != 0 else m
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _ball_depths(
+        self, n: cython.int, a: cython.float, v: cython.float, cut: cython.p_float, deep: cython.p_float,
+        tip: cython.p_float,
+    ) -> cython.int:  # fmt: skip
+        """Sets for n cells the depth of the tip where the ball is lowest over them, and the square of how far the ball
+        reaches below its centre there; not 0 where it lowers any of them.
+
+        The tip runs on p(u) = t_mid + slope u + bend u^2, u from the path's middle. The ball is lowest over a cell
+        where u - a = k lean(u), k^2 = r^2 - v^2; lean grows as lean + turn u, and 1 / (1 - turn k) is taken as the
+        first three terms of its series. An error of u moves the depth by its square only.
+        """
+        i: cython.int
+        bits: cython.int = 0  # set where a cell is lowered: e is how far it lies below the centre, e^2 < q if at all
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        aa: cython.float
+        vv: cython.float
+        q: cython.float
+        k: cython.float
+        u: cython.float
+        t: cython.float
+        x: cython.float
+        sa: cython.float = self.sa - self.mid
+        sb: cython.float = self.sb - self.mid
+        lean: cython.float = self.lean
+        turn: cython.float = self.turn
+        slope: cython.float = self.slope
+        bend: cython.float = self.bend
+        t_mid: cython.float = self.t_mid
+        r: cython.float = self.radius
+        r2: cython.float = r * r
+        rest: cython.float
+        more: cython.float
+        one: cython.float = 1  # written out, 1 would be a double
+        if slope == 0 and bend == 0:  # the nearest place of the path is lowest
+            for i in range(n):
+                aa = a + i * da
+                vv = v + i * dv
+                u = aa if aa > sa else sa
+                u = u if u < sb else sb
+                q = r2 - vv * vv - (u - aa) * (u - aa)
+                q = q if q > 0 else 0
+                tip[i], deep[i] = t_mid, q
+                x = cut[i] - t_mid + r
+                x = x if x > 0 else 0
+                bits |= q > x * x
+            return bits
+        if dv == 0:
+            q = r2 - v * v
+            rest = q if q > 0 else 0
+            k = sqrtf(rest)
+            more = one + turn * k * (one + turn * k)
+            k = lean * k
+            for i in range(n):
+                aa = a + i * da
+                u = (aa + k) * more
+                u = u if u > sa else sa
+                u = u if u < sb else sb
+                q = rest - (u - aa) * (u - aa)
+                q = q if q > 0 else 0
+                t = t_mid + (slope + bend * u) * u
+                tip[i], deep[i] = t, q
+                x = cut[i] - t + r
+                x = x if x > 0 else 0
+                bits |= q > x * x
+            return bits
+        for i in range(n):
+            aa = a + i * da
+            vv = v + i * dv
+            q = r2 - vv * vv
+            q = q if q > 0 else 0
+            k = sqrtf(q)
+            u = (aa + lean * k) * (one + turn * k * (one + turn * k))
+            u = u if u > sa else sa
+            u = u if u < sb else sb
+            q = q - (u - aa) * (u - aa)
+            q = q if q > 0 else 0
+            t = t_mid + (slope + bend * u) * u
+            tip[i], deep[i] = t, q
+            x = cut[i] - t + r
+            x = x if x > 0 else 0
+            bits |= q > x * x
+        return bits
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _ball_lower(
+        self, m: cython.int, n: cython.int, v: cython.float, cut: cython.p_float, deep: cython.p_float,
+        tip: cython.p_float, low: cython.p_float, sums: cython.p_float,
+    ) -> cython.void:  # fmt: skip
+        """Lowers m cells (n with those that fill the last four) and sums them; sets low: what came off, 0 where it is
+        no contact, and deep: what the ball met there, above its tip."""
+        volume: cython.p_float = sums
+        right: cython.p_float = sums + BLOCK
+        ap: cython.p_float = sums + 2 * BLOCK
+        i: cython.int
+        dv: cython.float = -self.uy * self.cell
+        r: cython.float = self.radius
+        least: cython.float = self.least
+        twice: cython.float = 2 * self.per_cell
+        one: cython.float = 1
+        two: cython.float = 2
+        old: cython.float
+        raw: cython.float
+        q: cython.float
+        t: cython.float
+        u: cython.float
+        x: cython.float
+        vv: cython.float
+        for i in range(n):
+            deep[i] = tip[i] - r + sqrtf(deep[i])
+        for i in range(m, n):
+            deep[i] = 0
+        for i in range(n):
+            old = cut[i]
+            q = deep[i]
+            raw = q - old
+            t = tip[i] - old
+            cut[i] = q if q > old else old
+            raw = raw if raw > 0 else 0
+            x = raw if raw > least else 0
+            low[i], deep[i] = x, t
+            u = ap[i]
+            t = t if t > u else u
+            ap[i] = t if x > 0 else u
+            volume[i] += raw
+            vv = (v + i * dv) * twice  # the share right of the path goes from 1 to 0 within its cell
+            right[i] += raw * (fabsf(one - vv) - fabsf(one + vv) + two)
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.inline
+    @cython.exceptval(check=False)
+    def _ball_meets(
+        self, m: cython.int, n: cython.int, a: cython.float, v: cython.float, tip: cython.p_float, low: cython.p_float,
+        high: cython.p_float, sums: cython.p_float,
+    ) -> cython.void:  # fmt: skip
+        """Notes what the rim met of m cells, and sums what the tip of a ball that goes down met of n."""
+        under: cython.p_float = sums + 3 * BLOCK
+        centre: cython.p_float = sums + 4 * BLOCK
+        i: cython.int
+        da: cython.float = self.ux * self.cell
+        dv: cython.float = -self.uy * self.cell
+        middle: cython.float = 0.36 * self.radius * self.radius  # 0.3 D
+        told: cython.float = max(self.least, self.under_least)
+        foot_2: cython.float = self.foot_2
+        end_a: cython.float = self.end_a - self.mid
+        one: cython.float = 1
+        q: cython.float
+        x: cython.float
+        aa: cython.float
+        vv: cython.float
+        for i in range(m):
+            if low[i] > 0 and not (
+                self.going_down and self._in_groove(a + self.mid + i * da, v + i * dv, tip[i] - high[i])
+            ):
+                self._note(v + i * dv, high[i], 1)
+        if self.going_down:
+            a -= end_a
+            for i in range(n):
+                aa = a + i * da
+                vv = v + i * dv
+                q = aa * aa + vv * vv
+                x = one if low[i] > told else 0
+                under[i] += x if q < foot_2 else 0
+                centre[i] += x if q < middle else 0
 
     @cython.cfunc
     @cython.nogil
@@ -1421,6 +1511,7 @@ class Sweeper:
         self.going_down, self.t_start = drop > 1e-6, t0
         self.per_drop = 1 / drop if self.going_down else 0.0
         self.discs += 1
+        self.work += WORK_SEGMENT
         if length < 1e-7:
             # straight down: the disc at the end has it all; straight up: the start had it already
             if chained and drop <= 0:
@@ -1736,6 +1827,7 @@ class Sweeper:
             self.group_flat[n], self.group_drop[n], self.group_length[n] = flat, dt, sqrt(flat * flat + dt * dt)
             way = mine if way == 0 else way
             n += 1
+        self.work += n * (n + 16)
         return max(n, 1)
 
     @cython.cfunc
@@ -1894,8 +1986,10 @@ class Sweeper:
                 continue
             if mv >= self.scanned and self.z0[mv] - self.z1[mv] > 0.5 * self.resolution:
                 self._look_below(mv, row)
-            if self.kind[mv] == 1 and self.touched == mv - 1:
-                done = self._fine(mv)
+            if self.kind[mv] > 0 and self.touched == mv - 1:
+                done = self._fine(mv) if self.kind[mv] == 1 else self._fine_arcs(mv)
+                if done < 0:
+                    return mv
                 if done > 0:
                     mv += done
                     continue
@@ -2082,7 +2176,7 @@ class Sweeper:
     @cython.nogil
     @cython.exceptval(check=False)
     def _plan_arc(self, mv: cython.Py_ssize_t) -> cython.bint:
-        """Sets arc_*: pieces at most a step long, chords within SAGITTA; none where it is out of reach or too long.
+        """Sets arc_*: pieces at most a step long, chords within CHORD; none where it is out of reach or too long.
 
         U, V are its plane's axes, W the third. True for an arc of many turns on one circle, whose turns have the same
         pieces. Turns that sink less than the depth that counts are swept as fewer that sink so much.
@@ -2132,7 +2226,7 @@ class Sweeper:
                 turns = fewer + turns - floor(turns)
                 self.arc_turn = turns * 2 * PI if self.arc_turn > 0 else -turns * 2 * PI
         length = hypot(r * fabs(self.arc_turn), w1 - w0)
-        chords = ceil(fabs(self.arc_turn) / (2 * sqrt(2 * SAGITTA / max(r, 2 * SAGITTA))))
+        chords = ceil(fabs(self.arc_turn) / (2 * sqrt(2 * CHORD / max(r, 2 * CHORD))))
         pieces = max(1.0, ceil(length / self._step() - 1e-6))
         chords = max(1.0, max(chords, ceil(length / self._step())))
         if many:
@@ -2186,21 +2280,10 @@ class Sweeper:
         last: cython.double = self._arc_share(p + 1)
         fall: cython.double = self.z0[mv] - self.z1[mv] if pl == 17 else 0.0
         angle: cython.double = self.arc_angle + self.arc_turn * last
-        u: cython.double
-        v: cython.double
-        w: cython.double
-        r: cython.double
-        s: cython.double
-        qx: cython.double
-        qy: cython.double
-        qt: cython.double
         st: cython.double = self.arc_t
-        level: cython.double = self.arc_t
-        swept: cython.double = 0.0
         travel: cython.double = self.arc_flat * (last - first)
         floor_t: cython.double = 1e30
         opened: cython.bint
-        k: cython.Py_ssize_t
         if first >= 1:
             return True
         opened = self._open_at(self.arc_x, self.arc_y, self.arc_t)
@@ -2209,11 +2292,47 @@ class Sweeper:
         # contact is told by the drop of each chord, lest a gentle helix meets nothing below it
         self._begin(min(self.arc_length * (last - first), self._step()), fall * (last - first) / self.per_piece)
         self._footprint(self.top - self.z0[mv] + fall * last, floor_t if pl == 17 else 0.0)
+        if not self._chords(mv, first, last, 0.0):
+            return False
+        if stored:
+            if pl != 17:
+                travel = self.arc_swept
+            elif 2 * self.arc_r0 < self.resolution and 2 * self.arc_r1 < self.resolution:
+                travel = 0.0
+            self._store(
+                mv, first, last, self.arc_length * (last - first), self.arc_swept, travel, self.arc_t - st,
+                self.arc_level, self.arc_x, self.arc_y, self.arc_t, opened, floor_t,
+            )  # fmt: skip
+        return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _chords(
+        self, mv: cython.Py_ssize_t, first: cython.double, last: cython.double, beyond: cython.double
+    ) -> cython.bint:
+        """Sweeps a part of the arc that was planned as `per_piece` chords; False where the bound of work is reached.
+
+        beyond: mm of the same piece behind this part.
+        """
+        pl: cython.int = self.plane[mv]
+        angle: cython.double
+        u: cython.double
+        v: cython.double
+        w: cython.double
+        r: cython.double
+        s: cython.double
+        qx: cython.double
+        qy: cython.double
+        qt: cython.double
+        k: cython.Py_ssize_t
+        self.arc_swept, self.arc_level = 0.0, self.arc_t
         for k in range(self.per_piece):
             s = first + (last - first) * (k + 1) / self.per_piece
             angle = self.arc_angle + self.arc_turn * s
             r = self.arc_r0 + (self.arc_r1 - self.arc_r0) * s
-            u, v, w = cu + r * cos(angle), cv + r * sin(angle), self.arc_w0 + s * (self.arc_w1 - self.arc_w0)
+            u, v = self.cu[mv] + r * cos(angle), self.cv[mv] + r * sin(angle)
+            w = self.arc_w0 + s * (self.arc_w1 - self.arc_w0)
             if pl == 18:
                 qx, qy, qt = v, w, self.top - u
             elif pl == 19:
@@ -2224,24 +2343,119 @@ class Sweeper:
                 qx, qy, qt = self.x1[mv], self.y1[mv], self.top - self.z1[mv]
             if self.work > self.most_work:
                 return False
-            self.to_go = 0.0
+            self.to_go = beyond
             if pl == 17:
-                self.to_go = r * fabs(self.arc_turn) * (last - first) * (self.per_piece - k) / self.per_piece
-            self.goes_on = s < 1 and pl == 17
+                self.to_go += r * fabs(self.arc_turn) * (last - first) * (self.per_piece - k) / self.per_piece
+            self.goes_on = (s < 1 or beyond > 0) and pl == 17
             self._segment(self.arc_x, self.arc_y, self.arc_t, qx, qy, qt, 0.0, 0.0)
-            swept += hypot(qx - self.arc_x, qy - self.arc_y)
-            level = max(level, qt)
+            self.arc_swept += hypot(qx - self.arc_x, qy - self.arc_y)
+            self.arc_level = max(self.arc_level, qt)
             self.arc_x, self.arc_y, self.arc_t = qx, qy, qt
-        if stored:
-            if pl != 17:
-                travel = swept
-            elif 2 * self.arc_r0 < self.resolution and 2 * self.arc_r1 < self.resolution:
-                travel = 0.0
-            self._store(
-                mv, first, last, self.arc_length * (last - first), swept, travel, self.arc_t - st, level,
-                self.arc_x, self.arc_y, self.arc_t, opened, floor_t,
-            )  # fmt: skip
         return True
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _fine_arcs(self, mv: cython.Py_ssize_t) -> cython.Py_ssize_t:
+        """Sweeps fine level arcs from `mv` on, each of them whole, into one piece; returns how many, 0 if this one must
+        be swept by itself, -1 where the bound of work is reached."""
+        together: cython.int = self._arcs_together(mv, min(self.merged, self.moves - mv))
+        n: cython.Py_ssize_t = mv + together - 1
+        k: cython.Py_ssize_t
+        t: cython.double = self.top - self.z0[mv]
+        length: cython.double = 0.0
+        left: cython.double
+        swept: cython.double = 0.0
+        floor_t: cython.double
+        if together < 2:
+            return 0
+        self.round = True
+        for k in range(together):
+            self.group_open[k] = self._open_at(self.x0[mv + k], self.y0[mv + k], t)
+            length += self.group_length[k]
+        floor_t = self._floor(self.x1[n], self.y1[n])
+        self._begin(length, 0.0)
+        self._footprint(t, floor_t)
+        left = length
+        for k in range(together):
+            left -= self.group_length[k]
+            self._plan_arc(mv + k)
+            self.per_piece *= self.arc_pieces
+            if not self._chords(mv + k, 0.0, 1.0, max(left, 0.0)):
+                return -1
+            swept += self.arc_swept
+        if self._store(mv, 0.0, 1.0, length, swept, length, 0.0, t, self.x1[n], self.y1[n], t, False, floor_t):
+            self.made -= 1
+            self._share_out(mv, together, t)
+            self.touched = n
+        return together
+
+    @cython.cfunc
+    @cython.nogil
+    @cython.exceptval(check=False)
+    def _arcs_together(self, at: cython.Py_ssize_t, most: cython.Py_ssize_t) -> cython.int:
+        """How many arcs from `at` on (at most `most`) become one piece; sets group_*.
+
+        They are level arcs of one tool in XY of at most half a turn, chained, at one depth below the top and over the
+        stock. Together they are as long as the longest piece of fine moves, and lie along one line within ALONG of the
+        radius: the field is lowered as by each alone, and only where in the piece the contact is may be off by so much.
+        """
+        n: cython.int = 0
+        k: cython.int
+        off: cython.double = ALONG * self.radius
+        longest: cython.double = self._longest()
+        total: cython.double = 0.0
+        turn: cython.double
+        r: cython.double
+        ux: cython.double
+        uy: cython.double
+        chord: cython.double
+        along: cython.double
+        aside: cython.double
+        last: cython.double
+        q: cython.Py_ssize_t
+        good: cython.bint
+        if not (self.z0[at] < self.top and self.top - self.z0[at] <= self.flute_length):
+            return 1
+        while n < most:
+            q = at + n
+            if self.kind[q] < 2 or self.plane[q] != 17 or self.tool[q] != self.tool[at]:
+                break
+            if self.z0[q] != self.z0[at] or self.z1[q] != self.z0[at]:
+                break
+            if n > 0 and (self.x0[q] != self.x1[q - 1] or self.y0[q] != self.y1[q - 1]):
+                break
+            if not (self.x_low <= self.x1[q] <= self.x_low + self.nx * self.cell):
+                break
+            if not (self.y_low <= self.y1[q] <= self.y_low + self.ny * self.cell):
+                break
+            turn = fabs(self.swept_angle[q]) * PI / 180
+            r = max(
+                hypot(self.x0[q] - self.cu[q], self.y0[q] - self.cv[q]),
+                hypot(self.x1[q] - self.cu[q], self.y1[q] - self.cv[q]),
+            )
+            # false where the centre is not known
+            if not (turn <= PI and r * (1 - cos(0.5 * turn)) <= off and total + r * turn <= longest):
+                break
+            ux, uy = self.x1[q] - self.x0[at], self.y1[q] - self.y0[at]
+            chord = sqrt(ux * ux + uy * uy)
+            if chord < 1e-6:
+                break
+            ux, uy = ux / chord, uy / chord
+            good, last = True, 0.0
+            for k in range(n):
+                along = ux * (self.x1[at + k] - self.x0[at]) + uy * (self.y1[at + k] - self.y0[at])
+                aside = ux * (self.y1[at + k] - self.y0[at]) - uy * (self.x1[at + k] - self.x0[at])
+                good = good and fabs(aside) <= off and last < along < chord
+                last = along
+            if not good:
+                break
+            self.group_flat[n] = self.group_length[n] = r * turn
+            self.group_drop[n] = 0.0
+            total += r * turn
+            n += 1
+        self.work += n * (n + 16)
+        return max(n, 1)
 
     @cython.cfunc
     @cython.nogil
@@ -2419,6 +2633,7 @@ class Sweeper:
         touch: cython.int = 0
         if t > self.flute_length:
             shank = self._shank(x, y, t)
+        self.work += WORK_PIECE + WORK_MET * self.met * cython.cast(cython.double, self.met_step)
         for k in range(LANES):
             self.removed += self.lane_volume[k]
             self.cells += self.lane_cells[k]

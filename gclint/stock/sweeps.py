@@ -21,6 +21,7 @@ from gclint.threads import run_both
 ROOM = 4_000_000  # most pieces written at a time
 MOST_MERGED = 32  # moves swept as one segment
 MOST_CELLS_TWICE = 12e6  # the most of which two fields are held
+SHARE = 0.75  # of the work of one sweep that each of two halves may take
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -64,6 +65,7 @@ def sweep(motion: Motion, tool: Ints, tools: list[Profile], work: Floats, grid: 
         halves = halves_of(motion, tool, reach, grid, work)
     if halves is None:
         return run(len(motion), tool)
+    most_work *= SHARE
     later = tool.copy()
     later[: halves.at][~halves.again[: halves.at]] = -1
     return _joined(*run_both(lambda: run(halves.at, tool), lambda: run(len(motion), later), len(motion)), halves)

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from gclint.columns import Bytes, Floats32, Ints
+from gclint.columns import Bytes, Floats32, Ints, Longs
 from gclint.tables.assumption import Assumption
 from gclint.tables.contact import Contact
 from gclint.tables.field import Field, gone
@@ -127,6 +127,10 @@ class Engagement:
     start: Field | None = None  # what earlier programs left of the blank; None where none has cut it
     field: Field | None = None  # what this one leaves; None where nothing was modelled
     doubts: tuple[Assumption, ...] = ()  # what was assumed of the blank that may as well be otherwise
+    # What these moves cut nobody has looked at: those from this one on, as a bound of work was reached (None: all were
+    # swept), and arcs of too many turns.
+    swept_moves: int | None = None
+    turns: Longs | None = None
 
     @property
     def surface(self) -> Floats32:

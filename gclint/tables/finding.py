@@ -7,7 +7,7 @@ import msgspec
 from gclint.tables.setup import UsedFile
 from gclint.tables.setup_sheet import SetupSheet
 
-SCHEMA_VERSION = "1.4"
+SCHEMA_VERSION = "1.5"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -38,6 +38,10 @@ class SetWord(msgspec.Struct, frozen=True, rename={"from_": "from"}):
 class Change(msgspec.Struct, frozen=True):
     text: str
     set: tuple[SetWord, ...] = ()
+
+
+class ChangeElsewhere(Change, frozen=True):
+    """What no edit of this program brings about, such as another tool."""
 
 
 class Beside(msgspec.Struct, frozen=True):
@@ -83,6 +87,7 @@ class Finding(msgspec.Struct, frozen=True):
     mendable: bool = False  # `gclint mend` has something to offer for it
     id: str = ""  # its name in this report: "cuts-table@41"
     follows: str | None = None  # the `id` of the finding that is its cause, with which it is one entry
+    cause: str = ""  # which of the things its rule finds, alike in all programs: "code-refused 2"
 
 
 class Acceptance(msgspec.Struct, frozen=True):

@@ -62,6 +62,32 @@ def decode(text: str, into: type[T], path: str) -> T:
         raise _explained(found, into, text, path, str(error)) from None
 
 
+def faults_of(found: dict[str, Any], into: type, most: int = 20) -> list[tuple[Key, str]]:
+    """Everything that does not fit a struct, each with its key; `found` loses what is wrong."""
+    import msgspec.inspect as inspect
+
+    wanted = inspect.type_info(into)
+    faults: list[tuple[Key, str]] = []
+    while len(faults) < most:
+        fault = _fault(wanted, found, ())
+        if fault is None or any(fault[0] == key for key, _ in faults):
+            break
+        faults.append(fault[:2])
+        if not _taken_out(found, fault[0]):
+            break
+    return faults
+
+
+def _taken_out(found: Any, key: Key) -> bool:
+    """Whether what stands at `key` could be left out; of a list nothing can, the rest would change places."""
+    for part in key[:-1]:
+        found = found[part]
+    if not key or not isinstance(found, dict) or key[-1] not in found:
+        return False
+    del found[key[-1]]
+    return True
+
+
 def problem_at(text: str, path: str, key: Key, says: str, on_key: bool = False) -> Problem:
     """A Problem placed at a key path of a TOML text that reads well but makes no sense."""
     from gclint.toml.place import places_of  # only when something is wrong

@@ -22,6 +22,8 @@ def change(*sets: tuple[int, str, float | None, float]) -> Change:
         ("(\U0001fa9a) M3 S18000 ; S18000", ("S", 18000.0, 9500.0), "(\U0001fa9a) M3 S9500 ; S18000"),
         ("G1 X5 Y6 (back)", ("F", None, 2200.0), "G1 X5 Y6 F2200 (back)"),
         ("g1 x5", ("F", None, 0.5), "g1 x5 f0.5"),
+        ("N3 G0 Z5 (up)", ("G", None, 90.0), "N3 G0 Z5 G90 (up)"),
+        ("G4 P2000", ("P", 2000.0, 2.0), "G4 P2"),
         ("G20 G1 X1 F15.7480", ("F", 15.748, 73.03), "G20 G1 X1 F73.03"),
     ],
 )

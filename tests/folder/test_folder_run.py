@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 import gclint.folder.run as runner
+import gclint.folder.workers as crew
 from gclint.folder.chains import ALONE, Place
 from gclint.folder.find import find
 from gclint.folder.outcome import Source, Task
@@ -85,12 +86,46 @@ def test_a_worker_that_dies_costs_its_own_program_alone(tmp_path: Path, trap: An
     assert "ended by SIGKILL" in made["anna/part1.nc"].says
 
 
-def test_a_worker_that_hangs_is_given_up(tmp_path: Path, trap: Any) -> None:
+def test_a_worker_that_sleeps_on_is_given_up(tmp_path: Path, trap: Any, monkeypatch: pytest.MonkeyPatch) -> None:
     home = workshop(tmp_path)
+    monkeypatch.setattr(crew, "ASLEEP", 1.0)
     trap("F1200", lambda: time.sleep(600))
     made = checked(home, seconds=1.5)
     assert {name for name, outcome in made.items() if outcome.kind != "checked"} == {"anna/part1.nc"}
-    assert "gave up after 2 s" in made["anna/part1.nc"].says
+    assert "gave up after" in made["anna/part1.nc"].says
+
+
+def spin(seconds: float) -> None:
+    begun = time.process_time()
+    while time.process_time() - begun < seconds:
+        pass
+
+
+def test_a_worker_that_works_on_for_ever_is_given_up(tmp_path: Path, trap: Any) -> None:
+    home = workshop(tmp_path)
+    trap("F1200", lambda: spin(600))
+    made = checked(home, seconds=1.5)
+    assert {name for name, outcome in made.items() if outcome.kind != "checked"} == {"anna/part1.nc"}
+    assert "gave up after 2 s of a processor's time" in made["anna/part1.nc"].says
+
+
+def test_a_host_that_is_busy_or_slow_changes_no_answer(
+    tmp_path: Path, trap: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One program waits for its disk longer than it may work; another gets a twentieth of a processor."""
+    home = workshop(tmp_path)
+    right = checked(home)
+    trap("F1200", lambda: time.sleep(2.5))
+    assert checked(home, seconds=1.5) == right
+    monkeypatch.setattr(crew, "ASLEEP", 0.0)
+
+    def seldom() -> None:
+        for _ in range(40):
+            spin(0.005)
+            time.sleep(0.1)
+
+    trap("F1200", seldom)
+    assert checked(home, seconds=1.5) == right
 
 
 def test_a_worker_that_leaves_without_a_word(tmp_path: Path, trap: Any) -> None:
@@ -165,8 +200,6 @@ def test_a_folder_on_a_path_that_is_no_text(tmp_path: Path) -> None:
 
 def test_pipes_of_another_class_serve_as_well(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Windows has pipes of a class of their own, a sibling of the one that other systems have."""
-    import gclint.folder.workers as workers
-
-    monkeypatch.setattr(workers, "Connection", type("AnotherConnection", (), {}))
+    monkeypatch.setattr(crew, "Connection", type("AnotherConnection", (), {}))
     made = checked(workshop(tmp_path), cores=2)
     assert [outcome.kind for outcome in made.values()] == ["checked"] * 6

@@ -349,3 +349,17 @@ def test_what_is_not_judged_names_a_rule_or_says_in_words_what_it_is() -> None:
     assert any(each.rule is None and each.what for each in checked.not_judged)
     for each in checked.not_judged:
         assert each.rule is None or (" " not in each.rule and each.what[0].isupper())
+
+
+def test_what_makes_an_arc_not_close_is_one_entry_with_the_arc() -> None:
+    lap = (
+        "G0 X-5 Y-5\nG1 Z-{z} F200\nG1 Y65 F900\nG2 X-3 Y67 I2 J0\nG1 X83\nG2 X85 Y65 I0 J-2\nG1 Y-3\n"
+        "G2 X83 Y-5 I-2 J0\nG1 X-5\nG0 Z5\n"
+    )
+    text = "G21 G90 G94 G17 G54\nM3 S16000\nG0 Z5\n" + "".join(lap.format(z=z) for z in (1, 2, 3)) + "M5\nM30\n"
+    told = tried(text.replace("I2 J0", "I-2 J0", 1), "1: flat 3mm 2fl")
+    assert "coordinate-suspect" in names(told)
+    assert "arc-does-not-close" not in names(told)
+    before = tried(text.replace("X83\n", "X-83\n", 1), "1: flat 3mm 2fl")  # the arc behind it does not close either
+    assert "arc-does-not-close" in names(before)
+    assert not [f for f in found(before, "coordinate-suspect") if f.line == 9]

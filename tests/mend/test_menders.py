@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from gclint.mend.mend import Mended, mend
+from gclint.packs.shipped_packs import shipped_packs
 from gclint.setup.declare import Options
-from gclint.tables.mendable import MENDERS
 from tests.mend.oracle import worst_difference
 
 HEAD = "G21 G90 G94 G17 G54\nT1 M6\n"
@@ -58,7 +58,7 @@ def lines(made: Mended) -> list[str]:
     return [line for line in made.data.decode().split("\n") if not line.startswith("(")]
 
 
-@pytest.mark.parametrize("name", MENDERS)
+@pytest.mark.parametrize("name", sorted({m for p in shipped_packs() for rule in p.rules for m in rule.text.mended_by}))
 def test_every_mender_stands_in_its_own_file(name: str) -> None:
     assert callable(import_module(f"gclint.mend.{name}").offers)
 
@@ -383,3 +383,27 @@ def test_fine_moves_that_starve_the_feed_are_joined(tmp_path: Path) -> None:
     assert ("reads-too-slowly", "joined") in kinds(made), (made.document.not_mended, made.original.findings)
     assert made.document.proof.surface.same
     assert len(lines(made)) < 200
+
+
+def test_laps_bring_the_ramps_that_their_own_ways_down_need(tmp_path: Path) -> None:
+    body = "M3 S16000\nG4 P4\nG0 Z5\nX20 Y20\nG1 Z0 F300\nZ-10\nX90 F1200\nY50\nG0 Z5\nM5\nM30\n"
+    made = mended(HEAD + body, tmp_path, material="cast-acrylic")
+    assert {each.rule for each in made.original.findings} >= {"straight-plunge", "full-width-too-deep"}
+    assert not [each for each in made.copy.findings if each.grade in ("halt", "change")], made.document.not_mended
+    assert ("full-width-too-deep", "laps") in kinds(made)
+    assert made.data is not None
+    assert worst_difference((HEAD + body).encode(), made.data, 3.0, 200) < 0.02
+
+
+@pytest.mark.parametrize(
+    ("card", "kind", "expected"),
+    [("hobby-3-axis", BY_PROGRAM, True), ("any", BY_PROGRAM, False), ("hobby-3-axis", 'kind = "commanded"', False)],
+)
+def test_what_a_declaration_is_lacking_for_is_not_called_mendable(
+    card: str, kind: str, expected: bool, tmp_path: Path
+) -> None:
+    body = "G0 Z5\nX20 Y20\nS16000\nG1 Z-1 F300\nX90 F1200\nG0 Z5\nM30\n"
+    made = mended(HEAD + body, tmp_path, card=card, kind=kind)
+    stands = [each for each in made.original.findings if each.rule == "spindle-not-running"]
+    assert [each.mendable for each in stands] == [expected]
+    assert any(each.rule == "spindle-not-running" for each in made.copy.findings) != expected

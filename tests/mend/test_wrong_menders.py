@@ -12,6 +12,7 @@ from gclint.mend.case import Case, Offer, Proposal
 from gclint.mend.draft import Edit
 from gclint.mend.mend import Mended, mend
 from gclint.mend.registry import Mender
+from gclint.packs.mendable import menders_of
 from gclint.setup.declare import Options
 from gclint.tables.finding import Finding
 
@@ -63,7 +64,7 @@ def mended_by(
         moved = tuple(Edit(e.line + shift, e.before, e.text, e.after, e.drop) for e in edits)
         return [Proposal(finding.rule, "entry", (LINE + shift,), moved, "wrong on purpose")]
 
-    own = [Mender("own", ("straight-plunge",), offers)]
+    own = [Mender("entries", offers)]
     monkeypatch.setattr(mending, "menders", lambda names: own if "entries" in names else [])
     return mend(PROGRAM, "quay.nc", OPTIONS)
 
@@ -135,7 +136,7 @@ def one_by(rule: str, text: str, edits: Edits, tmp_path: Path, monkeypatch: pyte
             return []
         return [Proposal(rule, "own", (finding.line,), edits, "wrong on purpose", starts=starts, words=words)]
 
-    own = [Mender("own", (rule,), offers)]
+    own = [Mender(menders_of(rule)[0], offers)]
     monkeypatch.setattr(mending, "menders", lambda names: own if "entries" in names else [])
     return mend(text.encode(), str(program), Options(), str(program))
 

@@ -84,6 +84,18 @@ def tab_shortened(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), where, f"a tab of {wide - tool.diameter:.1f} mm at its narrowest")
 
 
+@plants("tab-too-thin")
+def tabs_lowered(base: Base, dice: Random) -> Iterator[Plant]:
+    """The tool goes over its tabs nearly as low as beside them."""
+    tabs = _tabs(base)
+    for _ in range(3 if tabs and base.bottom is not None else 0):
+        sheet, high = base.sheet(), dice.uniform(0.1, 0.5)
+        for rise, _, _ in tabs:
+            sheet.set(base.line_of(rise), "Z", ((base.bottom or 0) + high) / base.unit)
+        lines = [base.line_of(tab[0]) for tab in tabs]
+        yield Plant(sheet.bytes(), (min(lines), max(lines) + 3), f"tabs of {high:.1f} mm")
+
+
 @plants("part-comes-loose")
 def tabs_left_out(base: Base, dice: Random) -> Iterator[Plant]:
     """The lap over the tabs stays down."""

@@ -8,7 +8,7 @@ from gclint.columns import Bools, Column, Floats
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Fact, number, truth
 from gclint.knowledge.numbers import model_number
-from gclint.tables.motion import ARC_CCW, ARC_CW, LINE, RAPID
+from gclint.tables.motion import ARC_CCW, ARC_CW, RAPID
 
 
 def _heading(context: Context, rows: Column, end: bool) -> tuple[Floats, Floats]:
@@ -70,7 +70,6 @@ def _smooth_share(context: Context) -> float:
 
 FACTS: dict[str, dict[str, Fact]] = {
     "moves": {
-        "arc": truth("whether it is an arc or a helix", lambda c: c.motion.kind > LINE),
         "turns_back": truth("whether it is an arc that leaves the move before and meets the one after backward, where "
                             "the other direction would join both; behind a plunge one neighbour counts", turned_back),
         "smooth_share": number("", "of the arcs between two moves at feed that join both neighbours smoothly or turn "

@@ -54,21 +54,27 @@ def idle_runs(context: Context) -> list[Idle]:
             cutting.setdefault(tool, []).append((float(m.z1[a : b + 1].min()), float(m.length[a : b + 1].sum())))
         else:
             made.append((a, b, tool))
+    if not made:
+        return []
+    begins = np.array([a for a, _, _ in made])
+    lowest = np.minimum.reduceat(m.z1, first)[run[begins] - 1]
+    ways = np.concatenate(([0.0], np.cumsum(np.nan_to_num(np.hypot(np.diff(m.x1), np.diff(m.y1))))))
     found = []
-    for a, b, tool in made:
-        like = cutting.get(tool, [])
-        idle = _idle(context, a, b, box.top, like)
+    for (a, b, tool), low in zip(made, lowest.tolist()):
+        across = float(ways[b] - ways[a - 1]) if a else 0.0
+        idle = _idle(context, a, b, box.top, cutting.get(tool, []), low, across)
         if idle is not None:
             found.append(idle)
     return found
 
 
-def _idle(context: Context, a: int, b: int, top: float, like: list[tuple[float, float]]) -> Idle | None:
+def _idle(
+    context: Context, a: int, b: int, top: float, like: list[tuple[float, float]], low: float, across: float
+) -> Idle | None:
+    """low, across: lowest Z of the run and its way in X and Y, mm."""
     m = context.motion
     rows = slice(a, b + 1)
-    down = float(m.z0[a] - m.z1[rows].min())
-    across = float(np.hypot(np.diff(m.x1[a - 1 : b + 1]), np.diff(m.y1[a - 1 : b + 1])).sum()) if a else 0.0
-    low = float(m.z1[rows].min())
+    down = float(m.z0[a]) - low
     diameter = context.setup.tools[int(m.tool[a])].diameter
     line, last = int(m.line[a]), int(m.line[b])
     if low < top - model_number("idle_depth"):

@@ -6,7 +6,6 @@ import numpy as np
 
 from gclint.columns import Bools, Column, one_of
 from gclint.facts.context import ON, Context, once
-from gclint.facts.cut import shared
 from gclint.facts.dwell import cuts_to_end, depth_at_end
 from gclint.facts.fact import Table, number, truth
 from gclint.tables.motion import EVENT
@@ -43,7 +42,6 @@ DWELLS = Table(
     "dwells",
     "dwells (G4, or the P of a canned cycle)",
     {
-        "cycle": shared(_move)["cycle"],
         "line": number("", "line of the dwell", lambda c: c.motion.event_line[_events(c)]),
         "seconds": number("s", "how long it lasts on this controller", lambda c: c.dwell[_events(c)]),
         "turning": truth("whether the spindle turns meanwhile", _turning),

@@ -22,7 +22,6 @@ GROOVES = Table(
     "closed laps between two walls that go down nine tenths of the blank's thickness or more",
     {
         **line_of(_FLOORS),
-        "length": number("mm", "length of the lap", column_of("length", _grooves), STOCK),
         "share": number("", "share of the thickness that the lap goes down", column_of("share", _grooves), STOCK),
         "left": number("mm", "thickness left under the lap when the program has run", column_of("left", _grooves),
                        STOCK),

@@ -9,13 +9,14 @@ import numpy as np
 from gclint.columns import Column, one_of
 from gclint.facts.context import Context, once
 from gclint.facts.fact import Build, Table, number, text
-from gclint.facts.followed import last_line_of, lost
+from gclint.facts.followed import last_line_of, placeless, too_many_turns, too_much_work
+from gclint.facts.keep_outs import beyond_looks
 from gclint.faults import CODE, KINDS
 from gclint.tables.motion import COMPENSATED, EVENT, OTHER_FRAME, RAPID
 
 CAUSES = (
     "incremental", "frame", "offset", "compensation", "parameter", "value", "text", "refused", "arc", "home",
-    "never-named", "bound", "home-left-incremental",
+    "never-named", "home-left-incremental", "work", "turns", "keep-outs",
 )  # fmt: skip
 
 
@@ -42,15 +43,22 @@ class Unfollowed(NamedTuple):
 
 @once
 def unfollowed(context: Context) -> list[Unfollowed]:
-    """One row where any feed move could not be followed, or following stopped at a bound; none otherwise."""
+    """One row where feed moves have no known place, and one for each bound of work that was reached."""
     m = context.motion
-    rows = np.flatnonzero(lost(context))
-    feeds = int(np.count_nonzero(m.kind != RAPID))
-    if not len(rows):
-        return []
-    move = int(rows[0])
-    line, cause = _cause(context, move)
-    return [Unfollowed(line, move, cause, len(rows) / max(feeds, 1), len(rows))]
+    feeds = max(int(np.count_nonzero(m.kind != RAPID)), 1)
+    found = []
+    for cause, moves in (
+        ("", np.flatnonzero(placeless(context))),
+        ("turns", np.flatnonzero(too_many_turns(context))),
+        ("work", np.flatnonzero(too_much_work(context))),
+        ("keep-outs", beyond_looks(context)),
+    ):
+        if not len(moves):
+            continue
+        move = int(moves[0])
+        line, why = (int(m.line[move]), cause) if cause else _cause(context, move)
+        found.append(Unfollowed(line, move, why, len(moves) / feeds, len(moves)))
+    return found
 
 
 def _cause(context: Context, move: int) -> tuple[int, str]:
@@ -100,9 +108,9 @@ def _causes(context: Context) -> tuple[Column, tuple[str, ...]]:
 
 UNFOLLOWED = Table(
     "unfollowed",
-    "what could not be followed: one row where a feed move's place is not known, else none",
+    "what could not be followed: one row where feed moves' place is not known, one for each bound of work reached",
     {
-        "line": number("", "line where the place of the tool was lost", _column("line", float)),
+        "line": number("", "line where the place was lost or the bound was reached", _column("line", float)),
         "cause": text("why", _causes, words=CAUSES),
         "share": number("", "share of the moves at feed that could not be followed", _column("share", float)),
         "count": number("", "how many moves at feed", _column("moves", float)),

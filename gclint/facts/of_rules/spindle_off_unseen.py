@@ -8,7 +8,7 @@ from gclint.columns import Column, one_of
 from gclint.facts.context import ON, Context, once
 from gclint.facts.cut import line_of
 from gclint.facts.fact import Table, truth
-from gclint.facts.followed import lost
+from gclint.facts.followed import placeless
 
 
 @once
@@ -18,7 +18,7 @@ def _unseen(context: Context) -> Column:
     Whether the spindle turns, and how fast, is known there all the same.
     """
     m = context.motion
-    rows = np.flatnonzero(lost(context))
+    rows = np.flatnonzero(placeless(context))
     if not len(rows):
         return rows
     state = np.stack((m.tool[rows], context.turning[rows], np.nan_to_num(m.speed[rows]) > 0))

@@ -56,8 +56,6 @@ def _lengths_agree(context: Context) -> bool:
 
 FACTS: dict[str, dict[str, Fact]] = {
     "changes": {
-        "first": truth("whether it is the program's first tool change",
-                       lambda c: np.arange(len(change_events(c))) == 0),
         "cuts_before_next": truth("whether the program cuts between it and the next change", cuts_before_next),
         "length_set": truth("whether a length (G43) is set between the change and the next cut",
                             lambda c: _lengths(c)[0] > 0),

@@ -41,7 +41,7 @@ def _reckoned() -> list[tuple[str, str]]:
 
 def quantity_page(name: str, shown: Quantity, rules: Collection[str], paper: TextSheet) -> None:
     """What a figure of the reports means, how it is worked out, and its source; `rules`: those in force."""
-    paper.ends(name, "what is reckoned")
+    paper.ends(name, "what is calculated")
     paper.text_block(shown.title, style="head")
     paper.blank()
     paper.text_block(" ".join(shown.means.split()))
@@ -130,7 +130,7 @@ def rule_here(house: Sequence[HouseRule], paper: TextSheet) -> None:
 
 def model_page(paper: TextSheet) -> None:
     """The numbers by which the model sorts what it sees, whatever the rule."""
-    paper.ends("model", "what is reckoned")
+    paper.ends("model", "what is calculated")
     paper.text_block("The numbers by which the model sorts what it sees, before any rule judges it.", style="head")
     paper.blank()
     _numbers(list(numbers()), paper)

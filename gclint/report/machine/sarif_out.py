@@ -16,6 +16,7 @@ from gclint.advice.words_at_fault import LONGEST_TEXT
 from gclint.clean_text import json_text
 from gclint.digest.sheet_words import sentence, title_words
 from gclint.judge.grouping import MOST_LINES
+from gclint.packs.mendable import WHOLE_LINES, menders_of
 from gclint.packs.pack import RuleText
 from gclint.problem import Problem
 from gclint.report.machine.message import NOT_JUDGED, UNREADABLE, message_of
@@ -325,7 +326,7 @@ def _fixes(finding: Finding, checked: Checked, place: Json) -> list[Json]:
 
 def _closed_comments(finding: Finding, checked: Checked) -> tuple[Edit, ...]:
     """Comments that leak, closed on their own lines; empty where one of them cannot be."""
-    if finding.rule != "comment-leftover":
+    if WHOLE_LINES not in menders_of(finding.rule):
         return ()
     made = []
     for line in finding.lines:

@@ -62,6 +62,11 @@ def _bare(run: Run, version: str, says: str) -> str:
     return f"{head}\n{ours}\n{title}<body><pre>{said}</pre></body></html>\n"
 
 
+def style() -> str:
+    """The style sheet of every page, for another page that shall look like them."""
+    return _built("page.css")
+
+
 def entry(file: str, run: Run) -> dict[str, Any]:
     """What the list of pages tells of the page in `file`; tables are not needed."""
     from gclint.report.page.page_text import entry_of

@@ -46,8 +46,8 @@ from gclint.digest.tool_facts import ToolFacts, tool_facts
 from gclint.digest.words import ENTRY_WORDS, GRADE_WORDS, Lengths, count, duration
 from gclint.knowledge.glossary import glossary
 from gclint.knowledge.glosses import glosses
+from gclint.report.page.gauge_bar import gauge_bar
 from gclint.report.text.cautions import cautions, in_short
-from gclint.report.text.gauge import gauge_of
 from gclint.report.text.setup_sheet_words import setup_sheet
 from gclint.report.text.show_out import depth_words, feed_words, load_words, speed_words
 from gclint.run import Run
@@ -56,11 +56,20 @@ from gclint.tables.setup import Setup, Stock
 
 # What the page is called for each reader, and its parts in order.
 READERS: dict[str, tuple[str, tuple[str, ...]]] = {
-    "author": ("Job sheet", ("found", "path", "tools", "setup_sheet", "lists", "start", "words")),
-    "operator": ("Machine sheet", ("brief", "setup_sheet", "lists", "start", "path", "words")),
-    "instructor": ("Sheet to sign", ("found", "sign", "lists", "path", "tools", "setup_sheet", "start", "words")),
+    "author": ("Job sheet", ("path", "found", "tools", "about", "setup_sheet", "lists", "start", "words")),
+    "operator": ("Machine sheet", ("setup_sheet", "brief", "lists", "start", "about", "path", "words")),
+    "instructor": (
+        "Sheet to sign",
+        ("sign", "lists", "found", "path", "about", "tools", "setup_sheet", "start", "words"),
+    ),
 }
 LISTED = {"author": "Job sheets", "operator": "Machine sheets", "instructor": "Sheets to sign"}
+WAYS = {  # of the parts that people jump to: their place on the page, and what the link says
+    "path": ("path", "The path"), "found": ("found", "What was found"), "brief": ("found", "Before it runs"),
+    "sign": ("sign", "To sign"), "tools": ("tools", "Each tool"), "setup_sheet": ("setup-sheet", "At the machine"),
+    "lists": ("blind", "Taken as given, not judged"), "about": ("about", "What was read"),
+    "start": ("start", "Cautions"),
+}  # fmt: skip
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
 GLANCE = 5  # findings that need no list of their own
@@ -72,19 +81,25 @@ LONGEST = 120  # characters of one of them
 def sheet_of(run: Run, version: str, reader: str = "author") -> dict[str, Any]:
     """`parts` are the sections in the order in which this reader needs them, each a template of its own."""
     checked, words = run.checked, Words()
+    path = _printable(checked.path)
     grades = _grades(run, words)
     kind, parts = READERS[reader]
     brief = _brief(grades)
     return {
         "kind": kind,
+        "reader": reader,
         "parts": parts,
+        "ways": [(WAYS[part][0], WAYS[part][1]) for part in parts if part in WAYS],
+        "line": _line(run),
+        "short": short_fingerprint(checked.fingerprint),
+        "places": _places(grades),
+        "first": [row for row in _places(grades) if row["grade"] != "consider"] if reader == "operator" else [],
         "brief": brief,
         "mild": _mild(checked),
         "sign": _sign(run) if reader == "instructor" else None,
         "version": version,
-        "path": _printable(checked.path),
-        "name": _printable(PurePath(checked.path.replace("\\", "/")).name or checked.path),
-        "head": _head(run),
+        "name": PurePath(path.replace("\\", "/")).name or path,
+        "head": [("file", path), *_head(run)],
         "verdict": verdict(checked).replace("NOT JUDGED", "Not judged"),
         "counts": _counts(checked),
         "grades": grades,
@@ -187,6 +202,14 @@ def _head(run: Run) -> list[tuple[str, str]]:
     return [(label, _printable(text)) for label, text in rows]
 
 
+def _line(run: Run) -> list[str]:
+    """What a sheet is of, in a line: the facts that a reader looks for before anything else."""
+    head = dict(_head(run))
+    blank = head.get("blank", "").partition(", its corner")[0]
+    told = [head["program"], head.get("material", ""), f"blank {blank}" if blank else "", head["time"]]
+    return [text for text in told if text]
+
+
 def _blank(box: Stock | None, lengths: Lengths) -> str:
     if box is None or box.x is None or box.y is None:
         return "not known"
@@ -243,6 +266,18 @@ def _in_short(grades: list[dict[str, Any]], glance: int) -> list[dict[str, Any]]
     return rows if len(rows) > glance else []
 
 
+def _places(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """A row for each cause, by the number that it has on the path."""
+    return [
+        {
+            "number": one["number"], "index": one["index"], "grade": one["grade"], "words": grade["words"],
+            "title": one["title"],
+            "where": one["where"] + (f"; again {group['times']}" if group["rows"] else ""),
+        }
+        for grade in grades for group in grade["groups"] for one in group["full"]
+    ]  # fmt: skip
+
+
 def _brief(grades: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """What must be put right before it runs, one row for each cause."""
     made = []
@@ -283,7 +318,8 @@ def _full(index: int, finding: Finding, run: Run, words: Words) -> dict[str, Any
         "tool": tool_name(finding.tool, run) if finding.tool is not None else "",
         "where": where_words(finding),
         "found": words(found_words(finding)) if finding.found is not None else "",
-        "gauge": gauge_of(finding),
+        "gauge": gauge_bar(finding),
+        "drawing": None,
         "happens": _keys(words(sentence(finding.happens))),
         "change": _keys(words(finding.change.text)),
         "settings": settings_words(finding.change.set),

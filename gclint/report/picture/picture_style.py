@@ -6,11 +6,12 @@ import math
 from typing import Any
 
 LEVELS = 24  # shades of depth
-MARKS = {"halt": ("square", "#b2182b", "white"), "change": ("round", "#fdb863", "black"),
-         "consider": ("round4", "white", "black")}  # fmt: skip
-BLANK, KEEP_OUT, ALARM = "#efe9dc", "#8c510a", "#b2182b"
-IN_AIR = {"color": "#9a9a9a", "linewidth": 0.5}
-RAPID = {"color": "#606060", "linewidth": 0.5, "linestyle": (0, (5, 4))}
+# form, fill and ink of a grade's mark: the same as on the page
+MARKS = {"halt": ("square", "#d55e00", "#1b1712"), "change": ("diamond", "#e69f00", "#1b1712"),
+         "consider": ("disc", "#56b4e9", "#1b1712")}  # fmt: skip
+BLANK, KEEP_OUT, ALARM = "#efe9dc", "#8c510a", "#a80f1e"
+IN_AIR = {"color": "#7d7360", "linewidth": 0.5}
+RAPID = {"color": "#5d5444", "linewidth": 0.5, "linestyle": (0, (5, 4))}
 RAPID_IN_STOCK = {"color": ALARM, "linewidth": 1.6, "linestyle": (0, (3, 2))}
 CUTTING = {"linewidth": 1.1}
 DASHED = (0, (4, 3))
@@ -27,7 +28,19 @@ def shade(level: int) -> Any:
 
 def mark_box(grade: str) -> dict[str, Any]:
     form, fill, _ = MARKS[grade]
-    return {"boxstyle": f"{form},pad=0.25", "facecolor": fill, "edgecolor": "black", "linewidth": 0.7}
+    style: Any = {"square": "square,pad=0.25", "disc": "round,pad=0.25,rounding_size=0.7", "diamond": _diamond}[form]
+    return {"boxstyle": style, "facecolor": fill, "edgecolor": "black", "linewidth": 0.7}
+
+
+def _diamond(x: float, y: float, wide: float, tall: float, size: float) -> Any:
+    """The outline of a box drawn to a point on the left and on the right, as matplotlib asks for it."""
+    from matplotlib.path import Path
+
+    pad, point = 0.25 * size, 0.55 * size
+    left, right, low, high = x - 0.5 * pad, x + wide + 0.5 * pad, y - pad, y + tall + pad
+    middle = (low + high) / 2
+    corners = [(left, low), (right, low), (right + point, middle), (right, high), (left, high), (left - point, middle)]
+    return Path([*corners, corners[0]], closed=True)
 
 
 def span(ends: tuple[float, float]) -> float:

@@ -259,3 +259,18 @@ def test_a_comment_that_leaks_has_a_fix() -> None:
     assert mended.splitlines()[0] == "(Pocket  2  north)".replace("  ", " ")
     assert mended.splitlines()[1:] == PROGRAM.splitlines()
     assert "comment-leftover" not in {each["ruleId"] for each in log_of(mended)["results"]}
+
+
+def test_a_wait_in_the_other_unit_and_modes_that_are_never_stated_have_a_fix(tmp_path: Path) -> None:
+    (tmp_path / "shop.toml").write_text('[machine]\ncontroller = "rs274ngc"\n')
+    text = "G21 G94 G54\nM3 S16000\nG4 P2000\nG0 Z5\nG0 X0 Y0\nG1 Z-1 F300\nG2 X10 Y10 I10 J0 F1500\nG0 Z5\nM30\n"
+    options = Options(tools=OPTIONS.tools, stock=OPTIONS.stock, shop=str(tmp_path / "shop.toml"))
+    found = {result["ruleId"]: result for result in log_of(text, options=options)["results"]}
+    wait, modes = found["dwell-unit-suspect"], found["state-unstated"]
+    assert "G4 P2\n" in repaired(text, wait)
+    assert "G0 Z5 G90 G17\n" in repaired(text, modes)
+    for rule, result in (("dwell-unit-suspect", wait), ("state-unstated", modes)):
+        assert rule not in [each["ruleId"] for each in log_of(repaired(text, result), options=options)["results"]]
+    blind = Options(tools=OPTIONS.tools, stock=OPTIONS.stock)  # what an undeclared controller counts is not known
+    assert not any("fixes" in each for each in log_of(text, options=blind)["results"]
+                   if each["ruleId"] in ("dwell-unit-suspect", "state-unstated"))  # fmt: skip

@@ -1,12 +1,14 @@
-"""Pages of real runs, and a reader of what they carry for their script."""
+"""Pages of real runs, a reader of what they carry for their script, and Debian's chromium to open them in."""
 
 from __future__ import annotations
 
 import base64
 import json
+import os
 import re
+import shutil
 import zlib
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -70,3 +72,65 @@ def page_of() -> Callable[..., str]:
         return page(run(data, name, Options(**options)), "0.0")
 
     return make
+
+
+BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
+QUIET = [
+    "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync", "--use-gl=angle", "--use-angle=swiftshader",
+    "--enable-unsafe-swiftshader",
+]  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    if BROWSER is None:
+        if os.environ.get("CI"):
+            pytest.fail("there is no chromium here (Debian: apt-get install chromium)")
+        pytest.skip("there is no chromium here (Debian: apt-get install chromium)")
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as driver:
+        opened = driver.chromium.launch(executable_path=BROWSER, args=QUIET)
+        yield opened
+        opened.close()
+
+
+class Opened:
+    """A page from disk in a window of its own, and what its console says."""
+
+    def __init__(self, browser: Any, file: Path, width: int = 1280, theme: str = "light") -> None:
+        self.context = browser.new_context(
+            viewport={"width": width, "height": 900}, color_scheme=theme, offline=True, reduced_motion="reduce"
+        )
+        self.page = self.context.new_page()
+        self.said: list[str] = []
+        self.asked: list[str] = []
+        self.page.on("console", lambda line: self.said.append(line.text) if line.type in ("error", "warning") else None)
+        self.page.on("pageerror", lambda error: self.said.append(str(error)))
+        self.page.on("request", lambda request: self.asked.append(request.url))
+        self.page.goto(file.as_uri())
+        self.page.wait_for_selector("html[data-ready]")
+        self.page.wait_for_function("[...document.querySelectorAll('.charts')].every((box) => box.childElementCount)")
+
+    def view(self) -> list[float]:
+        return list(self.page.evaluate("window.gclintView()"))
+
+    def errors(self) -> list[str]:
+        """What the console says, but for the driver's own notes on a drawing that is read back in software."""
+        return [line for line in self.said if "GPU stall" not in line and "GL Driver Message" not in line]
+
+
+@pytest.fixture
+def opened(browser: Any, tmp_path: Path) -> Iterator[Callable[..., Opened]]:
+    windows: list[Opened] = []
+
+    def open_(html: str, **other: Any) -> Opened:
+        file = tmp_path / "page.html"
+        file.write_text(html, encoding="utf-8")
+        windows.append(Opened(browser, file, **other))
+        return windows[-1]
+
+    yield open_
+    for window in windows:
+        window.context.close()

@@ -44,7 +44,7 @@ def test_text_of_a_program_is_never_markup(page_of: Callable[..., str]) -> None:
     html = page_of(PLUNGE.format(comment=f"({NASTY}) "), NASTY + ".nc", **EPOXY)
     assert "alert(1)</script>" not in html
     assert "<img src=x" not in html
-    assert f"<h1>{entities.escape(NASTY, quote=False)[:20]}" in html
+    assert f"<dt>file</dt><dd>{entities.escape(NASTY, quote=False)[:20]}" in html
     assert html.count("<script") == 4  # three of data, one that runs
     assert any("<img src=x onerror=alert" in line for line in Carried(html).lines)
 
@@ -200,14 +200,14 @@ def test_a_dial_mark_keeps_its_case_among_the_words() -> None:
     assert "dial B" in [word for word, _ in words.used()]
 
 
-def test_many_findings_are_listed_in_short_first(page_of: Callable[..., str]) -> None:
-    few = page_of(PLUNGE.format(comment=""), **EPOXY)
-    assert 'class="in-short"' not in few
+def test_findings_are_listed_by_their_numbers_beside_the_picture(page_of: Callable[..., str]) -> None:
     bad = "X12,5\n(one (two) three)\nG1 X5 F0\nG4 P900000\nG2 X7 Y3 I9 J1\n"
     many = page_of(PLUNGE.format(comment="").replace("M5\n", bad), **EPOXY)
-    listed = many.partition('class="in-short"')[2].partition("</ol>")[0]
+    listed = many.partition('class="places"')[2].partition("</ol>")[0]
     assert listed.count("<li") == many.count('<article class="finding')
     assert 'href="#finding-1"' in listed
+    assert 'data-show="0"' in listed
+    assert many.index('id="figure-root"') < many.index('class="places"') < many.index('<article class="finding')
 
 
 def test_feeds_with_the_same_limits_share_one_window(page_of: Callable[..., str]) -> None:
@@ -237,9 +237,10 @@ def parts(html: str) -> list[str]:
 def test_each_reader_gets_what_is_needed_first(sample_run: Callable[[str], Run]) -> None:
     run = sample_run("float-plate")
     author, operator, instructor = (page(run, "0.0", reader) for reader in ("author", "operator", "instructor"))
-    assert parts(author)[:3] == ["found", "path", "tools"]
-    assert parts(operator)[:2] == ["found", "setup-sheet"]
-    assert parts(instructor)[:2] == ["found", "sign"]
+    assert parts(author)[:3] == ["path", "found", "tools"]
+    assert parts(operator)[:2] == ["setup-sheet", "found"]
+    assert parts(instructor)[:2] == ["sign", ""]  # the one without a name: taken as given, not judged
+    assert "The chip is too thin" in operator.partition('id="setup-sheet"')[0]  # what must be put right is told at once
     assert "Machine sheet" in operator
     assert "Sheet to sign" in instructor
     for html in (author, operator, instructor):  # what was found is told to each, and at its line

@@ -52,6 +52,7 @@ function runCharts(run: Run, model: Model, width: number, pick: Pick): HTMLEleme
       marks: [
         band ? Plot.rect(data.filter(bounds), { x1: "from", x2: "to", y1: (d: Step) => d.left ?? 0, y2: (d: Step) => d.right ?? limit,
           className: "band" }) : null,
+        ...(band ? (["left", "right"] as const).map((side) => Plot.ruleY(data.filter((d) => d[side] !== null), { x1: "from", x2: "to", y: side, className: "limit" })) : []),
         Plot.rect(data.filter((d) => d.high !== null), { x1: "from", x2: "to", y1: (d: Step) => Math.min(d.low ?? 0, d.high!),
           y2: (d: Step) => Math.max(d.high!, (d.low ?? 0) + limit / 60), className: "values" }),
         set ? Plot.ruleY(data.filter((d) => d.right !== null), { x1: "from", x2: "to", y: "right", className: "set-line" }) : null,

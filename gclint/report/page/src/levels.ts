@@ -1,11 +1,12 @@
 // Which pieces of the path are drawn where only so many may be: first those a straight line can stand for are merged, then some are left out.
-import type { Quantity } from "./colour";
+import { Form, formOf, type Quantity } from "./colour";
 import { BREAK, CUT, type Path } from "./data";
 
 const TOGETHER = 512; // pieces of the coarse path that one straight line is looked for in
 const BESIDE = [0, 1 / 1500, 1 / 500, 1 / 200]; // of the part's radius, that a drawn line may lie beside the path
 const LONG = 1 / 3; // of the part's radius: a line that is missed when it is gone
 const GOLDEN = (Math.sqrt(5) - 1) / 2; // its multiples fill the numbers from 0 to 1 evenly
+const OUTSIDE = 0.1; // of what one line stands for, that lies outside a limit and gives it its colour
 const APART = 0.12; // of the scale of colours, between what one line stands for
 
 /** Straight lines of one kind, as points of the fine path, and their place on the scale of colours. */
@@ -44,18 +45,27 @@ export class Levels {
     };
   }
 
-  /** The mean along the fine path between two points of the coarse one, so that what is drawn has the colours of the whole picture. */
+  /** What stands for the fine path between two points of the coarse one: the mean; where a tenth of it or more lies outside
+   * the limits of the quantity, the mean of that side, so that what is broken is seen in a drawing of few lines. */
   means(quantity: Quantity): (a: number, b: number) => number {
     if (this.kept?.key === quantity.key) return this.kept.mean;
-    const { fine, at } = this, { x, y, z } = fine;
-    const long = new Float64Array(fine.n + 1), sum = new Float64Array(fine.n + 1);
+    const { fine, at } = this, { x, y, z } = fine, sides = 3; // plain, too thin, too thick
+    const long = Array.from({ length: sides }, () => new Float64Array(fine.n + 1)), sum = long.map(() => new Float64Array(fine.n + 1));
     for (let i = 0; i < fine.n; i++) {
-      const value = fine.kind[i] === CUT ? quantity.at(fine, i) : NaN, told = !Number.isNaN(value);
-      const step = told ? Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i], z[i + 1] - z[i]) + 1e-9 : 0;
-      long[i + 1] = long[i] + step;
-      sum[i + 1] = sum[i] + (told ? step * value : 0);
+      const value = fine.kind[i] === CUT ? quantity.at(fine, i) : NaN, form = formOf(quantity, value);
+      const step = Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i], z[i + 1] - z[i]) + 1e-9;
+      for (let side = 0; side < sides; side++) {
+        const told = form === side ? step : 0;
+        long[side][i + 1] = long[side][i] + told;
+        sum[side][i + 1] = sum[side][i] + (told ? step * value : 0);
+      }
     }
-    const mean = (a: number, b: number) => (sum[at[b]] - sum[at[a]]) / (long[at[b]] - long[at[a]]); // NaN where nothing is known
+    const mean = (a: number, b: number) => {
+      const ways = long.map((one) => one[at[b]] - one[at[a]]), all = ways.reduce((one, other) => one + other, 0);
+      const worst = ways[Form.Thick] > ways[Form.Thin] ? Form.Thick : Form.Thin;
+      const side = ways[worst] >= OUTSIDE * all && ways[worst] > 0 ? worst : Form.Plain;
+      return (sum[side][at[b]] - sum[side][at[a]]) / ways[side]; // NaN where nothing is known
+    };
     this.kept = { key: quantity.key, mean };
     return mean;
   }

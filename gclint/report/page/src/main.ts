@@ -1,6 +1,6 @@
 // Puts the figures, the charts and the program's text into the sheet and ties them together.
 import { chartsOf } from "./charts";
-import { known, quantities, type Quantity, shade } from "./colour";
+import { known, quantities, type Quantity } from "./colour";
 import { BREAK, CRASH, CUT, Columns, type Model, type Path, RAPID, UNKNOWN, inflated } from "./data";
 import { figure, make } from "./dom";
 import { Levels } from "./levels";
@@ -11,7 +11,8 @@ import { PathScene, type Shown } from "./scene";
 import { isDark, onPaper, onTheme, startTheme } from "./theme";
 
 const PINS = 60;
-const PAPER = 660, PLAN_ON_PAPER = 380; // px: how wide charts and the drawing from above are made for paper, whatever the screen
+const STOPS = 60; // of the bar of colours
+const PAPER = 660, PLAN_ON_PAPER = 680, TALLEST_ON_PAPER = 420, TALLEST = 520, MAP_ON_PAPER = 380, TALLEST_MAP = 420; // px: how wide charts and the drawing from above are made for paper, whatever the screen
 
 async function start(): Promise<void> {
   document.documentElement.classList.add("scripted");
@@ -110,18 +111,17 @@ class Sheet {
   // --- the figure ---
 
   private buildFigure(): HTMLCanvasElement {
-    const root = document.getElementById("figure-root")!;
     const canvas = make("canvas", { tabindex: "0", class: "space", role: "img", "aria-describedby": "figure-keys",
       "aria-label": "The path of the tool in space, with the stock as it is left" });
     const stage = make("div", { class: "space-box" }, canvas, this.pins);
-    root.append(this.controls(), this.legend,
-      make("div", { class: "figures" },
-        make("figure", { class: "in-space" }, stage, this.views(canvas),
-          make("figcaption", { id: "figure-keys" }, "Drag to turn; with the figure in focus: arrows turn, + and - or the wheel zoom, 0 shows all. Click the path for its line.")),
-        this.planBox),
-      this.status,
-      make("div", { class: "text-box" }, make("p", { class: "caption" }, this.listing.whole ? "The text of the program; a line in it leads to its place on the path."
-        : "The text of the program where something points at it; the rest is left out of this page."), this.listing.element));
+    document.getElementById("figure-root")!.append(
+      make("figure", { class: "in-space" }, stage, this.views(canvas),
+        make("figcaption", { id: "figure-keys" }, "Drag to turn; with the figure in focus: arrows turn, + and - or the wheel zoom, 0 shows all. Click the path for its line.")),
+      this.legend, this.controls());
+    document.getElementById("figure-more")!.append(this.status,
+      make("div", { class: "figures" }, this.planBox,
+        make("div", { class: "text-box" }, make("p", { class: "caption" }, this.listing.whole ? "The text of the program; a line in it leads to its place on the path."
+          : "The text of the program where something points at it; the rest is left out of this page."), this.listing.element)));
     this.drawLegend();
     this.say(null);
     new ResizeObserver(() => this.fitPlan()).observe(this.planBox);
@@ -217,9 +217,9 @@ class Sheet {
 
   private drawLegend(): void {
     const dark = isDark(), stops = [];
-    for (let k = 0; k <= 16; k++) stops.push(shade(k / 16, dark));
+    for (let k = 0; k <= STOPS; k++) stops.push(this.quantity.shade(k / STOPS, dark));
     const bar = make("div", { class: "bar" });
-    bar.style.background = `linear-gradient(to right, ${stops.join(",")})`;
+    bar.style.background = `linear-gradient(to right, ${stops.map((stop, k) => `${stop} ${k * 100 / STOPS}%`).join(",")})`;
     const ticks = make("div", { class: "ticks" });
     for (const [at, text] of this.quantity.ticks) {
       const tick = make("span", {}, text);
@@ -228,17 +228,26 @@ class Sheet {
       if (at === 1) tick.classList.add("last");
       ticks.append(tick);
     }
-    const cuts = this.fine.kind.includes(CUT);
+    for (const at of this.quantity.limits ?? []) bar.append(limit(at));
+    const cuts = this.fine.kind.includes(CUT), { limits } = this.quantity;
+    const line = (name: string, words: string, t?: number) => {
+      const one = make("li", { class: name }, words);
+      if (t !== undefined) one.style.setProperty("--own", this.quantity.shade(t, dark));
+      return one;
+    };
+    const forms = limits ? [line("cut good", "within the window", 0.5), line("cut thin", "too thin: broad, dashed", 0.2), line("cut thick", "too thick: broad", 0.85)]
+      : [line("cut good", "cut", 0.5)];
     this.legend.replaceChildren(
       !cuts ? make("p", {}, "No cut is known, so nothing has a colour.") : make("div", { class: "scale" }, make("p", {}, make("b", {}, this.quantity.label), `: ${this.quantity.about}`), bar, ticks),
       make("ul", { class: "lines" },
-        cuts ? make("li", { class: "cut" }, "cut") : null, cuts ? make("li", { class: "plain-cut" }, "cut, not judged or not known") : null, make("li", { class: "air" }, "feed in the air"),
-        make("li", { class: "rapid" }, "rapid"), this.fine.kind.includes(CRASH) ? make("li", { class: "crash" }, "rapid in material") : null));
+        ...(cuts ? [...forms, line("plain-cut", "cut, not judged or not known")] : []), line("air", "feed in the air"),
+        line("rapid", "rapid"), this.fine.kind.includes(CRASH) ? line("crash", "rapid in material") : null));
   }
 
   private drawPlan(): void {
-    const width = onPaper() ? PLAN_ON_PAPER : Math.max(240, Math.min(this.planBox.clientWidth || 380, 620));
-    this.plan = planOf(this.model, this.levels, this.fine, this.quantity, width, this.shown.tool, true);
+    const width = onPaper() ? PLAN_ON_PAPER : Math.max(240, Math.min(this.planBox.clientWidth || 380, 760));
+    this.plan = planOf(this.model, this.levels, this.fine, this.quantity, width, this.shown.tool, true, onPaper() ? TALLEST_ON_PAPER : TALLEST);
+    this.drawMaps();
     const plan = this.plan;
     plan.svg.addEventListener("click", (event) => {
       const pin = (event.target as Element).closest<SVGElement>("[data-pin]");
@@ -255,8 +264,17 @@ class Sheet {
     this.markPlan();
   }
 
+  /** The same drawing where a sheet has it beside what is done at the machine. */
+  private drawMaps(): void {
+    for (const box of document.querySelectorAll<HTMLElement>("[data-map]")) {
+      const width = onPaper() ? MAP_ON_PAPER : Math.max(240, Math.min(box.clientWidth || 380, 640)), tallest = Math.min(TALLEST_MAP, width);
+      box.replaceChildren(planOf(this.model, this.levels, this.fine, this.quantity, width, null, true, tallest).svg,
+        make("figcaption", {}, "From above: the blank, work zero, the path, and the places of what was found."));
+    }
+  }
+
   private fitPlan(): void {
-    const width = Math.max(240, Math.min(this.planBox.clientWidth, 620));
+    const width = Math.max(240, Math.min(this.planBox.clientWidth, 760));
     if (this.planBox.clientWidth && Math.abs(width - Number(this.planBox.dataset.width)) > 20) this.drawPlan();
   }
 
@@ -284,7 +302,7 @@ class Sheet {
     this.listing.show(finding.line, this.findingLines[index]);
     const rows = this.findingRows[index];
     this.scene?.light(rows);
-    if (finding.row !== null) this.scene?.goTo(finding.row, this.span(finding.row));
+    if (finding.row !== null) this.scene?.goTo(finding.row);
     this.choose(finding.row);
     this.say(finding.row, index);
     if (scroll) document.getElementById("path")!.scrollIntoView({ behavior: motion(), block: "start" });
@@ -297,7 +315,7 @@ class Sheet {
     const line = this.fine.line[row];
     this.listing.show(line);
     this.scene?.light(this.rowsOfLine(line, row));
-    if (fly) this.scene?.goTo(row, this.span(row));
+    if (fly) this.scene?.goTo(row);
     this.choose(row);
     this.say(row);
   }
@@ -309,14 +327,9 @@ class Sheet {
     for (const index of found) document.querySelector(`[data-finding="${index}"]`)?.classList.add("chosen");
     this.listing.show(line);
     this.scene?.light(row === null ? [] : this.rowsOfLine(line, row));
-    if (row !== null) this.scene?.goTo(row, this.span(row));
+    if (row !== null) this.scene?.goTo(row);
     this.choose(row);
     this.say(row, undefined, line);
-  }
-
-  private span(row: number): number {
-    const tool = this.model.tools.find((strip) => strip.tool === this.fine.tool[row]);
-    return Math.max((tool?.diameter ?? 6) * 6, 12);
   }
 
   /** The piece half way along a line's own, or that in which it has been merged. */
@@ -354,7 +367,7 @@ class Sheet {
   private say(row: number | null, finding?: number, line?: number): void {
     const parts: (Node | string)[] = [];
     if (row === null && line === undefined && finding === undefined) {
-      parts.push("Nothing chosen: pick a finding above, the path or a line below.");
+      parts.push("Nothing chosen: pick a finding, the path or a line of the program.");
     } else {
       const number = line ?? (finding !== undefined ? this.model.findings[finding].line : this.fine.line[row!]);
       parts.push(make("b", {}, `Line ${number.toLocaleString("en")}`));
@@ -412,7 +425,7 @@ class Sheet {
       const [x, y] = scene.project(finding.row), cell = `${Math.round(x / 22)} ${Math.round(y / 22)}`;
       if (taken.has(cell)) return;
       taken.add(cell);
-      pin(x, y, String(k + 1), `pin g-${finding.grade}`, k);
+      pin(x, y, String(k + 1), `pin badge g-${finding.grade}`, k);
     });
     if (this.chosen !== null) pin(...scene.project(this.chosen), "", "target");
     for (const mark of this.marks.splice(n)) mark.remove();
@@ -426,6 +439,7 @@ class Sheet {
         const frame = this.scene!.canvas.getBoundingClientRect(), [px, py] = this.scene!.projectPoint(x, y, z);
         return [frame.left + px, frame.top + py];
       },
+      gclintShade: (key: string, t: number, dark: boolean) => this.all.find((one) => one.key === key)!.shade(t, dark),
       gclintPlanPoint: (x: number, y: number) => this.plan!.toScreen(x, y),
     };
   }
@@ -455,6 +469,13 @@ class Sheet {
       document.getElementById("path")!.scrollIntoView({ behavior: motion(), block: "start" });
     }));
   }
+}
+
+/** Where a limit lies on the bar of colours. */
+function limit(at: number): HTMLElement {
+  const mark = make("span", { class: "limit" });
+  mark.style.left = `${at * 100}%`;
+  return mark;
 }
 
 function add(map: Map<number, number[]>, key: number, value: number): void {

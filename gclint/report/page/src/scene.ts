@@ -9,7 +9,7 @@ import { LineMaterial } from "three/addons/lines/LineMaterial.js";
 import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
 import { AIR, BREAK, type Columns, CRASH, CUT, type Model, type Path, RAPID } from "./data";
-import { shade, type Quantity } from "./colour";
+import { Form, formOf, type Quantity } from "./colour";
 import { type Drawn, Levels } from "./levels";
 import { Painter } from "./painter";
 import { Pace } from "./pace";
@@ -18,11 +18,14 @@ import { facesOf, mostFaces, parted, stepFor, surface } from "./stock";
 import { colour, isDark } from "./theme";
 
 const MANY = 60_000; // cuts, or lines of another kind: more are drawn as hairlines
-const WIDTH: Record<number, number> = { [RAPID]: 1.3, [AIR]: 1.1, [CUT]: 2.5, [CRASH]: 5 }; // of a line that is none, pixels
+const WIDTH: Record<number, number> = { [RAPID]: 1.3, [AIR]: 1.1, [CUT]: 2.5, [CRASH]: 5 }; // of a line that is no hairline, pixels
+const CUTS = { [Form.Plain]: 2.5, [Form.Thin]: 5, [Form.Thick]: 5, [Form.Unknown]: 1.6 }; // of a cut, by its form
+const HALO = [16, 11, 4.5]; // a lit piece: ink, paper, its own colour; pixels
 const HAIR = 2, BROAD = 8; // what a line costs, in faces of the stock
 const PART = 4_000; // faces of one part of the whole picture
 const REST = 200; // ms without a wish for another view, until the whole picture is drawn
 const LIT_FEW = 200; // pieces lit while the view moves
+const NEARER = 1.6; // times the zoom at which all is in sight: what somebody chose is kept up to here when a place is shown
 const REACH = 9; // pixels beside the path that a click still counts
 // Of what may be drawn while the view moves: for the stock; and of the rest, for lines of each kind.
 const FOR_STOCK = 0.45, FOR_KIND: [number, number][] = [[CRASH, 0.15], [RAPID, 0.2], [AIR, 0.15], [CUT, 0.5]];
@@ -72,8 +75,8 @@ export class PathScene {
   ) {
     const [x0, x1, y0, y1] = bounds(model, path);
     const top = model.field?.top ?? 0, down = Math.max(model.field?.thick ?? 0, model.field?.deepest ?? 0, 1);
-    const up = Math.min(highest(path) - top, Math.max(x1 - x0, y1 - y0) / 4);
-    this.box = [new Vector3(x0, y0, top - down), new Vector3(x1, y1, top + Math.max(up, 0))];
+    const [lowest, highest] = heights(path), up = Math.min(highest - top, Math.max(x1 - x0, y1 - y0) / 2);
+    this.box = [new Vector3(x0, y0, Math.min(top - down, Math.max(lowest, top - down - Math.max(x1 - x0, y1 - y0)))), new Vector3(x1, y1, top + Math.max(up, 0))];
     this.centre = this.box[0].clone().add(this.box[1]).multiplyScalar(0.5);
     this.radius = Math.max(this.box[0].distanceTo(this.box[1]) / 2, 1);
     const told = model.field?.nx && model.field.ny ? model.field : null;
@@ -130,11 +133,13 @@ export class PathScene {
     return 0.94 * Math.min(this.camera.right / Math.max(wide, 1e-6), this.camera.top / Math.max(high, 1e-6));
   }
 
-  /** Moves the view to a piece of the path; the view's direction stays. */
-  goTo(row: number, span: number): void {
-    const there = this.middle(row);
-    const zoom = Math.min(40, Math.max(1, this.radius / Math.max(span, this.radius / 40)));
-    this.fly(there, zoom, this.camera.position.clone().sub(this.controls.target), true);
+  /** Brings a piece of the path into view: the view's direction stays, and all of the part and the path stay in sight. */
+  goTo(row: number): void {
+    const away = this.camera.position.clone().sub(this.controls.target), there = this.middle(row);
+    const fit = this.fitting(away), near = Math.min(this.camera.zoom, fit * NEARER);
+    // as near as it was before, and between the middle of all and the place, as far as all still fits
+    const zoom = Math.max(near, fit), lean = Math.min(1, Math.max(0, 1 - fit / zoom));
+    this.fly(this.centre.clone().lerp(there, lean), zoom, away, true);
   }
 
   get target(): [number, number, number, number] {
@@ -170,11 +175,17 @@ export class PathScene {
     if (this.rows.length) {
       const step = Math.ceil(this.rows.length / LIT_FEW);
       const made = (some: number[]) => {
-        const geometry = new LineSegmentsGeometry().setPositions(this.ends(some, some.map((row) => row + 1)));
-        const lines = new LineSegments2(geometry, new LineMaterial({ color: new Color(colour("lit")), linewidth: 5, depthTest: false,
-          transparent: true, opacity: 0.9 }));
-        this.over.add(lines);
-        return lines;
+        const group = new Group(), geometry = new LineSegmentsGeometry().setPositions(this.ends(some, some.map((row) => row + 1)));
+        const own = new LineSegmentsGeometry().setPositions(this.ends(some, some.map((row) => row + 1)))
+          .setColors(this.colours(Float32Array.from(some, (row) => this.path.kind[row] === CUT ? this.quantity.at(this.path, row) : NaN)));
+        HALO.forEach((linewidth, k) => {
+          const color = new Color(k < 2 ? colour(k ? "paper" : "ink") : 0xffffff);
+          const lines = new LineSegments2(k < 2 ? geometry : own, new LineMaterial({ color, linewidth, depthTest: false, vertexColors: k === 2 }));
+          lines.renderOrder = 10 + k;
+          group.add(lines);
+        });
+        this.over.add(group);
+        return group;
       };
       this.lit = { all: made(this.rows), few: made(this.rows.filter((_, k) => k % step === 0)) };
     }
@@ -409,7 +420,7 @@ export class PathScene {
       const broad = kind === CRASH || n <= MANY, each = broad ? BROAD : HAIR, most = Math.floor(PART / each);
       for (let at = 0; at < n; at += most) {
         const end = Math.min(n, at + most);
-        parts.push({ cost: (end - at) * each, form: `${kind} ${broad}`, make: () => this.lines(kind, { from: all.from.subarray(at, end), to: all.to.subarray(at, end),
+        parts.push({ cost: (end - at) * each, form: `${kind} ${broad} ${kind === CUT}`, make: () => this.lines(kind, { from: all.from.subarray(at, end), to: all.to.subarray(at, end),
           colour: all.colour.subarray(at, end) }, broad) });
       }
     }
@@ -441,13 +452,13 @@ export class PathScene {
 
   private lines(kind: number, lines: Drawn, broad: boolean): Object3D {
     const ends = this.ends(lines.from, lines.to), dash = this.radius / (kind === CRASH ? 110 : 45), dashed = kind === RAPID || kind === CRASH;
-    const color = new Color(kind === CUT ? 0xffffff : colour(kind === RAPID ? "rapid" : kind === AIR ? "air" : "halt"));
+    const color = new Color(kind === CUT ? 0xffffff : colour(kind === RAPID ? "rapid" : kind === AIR ? "air" : "crash"));
     const colours = kind === CUT ? this.colours(lines.colour) : null, vertexColors = kind === CUT;
+    if (broad && kind === CUT) return this.cuts(lines);
     if (broad) {
       const geometry = new LineSegmentsGeometry().setPositions(ends);
-      if (colours) geometry.setColors(colours);
-      const made = new LineSegments2(geometry, new LineMaterial({ color, vertexColors, linewidth: WIDTH[kind], dashed, dashSize: dash,
-        gapSize: dash, depthTest: kind !== CRASH }));
+      const made = new LineSegments2(geometry, new LineMaterial({ color, linewidth: WIDTH[kind], dashed, dashSize: dash, gapSize: dash,
+        depthTest: kind !== CRASH }));
       made.renderOrder = kind === CRASH ? 3 : 0; // seen through the stock: it is a finding
       return dashed ? made.computeLineDistances() : made;
     }
@@ -458,9 +469,25 @@ export class PathScene {
     return dashed ? made.computeLineDistances() : made;
   }
 
+  /** Cuts as lines of their forms: what breaks a limit is broad, and dashed where it is too thin. */
+  private cuts(lines: Drawn): Object3D {
+    const group = new Group();
+    for (const form of [Form.Unknown, Form.Plain, Form.Thin, Form.Thick] as const) {
+      const rows: number[] = [];
+      for (let k = 0; k < lines.from.length; k++) if (formOf(this.quantity, lines.colour[k]) === form) rows.push(k);
+      if (!rows.length) continue;
+      const geometry = new LineSegmentsGeometry().setPositions(this.ends(rows.map((k) => lines.from[k]), rows.map((k) => lines.to[k])))
+        .setColors(this.colours(Float32Array.from(rows, (k) => lines.colour[k])));
+      const dashed = form === Form.Thin, dash = this.radius / 60;
+      const made = new LineSegments2(geometry, new LineMaterial({ vertexColors: true, linewidth: CUTS[form], dashed, dashSize: dash, gapSize: dash * 0.6 }));
+      group.add(dashed ? made.computeLineDistances() : made);
+    }
+    return group;
+  }
+
   private colours(places: Float32Array): Float32Array {
     const dark = isDark(), table: Color[] = [], plain = new Color(colour("plain-cut")), out = new Float32Array(places.length * 6);
-    for (let k = 0; k < 256; k++) table.push(new Color(shade(k / 255, dark)));
+    for (let k = 0; k < 256; k++) table.push(new Color(this.quantity.shade(k / 255, dark)));
     for (let k = 0, at = 0; k < places.length; k++) {
       const t = places[k], { r, g, b } = Number.isNaN(t) ? plain : table[Math.round(Math.min(1, Math.max(0, t)) * 255)];
       out[at++] = r; out[at++] = g; out[at++] = b;
@@ -477,7 +504,7 @@ export class PathScene {
   }
 
   private ground(): MeshLambertMaterial {
-    return new MeshLambertMaterial({ color: new Color(colour("stock")), side: DoubleSide, polygonOffset: true, polygonOffsetFactor: 1.5,
+    return new MeshLambertMaterial({ color: new Color(colour("stock")), side: DoubleSide, flatShading: true, polygonOffset: true, polygonOffsetFactor: 1.5,
       polygonOffsetUnits: 2 });
   }
 
@@ -509,13 +536,16 @@ export class PathScene {
   get axis(): number { return this.radius / 9; }
 }
 
-function highest(path: Path): number {
-  let high = -Infinity;
-  for (let i = 0; i < path.n; i++) if (path.kind[i] !== BREAK) high = Math.max(high, path.z[i], path.z[i + 1]);
-  return high;
+function heights(path: Path): [number, number] {
+  let low = Infinity, high = -Infinity;
+  for (let i = 0; i < path.n; i++) if (path.kind[i] !== BREAK) {
+    low = Math.min(low, path.z[i], path.z[i + 1]); high = Math.max(high, path.z[i], path.z[i + 1]);
+  }
+  return high < low ? [0, 0] : [low, high];
 }
 
 function forget(object: Object3D): void {
+  for (const child of object.children) forget(child);
   const { geometry, material } = object as Mesh;
   geometry?.dispose();
   (material as Material)?.dispose();

@@ -2,6 +2,9 @@
 import { BufferAttribute, BufferGeometry } from "three";
 import type { Field } from "./data";
 
+const SIDES = [[1, 0], [-1, 0], [0, 1], [0, -1]];
+const AROUND = [...SIDES, [1, 1], [1, -1], [-1, 1], [-1, -1]];
+
 /** Cells of a block side by side that are drawn as one, so that there are at most so many faces. */
 export function stepFor(field: Field, faces: number): number {
   let step = 1;
@@ -34,6 +37,7 @@ export function surface(field: Field, cut: Float32Array, bottom: number, step: n
     points[k * 3 + 1] = field.y[0] + (field.y[1] - field.y[0]) * (j / (ny - 1));
     points[k * 3 + 2] = Math.max(field.top - deep[k], bottom);
   }
+  if (step === 1) smooth(points, nx, ny, field);
   const through = field.thick === null ? -Infinity : bottom + 1e-3;
   let face = 0, point = nx * ny;
   for (let j = 0; j + 1 < ny; j++) for (let i = 0; i + 1 < nx; i++) {
@@ -54,6 +58,39 @@ export function surface(field: Field, cut: Float32Array, bottom: number, step: n
   geometry.computeVertexNormals();
   geometry.computeBoundingSphere();
   return geometry;
+}
+
+// Walls run through cells, and cells lie in rows and columns: points on both sides of a wall are moved together until the wall
+// is steep, and along with their neighbours on the same side until it is a curve. Heights stay, and no point moves half a cell.
+function smooth(points: Float32Array, nx: number, ny: number, field: Field): void {
+  const dx = (field.x[1] - field.x[0]) / (nx - 1), dy = (field.y[1] - field.y[0]) / (ny - 1);
+  const wall = Math.max(1.2 * Math.max(dx, dy), field.deepest * 0.04); // steeper than about 50 degrees from cell to cell
+  const z = (k: number) => points[k * 3 + 2];
+  const moved: number[] = [], offset = new Float32Array(nx * ny * 2), edge = new Uint8Array(nx * ny);
+  for (let j = 1; j + 1 < ny; j++) for (let i = 1; i + 1 < nx; i++) {
+    const k = j * nx + i;
+    let sx = 0, sy = 0;
+    for (const [across, up] of SIDES) if (Math.abs(z(k) - z(k + up * nx + across)) > wall) { sx += across; sy += up; edge[k] = 1; }
+    if (!edge[k]) continue;
+    moved.push(k);
+    const long = Math.hypot(sx, sy) || 1;
+    offset[k * 2] = 0.3 * sx / long; offset[k * 2 + 1] = 0.3 * sy / long;
+  }
+  let next = offset.slice();
+  for (let turn = 0; turn < 8; turn++) {
+    for (const k of moved) {
+      let x = offset[k * 2], y = offset[k * 2 + 1], n = 1;
+      for (const [across, up] of AROUND) {
+        const other = k + up * nx + across;
+        if (!edge[other] || Math.abs(z(k) - z(other)) > wall) continue;
+        x += across + offset[other * 2]; y += up + offset[other * 2 + 1]; n++;
+      }
+      const most = (value: number) => Math.min(0.45, Math.max(-0.45, value));
+      next[k * 2] = most(x / n); next[k * 2 + 1] = most(y / n);
+    }
+    offset.set(next);
+  }
+  for (const k of moved) { points[k * 3] += offset[k * 2] * dx; points[k * 3 + 1] += offset[k * 2 + 1] * dy; }
 }
 
 /** The same surface in parts of at most so many faces. */

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from gclint.cli.output import write_job
+from gclint.atomic_file import write_unchanged
 from gclint.problem import Problem, reason
 from gclint.toml.file import read_text
 from gclint.toml.named import declaration
@@ -50,7 +50,7 @@ class Files:
         if bench.shop is None:
             texts[SHOP_FILE] = shop_text(bench)
         for name, text in {**texts, PLAN_FILE: plan_text(plan)}.items():
-            write_job(text.encode("utf-8"), self.folder / name, None)
+            write_unchanged(text.encode("utf-8"), self.folder / name, None)
 
     def write_again(self, before: Plan, plan: Plan) -> None:
         """Program, sheet and plan with other cuts confirmed. Raises Problem where program or sheet is not as gclint
@@ -75,6 +75,6 @@ class Files:
             there[JOB_FILE] = job.read_bytes()
             new[JOB_FILE] = with_accepted(read_text(job, "job file"), plan, accepted)
         for name, text in new.items():
-            write_job(text.encode("utf-8"), self.folder / name, there[name])
+            write_unchanged(text.encode("utf-8"), self.folder / name, there[name])
         text = with_confirmed(before_bytes.decode("utf-8-sig").replace("\r\n", "\n"), plan)
-        write_job(text.encode("utf-8"), planned, before_bytes)
+        write_unchanged(text.encode("utf-8"), planned, before_bytes)
