@@ -125,6 +125,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
     from gclint.packs.wording import in_inches
     from gclint.report.text.cautions import of_material
     from gclint.run import Run
+    from gclint.setup.signed import signatures
     from gclint.tables.finding import AssumedOut, Checked
     from gclint.threads import run_both
 
@@ -166,6 +167,7 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
         paper=None if isinstance(paper, Exception) else paper,
         house=judged.house,
         used=tables.setup.used,
+        signed=signatures(tables.setup, name, fingerprint),
         acceptances=judged.acceptances,
     )
     titles = {rule.name: rule.text.title for pack in packs for rule in pack.rules}

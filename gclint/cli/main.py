@@ -27,6 +27,7 @@ VERBS = {
     "window": "Which speeds and feeds a tool can run in a material, drawn.",
     "shop": "Write or check the file that declares machine, spindle and tools.",
     "job": "Write or check the file that declares material, blank and hold.",
+    "sign": "Note in the job file that you have looked at a program.",
     "trial": "Test cuts in a new material: plan them, grade them, learn from them.",
     "pack": "Load and prove a rule pack by its own examples.",
 }

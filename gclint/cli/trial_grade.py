@@ -149,7 +149,7 @@ def _text(plan: Plan, target: Path) -> str:
 
 def _undone(plan: Plan, target: Path, undo: list[tuple[int, str, str]], at: int) -> int:
     """Put the file back as it was before the last cut was graded; the cut to go on from."""
-    from gclint.cli.output import write_job
+    from gclint.atomic_file import write_unchanged
     from gclint.trial.grading import grades_now
 
     place, kept, after = undo.pop()
@@ -157,7 +157,7 @@ def _undone(plan: Plan, target: Path, undo: list[tuple[int, str, str]], at: int)
     if text != after:
         click.echo("The file was changed meanwhile, so nothing is taken back.")
         return at
-    write_job(kept.encode("utf-8"), target, held)
+    write_unchanged(kept.encode("utf-8"), target, held)
     click.echo("Taken back.")
     return place
 

@@ -153,6 +153,16 @@ def sign_words(checked: Checked) -> tuple[str, str, str]:
     )  # fmt: skip
 
 
+def signed_words(checked: Checked) -> list[str]:
+    """Who has signed this program and when, and whether that still counts."""
+    said = []
+    for each in checked.signed:
+        who = f"signed by {each.by} on {each.on}" if each.by else f"signed on {each.on}, no name given"
+        still = "it stands" if each.stands else f"void: {' and '.join(each.changed)} changed since"
+        said.append(f"{sentence(who)}: {still}. A note in the job file, no proof of who wrote it")
+    return said
+
+
 def time_words(checked: Checked) -> str:
     if checked.time_s is not None:
         return duration(checked.time_s)

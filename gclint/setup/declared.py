@@ -222,6 +222,19 @@ class FlipTable(Table, frozen=True):
     keep_out: tuple[KeepOutTable, ...] | None = None
 
 
+class SignedTable(Table, frozen=True):
+    """A note that somebody has looked at a program and its declarations; `gclint sign` writes it. No proof of identity.
+
+    `fingerprint` is that of the program, `declarations` that of all that was declared for it, these notes left out.
+    """
+
+    program: str
+    fingerprint: str
+    declarations: str
+    on: datetime.date
+    by: str = ""
+
+
 class Job(Table, frozen=True):
     """job.toml: one job on that shop's machine."""
 
@@ -245,3 +258,4 @@ class Job(Table, frozen=True):
     hold: HoldTable | None = None
     keep_out: tuple[KeepOutTable, ...] = ()
     accept: tuple[AcceptTable, ...] = ()
+    signed: tuple[SignedTable, ...] = ()

@@ -41,6 +41,7 @@ from gclint.tables.setup import (
     Limits,
     Machine,
     Setup,
+    Signed,
     Spindle,
     Tool,
 )
@@ -127,6 +128,10 @@ def shop_setup(declared: Declared) -> Setup:
         turned=declared.turned,
         assumed=declared.assumed,
         sources=(*(file.path for file in (declared.job_file, declared.shop_file) if file), *declared.packs),
+        signed=tuple(
+            Signed(each.program, each.fingerprint, each.declarations, each.on.isoformat(), each.by)
+            for each in job.signed
+        ),
         used=used_files(declared, card, own_controller(declared)),
     )
     return replace(setup, not_declared=_not_declared(setup, shop, set()))

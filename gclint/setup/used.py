@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import re
 from pathlib import Path
 
 from gclint.setup.declare import Declared
@@ -10,11 +11,13 @@ from gclint.shipped import folder
 from gclint.tables.material import Material
 from gclint.tables.setup import UsedFile
 
+SIGNED = re.compile(r"\s*\[\[\s*signed\s*\]\]")
+
 
 def used_files(declared: Declared, material: Material | None, controller_card: Path | None) -> tuple[UsedFile, ...]:
     """In the order in which they count; cards that ship are not among them. Raises Problem."""
     made = [
-        _used(what, file.path, file.text)
+        _used(what, file.path, unsigned(file.text) if what == "job file" else file.text)
         for what, file in (("job file", declared.job_file), ("shop file", declared.shop_file))
         if file is not None
     ]
@@ -24,6 +27,24 @@ def used_files(declared: Declared, material: Material | None, controller_card: P
     if controller_card is not None:
         own.append(("controller card", str(controller_card)))
     return (*made, *(_read(what, path) for what, path in own))
+
+
+def unsigned(text: str) -> str:
+    """The text of a job file without its `[[signed]]`: what a signature is of cannot hold the signature."""
+    kept: list[str] = []
+    skipping = False
+    for line in text.split("\n"):
+        if line.lstrip().startswith("["):
+            skipping = bool(SIGNED.match(line))
+        if not skipping:
+            kept.append(line)
+    return "\n".join(kept).rstrip() + "\n"
+
+
+def of_all(used: tuple[UsedFile, ...]) -> str:
+    """One fingerprint of all declaration files, whatever their names and places."""
+    said = "\n".join(sorted(f"{each.what} {each.fingerprint}" for each in used))
+    return "sha256:" + hashlib.sha256(said.encode()).hexdigest()
 
 
 def _read(what: str, path: str) -> UsedFile:

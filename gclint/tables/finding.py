@@ -7,7 +7,7 @@ import msgspec
 from gclint.tables.setup import UsedFile
 from gclint.tables.setup_sheet import SetupSheet
 
-SCHEMA_VERSION = "1.5"
+SCHEMA_VERSION = "1.6"
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -205,6 +205,18 @@ class Extent(msgspec.Struct, frozen=True):
     max: tuple[float | None, float | None, float | None]
 
 
+class Signature(msgspec.Struct, frozen=True):
+    """A note in the job file that somebody has looked at this program; no proof of who it was.
+
+    `stands` is false where the program or a declaration has changed since.
+    """
+
+    by: str
+    on: str  # YYYY-MM-DD
+    stands: bool
+    changed: tuple[str, ...] = ()  # "the program", "a declaration"
+
+
 class Checked(msgspec.Struct, frozen=True):
     """One program's result. `units` is "mm", "inch", "mixed" or "unstated".
 
@@ -227,6 +239,7 @@ class Checked(msgspec.Struct, frozen=True):
     house: tuple[HouseRule, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     used: tuple[UsedFile, ...] = ()
+    signed: tuple[Signature, ...] = ()
 
 
 class Left(msgspec.Struct, frozen=True):

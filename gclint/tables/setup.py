@@ -217,6 +217,16 @@ class UsedFile(Struct, frozen=True):
     fingerprint: str
 
 
+class Signed(Struct, frozen=True):
+    """That somebody has looked at a program, as a job file notes it: see `[[signed]]`."""
+
+    program: str
+    fingerprint: str
+    declarations: str
+    on: str  # YYYY-MM-DD
+    by: str
+
+
 class Window(Struct, frozen=True):
     """Low and high limit of a quantity; None where that side has no limit.
 
@@ -259,4 +269,5 @@ class Setup(Struct, frozen=True):
     assumed: tuple[Assumed, ...] = ()
     not_declared: tuple[str, ...] = ()  # keys of DESIGN section 11 that would let more be judged
     sources: tuple[str, ...] = ()  # the declaration files used
+    signed: tuple[Signed, ...] = ()
     used: tuple[UsedFile, ...] = ()  # the same and all they name that does not ship, with fingerprints

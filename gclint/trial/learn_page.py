@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from gclint.digest.words import Lengths
+from gclint.report.page.page_out import page_style
 from gclint.report.templates import templates
 from gclint.report.text.cautions import in_short
 from gclint.trial import learn_words as words
@@ -17,6 +18,7 @@ def page(lesson: Lesson, lengths: Lengths) -> str:
     """Self-contained; every text of the plans is escaped."""
     return templates(Path(__file__).parent).get_template("learn.html.j2").render(
         trial=lesson.trial,
+        style=page_style(),
         cautions=in_short(lesson.trial.cautions),
         batches=", ".join(sorted({cut.batch for cut in lesson.trial.cuts} - {""})),
         tools=[_tool(lesson, number, lengths) for number in lesson.trial.tools],

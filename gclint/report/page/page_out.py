@@ -76,11 +76,11 @@ def entry(file: str, run: Run) -> dict[str, Any]:
 
 def contents(rows: Sequence[dict[str, Any]], version: str, reader: Reader = "author") -> str:
     """A page that leads to others, by the `entry` of each."""
-    from gclint.report.page.page_text import LISTED
+    from gclint.report.page.page_text import LISTED, listed
 
     style = _built("page.css")
     return _templates().get_template("contents.html.j2").render(
-        kind=LISTED[reader], rows=rows, version=version, style=style, policy=_policy("", style)
+        kind=LISTED[reader], version=version, style=style, policy=_policy("", style), **listed(rows)
     )
 
 
@@ -95,6 +95,11 @@ def _policy(script: str, style: str) -> str:
 
 def _hash(text: str) -> str:
     return base64.b64encode(hashlib.sha256(text.encode("utf-8")).digest()).decode("ascii")
+
+
+def page_style() -> str:
+    """The stylesheet of the page, for other sheets that shall look like it."""
+    return _built("page.css")
 
 
 @cache

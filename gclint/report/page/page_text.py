@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from pathlib import PurePath
 from typing import Any
 
@@ -35,6 +36,7 @@ from gclint.digest.sheet_words import (
     settings_words,
     short_fingerprint,
     sign_words,
+    signed_words,
     time_words,
     title_words,
     tool_name,
@@ -70,6 +72,7 @@ WAYS = {  # of the parts that people jump to: their place on the page, and what 
     "lists": ("blind", "Taken as given, not judged"), "about": ("about", "What was read"),
     "start": ("start", "Cautions"),
 }  # fmt: skip
+PROMISE = "Each verdict is of what could be judged, and no promise: the person at the machine decides."
 IN_FULL = 1  # findings of one rule, tool and grade; the others are one row each
 MOST_ROWS = 200  # of those
 GLANCE = 5  # findings that need no list of their own
@@ -124,6 +127,24 @@ def entry_of(file: str, name: str, run: Run) -> dict[str, Any]:
         "file": file, "name": _printable(name), "verdict": verdict(checked).replace("NOT JUDGED", "its page"),
         "counts": _counts(checked), "fingerprint": short_fingerprint(checked.fingerprint),
         "time": time_words(checked),
+    }  # fmt: skip
+
+
+def listed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
+    """The list of pages: the worst first, those alike by name; how many programs have which as their gravest."""
+    grades = [*GRADE_WORDS, "blind"]
+
+    def weight(row: dict[str, Any]) -> tuple[Any, ...]:
+        counts = {one["grade"]: one["count"] for one in row["counts"]}
+        return (*(-counts[grade] for grade in grades), row["name"])
+
+    gravest = [next((one["grade"] for one in row["counts"] if one["count"]), "") for row in rows]
+    words = {**{grade: f"with: {said.lower()}" for grade, said in GRADE_WORDS.items()}, "blind": "not judged in full"}
+    totals = [{"grade": grade, "words": words[grade], "count": gravest.count(grade)} for grade in grades]
+    return {
+        "rows": sorted(rows, key=weight),
+        "totals": [*totals, {"grade": "clear", "words": "nothing found", "count": gravest.count("")}],
+        "titles": [*GRADE_WORDS.values(), "Rules not judged"], "promise": PROMISE,
     }  # fmt: skip
 
 
@@ -306,7 +327,7 @@ def _sign(run: Run) -> dict[str, Any]:
         "outcome": f"{sentence(outcome_words(run))}.",
         "accepted": [accepted_words(f, checked) for f in checked.findings if f.accepted is not None],
         "used": [os.path.normpath(source) for source in sources],
-        "before": before, "short": short, "behind": behind, "by": SIGNED_BY,
+        "before": before, "short": short, "behind": behind, "by": SIGNED_BY, "signed": signed_words(checked),
         "nothing": {"house": NO_HOUSE_RULES, "accepted": NOTHING_ACCEPTED, "used": NO_FILES},
     }  # fmt: skip
 

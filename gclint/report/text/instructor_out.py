@@ -21,6 +21,7 @@ from gclint.digest.sheet_words import (
     reach_words,
     short_fingerprint,
     sign_words,
+    signed_words,
     time_words,
     title_words,
     tool_name,
@@ -144,6 +145,8 @@ def _to_sign(checked: Checked, paper: TextSheet) -> None:
     paper.heading("TO SIGN")
     before, short, behind = sign_words(checked)
     paper.text_block(f"{before} {short}, {behind}")
+    for said in signed_words(checked):
+        paper.bullet(f"{said}.")
     paper.blank()
     for label in SIGNED_BY:
         paper.text_block(f"{label:<12}{'_' * 40}")

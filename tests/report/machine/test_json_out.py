@@ -34,7 +34,7 @@ def test_the_keys_are_those_of_the_contract(make_run: Any, make_finding: Any) ->
     program = made["programs"][0]
     assert set(program) == {
         "path", "lines", "findings", "not_judged", "assumed", "tools", "extent_mm", "time_s", "units",
-        "fingerprint", "texts", "paper", "house", "acceptances", "used",
+        "fingerprint", "texts", "paper", "house", "acceptances", "used", "signed",
     }
     assert set(program["findings"][0]) >= {
         "rule", "grade", "line", "last_line", "lines", "worst_line", "column", "count", "tool", "found", "window",

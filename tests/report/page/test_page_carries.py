@@ -18,7 +18,7 @@ from gclint.folder.outcome import Source
 from gclint.problem import Problem
 from gclint.report.page import listing as kept_text
 from gclint.report.page import model
-from gclint.report.page.page_out import contents, page
+from gclint.report.page.page_out import contents, entry, page
 from gclint.report.page.page_text import Words
 from gclint.run import Run
 from tests.bench.make_program import finishing_program
@@ -167,7 +167,7 @@ def test_pages_of_several_programs(tmp_path: Path, make_run: Callable[..., objec
     assert sorted(p.name for p in (tmp_path / "pages").iterdir()) == ["tide-dial-2.html", "tide-dial.html"]
     assert 'href="tide-dial-2.html"' in listed
     assert "b/tide-dial.nc" in listed
-    assert "<b>1</b> Change before cutting" in listed
+    assert "<b>1</b> with: change before cutting" in listed
 
 
 def test_a_foreign_file_is_never_overwritten(tmp_path: Path, make_run: Callable[..., object]) -> None:
@@ -191,6 +191,18 @@ def test_several_pages_need_a_folder(tmp_path: Path) -> None:
 
 def test_the_list_of_pages_escapes_names() -> None:
     assert "<h1>0 programs</h1>" in contents([], "0.0")
+
+
+def test_the_list_of_pages_is_a_table_with_the_worst_first(sample_run: Callable[[str], Run]) -> None:
+    rows = [entry(f"{name}.html", sample_run(name)) for name in ("tide-dial", "float-plate", "porthole", "drift-box")]
+    html = contents(rows, "0.0")
+    assert html.count("no promise") == 1
+    listed = re.findall(r'<th scope="row"><a href="([a-z-]+)\.html"', html)
+    counts = {row["file"][:-5]: [one["count"] for one in row["counts"]] for row in rows}
+    assert [counts[name] for name in listed] == sorted(counts.values(), reverse=True)
+    many = contents([{**rows[0], "name": f"part-{n}.nc"} for n in range(500)], "0.0")
+    assert many.count("<tr>") == 501
+    assert "Content-Security-Policy" in many
 
 
 def test_a_dial_mark_keeps_its_case_among_the_words() -> None:
