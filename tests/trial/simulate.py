@@ -6,6 +6,7 @@ python -m tests.trial.simulate --tune [SHOPS]     shares of the draws for rules/
 
 from __future__ import annotations
 
+import math
 import sys
 from dataclasses import dataclass, field
 
@@ -163,7 +164,27 @@ def main() -> int:
             print(f"pair = {at:.2f}: {np.mean([one.good for one in used]):.2%} of {len(used)} good, told in "
                   f"{np.mean([one in used for one in sure]):.1%} of {len(sure)}")  # fmt: skip
     print(table(seen))
-    return 0
+    short = shortfalls(seen)
+    print("\n".join(short) or "all that is asked is kept")
+    return int(bool(short) and not tune)
+
+
+def shortfalls(seen: list[Seen]) -> list[str]:
+    """What of the bars is not kept, by more than three standard errors of so many shops."""
+    used, able = [one for one in seen if one.used], [one for one in seen if one.has_pair]
+    said = [f"a pair at a spoilt speed: {one.kind}" for one in used if one.spoilt_speed]
+    for what, kept, least in (
+        ("pairs that are good", [one.good for one in used], 0.98),
+        ("shops with a good pair that are told one", [one.used for one in able], 0.90),
+    ):
+        if kept and np.mean(kept) < least - 3 * math.sqrt(least * (1 - least) / len(kept)):
+            said.append(f"{what}: {np.mean(kept):.1%}, {least:.0%} is asked")
+    for name in names(seen):
+        held = [one.held[name] for one in seen if name in one.held]
+        off = abs(float(np.mean(held)) - 0.8)
+        if off > 0.04 + 3 * math.sqrt(0.16 / len(held)):
+            said.append(f"intervals of the {name}: {np.mean(held):.1%} hold the truth, 76 to 84 % is asked")
+    return said
 
 
 if __name__ == "__main__":
