@@ -177,16 +177,20 @@ def _judged(tables: Tables, name: str, fingerprint: str, progress: OnProgress, f
 
 
 def _shown(tables: Tables) -> tuple[tuple[ToolRow, ...], Extent, SetupSheet | Exception]:
+    from functools import cache
+
     from msgspec.structs import replace
 
     from gclint.digest import summary
-    from gclint.digest.margins import margins_of, marks_of
+    from gclint.digest.margins import at_middle_mark, margins_of, marks_of
     from gclint.digest.setup_sheet import setup_sheet_of
 
     rows, extent = summary.tool_rows(tables), summary.extent(tables.motion)
     tools = summary.order_of_use(tables.motion)
+    turned = cache(lambda: at_middle_mark(tables))  # worked out once for all tools, and only where a mark is open
     rows = tuple(
-        replace(row, margins=margins_of(tables, tool), marks=marks_of(tables, tool)) for tool, row in zip(tools, rows)
+        replace(row, margins=margins_of(tables, tool), marks=marks_of(tables, tool, turned))
+        for tool, row in zip(tools, rows)
     )
     try:
         return rows, extent, setup_sheet_of(tables, rows, extent)

@@ -28,8 +28,6 @@ SCREENS: dict[str, tuple[str, ...]] = {
     "controller": ("controller", "shop-3-axis"),
     "word": ("word", "feed-per-tooth"),
     "window": ("window", "--material", "beech", "--tool", "1: flat 6mm 2fl up-cut", "--ap", "3 mm", "--speed", "18000"),
-    "help": ("--help",),
-    "help-check": ("check", "--help"),
 }
 
 

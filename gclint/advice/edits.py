@@ -7,8 +7,11 @@ from collections.abc import Mapping
 
 from msgspec import Struct
 
+from gclint.lazy_regex import Later
 from gclint.program.read import tabulate
 from gclint.tables.finding import Change, SetWord
+
+CHECKSUM = Later(r"\*\s*\d+\s*$")  # a star within an expression multiplies
 
 
 class Written(Struct, frozen=True):
@@ -68,7 +71,7 @@ def edits_of(change: Change, texts: Mapping[int, str]) -> tuple[Edit, ...]:
 def _edits_on(line: int, text: str | None, sets: list[SetWord]) -> list[Edit]:
     added_codes = [word for word in sets if word.word == "G" and word.from_ is None]  # several may stand on a line
     others = [word for word in sets if word not in added_codes]
-    if not text or "*" in text or len({word.word for word in others}) < len(others):
+    if not text or CHECKSUM.search(text) or len({word.word for word in others}) < len(others):
         return []
     written = words_on(text)
     if not written:

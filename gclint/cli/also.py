@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import click
 
+from gclint.cli.forms import FORMS
 from gclint.internal_fault import REPORT, place_of
 from gclint.problem import Problem
 
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
     from gclint.report.page.page_out import Reader
     from gclint.run import Run
 
-FORMS = ("text", "lines", "json", "sarif", "junit", "annotations", "quality", "page")
 FOR_HOSTS = ("lines", "sarif", "junit", "annotations", "quality")  # say themselves that a program could not be read
 
 

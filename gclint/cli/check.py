@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 import click
 
 from gclint.cli.accept import Acceptance, acceptance_options, accepting
-from gclint.cli.also import FOR_HOSTS, FORMS, Form, Together, also_option, further_reports
+from gclint.cli.also import FOR_HOSTS, Form, Together, also_option, further_reports
 from gclint.cli.common import quiet_option
+from gclint.cli.forms import FORMS
 from gclint.cli.many import Many, folder_options
 from gclint.cli.options import declarations
 from gclint.problem import Problem

@@ -91,7 +91,11 @@ def _target(program: str, out: str | None) -> Path:
             raise Problem("a copy of standard input needs --out")
         own = Path(program)
         out = str(own.with_name(f"{own.stem}.mended{own.suffix}"))
+    if not out:
+        raise Problem("--out needs the name of a file")
     target = Path(out)
+    if target.is_dir():
+        raise Problem("--out names a folder; name the file of the copy", out)
     if target.exists() or target.is_symlink():
         raise Problem("there is such a file already, and mend never writes over one; name another with --out", out)
     if not target.parent.is_dir():

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
+from importlib import import_module
 from typing import TYPE_CHECKING, Any, Protocol
 
 import click
 from msgspec import Struct
 
+from gclint.cli.forms import FORMS
 from gclint.cli.many import FEW
 
 if TYPE_CHECKING:
@@ -37,26 +39,10 @@ def refuse_apart(forms: Sequence[str], reader: Reader, teach: bool) -> None:
 
 def writer(form: str, out: str | None, reader: Reader, teach: bool, found: Found, many: Many) -> Writer:
     """The writer of a form, in the words for a reader where it has any."""
-    if form == "sarif":
-        from gclint.report.machine.sarif_out import Sarif
-
-        return Sarif()
-    if form == "junit":
-        from gclint.report.machine.junit_out import Junit
-
-        return Junit()
-    if form == "lines":
-        from gclint.report.machine.lines_out import Lines
-
-        return Lines()
-    if form == "annotations":
-        from gclint.report.machine.annotations_out import Annotations
-
-        return Annotations()
-    if form == "quality":
-        from gclint.report.machine.quality_out import Quality
-
-        return Quality()
+    if FORMS[form]:
+        file, _, name = FORMS[form].partition(".")
+        made: Writer = getattr(import_module(f"gclint.report.machine.{file}"), name)()
+        return made
     if form == "page":
         from gclint.cli.pages import Pages
 

@@ -26,7 +26,7 @@ KEPT_ROWS = 4000
 CHECK_S, SHORT_S, LONG_S = 180.0, 20.0, 600.0  # bounds on a check, on small work, on a mend or a plan
 READERS = ("author", "operator", "instructor")
 FILES = {"desk.js": "text/javascript", "draw.js": "text/javascript", "tools.js": "text/javascript",
-         "desk.css": "text/css"}  # fmt: skip
+         "trial.js": "text/javascript", "desk.css": "text/css"}  # fmt: skip
 STATUS = {
     "Outside": 403, "Above": 403, "Missing": 404, "Changed": 409, "Wrong": 422, "Late": 504, "Lost": 502, "Busy": 503,
     "Internal": 500, "Disk": 500,
@@ -98,7 +98,9 @@ def make(root: Path, held: Secrets, port: int) -> tuple[Guard, Desk]:
         route("/api/program", _program), route("/api/state", _state), route("/api/cards", _cards),
         route("/sheet/check", _sheet), route("/sheet/kept", _kept),
         route("/api/save", _save, "POST"), route("/api/back", _back, "POST"), route("/api/drop", _drop, "POST"),
-        route("/api/mend", _mend, "POST"), route("/api/compare", _compare, "POST"),
+        route("/api/mend", _mend, "POST"), route("/api/compare", _compare, "POST"), route("/api/trial", _trial),
+        route("/api/plan", _plan, "POST"), route("/api/grade", _grade, "POST"), route("/api/learn", _learn, "POST"),
+        route("/sheet/grading", _grading),
     ]  # fmt: skip
     return Guard(Starlette(routes=routes), held, port), desk
 
@@ -227,6 +229,40 @@ def _mend(desk: Desk, given: dict[str, Any]) -> Any:
 def _compare(desk: Desk, given: dict[str, Any]) -> Any:
     made = desk.pool.do("compared", LONG_S, old=_text(given, "old"), new=_text(given, "new"))
     return {"number": desk.keep(made["page"]), "verdict": made["verdict"]}
+
+
+def _plan(desk: Desk, given: dict[str, Any]) -> Any:
+    texts = {key: _text(given, key) for key in ("folder", "material", "like", "blank", "depth")}
+    confirm = given["confirm"]
+    if confirm is not None and not all(isinstance(each, int) for each in confirm):
+        raise ValueError
+    tools = [str(each) for each in given["tools"]]
+    return desk.pool.do("plan", LONG_S, **texts, tools=tools, cuts=int(given["cuts"]), confirm=confirm)
+
+
+def _trial(desk: Desk, given: dict[str, Any]) -> Any:
+    return desk.pool.do("cuts", SHORT_S, folder=_text(given, "folder"))
+
+
+def _grade(desk: Desk, given: dict[str, Any]) -> Any:
+    said, seen = given["said"], given.get("seen")
+    if not isinstance(said, dict) or not all(isinstance(each, str) for each in said.values()):
+        raise ValueError
+    return desk.pool.do(
+        "grade", SHORT_S, folder=_text(given, "folder"), cut=int(given["cut"]), said=said,
+        seen=seen if isinstance(seen, dict) else None,
+    )  # fmt: skip
+
+
+def _grading(desk: Desk, given: dict[str, Any]) -> Response:
+    return HTMLResponse(desk.pool.do("grading_sheet", SHORT_S, folder=_text(given, "folder"))["page"])
+
+
+def _learn(desk: Desk, given: dict[str, Any]) -> Any:
+    made = desk.pool.do(
+        "learn", LONG_S, folder=_text(given, "folder"), write=given["write"] is True, yes=given["yes"] is True
+    )
+    return {"number": desk.keep(made.pop("page")), **made}
 
 
 def _text(given: dict[str, Any], key: str) -> str:

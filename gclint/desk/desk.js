@@ -1,6 +1,7 @@
 // The desk's page: the folder, and a program with its declarations beside its sheet.
 import { bit, drawPath, mm, text as asText } from "./draw.js";
 import { answered, ask, choose, complain, h, placed, Refused, say, send, TOKEN, way } from "./tools.js";
+import { gradeView, learnView, planView } from "./trial.js";
 
 const view = document.getElementById("view");
 
@@ -54,14 +55,22 @@ async function folderView(here) {
     if (last && files.length === 1) location.hash = way("program", last.name);
     else if (last) route();
   }
+  const trials = h("ul", { class: "plain" });
   view.replaceChildren(
     h("section", { class: "sheet desk-sheet" },
       h("h1", {}, "Programs of this folder"), drop,
       h("table", { class: "programs" },
         h("thead", {}, h("tr", {}, h("th", {}, "Program"), h("th", {}, "What was found"), h("th", {}, "Time"))), rows),
-      note));
+      note,
+      h("h2", {}, "Test cuts"),
+      h("p", {}, "Which feeds and speeds a bit of yours can run in a material is learned from test cuts in a piece of it."),
+      trials, h("p", {}, h("a", { class: "as-button", href: way("plan") }, "Plan test cuts"))));
   const list = await ask("/api/folder");
   if (!here()) return;
+  for (const name of list.trials) {
+    trials.append(h("li", {}, h("b", {}, name === "." ? "in this folder" : name), " ",
+      h("a", { href: way("grade", name) }, "grade the cuts"), " ", h("a", { href: way("learn", name) }, "see what they teach")));
+  }
   const notes = [];
   if (!list.programs.length) notes.push("No program is here yet.");
   if (list.more) notes.push(`${list.more} more programs are here than are listed; open a smaller folder for those.`);
@@ -629,6 +638,9 @@ async function route() {
     if (what === "program" && name) await new Program(name, here).open();
     else if (what === "mend" && name) await mendView(name, here);
     else if (what === "compare" && name) await compareView(name, here);
+    else if (what === "plan") await planView(view, here);
+    else if (what === "grade" && name) await gradeView(view, name, here);
+    else if (what === "learn" && name) await learnView(view, name, here);
     else await folderView(here);
   } catch (fault) { if (here()) complain(fault); }
 }

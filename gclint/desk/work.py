@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from gclint.desk.declarations import save, state, take_back
 from gclint.desk.names import inside
+from gclint.desk.trials import TRIALS
 from gclint.problem import Problem
 
 if TYPE_CHECKING:
@@ -243,4 +244,5 @@ def still(root: Path, heard: list[list[Any]]) -> bool:
 WORK: dict[str, Callable[..., Any]] = {
     "listing": listing, "checked": checked, "still": still, "materials": materials, "mended": mended,
     "compared": compared, "dropped": dropped, "state": state, "save": save, "take_back": take_back,
+    **TRIALS,
 }  # fmt: skip

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
+from gclint.digest.margins_of_reach import DISTANCES
 from gclint.digest.words import Lengths, figure, measure, span
 from gclint.tables.finding import Margin, Mark, ToolRow
 
@@ -14,6 +15,7 @@ ENDS = {
 }  # fmt: skip
 LOADS = ("bending", "stress", "power")
 FAR_LOAD = 0.8  # a load with more room than this is told in a word
+LEVEL = 0.005  # mm within which a cut ends at the lowest it may go
 AT = 0.005  # share by which a value may differ from its limit to be told as being at it
 ALIKE = 0.02  # share by which two values may differ to be told as one
 FAR = 1.0  # as a share: from here on a least limit is told as "2.4 times"
@@ -29,9 +31,27 @@ def margin_words(row: ToolRow, lengths: Lengths) -> list[str]:
         if what in LOADS and sides[0].room >= FAR_LOAD:
             far.append(what)
             continue
+        if what in DISTANCES:
+            continue
         made.append(f"{what} {_both(sides, lengths)}: {', '.join(_room(one) for one in sides)}")
     if far:
         made.append(f"{', '.join(far)}: over {FAR_LOAD * 100:.0f} % under the most")
+    return made + _distances(by_what, lengths)
+
+
+def _distances(by_what: Mapping[str, list[Margin]], lengths: Lengths) -> list[str]:
+    """['lowest cut 16 mm deep: 2 mm above the table', 'height of rapids 5 mm', 'travel: X 120 of 600 mm, ...']."""
+    made = []
+    if low := by_what.get("lowest cut"):
+        left = low[0].limit - low[0].found
+        place = "at" if abs(left) < LEVEL else f"{lengths.length(abs(left))} {'above' if left > 0 else 'below'}"
+        made.append(f"lowest cut {lengths.length(low[0].found)} deep: {place} the lowest it may go")
+    if high := by_what.get("height of rapids"):
+        made.append(f"rapids {lengths.length(high[0].found)} or more above the stock: {_room(high[0])}")
+    axes = [(what[-1], sides[0]) for what, sides in by_what.items() if what.startswith("travel in ")]
+    if axes:
+        told = ", ".join(f"{axis} {lengths.length(one.found)} of {lengths.length(one.limit)}" for axis, one in axes)
+        made.append(f"travel: {told}")
     return made
 
 
@@ -39,9 +59,10 @@ def nearest_words(rows: Iterable[ToolRow], lengths: Lengths) -> list[str]:
     """['tool 1: chip 37 % under the thickest, 0.0441 mm on line 13']: the limit that is nearest, for each tool."""
     made = []
     for row in rows:
-        if not row.margins:
+        shares = [margin for margin in row.margins if margin.what not in DISTANCES]
+        if not shares:
             continue
-        one = min(row.margins, key=lambda margin: margin.room)
+        one = min(shares, key=lambda margin: margin.room)
         label = "the tool" if row.tool is None else f"tool {row.tool}"
         made.append(f"{label}: {one.what} {_room(one)}, {_shown(one, lengths)} on line {one.line}")
     return made

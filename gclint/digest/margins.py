@@ -7,6 +7,7 @@ little. Nothing is judged here: rules decide what is a finding.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
@@ -15,6 +16,7 @@ from gclint.advice.parts import bounds, parts_of
 from gclint.columns import Bools, Column
 from gclint.cutting.mechanics import tool_material
 from gclint.cutting.nearest_pair import Part
+from gclint.digest.margins_of_reach import reach_of
 from gclint.facts.context import Context
 from gclint.facts.registry import View
 from gclint.run import Tables
@@ -43,7 +45,12 @@ class Limit(NamedTuple):
 
 
 def margins_of(tables: Tables, tool: int) -> tuple[Margin, ...]:
-    """The limits that are known for this tool of the program, in this order: chip, edge, depth, loads."""
+    """The limits that are known for this tool of the program, in this order: chip, edge, depth, loads, reach."""
+    return (*_of_cut(tables, tool), *reach_of(tables, tool))
+
+
+def _of_cut(tables: Tables, tool: int) -> tuple[Margin, ...]:
+    """Chip, edge, depth and loads."""
     pieces, loads, m = tables.engagement.pieces, tables.cutting.loads, tables.motion
     windows, declared = tables.cutting.windows.get(tool), tables.setup.tools.get(tool)
     if declared is None or not len(pieces):
@@ -155,12 +162,23 @@ def _margin(tables: Tables, limit: Limit, found: float, bound: float, at: int) -
     )  # fmt: skip
 
 
-def marks_of(tables: Tables, tool: int) -> tuple[Mark, ...]:
-    """Which marks of the dial keep this tool's feeds inside every limit, where it is not known which one is set."""
+def at_middle_mark(tables: Tables) -> Context:
+    """The program as it would run at the middle mark of the dial: the ratio of chip and feed is the same at any."""
     from msgspec.structs import replace
 
     from gclint.cutting.load import load
 
+    dial = sorted(tables.setup.spindle.dial, key=lambda mark: mark.true)
+    setup = replace(tables.setup, dial=dial[len(dial) // 2].mark)
+    cutting = load(tables.motion, tables.timing, tables.engagement, setup)
+    return Context(tables.program, tables.motion, tables.timing, tables.engagement, cutting, setup)
+
+
+def marks_of(tables: Tables, tool: int, turned: Callable[[], Context] | None = None) -> tuple[Mark, ...]:
+    """Which marks of the dial keep this tool's feeds inside every limit, where it is not known which one is set.
+
+    turned: gives `at_middle_mark`, for one who asks for many tools.
+    """
     setup, m = tables.setup, tables.motion
     moved = (m.tool == tool) & (m.kind != RAPID)
     if setup.spindle.kind != "dial" or setup.dial is not None or setup.material is None or not moved.any():
@@ -168,10 +186,7 @@ def marks_of(tables: Tables, tool: int) -> tuple[Mark, ...]:
     if np.isfinite(tables.cutting.true_speed_of[moved]).all() or not len(tables.engagement.pieces):
         return ()
     dial = sorted(setup.spindle.dial, key=lambda mark: mark.true)
-    turned = replace(setup, dial=dial[len(dial) // 2].mark)  # the ratio of chip and feed is the same at any speed
-    cutting = load(m, tables.timing, tables.engagement, turned)
-    made = Tables(tables.program, m, turned, tables.timing, tables.engagement, cutting)
-    context = Context(made.program, m, made.timing, made.engagement, cutting, turned)
+    context = turned() if turned is not None else at_middle_mark(tables)
     parts = parts_of(View.of("pieces", context), moved, one=False)
     total = sum(float(part.window.weight.sum()) for part in parts)
     parts = tuple(part for part in parts if part.window.weight.sum() >= LEAST_PART * total)

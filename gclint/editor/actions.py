@@ -25,6 +25,8 @@ from gclint.advice.edits import edits_of
 from gclint.digest.sheet_words import is_entry
 from gclint.editor.answer import Answer, Superseded
 from gclint.editor.text import Text
+from gclint.mend.registry import WORDS
+from gclint.packs.mendable import menders_of
 from gclint.problem import Problem
 from gclint.setup.declare import Options
 from gclint.tables.finding import Checked, Finding
@@ -34,11 +36,12 @@ MOST_LINES = 1000  # of one finding that it lists: a change of one with more wou
 
 def actions(
     answer: Answer, text: Text, uri: str, version: int | None, lines: tuple[int, int], shown: Sequence[Diagnostic],
-    previews: bool,
+    later: bool, previews: bool,
 ) -> list[CodeAction]:  # fmt: skip
     """What can be done about findings on these lines (from 1): a change of words, and for the rest a preview.
 
-    `previews` says whether the editor can ask a person before it takes an edit.
+    `later` says whether the editor takes an edit that is worked out when it is chosen; `previews`, whether it can also
+    ask a person before it takes one, as whatever changes the path must be.
     """
     if answer.run is None:
         return []
@@ -55,11 +58,18 @@ def actions(
                     is_preferred=True, edit=_edit(uri, version, edit),
                 )
             )
-        elif finding.mendable and previews:
-            title = f"Mend {finding.rule}, with proof, and look at it first"
-            data = {"uri": uri, "version": version, "rule": finding.rule}
+        elif finding.mendable and later and (previews or _of_words(finding.rule)):
+            words = _of_words(finding.rule)
+            title = f"Mend {finding.rule}, with proof{'' if words else ', and look at it first'}"
+            data = {"uri": uri, "version": version, "rule": finding.rule, "ask": not words}
             made.append(CodeAction(title, CodeActionKind.QuickFix, about, data=data))
     return made
+
+
+def _of_words(rule: str) -> bool:
+    """Whether the menders that answer a rule touch words alone, never the path."""
+    by = menders_of(rule)
+    return bool(by) and set(by) <= set(WORDS)
 
 
 def _words(finding: Finding, checked: Checked, text: Text) -> list[TextEdit]:
@@ -81,9 +91,9 @@ def _edit(uri: str, version: int | None, edits: Sequence[TextEdit | AnnotatedTex
 
 def mended(
     answer: Answer, text: Text, uri: str, version: int | None, rule: str, path: str | None, name: str,
-    unsaved: Mapping[str, bytes], stop: threading.Event,
+    unsaved: Mapping[str, bytes], stop: threading.Event, ask: bool = True,
 ) -> WorkspaceEdit:  # fmt: skip
-    """The edit that makes the text its mended copy, line by line, for a person to confirm.
+    """The edit that makes the text its mended copy, line by line; with `ask` a person confirms it first.
 
     Raises Problem where nothing could be mended, with the reason, and Superseded when `stop` is set.
     """
@@ -101,6 +111,8 @@ def mended(
     new = made.data.decode("utf-8", "replace")
     said = "; ".join(dict.fromkeys(change.because for change in made.document.changes))
     edits = _differences(text, new)
+    if not ask:
+        return _edit(uri, version, [TextEdit(each.range, each.new_text) for each in edits])
     whole = _edit(uri, version, edits)
     whole.change_annotations = {
         "mend": ChangeAnnotation(f"Mend {rule}", needs_confirmation=True, description=said[:1000])

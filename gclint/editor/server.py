@@ -273,7 +273,7 @@ def make() -> Server:
         lines = params.range.start.line + 1, params.range.end.line + 1
         return actions.actions(
             document.answer, document.text, document.uri, document.version, lines, params.context.diagnostics,
-            _can_ask(server),
+            *_can_take(server),
         )  # fmt: skip
 
     @server.feature(types.CODE_ACTION_RESOLVE)
@@ -289,7 +289,7 @@ def make() -> Server:
         try:
             action.edit = await server._in_thread(
                 actions.mended, document.answer, document.text, document.uri, document.version, str(data["rule"]), path,
-                name, server.held(), document.stop,
+                name, server.held(), document.stop, data.get("ask") is not False,
             )  # fmt: skip
         except Superseded:
             raise JsonRpcInternalError("the text has changed since; ask again") from None
@@ -325,14 +325,12 @@ def make() -> Server:
     return server
 
 
-def _can_ask(server: Server) -> bool:
-    """Whether the editor shows an edit to a person before it takes it, and takes one that is worked out later."""
+def _can_take(server: Server) -> tuple[bool, bool]:
+    """Whether the editor takes an edit that is worked out later, and whether it also asks a person before."""
     of_text = server.client_capabilities.text_document
     action = of_text.code_action if of_text is not None else None
-    later = action.resolve_support if action is not None else None
+    support = action.resolve_support if action is not None else None
+    later = support is not None and "edit" in support.properties
     workspace = server.client_capabilities.workspace
     edit = workspace.workspace_edit if workspace is not None else None
-    return (
-        later is not None and "edit" in later.properties
-        and edit is not None and edit.change_annotation_support is not None
-    )  # fmt: skip
+    return later, later and edit is not None and edit.change_annotation_support is not None

@@ -209,6 +209,24 @@ PIECES = Table(
 )  # fmt: skip
 
 
+@once
+def _steps(context: Context) -> tuple[Floats, Floats, Column]:
+    """[entries] moves at feed that go down, how deep the deepest of them goes in solid (mm), line of the last."""
+    m, (rows, starts) = context.motion, context.entry_moves
+    entries = context.engagement.entries
+    if not len(starts):
+        return np.zeros(0), np.zeros(0), np.zeros(0, np.int64)
+    drop = np.nan_to_num(m.z0[rows] - m.z1[rows])
+    down = (m.kind[rows] != RAPID) & (drop > 0)
+    z1 = np.nan_to_num(m.z1[rows])
+    top = np.minimum.reduceat(z1, starts) + entries.solid  # what lies over it is the way down through air
+    own = np.diff(np.concatenate((starts, [len(rows)])))
+    deepest = np.maximum.reduceat(np.where(down, np.minimum(drop, np.repeat(top, own) - z1), 0.0), starts)
+    last = np.maximum.reduceat(np.where(down, rows, rows[starts[0]]), starts)
+    count = np.add.reduceat(down.astype(np.float64), starts)
+    return np.maximum(count, 1), np.minimum(deepest, entries.solid), m.line[last]
+
+
 ENTRIES = Table(
     "entries",
     "places where the tip starts down into solid material, or starts to cut after open space",
@@ -219,6 +237,9 @@ ENTRIES = Table(
         "solid": number("mm", "depth of solid gone through at feed under at least half of the tool's disc; where there "
                         "is hardly any, under at least a tenth of it", _entry("solid")),
         "descent": number("mm", "whole descent, air included", _entry("descent")),
+        "steps": number("", "moves at feed in which the tool goes down", lambda c: _steps(c)[0]),
+        "deepest_step": number("mm", "how far the deepest of them goes down in solid", lambda c: _steps(c)[1]),
+        "last_line": number("", "line of the last of them", lambda c: _steps(c)[2]),
         "travel": number("mm", "X-Y travel while in solid", _entry("travel")),
         "slope": number("deg", "slope of its steepest stretch of about half a diameter; 90 is straight down",
                         _entry("slope")),

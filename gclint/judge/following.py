@@ -6,6 +6,7 @@ among the findings and say which one they follow.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 
 from msgspec.structs import replace
@@ -38,18 +39,17 @@ def follow(findings: Sequence[Finding], packs: Iterable[Pack]) -> tuple[Finding,
         return tuple(findings)
     roots.sort(key=lambda n: (REACHES.index(texts[findings[n].rule][0].reaches), n))
     root_of: dict[int, int] = {}
+    index = _Index(findings, texts)
     for root in roots:
-        for n, one in enumerate(findings):
-            if n == root or n in root_of or one.accepted is not None:
-                continue
-            if _top(root, root_of) != n and _follows(one, findings[root], texts):
-                root_of[n] = root
+        top = _top(root, root_of)
+        for n in index.take(findings[root], (root, top)):
+            root_of[n] = root
     tops = {n: _top(n, root_of) for n in root_of}
-    made = list(findings)
-    for n, top in tops.items():
+    made, below = list(findings), dict[int, list[Finding]]()
+    for n, top in sorted(tops.items()):
         made[n] = replace(made[n], follows=findings[top].id)
-    for top in sorted(set(tops.values())):
-        mine = [findings[n] for n in sorted(tops) if tops[n] == top]
+        below.setdefault(top, []).append(findings[n])
+    for top, mine in sorted(below.items()):
         grade = min((findings[top].grade, *(one.grade for one in mine)), key=GRADES.index)
         others = [one for one in mine if one.rule != findings[top].rule]
         same = [one for one in mine if one.rule == findings[top].rule]
@@ -58,6 +58,75 @@ def follow(findings: Sequence[Finding], packs: Iterable[Pack]) -> tuple[Finding,
         happens += f" The same again on {_where(same)}." if same else ""
         made[top] = replace(findings[top], grade=grade, happens=happens)
     return tuple(made)
+
+
+class _Index:
+    """The findings that follow nothing yet, by what a root asks for: their rule or pack, and where they stand.
+
+    A program may have thousands of roots and thousands of findings, and each of them is looked at a few times only.
+    """
+
+    def __init__(self, findings: Sequence[Finding], texts: dict[str, tuple[RuleText, str]]) -> None:
+        self.findings, self.texts = findings, texts
+        self.taken: set[int] = set()
+        self.rows: dict[tuple[object, ...], list[int]] = {}
+        self.behind: dict[str, list[tuple[int, int]]] = {}  # by worst line, ascending
+        wanted = {name for rule in {one.rule for one in findings} for name in _all_causes(rule, texts)}
+        for n, one in enumerate(findings):
+            if one.accepted is not None:
+                continue
+            pack = texts[one.rule][1] if one.rule in texts else ""
+            places = {min(one.lines, default=one.line), one.worst_line, *one.set_on.values()}
+            for name in {one.rule, pack} & wanted:
+                self.behind.setdefault(name, []).append((one.worst_line, n))
+                self._add((name,), n)
+                self._add((name, "tool", one.tool), n)
+                for line in places:
+                    self._add((name, "line", line), n)
+
+        for rows in self.behind.values():
+            rows.sort()
+
+    def _add(self, key: tuple[object, ...], n: int) -> None:
+        self.rows.setdefault(key, []).append(n)
+
+    def take(self, root: Finding, but: tuple[int, int]) -> list[int]:
+        """Those that follow from a root, `but` itself and its own; none of them is given again."""
+        text, lines, made = self.texts[root.rule][0], set(root.lines), list[int]()
+
+        def mine(free: Iterable[int]) -> tuple[list[int], list[int]]:
+            """Of those that follow nothing yet: the ones that follow from this root, and the others."""
+            apart: tuple[list[int], list[int]] = ([], [])
+            for n in free:
+                if n not in self.taken:
+                    apart[n in but or not _follows(self.findings[n], root, lines, name, text)].append(n)
+            self.taken.update(apart[0])
+            made.extend(apart[0])
+            return apart
+
+        for name in _cause_of(root, self.texts):
+            if text.reaches == "behind":  # nothing behind it has its worst place before it
+                rows = self.behind.get(name, [])
+                first = bisect_left(rows, (root.line,))
+                left = set(mine(n for _, n in rows[first:])[1])
+                rows[first:] = [row for row in rows[first:] if row[1] in left]
+                continue
+            keys: list[tuple[object, ...]] = [(name,)]
+            if text.reaches == "tool":
+                keys = [(name, "tool", root.tool)]
+            elif text.reaches == "places":
+                keys = [(name, "line", line) for line in root.lines]
+            for key in keys:
+                if key in self.rows:
+                    self.rows[key] = mine(self.rows[key])[1]
+        return made
+
+
+def _all_causes(rule: str, texts: dict[str, tuple[RuleText, str]]) -> tuple[str, ...]:
+    if rule not in texts:
+        return ()
+    text = texts[rule][0]
+    return (*text.cause_of, *(name for names in text.cause_of_found.values() for name in names))
 
 
 def _top(n: int, root_of: dict[int, int]) -> int:
@@ -75,11 +144,9 @@ def _cause_of(one: Finding, texts: dict[str, tuple[RuleText, str]]) -> tuple[str
     return (*text.cause_of, *(name for names in further for name in names))
 
 
-def _follows(one: Finding, root: Finding, texts: dict[str, tuple[RuleText, str]]) -> bool:
-    """Whether all of a finding lies where the root reaches."""
-    text = texts[root.rule][0]
-    names = {one.rule} if one.rule == root.rule else {one.rule, texts[one.rule][1] if one.rule in texts else ""}
-    if names.isdisjoint(_cause_of(root, texts)):
+def _follows(one: Finding, root: Finding, lines: set[int], name: str, text: RuleText) -> bool:
+    """Whether all of a finding, whose rule or pack a root names, lies where the root reaches; `lines`: the root's."""
+    if one.rule == root.rule and name != one.rule:  # a pack with all of its rules, but for the root's own
         return False
     if text.reaches == "program":
         return True
@@ -87,8 +154,7 @@ def _follows(one: Finding, root: Finding, texts: dict[str, tuple[RuleText, str]]
         return root.tool is not None and one.tool == root.tool
     if text.reaches == "behind":
         return min(one.lines, default=one.line) >= root.line or one.worst_line >= root.line >= one.line
-    mine = set(root.lines)
-    return mine.issuperset(one.lines) or one.worst_line in mine or not mine.isdisjoint(one.set_on.values())
+    return lines.issuperset(one.lines) or one.worst_line in lines or not lines.isdisjoint(one.set_on.values())
 
 
 def _named(findings: Sequence[Finding]) -> str:

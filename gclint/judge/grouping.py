@@ -17,13 +17,14 @@ from gclint.language.expression import TEXT
 from gclint.packs.pack import Cased, Rule
 from gclint.packs.wording import chosen, in_program_units, number_of, say
 from gclint.tables.finding import Beside, Change, Finding, Found, Limits, Regraded
-from gclint.tables.motion import INCH
+from gclint.tables.motion import INCH, INVERSE_TIME, PER_REV
 from gclint.tables.setup import GRADES, Accept, Window
 
 MOST_LINES = 1000
 EVENT_TABLES = ("changes", "dwells", "waits", "stops", "machine_moves")  # their rows are events
 MOST_APART = 100  # places told one by one; those on later lines are told together
 MOST_WORDS = 20  # F words (or S words, or texts) of one tool told one by one; if there are more, all are told together
+OF_FEEDS = ("chip-feed", "plunge-feed", "within-axes", "reachable-pair")  # advice that names feeds per minute
 _LETTERS = {"feed": ("F",), "axis": ("F",), "tool": ("F",), "speed": ("S",), "depth": ("Z",)}
 
 
@@ -374,6 +375,8 @@ def _change(
         return Change(text)
     high = number_of(rule.high, one) if rule.high else None
     context = one.context
+    if rule.text.advice in OF_FEEDS and int(context.motion.flags[move]) & (INVERSE_TIME | PER_REV):
+        return Change(f"Set feed per minute (G94) first, and check again. {text}".strip())
     made = ADVICE[rule.text.advice](Worst(one, move, inch, np.nan if high is None else high, governing, places))
     if made is None:
         return Change(text)

@@ -17,7 +17,7 @@ from gclint.mend.compare import Comparison, lines_that_differ
 from gclint.mend.mend import Mended
 from gclint.mend.result import Compared, Document, Made, Proof
 from gclint.mend.surface import Difference, unlike
-from gclint.mend.text_out import differs, pairs
+from gclint.mend.text_out import alike_changes, differs, pairs, same_surface
 from gclint.motion.along import points_at
 from gclint.report.text.cautions import cautions
 from gclint.tables.finding import Range
@@ -95,9 +95,13 @@ def _page(kicker: str, title: str, verdict: str, facts: Sequence[tuple[str, str]
         trim_blocks=True, lstrip_blocks=True,
     )  # fmt: skip
     shown = []
-    for change in changes[:MOST_CHANGES]:
-        rows = pairs(old, new, change)
-        shown.append({"rule": change.rule, "kind": change.kind, "because": change.because, "rows": rows[:MOST_ROWS],
+    number_of = {change: number for number, change in enumerate(changes, 1)}
+    for alike in alike_changes(changes)[:MOST_CHANGES]:
+        rows = [row for change in alike for row in pairs(old, new, change)]
+        change = alike[0]
+        numbers = ", ".join(str(number_of[each]) for each in alike)
+        shown.append({"number": numbers, "rule": change.rule, "kind": change.kind, "because": change.because,
+                      "rows": rows[:MOST_ROWS],
                       "more": count(len(rows) - MOST_ROWS, "line") if len(rows) > MOST_ROWS else ""})  # fmt: skip
     return environment.get_template("page.html.j2").render(
         version=__version__, kicker=kicker, title=title, verdict=verdict, facts=facts, note=note,
@@ -113,8 +117,7 @@ def _proof(proof: Proof, surface: Difference) -> list[tuple[str, str]]:
     if own.largest_difference_mm is None:
         said = f"could not be compared: {surface.why_not}"
     elif own.same:
-        said = (f"the same: floors within {own.z_tolerance_mm:g} mm, walls within a cell of {own.cell_mm:g} mm; "
-                f"the largest difference is {own.largest_difference_mm:.4f} mm")  # fmt: skip
+        said = same_surface(own)
     else:
         said = differs(own.largest_difference_mm) + ", marked on the map"
     time = [f"{each:.0f} s" if each is not None else "not known" for each in proof.time_s]

@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 
 from gclint import __version__
 from gclint.digest.words import GRADE_WORDS, count
 from gclint.mend.case import Case
 from gclint.mend.compare import Comparison, lines_that_differ
 from gclint.mend.mend import Mended
-from gclint.mend.result import Made, Place, Proof
+from gclint.mend.result import Made, Place, Proof, Surface
 from gclint.report.text.cautions import NOT_A_PROMISE
 from gclint.report.text.text_sheet import TextSheet, text_sheet_for
 from gclint.tables.program import decode
 
 MOST_LINES = 12  # of one change, shown
 MOST_NAMED = 8
+MOST_ALIKE = 3  # places of one kind of change, shown in full
+FINE = 0.0005  # mm; a smaller difference is none that a page can show
 UNCUT = 1e4  # mm
 
 
@@ -31,11 +34,17 @@ def mend_text(mended: Mended, written: str | None, paper: TextSheet | None = Non
         paper.field("because", "Nothing is found in it, so nothing has to be mended.")
     else:
         paper.field("because", "Nothing of what is found could be mended with proof.")
-    for change in document.changes:
+    for alike in alike_changes(document.changes):
+        change = alike[0]
+        places = f", {len(alike)} places" if len(alike) > 1 else ""
         paper.blank()
-        paper.text_block(f"{change.rule} ({change.kind})", style="head")
+        paper.text_block(f"{change.rule} ({change.kind}){places}", style="head")
         paper.text_block(change.because, indent=2)
-        _side_by_side(paper, mended.original, mended.copy, change)
+        for each in alike[:MOST_ALIKE]:
+            _side_by_side(paper, mended.original, mended.copy, each)
+        if len(alike) > MOST_ALIKE:
+            lines = tuple(sorted(line for each in alike[MOST_ALIKE:] for line in each.lines))
+            paper.text_block(f"... and {count(len(alike) - MOST_ALIKE, 'more place')} alike: {_lines(lines)}", indent=2)
     paper.blank()
     if written:
         proof_text(paper, document.proof)
@@ -50,6 +59,14 @@ def mend_text(mended: Mended, written: str | None, paper: TextSheet | None = Non
     else:
         paper.text_block(NOT_A_PROMISE)
     return paper.text
+
+
+def alike_changes(changes: Sequence[Made]) -> list[list[Made]]:
+    """Changes of one rule and kind with one reason, together, in the order of the first of each."""
+    made: dict[tuple[str, str, str], list[Made]] = {}
+    for change in changes:
+        made.setdefault((change.rule, change.kind, change.because), []).append(change)
+    return [sorted(each, key=lambda change: change.new_lines[:1]) for each in made.values()]
 
 
 def compare_text(comparison: Comparison, paper: TextSheet | None = None) -> str:
@@ -76,8 +93,7 @@ def proof_text(paper: TextSheet, proof: Proof, why_not: str = "") -> None:
     if surface.largest_difference_mm is None:
         said = f"could not be compared: {why_not or 'the place of some moves is not known'}"
     elif surface.same:
-        said = (f"the same: no place of the floor differs by more than {max(surface.largest_difference_mm, 0):.3f} mm, "
-                f"no wall by more than a cell of {surface.cell_mm:.2f} mm")  # fmt: skip
+        said = same_surface(surface)
     else:
         said = differs(surface.largest_difference_mm)
     paper.field("surface", said)
@@ -87,6 +103,13 @@ def proof_text(paper: TextSheet, proof: Proof, why_not: str = "") -> None:
     paper.field("new", _places(proof.new))
     paper.field("left", _places(proof.left))
     paper.field("untouched", f"{count(proof.untouched_lines, 'line')}, byte for byte")
+
+
+def same_surface(surface: Surface) -> str:
+    """How near two surfaces that count as the same are."""
+    by = surface.largest_difference_mm or 0.0
+    floor = "no floor differs" if by < FINE else f"no floor differs by more than {by:.3f} mm"
+    return f"the same: {floor}, and no wall by more than {surface.cell_mm:.2f} mm, the cell of the comparison"
 
 
 def differs(by: float) -> str:

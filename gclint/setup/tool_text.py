@@ -20,6 +20,19 @@ _LENGTH = Later(rf"({NUMBER})\s*({_UNIT})(?![\w/])", re.IGNORECASE)
 _BARE_NUMBER = Later(rf"{NUMBER}(?![\w.])")
 _FLUTES = Later(r"(\d+)\s*(?:fl|flutes?)(?!\w)", re.IGNORECASE)
 _ANGLE = Later(rf"({NUMBER})\s*(?:deg|degrees?|°)(?!\w)", re.IGNORECASE)
+# what people write for a shape or a helix, spaces and hyphens left out
+WRITTEN = {
+    "endmill": "flat", "flatendmill": "flat", "squareendmill": "flat", "square": "flat", "straightbit": "flat",
+    "ballnose": "ball", "ballend": "ball", "ballendmill": "ball", "bullnose": "bull-nose", "vbit": "v", "vgroove": "v",
+    "upcut": "up-cut", "downcut": "down-cut", "drillbit": "drill", "twistdrill": "drill", "threadmill": "thread-mill",
+    "tslot": "t-slot", "taperedball": "tapered-ball",
+}  # fmt: skip
+_TWO_WORDS = Later(
+    r"(?:(?:flat|square|ball)[ -])?end[ -]mill(?!\w)|(?:ball|bull)[ -]nose(?!\w)|ball[ -]end(?!\w)"
+    r"|v[ -](?:bit|groove)(?!\w)|(?:up|down)[ -]cut(?!\w)"
+    r"|(?:twist[ -]drill|drill[ -]bit|straight[ -]bit|thread[ -]mill|tapered[ -]ball)(?!\w)",
+    re.IGNORECASE,
+)
 _WORD = Later(r"[^\s,]+")
 _FORM = 'a tool is written "NUMBER: SHAPE DIAMETER", for example "1: flat 3.175mm 2fl down-cut"'
 _STOCK_FORM = 'a blank is written for example "120 x 80 x 18 mm at -10 -10"'
@@ -65,10 +78,14 @@ def _part(text: str, at: int, found: dict[str, object], source: str) -> int:
             raise _wrong(text, at, f'write the decimal comma behind "{match[0]}" as a point', source)
         says = f'"{match[0]}" has no unit; write "{match[0]}mm", "{match[0]}in" or "{match[0]}fl"'
         raise _wrong(text, at, says, source)
-    match = _WORD.match(text, at)
+    match = _TWO_WORDS.match(text, at) or _WORD.match(text, at)
     word = match[0] if match else text[at]
     end = at + len(word)
     plain = word.lower().replace("_", "-")
+    meant = WRITTEN.get(plain.replace("-", "").replace(" ", ""))
+    if meant is not None and meant == found.get("shape") and meant != plain:  # "flat 6mm endmill"
+        return end
+    plain = meant or plain
     if plain in SHAPES:
         return _keep(found, "shape", plain, text, at, end, source)
     if plain in HELICES:

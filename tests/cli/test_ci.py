@@ -112,6 +112,19 @@ def test_the_example_for_github(folder: Path, shell: dict[str, str]) -> None:
     assert all(step["if"] == "always()" for step in after)  # also when something was found
 
 
+def test_the_example_that_builds_wheels() -> None:
+    """It names every kind of system, and builds what pyproject.toml says."""
+    made = read(EXAMPLES / "wheels.yml")
+    hosts = {host.partition("-")[0] for job in made["jobs"].values() for host in job["strategy"]["matrix"]["os"]}
+    assert hosts == {"ubuntu", "windows", "macos"}
+    uses = [step["uses"] for job in made["jobs"].values() for step in job["steps"] if "uses" in step]
+    assert all(re.fullmatch(r"[\w/-]+@v\d+\.\d+\.\d+", each) for each in uses)
+    settings = tomllib.loads((ROOT / "pyproject.toml").read_text())
+    oldest = settings["project"]["requires-python"].removeprefix(">=")
+    assert oldest in made["jobs"]["test"]["strategy"]["matrix"]["python"]
+    assert f"cp{oldest.replace('.', '')}-*" in settings["tool"]["cibuildwheel"]["build"].split()
+
+
 @pytest.mark.slow
 def test_the_example_for_gitlab(folder: Path, shell: dict[str, str]) -> None:
     [job] = read(EXAMPLES / "gitlab.yml").values()
@@ -204,7 +217,7 @@ def test_the_container_recipe_copies_what_the_build_needs(tmp_path: Path) -> Non
     for folder in folders:  # every package of it: setup.py looks for them
         inner = {path.parent.relative_to(ROOT) for path in (ROOT / folder).rglob("__init__.py")}
         assert all((tmp_path / each).is_dir() for each in {*inner, Path(folder)})
-    assert all((tmp_path / name).is_file() for name in [project["project"]["readme"], "LICENSE", "setup.py"])
+    assert all((tmp_path / name).is_file() for name in ["README.md", "LICENSE", "setup.py"])
     assert dict(last)["ENTRYPOINT"] == '["gclint"]'
     assert project["project"]["scripts"]["gclint"] == "gclint.cli.main:main"
     assert dict(last)["USER"] != "root"

@@ -6,6 +6,7 @@ import pytest
 
 from gclint.check import check
 from gclint.digest.margin_words import margin_words, mark_words, nearest_words
+from gclint.digest.margins_of_reach import DISTANCES
 from gclint.digest.words import Lengths
 from gclint.setup.declare import Options
 from gclint.tables.finding import Checked, Margin, ToolRow
@@ -112,3 +113,39 @@ def test_a_mark_that_is_known_asks_for_no_other(speed: int, job: str) -> None:
     program = SLOT.format(t="", s=speed, f=1200)
     job = f'{job}\nmaterial = "birch-plywood"\nshop = "shop.toml"\n'
     assert tried(program, shop=DIAL, job=job).tools[0].marks == ()
+
+
+REACHED = """G21 G90 G94 G17 G54
+S12000 M3
+G0 Z30
+G0 X10 Y20
+G0 Z4
+G1 Z-5 F300
+G1 X110 F1500
+G0 Z4
+G0 X30 Y50
+G1 Z-11 F300
+G1 X60 F1500
+G0 Z30
+M30
+"""
+
+
+def test_table_travel_and_height_of_rapids_are_told_as_distances() -> None:
+    """Z -11 of 12 mm of blank and 0.5 mm of spoilboard; X 10 to 110, Y 20 to 50, Z -11 to 30; rapids across at 4."""
+    shop = '[machine]\ntravel = { x = "600 mm", y = "400 mm", z = "90 mm" }\n'
+    checked = tried(
+        REACHED, "1: flat 6mm 2fl", material="birch-plywood", stock="120 x 80 x 12 mm at 0 0", shop=shop,
+        job='[hold]\nby = "clamps"\nspoilboard = "0.5 mm"\n',
+    )  # fmt: skip
+    told = {one.what: (one.found, one.limit, one.line) for one in checked.tools[0].margins}
+    assert told["lowest cut"] == (11.0, 12.5, 10)
+    assert told["height of rapids"] == (4.0, 1.0, 9)
+    assert told["travel in X"][:2] == (100.0, 600.0)
+    assert told["travel in Y"][:2] == (30.0, 400.0)
+    assert told["travel in Z"][:2] == (41.0, 90.0)
+
+
+def test_what_is_not_declared_has_no_margin_of_reach() -> None:
+    checked = tried(REACHED, "1: flat 6mm 2fl", material="birch-plywood")
+    assert not {one.what for one in checked.tools[0].margins} & set(DISTANCES)

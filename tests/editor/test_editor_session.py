@@ -232,6 +232,61 @@ def test_an_editor_that_cannot_ask_gets_no_preview(tmp_path: Path) -> None:
     session(tmp_path, steps, types.ClientCapabilities())
 
 
+def test_a_mender_of_words_needs_no_preview(home: Path) -> None:
+    """An editor that works an edit out when it is chosen, and cannot ask before it takes one."""
+    support = types.ClientCodeActionResolveOptions(["edit"])
+    able = types.ClientCapabilities(
+        text_document=types.TextDocumentClientCapabilities(
+            code_action=types.CodeActionClientCapabilities(data_support=True, resolve_support=support)
+        )
+    )
+    (home / "tray.nc").write_text(program(1, 1800).replace("G0 Z5\n", "(Pocket (2))\nG0 Z5\n", 1))
+
+    async def steps(editor: Editor) -> None:
+        editor.open("tray.nc")
+        told = await editor.diagnostics("tray.nc")
+        [leak] = [each for each in told if each.code == "comment-leftover"]
+        document = types.TextDocumentIdentifier(editor.uri("tray.nc"))
+        asked = types.CodeActionParams(document, leak.range, types.CodeActionContext([leak]))
+        [action] = await editor.client.text_document_code_action_async(asked) or ()
+        assert isinstance(action, types.CodeAction)
+        done = await editor.client.code_action_resolve_async(action)
+        assert done.edit is not None
+        assert not done.edit.change_annotations
+        [of_file] = done.edit.document_changes or ()
+        editor.replace("tray.nc", taken(editor.texts["tray.nc"], of_file.edits))  # type: ignore[union-attr]
+        assert "comment-leftover" not in codes(await editor.diagnostics("tray.nc"))
+        assert "(Pocket (2))" not in editor.texts["tray.nc"]
+
+    session(home, steps, able)
+
+
+def test_the_nearest_job_and_shop_count(home: Path) -> None:
+    """A folder within with a job of its own takes the shop above; another shop beside it counts instead."""
+    (home / "inner").mkdir()
+    (home / "inner" / "tray.nc").write_text(program(1, 300))
+    (home / "inner" / "job.toml").write_text(JOB.replace("beech", "cured-epoxy"))
+
+    async def steps(editor: Editor) -> None:
+        editor.open("inner/tray.nc")
+        told = await editor.diagnostics("inner/tray.nc")
+        checked = gclint.check(home / "inner" / "tray.nc")
+        assert codes(told) == rules(checked)
+        assert any("cured epoxy" in each.message for each in told) == any(
+            "cured epoxy" in each.happens for each in checked.findings
+        )
+        editor.open("inner/shop.toml", SHOP.replace("6 mm", "2 mm"), "toml")
+        (home / "as-typed").mkdir()
+        for name, text in (("shop.toml", SHOP.replace("6 mm", "2 mm")), ("tray.nc", program(1, 300))):
+            (home / "as-typed" / name).write_text(text)
+        (home / "as-typed" / "job.toml").write_text(JOB.replace("beech", "cured-epoxy"))
+        wanted = rules(gclint.check(home / "as-typed" / "tray.nc"))
+        assert wanted != codes(told)
+        await editor.until("inner/tray.nc", lambda now: codes(now) == wanted)
+
+    session(home, steps)
+
+
 def test_hover_tells_the_word_the_tool_the_move_and_the_cut(home: Path) -> None:
     async def hovered(editor: Editor, *at: Any, **more: Any) -> str:
         found = await editor.client.text_document_hover_async(types.HoverParams(**editor.at("tray.nc", *at, **more)))

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import random
+
 import pytest
 
 from gclint.digest.sheet_words import open_findings
-from gclint.tables.finding import Checked, Finding
+from gclint.judge.following import _cause_of, follow, with_ids
+from gclint.packs.pack import REACHES
+from gclint.packs.shipped_packs import shipped_packs
+from gclint.tables.finding import Change, Checked, Finding
 from gclint.tables.setup import GRADES
 from tests.judge.try_judge import tried
 
@@ -130,3 +135,58 @@ def test_a_refused_code_that_moves_nothing_takes_nothing_with_it() -> None:
     checked = plain_hobby("M6\n" + CONTOUR.format(on="", off="").replace("F900", "F300"))
     assert "code-refused" in {f.rule for f in open_findings(checked)}
     assert "chip-too-thin" in {f.rule for f in open_findings(checked)}
+
+
+# The rule in its obvious form, root by root and finding by finding: what the index of `follow` must come to as well.
+
+
+def slow(findings: list[Finding]) -> dict[str, str]:
+    """Name of each follower -> name of its root."""
+    texts = {rule.name: (rule.text, pack.name) for pack in shipped_packs() for rule in pack.rules}
+    roots = [n for n, one in enumerate(findings) if one.accepted is None and _cause_of(one, texts)]
+    roots.sort(key=lambda n: (REACHES.index(texts[findings[n].rule][0].reaches), n))
+    root_of: dict[int, int] = {}
+
+    def top(n: int) -> int:
+        while n in root_of:
+            n = root_of[n]
+        return n
+
+    for root in roots:
+        first, text = findings[root], texts[findings[root].rule][0]
+        for n, one in enumerate(findings):
+            if n in (root, top(root)) or n in root_of or one.accepted is not None:
+                continue
+            causes = _cause_of(first, texts)
+            named = one.rule in causes or (one.rule != first.rule and texts[one.rule][1] in causes)
+            if named and {
+                "program": True,
+                "tool": first.tool is not None and one.tool == first.tool,
+                "behind": min(one.lines) >= first.line or one.worst_line >= first.line >= one.line,
+                "places": set(one.lines) <= set(first.lines)
+                or bool(set(first.lines) & {one.worst_line, *one.set_on.values()}),
+            }[text.reaches]:
+                root_of[n] = root
+    return {findings[n].id: findings[top(n)].id for n in root_of}
+
+
+def made_up(number: int, seed: int, lines: int = 60) -> list[Finding]:
+    dice = random.Random(seed)
+    rules = [rule.name for pack in shipped_packs() for rule in pack.rules]
+    made = []
+    for _ in range(number):
+        mine = sorted({dice.randrange(1, lines) for _ in range(dice.randrange(1, 4))})
+        made.append(Finding(
+            rule=dice.choice(rules), grade=dice.choice(GRADES), line=mine[0], last_line=mine[-1], lines=tuple(mine),
+            worst_line=dice.choice(mine), column=1, count=1, tool=dice.choice((None, 1, 2)), found=None, window=None,
+            happens="", change=Change(""), set_on={"F": dice.randrange(1, lines)},
+            accepted="known" if dice.random() < 0.05 else None,
+        ))  # fmt: skip
+    return list(with_ids(made))
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_the_index_finds_the_same_followers_as_looking_at_every_pair(seed: int) -> None:
+    findings = made_up(40, seed)
+    told = {one.id: one.follows for one in follow(findings, shipped_packs()) if one.follows}
+    assert told == slow(findings)

@@ -9,7 +9,9 @@ import jsonschema
 import pytest
 
 from gclint.cli.main import run
+from gclint.mend.result import Made
 from gclint.mend.schema import FILES, schema_text
+from gclint.mend.text_out import alike_changes
 
 HERE = Path(__file__).resolve().parents[2]
 DECLARED = ["--material", "cured-epoxy", "--tool", "1: flat 6mm 2fl down-cut", "--stock", "100 x 60 x 12 mm at 0 0"]
@@ -178,3 +180,19 @@ def test_where_only_one_version_cuts_there_is_no_number(plunge: Path, capsys: py
     code, out, _ = told(capsys, "compare", str(plunge), str(other), *DECLARED)
     assert code == 1
     assert "in places only one of the two cuts" in out
+
+
+def test_like_changes_are_told_together() -> None:
+    made = [Made("straight-plunge", "entry", (n,), (n,), why) for n, why in ((9, "a"), (4, "b"), (2, "a"))]
+    assert [[each.lines for each in alike] for alike in alike_changes(made)] == [[(2,), (9,)], [(4,)]]
+
+
+@pytest.mark.parametrize(("out", "says"), [("", "needs the name of a file"), ("FOLDER", "names a folder")])
+def test_a_copy_has_the_name_of_a_file(
+    out: str, says: str, plunge: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    target = str(plunge.parent) if out else ""
+    code, shown, problem = told(capsys, "mend", str(plunge), *DECLARED, "--out", target)
+    assert (code, shown) == (2, "")
+    assert says in problem
+    assert plunge.read_bytes() == PLUNGE.encode()

@@ -14,7 +14,7 @@ import resource
 import sys
 from pathlib import Path
 
-from tests.planted import advised, strangers
+from tests.planted import advised, more_strangers, strangers
 from tests.planted.harness import ANYWHERE, EACH, Result, all_plants, tally
 from tests.planted.plan import CANNOT_BE_PLANTED, bases, planters
 
@@ -53,6 +53,9 @@ def main() -> int:
         f"{sum(each.ru_utime + each.ru_stime for each in spent):.0f} s of processor time"
     )
     return int(found < 0.99 * len(tried) or wrong > 0)
+
+
+assert more_strangers.KINDS is strangers.KINDS  # they are told with the others
 
 
 def of_folder(asked: argparse.ArgumentParser, told: argparse.Namespace) -> int:

@@ -207,6 +207,18 @@ def garbled_number(base: Base, dice: Random) -> Iterator[Plant]:
         yield Plant(sheet.bytes(), (line, line), f"X{wrong}", follows=onward(line))
 
 
+@plants("blank-in-number")
+def blank_in_a_number(base: Base, dice: Random) -> Iterator[Plant]:
+    for line in _drawn(dice, _moving(base)):
+        sheet, text = base.sheet(), base.sheet().text(line)
+        for letter, _, start, end in sheet.words(line):
+            split = re.search(r"(?<=\d)(?=\d)", text[start:end])
+            if letter in "XY" and split:
+                sheet.write(line, text[: start + split.start()] + "  " + text[start + split.start() :])
+                yield Plant(sheet.bytes(), (line, line), "a blank within a number")
+                break
+
+
 @plants("word-missing", NOT_DONE | {"arc-does-not-close": "an arc without a centre"})
 def arc_without_centre(base: Base, dice: Random) -> Iterator[Plant]:
     for move in dice.sample(found := list(base.moves((2, 3), cutting=True)), len(found)):

@@ -527,7 +527,7 @@ def dwell_in_the_wrong_unit(base: Base, dice: random.Random) -> Iterator[Fault]:
     lines = sheet.lines_with("M", 3.0)
     if lines:
         sheet.after(lines[0], "G4 P3000")
-        yield Fault(sheet, (sheet.now(lines[0]) + 1,))
+        yield Fault(sheet, (sheet.now(lines[0]) + 1,), **base.with_shop("machine", controller="hobby-3-axis"))
 
 
 @kind("straight-plunge steep-ramp hidden-plunge")
@@ -616,7 +616,7 @@ def x_and_y_swapped(base: Base, dice: random.Random) -> Iterator[Fault]:
             yield Fault(sheet, (sheet.now(line),))
 
 
-@kind("word-missing number-unreadable comment-leftover")
+@kind("word-missing number-unreadable comment-leftover blank-in-number")
 def letter_lost(base: Base, dice: random.Random) -> Iterator[Fault]:
     for line in _draw(dice, _feeds(base, "Y")):
         sheet = base.sheet()

@@ -38,7 +38,7 @@ def test_tool(text: str, tool: Tool) -> None:
     ("text", "says"),
     [
         ("1: falt 3mm", 'column 4: "falt" is not a word of a tool; nearest: "flat"'),
-        ("1: flat 3mm upcut", 'column 13: "upcut" is not a word of a tool; nearest: "up-cut"'),
+        ("1: flat 3mm upcutt", 'column 13: "upcutt" is not a word of a tool; nearest: "up-cut"'),
         ("flat 3mm", "does not begin with a number and a colon"),
         ("1: flat", 'column 8: the diameter is missing, such as "6 mm"'),
         ("1: 3mm", "the shape is missing"),
@@ -132,3 +132,23 @@ def test_any_text_is_a_stock_or_a_problem(text: str) -> None:
         where = "--stock"
     assert min(size) > 0
     assert where == "--stock"
+
+
+@pytest.mark.parametrize(
+    ("written", "shape", "helix"),
+    [
+        ("1/8in endmill", "flat", None), ("6mm end mill upcut", "flat", "up-cut"), ("60deg vbit 6mm", "v", None),
+        ("ballnose 6mm 2fl downcut", "ball", "down-cut"), ("ball end mill 6mm", "ball", None),
+        ("square end mill 6mm 2 flutes", "flat", None), ("bull nose 6mm corner 1mm", "bull-nose", None),
+        ("flat 6mm endmill", "flat", None), ("90deg v-bit 1/2in", "v", None), ("drill bit 3mm", "drill", None),
+    ],
+)  # fmt: skip
+def test_what_people_write_for_a_shape_or_a_helix_is_taken(written: str, shape: str, helix: str | None) -> None:
+    tool = tool_from_text(f"1: {written}")
+    assert (tool.shape, tool.helix) == (shape, helix)
+
+
+@pytest.mark.parametrize("written", ["flat 6mm flat", "ball 6mm endmill", "upcut 6mm flat downcut"])
+def test_two_shapes_or_two_helices_are_refused(written: str) -> None:
+    with pytest.raises(Problem, match="given twice"):
+        tool_from_text(f"1: {written}")

@@ -10,6 +10,9 @@ from gclint.facts.fact import Fact, number, truth
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import ARC_CCW, ARC_CW, RAPID
 
+SMOOTH = float(np.cos(np.radians(10.0)))
+BREAK = float(np.cos(np.radians(60.0)))
+
 
 def _heading(context: Context, rows: Column, end: bool) -> tuple[Floats, Floats]:
     """Direction of travel at the start or the end of each move in XY, of length 1 (NaN where it has none)."""
@@ -63,6 +66,33 @@ def _joined(context: Context) -> tuple[Bools, int]:
     return made, smooth
 
 
+@once
+def swapped(context: Context) -> Bools:
+    """[moves] arcs in the XY plane that break from both neighbours by a wide angle, and would join both smoothly with
+    I and J changed over: of a quarter arc both centres lie as far from both ends, so that either closes."""
+    m = context.motion
+    made = np.zeros(len(m), bool)
+    arcs = np.flatnonzero((m.kind >= ARC_CW) & (m.plane == 17) & (np.hypot(m.x1 - m.x0, m.y1 - m.y0) > 1e-3))
+    arcs = arcs[(arcs > 0) & (arcs < len(m) - 1)]
+    arcs = arcs[(m.kind[arcs - 1] != RAPID) & (m.kind[arcs + 1] != RAPID) & (np.abs(m.sweep[arcs]) < 359)]
+    if not len(arcs):
+        return made
+    before, after = _heading(context, arcs - 1, True), _heading(context, arcs + 1, False)
+    start, end = _heading(context, arcs, False), _heading(context, arcs, True)
+    i, j = m.cu[arcs] - m.x0[arcs], m.cv[arcs] - m.y0[arcs]
+    way = np.where(m.kind[arcs] == ARC_CCW, 1.0, -1.0)
+    radius = np.hypot(i, j)
+    x, y = m.x1[arcs] - (m.x0[arcs] + j), m.y1[arcs] - (m.y0[arcs] + i)  # from the other centre to the end
+    with np.errstate(invalid="ignore", divide="ignore"):
+        closes = np.abs(np.hypot(x, y) - radius) <= 0.01 * radius
+        joins = (before[0] * i - before[1] * j) * way / radius >= SMOOTH
+        joins &= (after[1] * x - after[0] * y) * way / radius >= SMOOTH
+        leaves = before[0] * start[0] + before[1] * start[1] <= BREAK
+        meets = end[0] * after[0] + end[1] * after[1] <= BREAK
+        made[arcs] = closes & joins & leaves & meets
+    return made
+
+
 def _smooth_share(context: Context) -> float:
     turned, smooth = _joined(context)
     return smooth / max(1, smooth + int(np.count_nonzero(turned)))
@@ -72,6 +102,8 @@ FACTS: dict[str, dict[str, Fact]] = {
     "moves": {
         "turns_back": truth("whether it is an arc that leaves the move before and meets the one after backward, where "
                             "the other direction would join both; behind a plunge one neighbour counts", turned_back),
+        "swapped_centre": truth("whether it is an arc that breaks from both neighbours, and would join both smoothly "
+                                "with I and J changed over", swapped),
         "smooth_share": number("", "of the arcs between two moves at feed that join both neighbours smoothly or turn "
                                "back from both: the share that joins smoothly", lambda c: _smooth_share(c)),
         "smooth_arcs": number("", "how many arcs join both neighbours smoothly", lambda c: float(_joined(c)[1])),
