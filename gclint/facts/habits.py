@@ -441,9 +441,11 @@ def _mirrored(context: Context) -> Iterator[Oddity]:
     for n in np.flatnonzero(np.bincount(place) >= 3).tolist():
         of = rows[place == n]
         i, j = m.cu[of] - m.x0[of], m.cv[of] - m.y0[of]
-        for k in range(len(of)):
+        # of three or more the middle one is one of the others
+        opposite = (np.hypot(i + np.median(i), j + np.median(j)) < 2e-3) & (np.hypot(i, j) > 0.05)
+        for k in np.flatnonzero(opposite)[:2].tolist():
             others = np.delete(np.arange(len(of)), k)
-            if (np.hypot(i[others] + i[k], j[others] + j[k]) < 1e-3).all() and np.hypot(i[k], j[k]) > 0.05:
+            if (np.hypot(i[others] + i[k], j[others] + j[k]) < 1e-3).all():
                 letter, value = ("I", float(i[k])) if abs(i[k]) > abs(j[k]) else ("J", float(j[k]))
                 move = int(of[k])
                 yield Oddity("arc", "mirrored", letter, int(m.line[move]), move, value, -value, len(others))

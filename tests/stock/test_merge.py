@@ -37,6 +37,25 @@ def raster(step: float, stepover: float, rows: int, wave: float, turned: bool = 
     return path
 
 
+@pytest.mark.parametrize("tool", [Tool(1, "ball", 6.0), flat(), Tool(1, "v", 6.0, angle=90.0)])
+def test_fine_arcs_in_one_piece_cut_as_each_alone(tool: Tool, monkeypatch: pytest.MonkeyPatch) -> None:
+    path = Path((-4, 10, 5)).rapid(z=-1)
+    for row in range(6):
+        for _ in range(200):
+            x, y, _z = path.at
+            side = 1 if row % 2 == 0 else -1
+            path.arc((x + 0.1 * side, y - 0.1), -90.0 * side)
+        path.line(y=path.at[1] + 1.0)
+    merged, single = both(path, tool, monkeypatch)
+    assert len(merged.contact) < 0.5 * len(single.contact)
+    np.testing.assert_allclose(merged.cut, single.cut, atol=1e-3)
+    assert merged.pieces.removed.sum() == pytest.approx(single.pieces.removed.sum(), rel=0.005)
+    assert merged.pieces.length.sum() == pytest.approx(single.pieces.length.sum(), rel=0.01)
+    for name, most in (("ap", 0.03), ("ae", 0.15)):
+        deep, alone = (np.median(getattr(each.pieces, name)) for each in (merged, single))
+        assert deep == pytest.approx(alone, abs=most)
+
+
 @pytest.mark.parametrize("turned", [False, True])
 @pytest.mark.parametrize(
     ("tool", "stepover", "wave"),
