@@ -23,13 +23,14 @@ if TYPE_CHECKING:
 def grade(plan: str, words: tuple[str, ...], number: int | None, who: str | None, wear: str | None, left: bool) -> int:
     """Enter what was seen at each cut of PLAN (plan.toml, or its folder) into grades.toml beside it.
 
-    Without words it asks, cut by cut, with a drawing of each answer. Every answer is saved at once: end with q or
-    Ctrl-C at any point and go on later. The file can be filled in an editor just as well.
+    Without words it asks: the first cut scale by scale, with a drawing of each answer, then a line for each cut, such
+    as 1211111 or good. Enter skips a cut until the end, u takes the last one back, ? shows the scales. Every answer is
+    saved at once: end with q or Ctrl-C at any point and go on later. The file can be filled in an editor just as well.
 
     \b
     With words it writes them and ends:
       gclint trial grade . --cut 7 chipping=none dust=chips melting=none
-      gclint trial grade . --cut 7 speed=10650 note="loud at the curve"
+      gclint trial grade . --cut 7 speed=10650 note="loud at the curve" photos=IMG_12.jpg
     A word is taken out again by an empty one: chipping=
     The true speed that was measured in a cut is speed=REV/MIN.
     """
@@ -80,7 +81,6 @@ def _account(plan: Plan, target: Path) -> str:
 def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any]) -> int:
     """Every cut that is not graded, from `number` on where one is named; ends with an account."""
     from gclint.problem import Problem
-    from gclint.trial.ask import headline
     from gclint.trial.grading import grades_now, progress
     from gclint.trial.plan_file import cut_known
 
@@ -97,18 +97,7 @@ def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any
     if not cuts:
         click.echo(_account(plan, target))
         return 0
-    ended, before, said = False, None, dict(always)
-    for cut in cuts:
-        click.echo(f"\n{headline(plan, cut)}\n")
-        first = ["who"] if before is None else []
-        if before is None or before.tool != cut.tool:
-            first.append("wear")
-            said = {name: value for name, value in said.items() if name != "wear" or name in always}
-        first = [name for name in first if name not in always]
-        ended = not (all(_free(name, cut, said) for name in first) and _ask(plan, target, cut, said))
-        if ended:
-            break
-        before = cut
+    ended = _grade_all(plan, target, cuts, always)
     click.echo("")
     click.echo(_account(plan, target))
     if ended:
@@ -116,10 +105,99 @@ def _ask_all(plan: Plan, target: Path, number: int | None, always: dict[str, Any
     return 0
 
 
+def _grade_all(plan: Plan, target: Path, cuts: list[Cut], always: dict[str, Any]) -> bool:
+    """The first cut scale by scale, then a line for each; what is skipped comes once more at the end. True: the person
+    ended before all was asked."""
+    from gclint.trial.ask import headline
+
+    before: Cut | None = None
+    said, skipped, at = dict(always), set[int](), 0
+    undo: list[tuple[int, str, str]] = []  # (place in the queue, the file before, the file after)
+    queue = list(cuts)
+    while at < len(queue):
+        cut = queue[at]
+        click.echo(f"\n{headline(plan, cut)}\n")
+        first = ["who"] if before is None else []
+        if before is None or before.tool != cut.tool:
+            first.append("wear")
+            said = {name: value for name, value in said.items() if name != "wear" or name in always}
+        if not all(_free(name, cut, said) for name in first if name not in always):
+            return True
+        kept = _text(plan, target)
+        did = ("done" if _ask(plan, target, cut, said) else "ended") if before is None else \
+            _line(plan, target, cut, said, bool(undo), at == 1)  # fmt: skip
+        before = cut
+        if did == "ended":
+            return True
+        if did == "undo":
+            at = _undone(plan, target, undo, at)
+            continue
+        if did == "skipped" and cut.number not in skipped:
+            skipped.add(cut.number)
+            queue.append(cut)
+        if did == "done":
+            undo.append((at, kept, _text(plan, target)))
+        at += 1
+    return False
+
+
+def _text(plan: Plan, target: Path) -> str:
+    from gclint.trial.grading import grades_now
+
+    return grades_now(plan, target)[0]
+
+
+def _undone(plan: Plan, target: Path, undo: list[tuple[int, str, str]], at: int) -> int:
+    """Put the file back as it was before the last cut was graded; the cut to go on from."""
+    from gclint.atomic_file import write_unchanged
+    from gclint.trial.grading import grades_now
+
+    place, kept, after = undo.pop()
+    text, held = grades_now(plan, target)
+    if text != after:
+        click.echo("The file was changed meanwhile, so nothing is taken back.")
+        return at
+    write_unchanged(kept.encode("utf-8"), target, held)
+    click.echo("Taken back.")
+    return place
+
+
+def _line(plan: Plan, target: Path, cut: Cut, always: dict[str, Any], can_undo: bool, explain: bool) -> str:
+    """A cut's grades in one line: "done", "skipped", "undo" or "ended"."""
+    from gclint.problem import Problem
+    from gclint.trial.ask import HELP, legend, line_prompt, short_prompt
+    from gclint.trial.grading import grade_of, line_of
+
+    grade = grade_of(_text(plan, target), target, plan, cut.number)
+    click.echo(line_prompt(grade) if explain else short_prompt(grade))
+    while True:
+        answer = _answer()
+        word = (answer or "").lower()
+        if answer is None or word in ("q", "quit"):
+            return "ended"
+        if word in ("", "s", "skip"):
+            return "skipped"
+        if word in HELP:
+            click.echo(f"{legend()}\n{line_prompt(grade)}")
+        elif word in ("u", "undo"):
+            if can_undo:
+                return "undo"
+            click.echo("Nothing was graded yet that could be taken back.")
+        elif word == "each":
+            return "done" if _ask(plan, target, cut, always) else "ended"
+        else:
+            try:
+                said = line_of(answer)
+            except Problem as problem:
+                click.echo(problem.says)
+                continue
+            return "done" if _saved(plan, target, cut.number, {**always, **said}) else "ended"
+
+
 def _ask(plan: Plan, target: Path, cut: Cut, always: dict[str, Any]) -> bool:
     """The scales of one cut, one by one; False: the person ends for today."""
     from gclint.problem import Problem
-    from gclint.trial.ask import prompt, question
+    from gclint.trial.ask import HELP, prompt, question
     from gclint.trial.grading import grade_of, grades_now, value_of
     from gclint.trial.plan import FAULTS
     from gclint.trial.scales import scales
@@ -139,6 +217,9 @@ def _ask(plan: Plan, target: Path, cut: Cut, always: dict[str, Any]) -> bool:
             if not answer:
                 at += 1
                 break
+            if answer.lower() in HELP:
+                click.echo(question(scales()[fault], given))
+                continue
             try:
                 word = value_of(fault, answer)
             except Problem as problem:

@@ -22,16 +22,21 @@ if TYPE_CHECKING:
 @click.option("--unit", type=click.Choice(["mm", "in"]), default="mm", help="Of the answer.")
 @click.option("--picture", metavar="FILE", help="Draw the windows with every cut as well: .png or .svg.")
 @click.option("--page", metavar="FILE", help="Write the answer with its pictures as one HTML file as well.")
+@click.option("--as", "form", type=click.Choice(["text", "json"]), default="text", help="text (the usual) or json.")
 @click.option("--out", metavar="FILE", help="Write the answer there instead of to the screen.")
 def learn(
     plans: tuple[str, ...], write: bool, shop: str | None, unit: str, picture: str | None, page: str | None,
-    out: str | None,
+    form: str, out: str | None,
 ) -> int:
     """Learn from graded test cuts: which feeds and speeds a tool can run in this material, and how sure that is.
 
     PLAN is a plan.toml, or its folder, with its grades.toml beside it; more plans of the same material are taken
     together. Every fault is fitted to how the cuts were made; a limit lies where a fault is as likely as not, and its
     interval says how well it is known. Nothing is said beyond what was cut, and too little is said to be too little.
+    Chatter may come at one speed and not at the next. A pair of feed and speed is recommended only where cuts near it
+    were good; they are shown with it. Where there is none, it says so, and what to change.
+
+    The exit code is 1 where no tool has a pair to use.
 
     With --write the windows go into the shop file as measured, with date, number of cuts and intervals; what else
     stands there stays as it is. `gclint check` then judges by them before the material's card.
@@ -43,6 +48,7 @@ def learn(
       gclint trial learn trial
       gclint trial learn trial trial-2 --picture window.png
       gclint trial learn trial --write
+      gclint trial learn trial --as json
     """
     from gclint.cli.output import deliver, refuse_overwrite
     from gclint.digest.words import Lengths
@@ -76,8 +82,13 @@ def learn(
         from gclint.trial.learn_picture import picture_of
 
         deliver(picture_of(lesson, lengths, Path(picture).suffix.lower()), picture)
-    deliver(paper.text, out)
-    return 0 if lesson.windows else 1
+    if form == "json":
+        from gclint.trial.learn_json import learn_json
+
+        deliver(learn_json(lesson), out)
+    else:
+        deliver(paper.text, out)
+    return 0 if any(window.use for window in lesson.windows.values()) else 1
 
 
 def _shop_file(trial: Trial, given: str | None) -> Path:

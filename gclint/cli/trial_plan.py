@@ -24,7 +24,7 @@ ENTRIES = click.Choice(["ramp", "straight"])
 @click.option("--tool", "tools", multiple=True, metavar="NUMBER", help="A tool of the shop file; once per tool.")
 @click.option("--blank", metavar="TEXT", help='The piece to cut: "200 x 100 x 18 mm at 0 0" (lowest X and Y).')
 @click.option("--cuts", type=click.IntRange(4, 400), default=24, help="How many, repeats among them; usually 24.")
-@click.option("--entry", "entries", multiple=True, type=ENTRIES, help="How the tool goes down; both if not said.")
+@click.option("--entry", "entries", multiple=True, type=ENTRIES, help="How the tool goes down; both, if the card does.")
 @click.option("--depth", "depths", multiple=True, metavar="LENGTH", help='Such as "1.2 mm"; once per depth.')
 @click.option("--dial", "marks", multiple=True, metavar="MARK", help="A mark of the dial to try; once per mark.")
 @click.option("--speed", metavar="RANGE", help='Speeds to try where there is no dial: "12000 to 18000".')
@@ -160,7 +160,7 @@ def _asked(
     size, corner = stock_from_text(blank, "--blank")
     return Asked(
         material=material, tools=tools, blank=(size, corner or (0.0, 0.0)), cuts=cuts,
-        entries=tuple(dict.fromkeys(entries)) or ("ramp", "straight"),
+        entries=tuple(dict.fromkeys(entries)),
         depths=tuple(_value(text, "length", "--depth") for text in depths), marks=tuple(dict.fromkeys(marks)),
         speeds=_range(speed, "speed", "--speed"), feeds=_range(feed, "feed", "--feed"), repeats=repeats, seed=seed,
         design=design, like=like or "", batch=batch, looks=not run_through, shop=shop,

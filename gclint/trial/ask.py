@@ -49,6 +49,33 @@ def prompt(given: str) -> str:
     return f"1 to 4, or the word; {stands}; b goes back, q ends for today:"
 
 
+HELP = ("help", "?", "h")
+
+
+def legend() -> str:
+    """All scales in short: a line each, in the order of a line of grades."""
+    wide = max(len(fault) for fault in FAULTS)
+    lines = [f"    {fault:<{wide}}  " + "  ".join(f"{n} {word}" for n, word in enumerate(scales()[fault].words, 1))
+             for fault in FAULTS]  # fmt: skip
+    return "\n".join(lines)
+
+
+def line_prompt(grade: Grade) -> str:
+    """What one line for a cut may be."""
+    known = told(grade)
+    stands = f"it has: {known}\n" if known else ""
+    return (f"{stands}Seven numbers ({' '.join(FAULTS)}) such as 1211111,\n"
+            "or good, or dust=2 note=\"loud\" photo=FILE; "
+            "Enter comes back to it later, u takes the last cut back, each asks one by one, ? shows the scales, "
+            "q ends:")  # fmt: skip
+
+
+def short_prompt(grade: Grade) -> str:
+    """The same once it is known."""
+    known = told(grade)
+    return f"{f'it has: {known}; ' if known else ''}{' '.join(FAULTS)}  (? for help)"
+
+
 def told(grade: Grade) -> str:
     """'chipping none, dust chips, ...': what a cut was given; '' where nothing."""
     given = [f"{scales()[fault].title} {getattr(grade, fault)}" for fault in FAULTS if getattr(grade, fault)]

@@ -29,7 +29,7 @@ class Asked(Struct, frozen=True):
     tools: tuple[str, ...]  # shop numbers, or tools in a line of text where there is no shop file
     blank: tuple[tuple[float, float, float], tuple[float, float]]  # size, lowest X and Y
     cuts: int
-    entries: tuple[str, ...]  # "ramp", "straight"
+    entries: tuple[str, ...]  # "ramp", "straight"; (): both, or ramps only where the card allows no plunge
     depths: tuple[float, ...] = ()
     marks: tuple[str, ...] = ()
     speeds: tuple[float, float] | None = None

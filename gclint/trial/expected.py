@@ -16,6 +16,7 @@ class Normal(Table, frozen=True):
 
     mean: float
     sd: float
+    tails: float | None = None  # degrees of freedom of a t distribution in a normal one's place
 
 
 class Least(Table, frozen=True):
@@ -23,6 +24,36 @@ class Least(Table, frozen=True):
     chips: int
     speeds: int
     sure: float
+    pair: float  # share of the draws in which a pair that is recommended is in the window
+
+
+class Near(Table, frozen=True):
+    """Which cuts stand for a pair, and how many of them may be spoilt."""
+
+    factor: float
+    good_for_spoilt: float
+
+
+class Check(Table, frozen=True):
+    """When grades do not agree with what was fitted, or with each other."""
+
+    chance: float
+    more: float
+
+
+class Tails(Table, frozen=True):
+    """Shares of the draws that lie under the lower end of an interval, under its value, and under its upper end."""
+
+    low: float
+    value: float
+    high: float
+
+
+class Calibrated(Table, frozen=True):
+    chip_low: Tails
+    chip_high: Tails
+    edge_low: Tails
+    edge_high: Tails
 
 
 class Tell(Table, frozen=True):
@@ -38,6 +69,7 @@ class Prior(Table, frozen=True):
     straight: Normal
     tool: Normal
     batch: Normal
+    speed: Normal
 
 
 class Fault(Table, frozen=True, rename={"from_": "from"}):
@@ -45,6 +77,7 @@ class Fault(Table, frozen=True, rename={"from_": "from"}):
     chip: Normal
     edge: Normal
     straight: Normal | None = None  # where it is not that of `prior`
+    at_speeds: bool = False  # it has a free term at each speed, as a resonance needs
 
 
 class Expected(Table, frozen=True):
@@ -53,7 +86,11 @@ class Expected(Table, frozen=True):
     chance: float
     interval: float
     draws: int
+    slip: float
     least: Least
+    near: Near
+    check: Check
+    calibrated: Calibrated
     tell: Tell
     prior: Prior
     fault: dict[str, Fault] = msgspec.field(default_factory=dict)

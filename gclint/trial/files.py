@@ -6,11 +6,12 @@ from pathlib import Path
 
 from gclint.atomic_file import write_unchanged
 from gclint.problem import Problem, reason
+from gclint.toml.file import read_text
 from gclint.toml.named import declaration
 from gclint.trial.asked import SHOP_FILE, Bench, bench_again
 from gclint.trial.grading import PLAN_FILE
 from gclint.trial.grading_sheet import sheet
-from gclint.trial.make import job_text, proved_again, shop_from, shop_text
+from gclint.trial.make import job_text, proved_again, shop_from, shop_text, with_accepted
 from gclint.trial.plan import Plan
 from gclint.trial.plan_file import GRADES_FILE, grades_text, plan_text, with_confirmed
 from gclint.trial.program import made, written
@@ -38,13 +39,14 @@ class Files:
 
     def write(self, plan: Plan, bench: Bench) -> None:
         self.refuse_existing()
-        proved_again(plan, bench)
+        accepted = proved_again(plan, bench)
         try:
             self.folder.mkdir(exist_ok=True)
         except OSError as problem:
             raise Problem(f"cannot be made: {reason(problem)}", str(self.folder)) from None
         texts = {self.program: written(plan, bench.setup, made(plan)).text, SHEET_FILE: sheet(plan, bench.setup)}
-        texts |= {GRADES_FILE: grades_text(plan), JOB_FILE: job_text(plan, bench.card, shop_from(bench, self.folder))}
+        job = job_text(plan, bench.card, shop_from(bench, self.folder), accepted)
+        texts |= {GRADES_FILE: grades_text(plan), JOB_FILE: job}
         if bench.shop is None:
             texts[SHOP_FILE] = shop_text(bench)
         for name, text in {**texts, PLAN_FILE: plan_text(plan)}.items():
@@ -67,7 +69,11 @@ class Files:
                 raise Problem(f"{says}; it stays as it is; plan into another folder", str(path))
         planned = self.folder / PLAN_FILE
         before_bytes = planned.read_bytes()
-        proved_again(plan, bench)
+        accepted = proved_again(plan, bench)
+        job = self.folder / JOB_FILE
+        if job.is_file():  # where somebody has taken it away, it is not needed
+            there[JOB_FILE] = job.read_bytes()
+            new[JOB_FILE] = with_accepted(read_text(job, "job file"), plan, accepted)
         for name, text in new.items():
             write_unchanged(text.encode("utf-8"), self.folder / name, there[name])
         text = with_confirmed(before_bytes.decode("utf-8-sig").replace("\r\n", "\n"), plan)

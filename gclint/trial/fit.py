@@ -1,16 +1,12 @@
 """Ordinal regression of one fault: how the words it was graded with depend on how the cut was made.
 
-The model is the cumulative logit of statsmodels (OrderedModel): a cut is graded at most with word k with the chance
-expit(step_k - x b). To its likelihood come weak normal priors, so that ten cuts, or a word that was never used, give a
-sane answer. What is uncertain is told by draws from the posterior: importance resampling (Rubin 1988) of a t
-distribution around its mode.
+The model is the cumulative logit (McCullagh 1980): a cut is graded at most with word k with the chance
+expit(step_k - x b); a small share of words is slips of the one who grades. To its likelihood come weak priors, so that
+ten cuts, or a word that was never used, give a sane answer. What is uncertain is told by draws from the posterior:
+importance resampling (Rubin 1988) of a t distribution around its mode.
 """
 
 from __future__ import annotations
-
-import functools
-import warnings
-from typing import Any
 
 import numpy as np
 from msgspec import Struct
@@ -21,6 +17,7 @@ from gclint.trial.expected import Normal
 
 HEAVIER = 5.0  # degrees of freedom of the t distribution that draws come from: wider tails than the posterior's
 CANDIDATES = 2  # for each draw that is kept
+LARGEST_STEP = 50.0  # logarithm of a distance between words, so that no exponential overflows
 
 
 class Draws(Struct, frozen=True, eq=False):
@@ -39,26 +36,29 @@ class Draws(Struct, frozen=True, eq=False):
 
     def share(self, x: Column, word: int) -> Column:
         """Chance of `word` or a worse one: (draw, cut)."""
-        from scipy.special import expit
-
-        chance: Column = expit(self.slope @ x.T - self.step[:, word - 1, None])
+        chance: Column = _expit(self.slope @ x.T - self.step[:, word - 1, None])
         return chance
 
 
 def fit(levels: Column, x: Column, words: int, slopes: tuple[Normal, ...], first: Normal, following: Normal,
-        draws: int = 2000, seed: int = 1) -> Draws:  # fmt: skip
-    """Draws for `levels` (cut; 0 is the best word) and covariates x (cut, column), each with its prior of `slopes`."""
-    count = x.shape[1]
-    mean = np.array([*(p.mean for p in slopes), first.mean, *[following.mean] * (words - 2)])
-    sd = np.array([*(p.sd for p in slopes), first.sd, *[following.sd] * (words - 2)])
-    model = _model(levels, x, words, mean, sd)
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore")  # a search that ends a hair from the mode only makes draws weigh differently
-        found = model.fit(start_params=mean.copy(), method="bfgs", maxiter=200, disp=0, skip_hessian=True)
-        mode = np.asarray(found.params)
-        spread = _spread(model, mode, sd)
+        draws: int = 2000, seed: int = 1, slip: float = 0.0) -> Draws:  # fmt: skip
+    """Draw from the posterior for `levels` (cut; 0 is the best word) and covariates x (cut, column).
+
+    `slopes` holds a prior for each column; `slip` is the share of words that say nothing of the cut. Raises Problem
+    where scipy is not installed.
+    """
+    try:
+        from scipy.optimize import minimize
+    except ImportError:
+        says = "learning from test cuts needs scipy, which is not installed: pip install 'gclint[trial]'"
+        raise Problem(says) from None
+    priors = (*slopes, first, *[following] * (words - 2))
+    model = _Model(levels.astype(int), np.asarray(x, dtype=float), words, priors, slip)
+    found = minimize(model.falling, model.mean, jac=True, method="BFGS", options={"maxiter": 200, "gtol": 1e-4})
+    mode = np.asarray(found.x)
+    spread = _spread(model, mode)
     generator = np.random.default_rng(seed)
-    tried = CANDIDATES * draws
+    tried, count = CANDIDATES * draws, x.shape[1]
     z = generator.standard_normal((tried, len(mode)))
     t = np.sqrt(HEAVIER / generator.chisquare(HEAVIER, tried))
     params = mode + (z * t[:, None]) @ spread.T
@@ -69,65 +69,75 @@ def fit(levels: Column, x: Column, words: int, slopes: tuple[Normal, ...], first
     at = (np.arange(draws) + generator.random()) / draws
     chosen = params[np.minimum(np.searchsorted(np.cumsum(weight), at), tried - 1)]
     generator.shuffle(chosen)  # draws of two faults are paired, and must not be in any order
-    steps = np.cumsum(np.c_[chosen[:, count], np.exp(chosen[:, count + 1 :])], axis=1)
-    return Draws(chosen[:, :count], steps, mode, float(1 / (weight**2).sum()))
+    return Draws(chosen[:, :count], _steps(chosen[:, count:]), mode, float(1 / (weight**2).sum()))
 
 
-def _spread(model: Any, mode: Column, sd: Column) -> Column:
-    """A square root of the posterior's covariance at its mode."""
-    from statsmodels.tools.numdiff import approx_hess
-
-    curved = -np.asarray(approx_hess(mode, model.loglike))
-    value, vector = np.linalg.eigh((curved + curved.T) / 2)
-    root: Column = vector / np.sqrt(np.maximum(value, 0.5 / float(sd.max()) ** 2))
-    return root
-
-
-def _model(levels: Column, x: Column, words: int, mean: Column, sd: Column) -> Any:
-    """statsmodels' model of these cuts with the priors' logarithms added to its likelihood."""
-    import pandas
-
-    graded = pandas.Series(pandas.Categorical.from_codes(levels.astype(int), categories=range(words), ordered=True))
-    made = _weighed()(graded, x, distr="logit")
-    made.prior_mean, made.prior_sd = mean, sd
+def _steps(of: Column) -> Column:
+    """Steps from the first and the logarithms of the distances between them, in the last axis."""
+    made: Column = np.cumsum(np.concatenate([of[..., :1], np.exp(np.minimum(of[..., 1:], LARGEST_STEP))], -1), -1)
     return made
 
 
-@functools.cache
-def _weighed() -> Any:
-    """OrderedModel with a prior; made when first used, since statsmodels takes a second to import."""
-    try:
-        from statsmodels.miscmodels.ordinal_model import OrderedModel
-    except ImportError:
-        says = "learning from test cuts needs statsmodels, which is not installed: pip install 'gclint[trial]'"
-        raise Problem(says) from None
-    from scipy.special import expit
+def _expit(x: Column) -> Column:
+    made: Column = 0.5 * (1 + np.tanh(0.5 * x))
+    return made
 
-    class Weighed(OrderedModel):  # type: ignore[misc]
-        """Logarithms of the posterior but for a constant."""
 
-        prior_mean: Column
-        prior_sd: Column
+class _Model:
+    """Logarithms of the posterior but for a constant; parameters are slopes, first step, ln of the distances."""
 
-        def cdf(self, x: Column) -> Column:
-            return np.asarray(expit(x))  # as distr.cdf, at a tenth of the time
+    def __init__(self, levels: Column, x: Column, words: int, priors: tuple[Normal, ...], slip: float) -> None:
+        self.levels, self.x, self.words, self.slip = levels, x, words, slip
+        self.mean = np.array([prior.mean for prior in priors])
+        self.sd = np.array([prior.sd for prior in priors])
+        self.tails = np.array([prior.tails or np.inf for prior in priors])
 
-        def loglike(self, params: Column) -> float:
-            given = np.asarray(params)
-            off = (given - self.prior_mean) / self.prior_sd
-            return float(np.sum(self.loglikeobs(given))) - 0.5 * float(off @ off)
+    def posterior(self, params: Column) -> Column:
+        """Give the logarithm for each of many rows."""
+        count = self.x.shape[1]
+        ends = np.full((len(params), 1), np.inf)
+        steps = np.hstack([-ends, _steps(params[:, count:]), ends])
+        eta = params[:, :count] @ self.x.T
+        each = _expit(steps[:, self.levels + 1] - eta) - _expit(steps[:, self.levels] - eta)
+        each = (1 - self.slip) * each + self.slip / self.words
+        made: Column = np.log(each + 1e-20).sum(axis=1) + self._prior(params)[0]
+        return made
 
-        def posterior(self, params: Column) -> Column:
-            """`loglike` of many rows at once."""
-            count = self.exog.shape[1]
-            steps = np.cumsum(np.c_[params[:, count], np.exp(np.minimum(params[:, count + 1 :], 50.0))], axis=1)
-            ends = np.full((len(params), 1), np.inf)
-            steps = np.hstack([-ends, steps, ends])
-            level = self.endog.astype(int)
-            eta = params[:, :count] @ self.exog.T
-            each = self.prob(steps[:, level] - eta, steps[:, level + 1] - eta)
-            off = (params - self.prior_mean) / self.prior_sd
-            made: Column = np.log(each + 1e-20).sum(axis=1) - 0.5 * (off**2).sum(axis=1)
-            return made
+    def _prior(self, params: Column) -> tuple[Column, Column]:
+        """Logarithm of the priors, summed, and its slope along each parameter: normal, or t where `tails` says so."""
+        off = (params - self.mean) / self.sd
+        heavy = np.isfinite(self.tails)
+        tails = np.where(heavy, self.tails, 1.0)
+        t = -0.5 * (tails + 1) * np.log1p(off**2 / tails)
+        value = np.where(heavy, t, -0.5 * off**2).sum(axis=-1)
+        slope = np.where(heavy, -(tails + 1) * off / (tails + off**2), -off) / self.sd
+        return value, slope
 
-    return Weighed
+    def falling(self, params: Column) -> tuple[float, Column]:
+        """Give minus the logarithm and its slope, for a search of the least."""
+        count = self.x.shape[1]
+        steps = np.concatenate([[-np.inf], _steps(params[count:]), [np.inf]])
+        eta = self.x @ params[:count]
+        over, under = _expit(steps[self.levels + 1] - eta), _expit(steps[self.levels] - eta)
+        each = (1 - self.slip) * (over - under) + self.slip / self.words + 1e-20
+        dense_over, dense_under = over * (1 - over), under * (1 - under)
+        scale = (1 - self.slip) / each
+        slope = np.zeros(len(params))
+        slope[:count] = -((dense_over - dense_under) * scale) @ self.x
+        by_step = np.bincount(self.levels + 1, dense_over * scale, self.words + 1)
+        by_step -= np.bincount(self.levels, dense_under * scale, self.words + 1)
+        above = np.cumsum(by_step[1:-1][::-1])[::-1]  # a distance moves every step above it
+        slope[count] = above[0]
+        slope[count + 1 :] = above[1:] * np.exp(np.minimum(params[count + 1 :], LARGEST_STEP))
+        value, pull = self._prior(params)
+        return -float(np.log(each).sum() + value), -(slope + pull)
+
+
+def _spread(model: _Model, mode: Column) -> Column:
+    """A square root of the posterior's covariance at its mode."""
+    step = 1e-4
+    shifts = step * np.eye(len(mode))
+    curved = np.stack([model.falling(mode + each)[1] - model.falling(mode - each)[1] for each in shifts]) / (2 * step)
+    value, vector = np.linalg.eigh((curved + curved.T) / 2)
+    root: Column = vector / np.sqrt(np.maximum(value, 0.5 / float(model.sd.max()) ** 2))
+    return root

@@ -7,6 +7,7 @@ import zlib
 
 import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from gclint.columns import Column
 from gclint.trial.expected import Normal, expected
@@ -21,12 +22,14 @@ SAME_DEPTH = 0.02  # depths nearer than this share are one
 
 class Columns(Struct, frozen=True):
     """What cuts are told apart by. chip, edge and depth are binary logarithms over the middle of what was cut; the
-    others are 1 where they hold: "straight", "tool 3" (against the first tool), "batch B" (against the first)."""
+    others are 1 where they hold: "straight", "tool 3" (against the first tool), "batch B" (against the first). Behind
+    them stands a column for each of `tones`: 1 at that tool's edge speed, falling to 0 at the next that it cut at."""
 
     names: tuple[str, ...]
     chip: float  # mm, the middle
     edge: float  # m/min
     depth: float  # mm
+    tones: tuple[tuple[int, float], ...] = ()  # (tool, m/min)
 
     def place(self, name: str) -> int | None:
         return self.names.index(name) if name in self.names else None
@@ -43,7 +46,16 @@ class Columns(Struct, frozen=True):
                 made.append((tool == int(name[5:])).astype(float))
             else:
                 made.append((batch == name[6:]).astype(float))
+        made += self._tones(edge, tool)
         return np.column_stack(made) if made else np.zeros((len(fz), 0))
+
+    def _tones(self, edge: Column, tool: Column) -> list[Column]:
+        made = []
+        for number, _ in dict.fromkeys((number, 0) for number, _ in self.tones):
+            knots = np.log2([at for other, at in self.tones if other == number])
+            own = tool == number
+            made += [own * np.interp(np.log2(edge), knots, row) for row in np.eye(len(knots))]
+        return made
 
     def of(self, cuts: tuple[Seen, ...]) -> Column:
         return self.rows(*(np.array(values) for values in (
@@ -81,7 +93,20 @@ def columns_of(trial: Trial) -> Columns:
     names += ["straight"] if len({c.entry for c in cuts}) > 1 else []
     names += [f"tool {number}" for number in sorted({c.tool for c in cuts})[1:]]
     names += [f"batch {batch}" for batch in sorted({c.batch for c in cuts})[1:]]
-    return Columns(tuple(names), *(float(math.exp(np.log(each).mean())) for each in (fz, edge, depth)))
+    chip, speed, deep = (float(math.exp(np.log(each).mean())) for each in (fz, edge, depth))
+    return Columns(tuple(names), chip, speed, deep, _tones_of(cuts))
+
+
+def _tones_of(cuts: tuple[Seen, ...]) -> tuple[tuple[int, float], ...]:
+    """(tool, edge speed) of each speed that a tool cut at, where it cut at more than one."""
+    made: list[tuple[int, float]] = []
+    for number in sorted({cut.tool for cut in cuts}):
+        speeds: list[float] = []
+        for edge in sorted(cut.edge for cut in cuts if cut.tool == number):
+            if not speeds or edge > speeds[-1] * (1 + SAME_DEPTH):
+                speeds.append(edge)
+        made += [(number, edge) for edge in speeds] if len(speeds) > 1 else []
+    return tuple(made)
 
 
 def differ(values: Column) -> bool:
@@ -106,9 +131,16 @@ def _fitted(fault: str, cuts: tuple[Seen, ...], columns: Columns) -> Fitted:
     if not enough or not levels.any():
         return Fitted(fault, word, len(cuts), spoilt, None, enough)
     priors = tuple(_prior(fault, name) for name in columns.names)
+    x, tones = columns.of(cuts), len(columns.tones)
+    if known.fault[fault].at_speeds:
+        priors += (known.prior.speed,) * tones
+    else:
+        x = x[:, : len(columns.names)]
     seed = zlib.crc32(fault.encode())  # its own, so that faults are not drawn alike
-    draws = fit(levels, columns.of(cuts), len(scale.words), priors, known.prior.first_step, known.prior.next_step,
-                known.draws, seed)  # fmt: skip
+    draws = fit(levels, x, len(scale.words), priors, known.prior.first_step, known.prior.next_step, known.draws, seed,
+                known.slip)  # fmt: skip
+    if not known.fault[fault].at_speeds:
+        draws = replace(draws, slope=np.pad(draws.slope, ((0, 0), (0, tones))))
     return Fitted(fault, word, len(cuts), spoilt, draws)
 
 

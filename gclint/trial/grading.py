@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import shlex
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +16,8 @@ from gclint.trial.scales import scales
 
 PLAN_FILE = "plan.toml"
 FREE = ("who", "wear", "note")  # free text
-SAID = (*FAULTS, "speed", "date", *FREE)  # what can be said of a cut
+SAID = (*FAULTS, "speed", "date", "photos", *FREE)  # what can be said of a cut
+OPEN = ("0", "-", ".")  # in a line of grades: leaves that scale open
 
 
 def plan_path(given: str) -> Path:
@@ -70,7 +72,7 @@ def said_of(words: tuple[str, ...]) -> dict[str, Any]:
         name, equals, value = word.partition("=")
         if not equals:
             raise Problem(f'"{word[:40]}" is not of the form NAME=WORD, such as chipping=none')
-        name = name.strip().lower()
+        name = {"photo": "photos"}.get(name.strip().lower(), name.strip().lower())
         if name not in SAID:
             raise Problem(f'there is no "{name[:40]}" to say of a cut{nearest(name, SAID)}')
         if name in made or (name == "speed" and "measured_speed" in made):
@@ -79,17 +81,42 @@ def said_of(words: tuple[str, ...]) -> dict[str, Any]:
     return made
 
 
+def line_of(text: str) -> dict[str, Any]:
+    """What a line such as `1211111 note="loud at the curve"` says of a cut.
+
+    A number for each scale in turn, together or apart, `good` for the best of all, NAME=WORD for one. Raises Problem
+    that says what was expected.
+    """
+    try:
+        parts = shlex.split(text)
+    except ValueError:
+        raise Problem("a quotation mark is not closed") from None
+    named = tuple(part for part in parts if "=" in part)
+    plain = [part for part in parts if "=" not in part]
+    if [part.lower() for part in plain] in (["good"], ["ok"]):
+        plain = ["1"] * len(FAULTS)
+    elif len(plain) == 1 and len(plain[0]) == len(FAULTS):
+        plain = list(plain[0])
+    if plain and len(plain) != len(FAULTS):
+        says = f"{len(FAULTS)} grades are wanted ({' '.join(FAULTS)}), and here are {len(plain)}"
+        raise Problem(f"{says}; write such as 1211111, good, or dust=2")
+    made: dict[str, Any] = {fault: value_of(fault, part) for fault, part in zip(FAULTS, plain) if part not in OPEN}
+    return made | said_of(named)
+
+
 def value_of(name: str, text: str) -> Any:
     """What is written for one thing said of a cut. Raises Problem that says what was expected."""
     if name in FAULTS:
         scale = scales()[name]
-        word = scale.words[int(text) - 1] if text in ("1", "2", "3", "4") else text.lower()
+        word = scale.word_of(text)
         if word and word not in scale.words:
             says = f'"{text[:40]}" is not on the scale of {scale.title}{nearest(word, scale.words)}'
             raise Problem(f"{says}; the scale is: {', '.join(scale.words)}")
         return word
     if name == "speed":
         return _speed(text)
+    if name == "photos":
+        return [part.strip() for part in text.split(",") if part.strip()] or None
     if name == "date":
         if not text:
             return None

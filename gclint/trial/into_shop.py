@@ -23,6 +23,9 @@ def writable(lesson: Lesson) -> tuple[list[ToolWindow], list[str]]:
             said.append(f"tool {number}: too little was graded")
         elif window.fz.empty > 1 - expected().least.sure:
             said.append(f"tool {number}: no feed was good for sure")
+        elif not window.use:
+            why = {"all-spoilt": "every cut was spoilt", "near-spoilt": "no pair has good cuts near it"}
+            said.append(f"tool {number}: {why.get(window.why_not, 'no pair is good for sure')}")
         elif not (window.fz.low.found or window.fz.high.found):
             said.append(f"tool {number}: no limit of the chip is known well; see the next cuts")
         elif _ends(window.fz)[0] >= _ends(window.fz)[1]:

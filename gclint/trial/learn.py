@@ -7,18 +7,29 @@ holds all that is uncertain, also which fault sets it. Nothing is said beyond wh
 from __future__ import annotations
 
 import datetime
+import itertools
 import math
 
 import numpy as np
 from msgspec import Struct
 
 from gclint.columns import Column
-from gclint.trial.expected import expected
+from gclint.trial.expected import Tails, expected
 from gclint.trial.fitted import Columns, Fitted, columns_of, fit_all
+from gclint.trial.near import (
+    Contradiction,
+    OutOfLine,
+    beside,
+    contradictions,
+    out_of_line,
+    same_speed,
+    spoils,
+    stand_for,
+)
 from gclint.trial.seen import Seen, Trial
 
 STEPS = 41  # feeds looked at for the pair to use
-SPEEDS, CHIPS = 24, 11  # edge speeds on either side of the pair, chips at each, at which a good one is looked for
+BETWEEN = 8  # edge speeds looked at from one that was cut to the next
 CAREFUL = 0.1  # of the draws lie under the margin by which pairs are compared
 
 
@@ -41,7 +52,10 @@ class Range(Struct, frozen=True):
 
 
 class ToolWindow(Struct, frozen=True):
-    """What one tool may do; mm, m/min. `fz` holds at the edge speed of the pair to use; past `edge` no chip is good."""
+    """What one tool may do; mm, m/min. `fz` holds at the edge speed of the pair; past `edge` no chip is good.
+
+    The pair is one to use only where `why_not` is ""; else it is the least bad, and the place that the limits are
+    stated for."""
 
     tool: int
     entry: str  # that it holds for
@@ -57,6 +71,16 @@ class ToolWindow(Struct, frozen=True):
     pair_good: float  # chance that no fault spoils a cut there
     inside: float  # share of the draws in which the pair is in the window
     floor: tuple[tuple[float, float], ...] = ()  # (m/min, mm): the lower limit at other edge speeds, as far as is known
+    near: tuple[Seen, ...] = ()  # the cuts that stand for the pair, nearest first
+    why_not: str = ""  # "all-spoilt", "near-spoilt", "unlikely"
+    spoilt: int = 0  # of `cuts`, by any fault, whatever their entry
+    worst: tuple[tuple[str, int], ...] = ()  # faults, with the cuts that each spoilt, the most first
+    not_known: tuple[str, ...] = ()  # faults that too few cuts were graded for: nothing here holds for them
+
+    @property
+    def use(self) -> bool:
+        """Whether the pair is one to use."""
+        return not self.why_not
 
 
 class Effect(Struct, frozen=True):
@@ -80,6 +104,8 @@ class Lesson(Struct, frozen=True, eq=False):
     missing: dict[int, tuple[str, ...]]  # tool -> why there is no window, or what would make it better
     effects: tuple[Effect, ...]
     date: datetime.date | None
+    contradictions: tuple[Contradiction, ...] = ()
+    out_of_line: tuple[OutOfLine, ...] = ()
 
     def margins(self, x: Column) -> Column:
         """(draw, cut): the smallest margin under any fault's limit."""
@@ -92,7 +118,10 @@ def learn(trial: Trial) -> Lesson:
     columns = columns_of(trial) if trial.cuts else Columns((), 1.0, 1.0, 1.0)
     fitted = fit_all(trial, columns)
     dates = [cut.date for cut in trial.cuts if cut.date is not None]
-    lesson = Lesson(trial, columns, fitted, {}, {}, _effects(columns, fitted), max(dates, default=None))
+    lesson = Lesson(
+        trial, columns, fitted, {}, {}, _effects(columns, fitted), max(dates, default=None),
+        contradictions(trial.cuts), out_of_line(trial.cuts, columns, fitted),
+    )  # fmt: skip
     for number in trial.tools:
         cuts = tuple(cut for cut in trial.cuts if cut.tool == number)
         missing = too_little(cuts)
@@ -137,7 +166,7 @@ def rows_at(lesson: Lesson, tool: int, fz: Column, edge: Column, entry: str, dep
 def _window(lesson: Lesson, tool: int, cuts: tuple[Seen, ...]) -> ToolWindow:
     entry = main_entry(cuts)
     depth = float(np.median([cut.depth for cut in cuts]))
-    fz, like = _best(lesson, tool, cuts, entry, depth)
+    fz, like, why_not = _best(lesson, tool, cuts, entry, depth)
     edge = like.edge
     edges = np.array([cut.edge for cut in cuts])
     x = rows_at(lesson, tool, np.array([fz]), np.array([edge]), entry, depth)
@@ -146,10 +175,14 @@ def _window(lesson: Lesson, tool: int, cuts: tuple[Seen, ...]) -> ToolWindow:
     across = _different(edges) >= expected().least.speeds and lesson.columns.place("edge") is not None
     range_fz = _range(lesson, x, "chip", fz, ends)
     range_edge = _edges(lesson, tool, cuts, entry, depth, edge) if across else None
+    by = [fault for fault in (spoils(cut, cut.entry) for cut in cuts) if fault]
     return ToolWindow(
         tool, entry, depth, len(cuts), range_fz, range_edge, fz, edge, like.speed,
         like.speed * fz * (like.feed / (like.speed * like.fz)), like.dial, _good(lesson, x),
         float((margin > 0).mean()), _floor(lesson, x, cuts, fz, edge, range_fz) if range_edge else (),
+        beside(cuts, fz, edge, entry), why_not, len(by),
+        tuple(sorted(((fault, by.count(fault)) for fault in dict.fromkeys(by)), key=lambda one: -one[1])),
+        tuple(fault for fault, one in lesson.fitted.items() if not one.enough),
     )  # fmt: skip
 
 
@@ -186,19 +219,35 @@ def reached(cuts: tuple[Seen, ...], edge: float) -> tuple[float, float]:
     return ends[0], ends[1]
 
 
-def _best(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float) -> tuple[float, Seen]:
-    """The pair to use: at a speed that was cut, the feed with most room under every limit, carefully reckoned."""
+def _best(
+    lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float
+) -> tuple[float, Seen, str]:
+    """The pair, the cut it is like in speed, and why it is none to use.
+
+    At a speed that was cut, the feed with most room under every limit, carefully reckoned, of those that cuts near
+    them stand for; where there is none, of all.
+    """
     speeds = {round(cut.edge, 3): cut for cut in cuts}
+    barred = [one.edge for one in lesson.out_of_line if one.tool == tool and one.speed]
     tried = []
     for cut in speeds.values():
         low, high = reached(cuts, cut.edge)
         fz = np.geomspace(low, high, STEPS)
         margin = lesson.margins(rows_at(lesson, tool, fz, np.full(STEPS, cut.edge), entry, depth))
-        room = np.quantile(margin, CAREFUL, axis=0)
-        k = int(np.argmax(room - 1e-6 * np.abs(np.arange(STEPS) - STEPS // 2)))  # the middle where all are alike
-        tried.append((float(room[k]), float(fz[k]), cut))
-    best = max(tried, key=lambda one: one[0])
-    return best[1], best[2]
+        room = np.quantile(margin, CAREFUL, axis=0) - 1e-6 * np.abs(np.arange(STEPS) - STEPS // 2)
+        spoilt_here = any(same_speed(cut.edge, edge) for edge in barred)
+        for k in range(STEPS):  # the middle where all are alike
+            borne = not spoilt_here and stand_for(beside(cuts, float(fz[k]), cut.edge, entry), entry)
+            tried.append((borne, float(room[k]), float(fz[k]), cut, float((margin[:, k] > 0).mean())))
+    borne, _, fz_best, like, inside = max(tried, key=lambda one: one[:2])
+    own = [cut for cut in cuts if cut.entry == entry]
+    if all(spoils(cut, entry) for cut in own):
+        why_not = "all-spoilt"
+    elif not borne:
+        why_not = "near-spoilt"
+    else:
+        why_not = "" if inside >= expected().least.pair else "unlikely"
+    return fz_best, like, why_not
 
 
 def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float, float]) -> Range:
@@ -206,7 +255,8 @@ def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float,
     least, most = (math.log2(end / here) for end in ends)
     lows, highs, low_by, high_by = bounds(lesson, x, name)
     return Range(
-        _limit(lows, low_by, least, most, here), _limit(highs, high_by, least, most, here), ends,
+        _limit(lows, low_by, least, most, here, expected().calibrated.chip_low),
+        _limit(highs, high_by, least, most, here, expected().calibrated.chip_high), ends,
         float((lows >= highs).mean()),
     )  # fmt: skip
 
@@ -214,30 +264,54 @@ def _range(lesson: Lesson, x: Column, name: str, here: float, ends: tuple[float,
 def _edges(lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float, here: float) -> Range:
     """How far from the pair's edge speed some chip that was cut is good, in draws, in steps of a `SPEEDS`th."""
     ends = min(cut.edge for cut in cuts), max(cut.edge for cut in cuts)
+    known = expected()
     sides = []
-    for end, way in zip(ends, (-1, 1)):
-        speeds = np.geomspace(here, end, SPEEDS) if end != here else np.array([here])
-        good = np.ones((len(speeds), expected().draws), dtype=bool)
-        worst: list[str] = []
-        for k, edge in enumerate(speeds):
-            fz = np.geomspace(*reached(cuts, float(edge)), CHIPS)
-            x = rows_at(lesson, tool, fz, np.full(CHIPS, edge), entry, depth)
-            margin = lesson.margins(x)
-            good[k] = (margin > 0).any(axis=1)
-            worst.append(_worst_at(lesson, x[[int(np.argmax(margin.mean(axis=0)))]]))
-        last = np.cumprod(good, axis=0).sum(axis=0)  # speeds from here on that are good
-        step = math.log2(end / here) / max(len(speeds) - 1, 1)
-        found = np.where(last < len(speeds), (last - 0.5) * step, way * np.inf)
-        by = np.array([worst[min(int(n), len(worst) - 1)] for n in last], dtype=object)
+    for end, way, tails in zip(ends, (-1, 1), (known.calibrated.edge_low, known.calibrated.edge_high)):
+        found, by = reach(lesson, tool, cuts, entry, depth, here, end, way)
         least, most = sorted((0.0, math.log2(end / here)))
-        sides.append(_limit(found, by, least, most, here))
+        sides.append(_limit(found, by, least, most, here, tails))
     return Range(sides[0], sides[1], ends)
 
 
-def _worst_at(lesson: Lesson, x: Column) -> str:
-    """The fault with the least margin at one row."""
-    known = {fault: float(one.margin(x).mean()) for fault, one in lesson.fitted.items() if one.draws is not None}
-    return min(known, key=lambda fault: known[fault], default="")
+def reach(
+    lesson: Lesson, tool: int, cuts: tuple[Seen, ...], entry: str, depth: float, here: float, end: float, way: int
+) -> tuple[Column, Column]:
+    """Of each draw (the binary logarithm of the factor from `here` up to which some chip is good, the fault there).
+
+    What chip and edge speed do is followed between the speeds that were cut. A fault of one speed alone sets in
+    somewhere between it and the one before, as likely here as there.
+    """
+    count = expected().draws
+    found, by = np.full(count, way * np.inf), np.full(count, "", dtype=object)
+    left, rng = np.ones(count, dtype=bool), np.random.default_rng(1)
+    knots = sorted({round(cut.edge, 6) for cut in cuts if min(here, end) < cut.edge < max(here, end)} | {here, end})
+    knots = knots if way > 0 else knots[::-1]
+    for one, following in itertools.pairwise(knots):
+        speeds = np.geomspace(one, following, BETWEEN + 1)[1:]
+        for k, edge in enumerate([*speeds, following]):
+            x = rows_at(lesson, tool, np.array([1.0]) * reached(cuts, edge)[0], np.array([edge]), entry, depth)
+            smooth = k < len(speeds)
+            if smooth:
+                at_one = rows_at(lesson, tool, np.array([1.0]), np.array([one]), entry, depth)
+                x[:, len(lesson.columns.names) :] = at_one[:, len(lesson.columns.names) :]
+            bad, fault = _nothing_good(lesson, x, math.log2(reached(cuts, edge)[1] / reached(cuts, edge)[0]))
+            new = left & bad
+            place = math.log2(edge / here) - 0.5 * math.log2(speeds[1] / speeds[0]) if smooth else \
+                math.log2(one / here) + rng.random(count) * math.log2(following / one)  # fmt: skip
+            found[new], by[new] = np.broadcast_to(place, count)[new], fault[new]
+            left &= ~bad
+    return found, by
+
+
+def _nothing_good(lesson: Lesson, x: Column, wide: float) -> tuple[Column, Column]:
+    """Of each draw whether no chip is good from that of the row x to 2 ** `wide` times it, and by which fault."""
+    lows, highs, low_by, high_by = bounds(lesson, x, "chip")
+    bad = np.maximum(lows, 0.0) >= np.minimum(highs, wide)
+    flat = np.zeros(len(bad), dtype=bool)
+    column = lesson.columns.place("chip")
+    if column is None:
+        flat = lesson.margins(x)[:, 0] <= 0
+    return bad | flat, np.where(np.maximum(lows, 0.0) > wide - np.minimum(highs, wide), low_by, high_by)
 
 
 def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column, Column]:
@@ -259,12 +333,11 @@ def bounds(lesson: Lesson, x: Column, name: str) -> tuple[Column, Column, Column
     return lows, highs, low_by, high_by
 
 
-def _limit(found: Column, by: Column, least: float, most: float, here: float) -> Limit:
+def _limit(found: Column, by: Column, least: float, most: float, here: float, tails: Tails) -> Limit:
     known = expected()
     within = (found > least) & (found < most) & np.isfinite(found)
     clipped = here * 2.0 ** np.clip(found, least, most)
-    tail = (1 - known.interval) / 2
-    low, value, high = (float(q) for q in np.quantile(clipped, (tail, 0.5, 1 - tail)))
+    low, value, high = (float(q) for q in np.quantile(clipped, (tails.low, tails.value, tails.high)))
     names, counts = np.unique(by[within].astype(str), return_counts=True)
     sure = float(within.mean())
     by_most = str(names[np.argmax(counts)]) if sure > 1 - known.interval else ""

@@ -36,6 +36,12 @@ def sheet(lesson: Lesson, paper: TextSheet, lengths: Lengths) -> None:
             paper.text_block("Too little to conclude anything about this tool. Missing:")
         for said in words.missing_words(lesson, number):
             paper.bullet(said)
+    checks = words.check_words(lesson)
+    if checks:
+        paper.blank()
+        paper.heading("WHAT DOES NOT AGREE")
+        for said in checks:
+            paper.bullet(said)
     if lesson.windows:
         paper.blank()
         paper.heading("ENTRIES")
@@ -54,14 +60,12 @@ def sheet(lesson: Lesson, paper: TextSheet, lengths: Lengths) -> None:
 
 
 def _window(lesson: Lesson, window: ToolWindow, paper: TextSheet, lengths: Lengths) -> None:
-    for line in drawing(plane_of(lesson, window.tool, paper.width - LEFT - 2, ROWS), window, lengths):
-        paper.text_block(line)
-    paper.blank()
-    paper.text_block(words.how_words(window, lengths))
-    if window.fz.empty > 0.5:
-        paper.text_block(words.EMPTY, style="change")
     for name, said in words.window_lines(window, lengths):
         paper.field(name, said)
+    paper.text_block(words.how_words(window, lengths))
+    paper.blank()
+    for line in drawing(plane_of(lesson, window.tool, paper.width - LEFT - 2, ROWS), window, lengths):
+        paper.text_block(line)
     rows = words.next_rows(lesson, window.tool, lengths)
     if rows:
         paper.blank()
@@ -92,7 +96,8 @@ def drawing(plane: Plane, window: ToolWindow, lengths: Lengths) -> list[str]:
         fault = spoilt_by(cut)
         sign = words.SIGNS[fault] if fault else "O"
         put(cut.speed, cut.feed, sign.lower() if cut.entry == "straight" else sign)
-    put(window.pair_speed, window.pair_feed, "*")
+    if window.use:
+        put(window.pair_speed, window.pair_feed, "*")
     lines = [f"{lengths.unit + '/min':>{LEFT}}"]
     for r in range(rows - 1, -1, -1):
         label = figure(r * step * lengths.scale, 3) if r % 4 == 0 and r else ""
@@ -102,7 +107,7 @@ def drawing(plane: Plane, window: ToolWindow, lengths: Lengths) -> list[str]:
     seen = {spoilt_by(cut) for cut in plane.cuts} - {""}
     signs = ", ".join(f"{words.SIGNS[fault]} {words.NAMES[fault]}" for fault in FAULTS if fault in seen)
     said = f"O good cut{', ' if signs else ''}{signs}; small letters: straight down; ="
-    said += " inside the window (90 %), - likely inside, * the pair to use"
+    said += " inside the window (90 %), - likely inside" + (", * the pair to use" if window.use else "")
     return [*lines, *(" " * (LEFT + 1) + line for line in textwrap.wrap(said, columns))]
 
 

@@ -23,6 +23,7 @@ def page(lesson: Lesson, lengths: Lengths) -> str:
         batches=", ".join(sorted({cut.batch for cut in lesson.trial.cuts} - {""})),
         tools=[_tool(lesson, number, lengths) for number in lesson.trial.tools],
         windows=bool(lesson.windows),
+        checks=words.check_words(lesson),
         entries=words.entry_words(lesson) if lesson.windows else [],
         causes=words.cause_words(lesson) if lesson.windows else [],
     )
@@ -41,7 +42,6 @@ def _tool(lesson: Lesson, number: int, lengths: Lengths) -> dict[str, Any]:
         "svg": Markup(svg[svg.index("<svg") :]),  # matplotlib escapes what it writes
         "alt": f"{title}: every cut over speed and feed, and where a cut is good",
         "how": words.how_words(window, lengths),
-        "empty": words.EMPTY if window.fz.empty > 0.5 else "",
         "lines": words.window_lines(window, lengths),
         "titles": words.next_titles(lengths),
         "next": words.next_rows(lesson, number, lengths),

@@ -61,8 +61,9 @@ def _plane(axes: Axes, lesson: Lesson, window: ToolWindow, lengths: Lengths) -> 
         hollow: dict[str, Any] = {"markerfacecolor": "white"} if one.entry == "straight" else {}
         axes.plot(one.speed + 0.014 * width * beside, one.feed * lengths.scale, form, color=colour, markersize=6,
                   markeredgewidth=1.1, **hollow)  # fmt: skip
-    axes.plot(window.pair_speed, window.pair_feed * lengths.scale, "o", markersize=15, markerfacecolor="none",
-              markeredgecolor="#005a8c", markeredgewidth=2)  # fmt: skip
+    if window.use:
+        axes.plot(window.pair_speed, window.pair_feed * lengths.scale, "o", markersize=15, markerfacecolor="none",
+                  markeredgecolor="#005a8c", markeredgewidth=2)  # fmt: skip
     axes.set(xlim=(plane.speeds[0], plane.speeds[-1]), ylim=(0, feeds[-1] * 1.06))
     _limits(axes, window, lengths, plane.cuts[0].feed / (plane.cuts[0].speed * plane.cuts[0].fz))
     axes.set_xlabel("true speed, rev/min", fontsize=8)
@@ -73,8 +74,9 @@ def _plane(axes: Axes, lesson: Lesson, window: ToolWindow, lengths: Lengths) -> 
         axes.set_xticks(ticks, [f"{speed}\ndial {marks[speed]}" for speed in ticks])
     axes.tick_params(labelsize=7)
     title = f"{lesson.trial.material}, {tool_words(lesson.trial.tools[window.tool], lengths)}"
-    axes.set_title(f"{printable(title, 90)}\nuse {pair_words(window, lengths)}", fontsize=9, loc="left")
-    _legend(axes, {spoilt_by(one) for one in plane.cuts}, {one.entry for one in plane.cuts})
+    pair = f"use {pair_words(window, lengths)}" if window.use else "no pair is recommended"
+    axes.set_title(f"{printable(title, 90)}\n{pair}", fontsize=9, loc="left")
+    _legend(axes, {spoilt_by(one) for one in plane.cuts}, {one.entry for one in plane.cuts}, window.use)
 
 
 def _what_was_cut(axes: Axes, cuts: tuple[Seen, ...], lengths: Lengths) -> None:
@@ -100,7 +102,7 @@ def _limits(axes: Axes, window: ToolWindow, lengths: Lengths, teeth: float) -> N
             axes.plot([low, high], [top * 0.985] * 2, "|-", color="#005a8c", linewidth=1.6, markersize=8)
 
 
-def _legend(axes: Axes, faults: set[str], entries: set[str]) -> None:
+def _legend(axes: Axes, faults: set[str], entries: set[str], use: bool) -> None:
     from matplotlib.lines import Line2D
     from matplotlib.patches import Patch
 
@@ -117,7 +119,8 @@ def _legend(axes: Axes, faults: set[str], entries: set[str]) -> None:
         Patch(facecolor=SHADES[0], label="likely inside"),
         Line2D([], [], color="#909090", linewidth=0.7, linestyle="dashed", label="what was cut"),
         Line2D([], [], color="#005a8c", linewidth=1.6, label="a limit's interval"),
-        Line2D([], [], linestyle="none", marker="o", markersize=10, markerfacecolor="none",
-               markeredgecolor="#005a8c", markeredgewidth=2, label="the pair to use"),
-    ]  # fmt: skip
+    ]
+    if use:
+        rows.append(Line2D([], [], linestyle="none", marker="o", markersize=10, markerfacecolor="none",
+                           markeredgecolor="#005a8c", markeredgewidth=2, label="the pair to use"))  # fmt: skip
     axes.legend(handles=rows, loc="upper left", bbox_to_anchor=(1.01, 1.0), fontsize=7, frameon=False, borderaxespad=0)

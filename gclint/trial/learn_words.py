@@ -6,11 +6,12 @@ from gclint.digest.words import Lengths, count, figure
 from gclint.setup.declared import ToolTable
 from gclint.trial.expected import expected
 from gclint.trial.learn import Effect, Lesson, Limit, ToolWindow, rows_at
+from gclint.trial.near import spoils
 from gclint.trial.next_cuts import next_cuts
-from gclint.trial.plan import FAULTS
+from gclint.trial.plan import FAULTS, listed
 from gclint.trial.scales import scales
 
-EMPTY = "No feed is good: at every one that was cut a fault is likelier than not."
+FEW = 15  # cuts of one tool: under it the answer says that they are few
 ENTRY = {"ramp": "down a ramp", "straight": "straight down"}
 SIGNS = {"chipping": "E", "dust": "D", "melting": "M", "chatter": "C", "debris": "L", "tool": "T", "stopped": "S"}
 NAMES = {
@@ -36,7 +37,7 @@ def edge_words(limit: Limit, low: bool, text: str, interval: str) -> str:
     if limit.found:
         return f"{text} ({interval}), {side} it {NAMES[limit.fault]}"
     if not limit.fault:
-        return f"{text}, where the cuts end: no fault sets in on that side"
+        return f"{text}, where the cuts end: no graded fault sets in on that side"
     return f"{text} ({interval}): not known well, cuts are missing there"
 
 
@@ -63,9 +64,13 @@ def how_words(window: ToolWindow, lengths: Lengths) -> str:
 
 
 def window_lines(window: ToolWindow, lengths: Lengths) -> list[tuple[str, str]]:
-    """(name, sentence) of each limit and of the pair to use, in order."""
+    """(name, sentence) of the pair to use, or why there is none, and of each limit, in order."""
     scale, unit = (1 / 0.3048, "ft/min") if lengths.inch else (1.0, "m/min")
-    lines = [
+    lines = [("use", pair_words(window, lengths)), ("", odds_words(window)), ("", only_words(window, lengths))] \
+        if window.use else [("use", "none"), ("", none_words(window, lengths)), ("", change_words(window))]
+    if window.use or window.why_not == "unlikely":
+        lines.append(("near it", near_words(window)))
+    lines += [
         ("chip", f"at an edge speed of {figure(window.pair_edge * scale)} {unit}:"),
         ("  from", chip_words(window.fz.low, True, lengths)),
         ("  to", chip_words(window.fz.high, False, lengths)),
@@ -76,11 +81,94 @@ def window_lines(window: ToolWindow, lengths: Lengths) -> list[tuple[str, str]]:
             ("  from", speed_words(window.edge.low, True, lengths)),
             ("  to", speed_words(window.edge.high, False, lengths)),
         ]
-    return [*lines, ("use", pair_words(window, lengths)), ("", odds_words(window))]
+    return lines
+
+
+def none_words(window: ToolWindow, lengths: Lengths) -> str:
+    """Say why no pair is one to use."""
+    if window.why_not == "all-spoilt":
+        by = ", ".join(f"{NAMES[fault]} in {spoilt}" for fault, spoilt in window.worst)
+        return f"No pair is good here: {window.spoilt} of {window.cuts} cuts were spoilt ({by})."
+    pair = pair_words(window, lengths)
+    if window.why_not == "near-spoilt":
+        return (f"No pair is recommended: none has good cuts near it. The least bad by the fit is {pair}; "
+                f"{near_words(window)}.")  # fmt: skip
+    return (f"No pair is recommended: the best, {pair}, is inside the window with a probability of only "
+            f"{percent(window.inside)}.")  # fmt: skip
+
+
+CHANGES = {
+    "chipping": "go in by a ramp, take a sharper bit or a helix that presses the edge down, support the edge",
+    "dust": "take a bit with fewer flutes or a slower speed, so that the chip gets thicker",
+    "melting": "take a bit with fewer flutes or a slower speed, and blow the chips out",
+    "chatter": "cut half as deep, hold the bit shorter or take a thicker one, or cut at speeds between these",
+    "debris": "cut half as deep, and blow the chips out",
+    "tool": "take a new bit, and a slower edge",
+    "stopped": "cut half as deep, or at a speed where the spindle has more torque",
+}
+
+
+def change_words(window: ToolWindow) -> str:
+    """Say what to change where no pair is one to use, by the faults that spoilt most."""
+    if window.why_not == "unlikely":
+        return "Make the next cuts below first, or cut less deep."
+    worst = [CHANGES[fault] for fault, _ in window.worst[:2]]
+    return "Change before the next trial: " + "; ".join(worst or ["cut half as deep"]) + "."
+
+
+def near_words(window: ToolWindow) -> str:
+    """'4 cuts at this speed and within 1.5 times its chip: good 3, 9, 17; spoilt 22 (chatter)'."""
+    if not window.near:
+        return "no cut at this speed and near its chip was graded"
+    many = len({cut.plan for cut in window.near}) > 1
+    named = {True: [], False: []}  # type: dict[bool, list[str]]
+    for cut in window.near:
+        fault = spoils(cut, window.entry)
+        number = f"{cut.number} of {cut.plan}" if many else str(cut.number)
+        named[bool(fault)].append(f"{number} ({NAMES[fault]})" if fault else number)
+    parts = [f"{word} {', '.join(named[bad])}" for bad, word in ((False, "good"), (True, "spoilt")) if named[bad]]
+    factor = figure(expected().near.factor)
+    return f"{count(len(window.near), 'cut')} at this speed and within {factor} times this chip: {'; '.join(parts)}"
+
+
+def odds_words(window: ToolWindow) -> str:
+    said = f"inside the window with a probability of {percent(window.inside)}"
+    return f"{said}; no fault in {percent(window.pair_good)} of such cuts"
+
+
+def only_words(window: ToolWindow, lengths: Lengths) -> str:
+    """Say what these odds are conditional on."""
+    known = [NAMES[fault] for fault in FAULTS if fault not in window.not_known]
+    said = f"That holds for slots {lengths.length(window.depth)} deep entered {ENTRY[window.entry]} with this bit as " \
+           f"it was held, and for {', '.join(known)}"
+    if window.not_known:
+        said += f"; nothing is known of {', '.join(NAMES[fault] for fault in window.not_known)}"
+    few = f". {count(window.cuts, 'cut')} are few: cut a spare piece with it first" if window.cuts < FEW else ""
+    return f"{said}{few}."
+
+
+def check_words(lesson: Lesson) -> list[str]:
+    """What does not agree: repeats that contradict, and faults that the fit does not explain."""
+    said = []
+    for one in lesson.contradictions:
+        of = f" of {one.plan}" if len(lesson.trial.plans) > 1 else ""
+        bad, clean = listed(list(one.spoilt)), listed(list(one.clean))
+        said.append(f"Cuts {bad} and {clean}{of} were made alike; {NAMES[one.fault]} spoilt the former and was not "
+                    "seen in the latter. Grade them again, or look for what differed.")  # fmt: skip
+    for line in lesson.out_of_line:
+        tool = f"Tool {line.tool}: {NAMES[line.fault]} spoilt {line.seen} of {line.of} cuts"
+        much = f"where the others lead one to expect {figure(line.expected, 2)}"
+        if line.speed:
+            at = f"dial {line.dial}" if line.dial else f"{line.speed:.0f} rev/min"
+            said.append(f"{tool} at {at} {much}: no pair is recommended there.")
+        else:
+            said.append(f"{tool} of the later half {much}: it grows along the cuts, as with a bit that wears. "
+                        "Cut the pair again with a new bit.")  # fmt: skip
+    return said
 
 
 def next_titles(lengths: Lengths) -> tuple[str, ...]:
-    return "", "rev/min", f"feed {lengths.unit}/min", "chip", "entry", "narrows by", ""
+    return "", "rev/min", f"feed {lengths.unit}/min", "chip", "entry", "narrows by", "for"
 
 
 def next_rows(lesson: Lesson, tool: int, lengths: Lengths) -> list[tuple[str, ...]]:
@@ -88,14 +176,9 @@ def next_rows(lesson: Lesson, tool: int, lengths: Lengths) -> list[tuple[str, ..
     return [
         (f"dial {cut.dial}" if cut.dial else "", f"{cut.speed:.0f}", figure(cut.feed * lengths.scale),
          lengths.length(cut.fz), ENTRY[cut.entry], f"{cut.narrows * 100:.0f} %" if cut.narrows else "-",
-         "beyond what was cut: may fail" if cut.beyond else "")
+         cut.why)
         for cut in next_cuts(lesson, tool)
     ]  # fmt: skip
-
-
-def odds_words(window: ToolWindow) -> str:
-    said = f"inside the window with a probability of {percent(window.inside)}"
-    return f"{said}; no fault in {percent(window.pair_good)} of such cuts"
 
 
 def entry_words(lesson: Lesson) -> list[str]:

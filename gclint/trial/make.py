@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import datetime
 import hashlib
+import math
 import os
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -22,10 +23,14 @@ from gclint.trial.judged_cuts import Prover, runs, said
 from gclint.trial.layout_numbers import plan_number
 from gclint.trial.levels import Levels, levels_of
 from gclint.trial.order import Judged, in_order, numbered, with_repeats
-from gclint.trial.plan import Cut, Plan
+from gclint.trial.plan import Cut, Plan, listed
 from gclint.trial.plan_file import plain
 from gclint.trial.program import made, written
 
+if TYPE_CHECKING:
+    from gclint.tables.finding import Finding
+
+CONFIRMED = "a limit is looked for, and a person has confirmed these test cuts:"  # begins an acceptance of ours
 TRIES = 5  # at a feed that is reached; and at a program that holds nothing against it
 
 
@@ -39,6 +44,7 @@ class Made(Struct, frozen=True):
 def make(asked: Asked, folder: Path, today: datetime.date, told: Callable[[str], None] = lambda step: None) -> Made:
     """The plan for a folder; nothing is written. Raises Problem."""
     bench = bench_of(asked, folder)
+    asked, notes = _entries(asked, bench)
     levels = tuple(levels_of(number, bench, asked) for number in bench.tables)
     card = bench.material
     ramp = card.ramp_advised.value if card and card.ramp_advised else plan_number("ramp")
@@ -53,7 +59,7 @@ def make(asked: Asked, folder: Path, today: datetime.date, told: Callable[[str],
         like=asked.like, looks=asked.looks, shape=shape,
         tool=tuple(bench.tables.values()),
     )  # fmt: skip
-    notes = list(chosen.notes)
+    notes += chosen.notes
     prover = prover_of(plan, bench)
     judged = []
     for n, cell in enumerate(chosen.cells, 1):
@@ -63,6 +69,17 @@ def make(asked: Asked, folder: Path, today: datetime.date, told: Callable[[str],
     told("checking the program")
     plan = _proved(replace(plan, cut=cuts), prover)
     return Made(plan, bench, levels, tuple(notes))
+
+
+def _entries(asked: Asked, bench: Bench) -> tuple[Asked, list[str]]:
+    """Both entries where none is asked for, but no plunge where the card allows none: nearly all would be risky."""
+    if asked.entries:
+        return asked, []
+    card = bench.material
+    if card is not None and card.plunge in ("no", "drill"):
+        says = f"all cuts go down a ramp: the card of {card.name} allows no straight plunge (--entry straight tries it)"
+        return replace(asked, entries=("ramp",)), [says]
+    return replace(asked, entries=("ramp", "straight")), []
 
 
 def _judged(cell: Cell, prover: Prover, at: tuple[float, float], notes: list[str]) -> Judged:
@@ -108,14 +125,34 @@ def _proved(plan: Plan, prover: Prover) -> Plan:
     raise Problem("the program of these cuts does not pass gclint itself, so nothing is written")
 
 
-def proved_again(plan: Plan, bench: Bench) -> None:
-    """Raises Problem where gclint finds something in the whole program that it has not found in a confirmed cut."""
+class Accepted(Struct, frozen=True):
+    """What gclint finds in cuts that a person has confirmed: of one rule and tool, as job.toml accepts it."""
+
+    rule: str
+    tool: int | None
+    grade: str
+    places: int
+    because: str
+
+
+def proved_again(plan: Plan, bench: Bench) -> tuple[Accepted, ...]:
+    """What is found in confirmed cuts. Raises Problem where gclint finds something in the whole program that it has not
+    found in one of them."""
     program = written(plan, bench.setup, made(plan))
     known = [cut for cut in plan.cut if cut.confirmed]
+    alike: dict[tuple[str, int | None], list[Finding]] = {}
     for finding in prover_of(plan, bench).whole(program):
         if not any(finding.rule in cut.risky for cut in known):
             says = "the program with these cuts does not pass gclint itself, so nothing is written"
             raise Problem(f"{says}: {said(finding)}: {finding.happens}")
+        alike.setdefault((finding.rule, finding.tool), []).append(finding)
+    return tuple(
+        Accepted(
+            rule, tool, "halt" if any(one.grade == "halt" for one in found) else "change",
+            sum(one.count for one in found), f"{CONFIRMED} {listed([c.number for c in known if rule in c.risky])}",
+        )
+        for (rule, tool), found in alike.items()
+    )  # fmt: skip
 
 
 def confirmed(plan: Plan, numbers: set[int]) -> Plan:
@@ -147,6 +184,32 @@ def _list(numbers: set[int]) -> str:
     return ", ".join(map(str, sorted(numbers))) or "none"
 
 
+def unlearnable(plan: Plan) -> list[str]:
+    """A sentence for each tool whose cuts in the program are too few or too alike for a window to be learned from them,
+    with the risky cuts that would make up for it."""
+    from gclint.trial.expected import expected
+
+    least, said = expected().least, []
+    for tool in plan.tool:
+        cuts = [cut for cut in plan.cut if cut.tool == tool.number]
+        there = [cut for cut in cuts if cut.confirmed or not cut.risky]
+        feeds = {_chip(cut, tool.flutes or 1) for cut in there}
+        if len(there) >= least.cuts and len(feeds) >= least.chips:
+            continue
+        left = [cut for cut in cuts if cut not in there]
+        needs = f"{least.cuts} cuts at {least.chips} feeds per tooth are the least"
+        text = f"tool {tool.number} makes {len(there)} cuts at {len(feeds)} feeds per tooth, and {needs} to learn from"
+        enough = len(cuts) >= least.cuts and len({_chip(cut, tool.flutes or 1) for cut in cuts}) >= least.chips
+        said.append(f"{text}; confirm some of {listed([cut.number for cut in left])}" if left and enough else
+                    f"{text}; plan more cuts (--cuts) or wider feeds (--feed)")  # fmt: skip
+    return said
+
+
+def _chip(cut: Cut, flutes: int) -> int:
+    """The feed per tooth in steps of a twentieth."""
+    return round(math.log(float(cut.feed) / (float(cut.true_speed or cut.speed) * flutes)) / 0.05)
+
+
 # --- the files beside the plan ----------------------------------------------------------------------------------------
 
 
@@ -162,7 +225,7 @@ def prover_of(plan: Plan, bench: Bench) -> Prover:
     return Prover(plan, bench, job_text(plan, bench.card, shop), shop_text(bench) if bench.shop is None else "")
 
 
-def job_text(plan: Plan, card: str, shop: str) -> str:
+def job_text(plan: Plan, card: str, shop: str, accepted: tuple[Accepted, ...] = ()) -> str:
     """job.toml, so that `gclint check` judges the plan's program by the same declarations."""
     import tomlkit
 
@@ -177,7 +240,39 @@ def job_text(plan: Plan, card: str, shop: str) -> str:
     stock.add("size", [f"{float(each):.6g} mm" for each in plan.coupon])
     stock.add("corner", [f"{float(each):.6g} mm" for each in plan.corner])
     document.add("stock", stock)
-    return tomlkit.dumps(document)
+    return with_accepted(tomlkit.dumps(document), plan, accepted)
+
+
+def with_accepted(text: str, plan: Plan, accepted: tuple[Accepted, ...]) -> str:
+    """The text of job.toml with these acceptances in the place of those that were there for confirmed cuts.
+
+    Raises Problem where it is no TOML.
+    """
+    import tomlkit
+    from tomlkit.exceptions import TOMLKitError
+
+    try:
+        document = tomlkit.parse(text)
+        before = document.get("accept", [])
+        kept = [row for row in before if not str(row.get("because", "")).startswith(CONFIRMED)]
+        if len(kept) == len(before) and not accepted:
+            return text
+        rows = tomlkit.aot()
+        for row in kept:
+            rows.append(row)
+        for one in accepted:
+            own = tomlkit.table()
+            own["rule"], own["program"] = one.rule, plan.program
+            if one.tool is not None:
+                own["tool"] = one.tool
+            own["grade"], own["places"], own["because"] = one.grade, one.places, one.because
+            rows.append(own)
+        document.pop("accept", None)
+        if rows:
+            document["accept"] = rows
+        return tomlkit.dumps(document)
+    except (TOMLKitError, ValueError, TypeError, AttributeError) as problem:
+        raise Problem(f"the acceptances cannot be written into job.toml: {problem}") from None
 
 
 def shop_text(bench: Bench) -> str:

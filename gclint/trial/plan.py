@@ -109,6 +109,7 @@ class Grade(Table, frozen=True):
     who: str = ""
     wear: str = ""  # of the tool before the cut, free text
     note: str = ""
+    photos: tuple[str, ...] = ()  # names of files beside this one
 
 
 class Grades(Table, frozen=True):

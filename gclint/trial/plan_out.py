@@ -7,7 +7,7 @@ from pathlib import Path
 from gclint.report.text.cautions import in_short, of_material
 from gclint.report.text.text_sheet import TextSheet
 from gclint.trial.levels import Levels
-from gclint.trial.make import Made
+from gclint.trial.make import Made, unlearnable
 from gclint.trial.plan import Cut, Plan, listed, risks
 from gclint.trial.program import made
 
@@ -22,7 +22,7 @@ def table(told: Made, paper: TextSheet) -> None:
     paper.blank()
     flutes = {tool.number: tool.flutes or 1 for tool in plan.tool}
     rows = [_row(cut, flutes[cut.tool], plan) for cut in plan.cut]
-    titles = ("cut", "tool", "speed", "feed mm/min", "feed/tooth mm", "entry", "depth mm", "")
+    titles = ("cut", "tool", "speed rev/min", "feed mm/min", "feed/tooth mm", "entry", "depth mm", "")
     paper.table(titles, rows)
     paper.blank()
     for levels in told.levels:
@@ -42,7 +42,7 @@ def table(told: Made, paper: TextSheet) -> None:
 
 def _row(cut: Cut, flutes: int, plan: Plan) -> tuple[str, ...]:
     true = float(cut.true_speed or cut.speed)
-    speed = f"dial {cut.dial}" if cut.dial is not None else f"S{float(cut.speed):g}"
+    speed = f"dial {cut.dial}: {true:.0f}" if cut.dial is not None else f"S{float(cut.speed):g}"
     marks = ["risky"] if cut.risky else []
     marks += [f"= {cut.repeat_of}"] if cut.repeat_of is not None else []
     return (
@@ -70,4 +70,6 @@ def after(plan: Plan, folder: Path, paper: TextSheet) -> None:
     if left:
         paper.field("left out", f"{listed(left)}: risky and not confirmed. To have some of them made:")
         paper.text_block(f"gclint trial plan {folder} --confirm {left[0]}", 10)
+    for said in unlearnable(plan):
+        paper.field("too little", f"{said}.")
     paper.field("next", f"gclint check {folder / plan.program}, cut, look, then: gclint trial grade {folder}")

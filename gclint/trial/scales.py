@@ -15,6 +15,7 @@ class Step(Table, frozen=True):
     word: str
     means: str
     drawing: str
+    also: tuple[str, ...] = ()  # what people say for it
 
 
 class Scale(Table, frozen=True):
@@ -28,6 +29,16 @@ class Scale(Table, frozen=True):
     @property
     def words(self) -> tuple[str, ...]:
         return tuple(step.word for step in self.step)
+
+    def word_of(self, text: str) -> str:
+        """The word that a number from 1, the word itself, or what people say for it stands for; else the text."""
+        if text.isdigit() and 0 < int(text) <= len(self.step):
+            return self.step[int(text) - 1].word
+        said = " ".join(text.lower().replace("-", " ").split())
+        for step in self.step:
+            if said == step.word.replace("-", " ") or said in step.also:
+                return step.word
+        return text.lower()
 
     def index(self, word: str) -> int:
         """0 is good. Raises Problem for a word that is not on the scale, without a place."""

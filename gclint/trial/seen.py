@@ -12,7 +12,8 @@ from msgspec import Struct
 from gclint.cards.material import material, material_from
 from gclint.problem import Problem
 from gclint.report.text.cautions import of_material
-from gclint.setup.declared import ToolTable
+from gclint.setup.declared import Shop, ToolTable
+from gclint.toml.file import load
 from gclint.trial.plan import FAULTS, Cut, Grade, Plan, begun
 from gclint.trial.plan_file import GRADES_FILE, read_grades, read_plan
 from gclint.trial.scales import scales
@@ -48,6 +49,7 @@ class Trial(Struct, frozen=True):
     assumed: tuple[str, ...] = ()
     shop: Path | None = None  # the shop file that the plans name
     cautions: tuple[str, ...] = ()  # of the material's card, or of the one it was planned by
+    feed_limit: float | None = None  # mm/min: no X or Y of the shop's machine feeds faster
 
 
 def read_trial(paths: tuple[Path, ...]) -> Trial:
@@ -72,7 +74,21 @@ def read_trial(paths: tuple[Path, ...]) -> Trial:
     return Trial(
         first.material, _tools(plans), tuple(seen), tuple(plans), sum(len(plan.cut) for _, plan in plans.values()),
         tuple(assumed), shops[0] if shops and len(set(shops)) == 1 else None, _cautions(first, shops),
+        _feed_limit(shops),
     )  # fmt: skip
+
+
+def _feed_limit(shops: list[Path]) -> float | None:
+    """The fastest feed of the slower of X and Y in the shop files that are there and sound."""
+    found: list[float] = []
+    for path in dict.fromkeys(shops):
+        try:
+            machine = load(path, Shop, "shop file").machine if path.is_file() else None
+        except Problem:
+            continue  # what it says is told where the file is asked for; cuts are learned from without it
+        limits = machine.feed_limit if machine is not None else None
+        found += [float(each) for each in (limits.x, limits.y) if each is not None] if limits else []
+    return min(found, default=None)
 
 
 def _cautions(plan: Plan, shops: list[Path]) -> tuple[str, ...]:

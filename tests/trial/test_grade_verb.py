@@ -115,7 +115,7 @@ def test_questions_are_asked_until_all_is_graded(
     one = rows(here)[1]
     assert (one.chipping, one.dust, one.melting, one.wear, one.who) == ("none", "fine-chips", "", "new", "Ada")
     rest = ["fast", "10650 rpm", "loud at the curve"]
-    answers(monkeypatch, "", "", "", "", *GOOD[2:], *rest, *["1"] * 7, "", "")
+    answers(monkeypatch, "", "", "", "", *GOOD[2:], *rest, "1111111", "q")
     code, out, _err = gclint("trial", "grade", ".")
     assert code == 0
     assert "CUT 3" not in out  # risky and not confirmed: it was never made
@@ -172,3 +172,38 @@ def test_ctrl_c_keeps_what_was_answered(here: Path, gclint: Gclint, monkeypatch:
     assert code == 0
     assert "Begun: 1." in out
     assert (rows(here)[1].chipping, rows(here)[1].dust, rows(here)[1].melting) == ("slight", "fine-chips", "")
+
+
+def test_a_line_grades_a_cut_and_can_be_taken_back(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
+    lines = ("?", "12", "u", "dust=2", "", "good", "2 1 1 1 1 - no photo=a.jpg")  # back to 1, then 2, 4 and 2 again
+    answers(monkeypatch, *["1"] * 7, "", "", *lines)
+    code, out, _err = gclint("trial", "grade", ".", "--who", "Ada", "--wear", "new")
+    assert code == 0
+    assert "chipping  1 none  2 slight  3 clear  4 bad" in out
+    assert "7 grades are wanted" in out
+    assert "here are 1" in out
+    assert "Taken back." in out
+    made = rows(here)
+    assert (made[1].chipping, made[1].dust) == ("", "fine-chips")
+    assert made[2].chipping == "slight"  # skipped, and asked again behind the others
+    assert (made[2].tool, made[2].stopped, made[2].photos) == ("", "no", ("a.jpg",))
+    assert made[4].stopped == "no"
+    assert made[4].who == "Ada"
+
+
+@pytest.mark.parametrize(
+    ("said", "word"),
+    [
+        ("chipping=a little", "slight"), ("chipping=no", "none"), ("stopped=none", "no"), ("dust=only dust", "dust"),
+        ("tool=A little worn", "a-little-worn"), ("chatter=a lot", "bad"),
+    ],
+)  # fmt: skip
+def test_words_people_use_are_taken(said: str, word: str, here: Path, gclint: Gclint) -> None:
+    assert gclint("trial", "grade", ".", "--cut", "2", said)[0] == 0
+    assert getattr(rows(here)[2], said.partition("=")[0]) == word
+
+
+def test_no_saying_stands_for_two_words() -> None:
+    for scale in scales().values():
+        said = [*scale.words, *(each for step in scale.step for each in step.also)]
+        assert len(said) == len(set(said))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import re
 import sys
+import tomllib
 from collections.abc import Callable
 from itertools import combinations, pairwise
 from pathlib import Path
@@ -300,7 +301,7 @@ def test_a_full_grid(here: Path, gclint: Gclint) -> None:
 
 
 def test_risky_cuts_are_made_when_a_person_confirms_them(here: Path, gclint: Gclint) -> None:
-    epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--cuts", "12")
+    epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--cuts", "12", "--entry", "ramp", "--entry", "straight")
     _code, out, _err = gclint("trial", "plan", "first", *epoxy)
     plan = read_plan(here / "first" / "plan.toml")
     risky = [cut.number for cut in plan.cut if cut.risky]
@@ -321,7 +322,14 @@ def test_risky_cuts_are_made_when_a_person_confirms_them(here: Path, gclint: Gcl
     assert f"{risky[0]}, {risky[-1]}" not in out
     sheet = (here / "first" / "sheet.html").read_text()
     assert sheet.count("not cut</tspan>") == len(risky) - 2
+    job = here / "first" / "job.toml"
+    accepts = tomllib.loads(job.read_text())["accept"]
+    assert {row["rule"] for row in accepts} >= {"straight-plunge"}
+    assert f"confirmed these test cuts: {risky[0]}" in accepts[0]["because"]
+    code, out, _err = gclint("check", str(program))
+    assert code == 0, out
     assert gclint("trial", "plan", "first", "--confirm", "none")[0] == 0
+    assert "accept" not in tomllib.loads(job.read_text())
     assert [int(n) for n in cut_numbers.findall(program.read_text())] == safe
     code, _out, err = gclint("trial", "plan", "first", "--confirm", str(safe[0]))
     assert code == 2
@@ -332,6 +340,24 @@ def test_risky_cuts_are_made_when_a_person_confirms_them(here: Path, gclint: Gcl
     assert code == 2
     assert "this file is not as gclint trial plan wrote it" in err
     assert {path: path.read_bytes() for path in (here / "first").iterdir()} == before
+
+
+def test_no_plunge_is_planned_where_the_card_allows_none(here: Path, gclint: Gclint) -> None:
+    epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--cuts", "12")
+    _code, out, _err = gclint("trial", "plan", "first", *epoxy)
+    plan = read_plan(here / "first" / "plan.toml")
+    assert {cut.entry for cut in plan.cut} == {"ramp"}
+    assert "the card of cured-epoxy allows no straight plunge" in " ".join(out.split())
+    assert len(plan.cut) == 12
+
+
+def test_a_plan_that_nothing_could_be_learned_from_is_told_when_it_is_made(here: Path, gclint: Gclint) -> None:
+    epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--cuts", "10", "--entry", "straight")
+    _code, out, _err = gclint("trial", "plan", "first", *epoxy, "--confirm", "none")
+    said = " ".join(out.split())
+    assert "makes 0 cuts at 0 feeds per tooth, and 8 cuts at 3 feeds per tooth are the least to learn from" in said
+    assert "confirm some of 1-10" in said
+    assert "too little" not in gclint("trial", "plan", "first", "--confirm", "all")[1]
 
 
 def test_a_person_at_the_terminal_is_asked(here: Path, gclint: Gclint, monkeypatch: pytest.MonkeyPatch) -> None:
