@@ -35,7 +35,7 @@ def plan(
         raise Problem(f"a plan has 4 to {MOST_CUTS} cuts")
     asked = Asked(
         material=material, like=like, tools=tuple(tools), blank=(size, corner or (0.0, 0.0)), cuts=cuts,
-        entries=("ramp", "straight"), depths=(quantity(depth, "length"),) if depth else (),
+        entries=(), depths=(quantity(depth, "length"),) if depth else (),
     )  # fmt: skip
     files = Files(target, asked.program)
     files.refuse_existing()

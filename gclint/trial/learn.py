@@ -341,7 +341,7 @@ def _limit(found: Column, by: Column, least: float, most: float, here: float, ta
     names, counts = np.unique(by[within].astype(str), return_counts=True)
     sure = float(within.mean())
     by_most = str(names[np.argmax(counts)]) if sure > 1 - known.interval else ""
-    return Limit(value, low, high, sure >= known.least.sure, sure, by_most)
+    return Limit(value, low, high, bool(by_most) and sure >= known.least.sure, sure, by_most)
 
 
 def _good(lesson: Lesson, x: Column) -> float:
