@@ -103,13 +103,14 @@ def sources() -> Iterator[tuple[str, str]]:
                 for text in texts_of_code(file):
                     yield file.relative_to(ROOT).as_posix(), text
     for verb in VERBS:
-        command = program.get_command(click.Context(program), verb)
+        root = click.Context(program, **program.context_settings)  # a command keeps the help option it first has
+        command = program.get_command(root, verb)
         assert command is not None
-        yield f"gclint {verb} --help", command.get_help(click.Context(command, info_name=verb))
-        for step in command.list_commands(click.Context(command)) if isinstance(command, click.Group) else ():
-            inner = command.get_command(click.Context(command), step)
+        yield f"gclint {verb} --help", command.get_help(click.Context(command, root, info_name=verb))
+        for step in command.list_commands(click.Context(command, root)) if isinstance(command, click.Group) else ():
+            inner = command.get_command(click.Context(command, root), step)
             assert inner is not None
-            yield f"gclint {verb} {step} --help", inner.get_help(click.Context(inner, info_name=step))
+            yield f"gclint {verb} {step} --help", inner.get_help(click.Context(inner, root, info_name=step))
 
 
 def words_of(text: str) -> Iterator[str]:
