@@ -11,7 +11,6 @@ from typing import Any
 import pytest
 
 from gclint import atomic_file as whole_file
-from gclint.cli import output
 
 Gclint = Callable[..., tuple[int, str, str]]
 Sentence = Callable[[str], str]
@@ -220,12 +219,12 @@ def test_a_job_that_somebody_writes_meanwhile_stays_as_it_is(tmp_path: Path) -> 
     job = tmp_path / "job.toml"
     job.write_text("theirs")
     with pytest.raises(Problem, match="come into being"):
-        output.write_unchanged(b"ours", job, None)
+        whole_file.write_unchanged(b"ours", job, None)
     with pytest.raises(Problem, match="changed during the run"):
-        output.write_unchanged(b"ours", job, b"as it was read")
+        whole_file.write_unchanged(b"ours", job, b"as it was read")
     assert job.read_text() == "theirs"
     assert [path.name for path in tmp_path.iterdir()] == ["job.toml"]
-    output.write_unchanged(b"ours", job, b"theirs")
+    whole_file.write_unchanged(b"ours", job, b"theirs")
     assert job.read_text() == "ours"
 
 
@@ -234,7 +233,7 @@ def test_a_disk_without_links_writes_a_new_job_all_the_same(tmp_path: Path, monk
         raise PermissionError(1, "no links here")
 
     monkeypatch.setattr(os, "link", refuses)
-    output.write_unchanged(b"ours", tmp_path / "job.toml", None)
+    whole_file.write_unchanged(b"ours", tmp_path / "job.toml", None)
     assert (tmp_path / "job.toml").read_text() == "ours"
 
 
