@@ -32,6 +32,7 @@ class Context:
     engagement: Engagement
     cutting: Cutting
     setup: Setup
+    advises: bool = True  # whether findings say what to set
 
     @cached_property
     def kept(self) -> dict[Callable[[Context], Any], Any]:

@@ -39,7 +39,7 @@ UNTOUCHED = ("part",)  # packs whose rules look at what is left of the blank alo
 GEOMETRY = ("kind", "tool", "x0", "y0", "z0", "x1", "y1", "z1", "cu", "cv", "line")
 
 Place = tuple[int, str, float]
-Judge = Callable[[Sequence[SetWord]], "tuple[Finding, ...] | None"]
+Judge = Callable[[Sequence[SetWord], bool], "tuple[Finding, ...] | None"]
 
 
 @dataclass(frozen=True)
@@ -68,7 +68,7 @@ def with_proof(judged: Judged, case: Case) -> Judged:
         if tries <= 0:
             made[n] = with_fields(made[n], change=Change(f"{made[n].change.text} {NOT_TRIED}"))
             continue
-        change, used = _proved(made[n], judged, lambda words: _again(words, case), tries)
+        change, used = _proved(made[n], judged, lambda words, advise: _again(words, case, advise), tries)
         tries -= used
         made[n] = with_fields(made[n], change=change)
     return with_fields(judged, findings=tuple(made))
@@ -78,14 +78,15 @@ def _proved(one: Finding, judged: Judged, again: Judge, tries: int) -> tuple[Cha
     """The change of one finding as it may be given, and how many times the program was judged for it."""
     words = {_place(word): word for word in one.change.set}
     for used in range(1, min(tries, MOST_ROUNDS) + 1):
-        after = again(tuple(words.values()))
-        if after is None:
-            return _without_numbers(one.change, judged.plain), used
-        left = [other for other in after if other.rule == one.rule and _places(other) & _places(one)]
-        came = [other for other in after if other.accepted is None and not _known(other, judged.findings)]
-        grave = [other for other in came if GRADES.index(other.grade) < MILD]
-        if not left and not grave:
-            return _told(one.change, words, came), used
+        for advise in (False, True):  # most take their finding away, and then nothing more need be worked out
+            after = again(tuple(words.values()), advise)
+            if after is None:
+                return _without_numbers(one.change, judged.plain), used
+            left = [other for other in after if other.rule == one.rule and _places(other) & _places(one)]
+            came = [other for other in after if other.accepted is None and not _known(other, judged.findings)]
+            grave = [other for other in came if GRADES.index(other.grade) < MILD]
+            if not left and not grave:
+                return _told(one.change, words, came), used
         if not _mended(words, [*left, *grave]):
             break
     return _without_numbers(one.change, judged.plain), min(tries, MOST_ROUNDS)
@@ -159,7 +160,7 @@ def _known(one: Finding, before: Iterable[Finding]) -> bool:
     )
 
 
-def _again(words: Sequence[SetWord], case: Case) -> tuple[Finding, ...] | None:
+def _again(words: Sequence[SetWord], case: Case, advise: bool) -> tuple[Finding, ...] | None:
     """What is found with these words set; None where they cannot be written, or change where the tool goes."""
     lines = sorted({word.line for word in words})
     texts = {line: case.program.line_text(line) for line in lines if 1 <= line <= case.program.lines}
@@ -186,7 +187,7 @@ def _again(words: Sequence[SetWord], case: Case) -> tuple[Finding, ...] | None:
     engagement = replace(engagement, entries=_entries(engagement, case.motion, motion))
     cutting = load(motion, timing, engagement, setup)
     packs = tuple(pack for pack in case.packs if pack.name not in UNTOUCHED)
-    return judge(program, motion, timing, engagement, cutting, setup, packs).findings
+    return judge(program, motion, timing, engagement, cutting, setup, packs, advise=advise).findings
 
 
 def _same_path(new: Motion, old: Motion) -> bool:

@@ -370,6 +370,8 @@ def _places(view: View, rows: Column) -> tuple[int, ...]:
 def _change(
     rule: Rule, one: View, move: int, inch: bool, governing: tuple[int, ...], places: tuple[int, ...]
 ) -> Change:
+    if not one.context.advises:
+        return Change("")
     text = plain = say(chosen(rule.change, one).text, one, inch)
     if not rule.text.advice or (move < 0 and rule.text.looks_at not in ("waits", "program")):
         return Change(text)

@@ -77,13 +77,17 @@ def judge(
     cutting: Cutting,
     setup: Setup,
     packs: Iterable[Pack] | None = None,
+    *,
+    advise: bool = True,
 ) -> Judged:
     """Judge one program by the shipped packs and the job's house packs, or by `packs` alone.
+
+    Without `advise` nothing is worked out that could be set: half the time of a small program.
 
     Raises Problem for a house pack or an acceptance in job.toml that is wrong. A rule that fails becomes one finding
     internal-error, and the others go on.
     """
-    context = Context(program, motion, timing, engagement, cutting, setup)
+    context = Context(program, motion, timing, engagement, cutting, setup, advise)
     chosen = tuple(packs) if packs is not None else all_packs(setup)
     rules = house.rules_in_force(chosen)
     narrowed = house.narrowed(chosen)
