@@ -109,6 +109,7 @@ def test_a_worker_that_works_on_for_ever_is_given_up(tmp_path: Path, trap: Any) 
     assert "gave up after 2 s of a processor's time" in made["anna/part1.nc"].says
 
 
+@pytest.mark.slow
 def test_a_host_that_is_busy_or_slow_changes_no_answer(
     tmp_path: Path, trap: Any, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -326,7 +326,7 @@ def last_depth_too_deep(base: Base, dice: Random) -> Iterator[Plant]:
 
 
 @plants("cuts-table", {"part-comes-loose": "it is cut through", "offcut-comes-loose": "the same",
-                       "tab-too-short": "its tabs are cut into"})  # fmt: skip
+                       "tab-too-short": "its tabs are cut into", "tab-too-thin": "the same"})  # fmt: skip
 def thinner_blank(base: Base, dice: Random) -> Iterator[Plant]:
     """The blank is thinner than the program thinks, by calliper, and the depths stay."""
     m = base.tables.motion

@@ -289,7 +289,7 @@ def radius_too_small(base: Base, dice: Random) -> Iterator[Plant]:
     {"arc-does-not-close": "the arcs that are not followed", "straight-plunge": "a helix that is not followed",
      "hidden-plunge": "the same", "part-comes-loose": "the tabs between two arcs are not seen",
      "chip-too-thick": "the laps between are left to the next"}
-    | {"not-followed": "arcs that do not close are not followed"},
+    | {"not-followed": "arcs that do not close are not followed", "plunge-too-fast": "an entry is read as another"},
 )  # fmt: skip
 def arc_centres_absolute(base: Base, dice: Random) -> Iterator[Plant]:
     sheet, m = base.sheet(), base.tables.motion
@@ -338,7 +338,7 @@ def bracket_in_a_bracket(base: Base, dice: Random) -> Iterator[Plant]:
 # ---- flow and parameters
 
 
-@plants("expression-wrong", {"not-read-to-end": "the loop counts no more"})
+@plants("expression-wrong", {"not-read-to-end": "the loop counts no more", "not-followed": "too much to cut"})
 def expression_broken(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
         if re.match(r"#\d+\s*=\s*#", text):
@@ -359,7 +359,7 @@ def end_of_a_loop_left_out(base: Base, dice: Random) -> Iterator[Plant]:
             yield Plant(base.sheet().delete(line).bytes(), (begins, line), f"no {text}", follows=ANYWHERE)
 
 
-@plants("not-read-to-end", {"never-cuts": "it goes round at one height"})
+@plants("not-read-to-end", {"never-cuts": "it goes round at one height", "not-followed": "too much to cut"})
 def loop_that_never_ends(base: Base, dice: Random) -> Iterator[Plant]:
     for line, text in base.sheet().rows:
         if match := re.match(r"(#\d+)\s*=\s*\1", text):

@@ -54,6 +54,7 @@ def junit_schema() -> etree.XMLSchema:
     return etree.XMLSchema(etree.parse(SCHEMAS / "junit-10.xsd"))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("more", [(), DECLARED], ids=["as declared", "declared here"])
 def test_sarif_fits_the_oasis_schema(folder: Path, more: tuple[str, ...]) -> None:
     code, text = output(folder, "sarif", *more)
@@ -74,6 +75,7 @@ def test_the_sarif_schema_does_object() -> None:
     assert not sarif_schema().is_valid(wrong)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("more", [(), DECLARED], ids=["as declared", "declared here"])
 def test_junit_fits_the_schema(folder: Path, more: tuple[str, ...]) -> None:
     code, text = output(folder, "junit", *more)

@@ -43,6 +43,7 @@ def test_the_oracle_knows_the_surface() -> None:
     assert surface(x, y) == pytest.approx([height(*point) for point in zip(x, y)])
 
 
+@pytest.mark.slow
 def test_a_hundred_thousand_lines_are_read_cut_and_judged() -> None:
     data = finishing_program(LINES)
     assert data.count(b"\n") == LINES

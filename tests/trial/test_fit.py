@@ -35,6 +35,7 @@ def test_many_cuts_give_the_estimates_and_errors_of_statsmodels() -> None:
     assert made.step.mean(axis=0) == pytest.approx(steps, abs=0.05)
 
 
+@pytest.mark.slow
 def test_the_shipped_priors_hardly_move_many_cuts() -> None:
     levels, x = cuts(3000)
     free = fit(levels, x, 4, (FLAT, FLAT), FLAT, FLAT)

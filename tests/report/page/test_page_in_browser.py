@@ -15,6 +15,8 @@ from tests.page_picture import looks
 from tests.report.page.conftest import Carried, Opened
 from tests.report.page.test_page_carries import EPOXY, NASTY, PLUNGE
 
+pytestmark = pytest.mark.slow
+
 
 def test_it_opens_from_disk_and_asks_nobody(opened: Callable[..., Opened], page_of: Callable[..., str]) -> None:
     window = opened(page_of(PLUNGE.format(comment=f"({NASTY}) "), NASTY.replace("/", "-") + ".nc", **EPOXY))

@@ -82,6 +82,7 @@ def test_an_svg_that_fetches_nothing_and_says_everything() -> None:
     assert {str(number) for number in range(1, len(rules) + 1)} <= set(said)
 
 
+@pytest.mark.slow
 def test_the_same_run_gives_the_same_bytes() -> None:
     for ending in (".svg", ".png"):
         assert picture(judged(), ending) == picture(judged(), ending)
