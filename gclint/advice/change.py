@@ -540,7 +540,8 @@ def within_axes(worst: Worst) -> Change | None:
     for word in distinct(m.feed_line[rows]).tolist():
         under = np.flatnonzero(fed & (m.feed_line == word))
         mine = np.intersect1d(under, rows)
-        to = worst.feed_word(float(np.min(within[mine])), down=True)
+        least = float(np.fmin.reduce(within[mine], initial=np.inf))
+        to = worst.feed_word(least, down=True) if math.isfinite(least) else 0
         if not to > 0:
             return None
         if len(mine) == len(under):

@@ -253,6 +253,8 @@ def test_every_command_of_a_page_runs(path: Path, tmp_path: Path) -> None:
     environment = {**os.environ, "PATH": path_of, "PYTHONPATH": str(ROOT)}
     where: dict[str, Any] = {"cwd": tmp_path, "env": environment, "timeout": 120}
     for line in blocks:
+        if line.startswith("cp "):
+            subprocess.run(["bash", "-c", line], check=True, **where)
         if not line.startswith("gclint ") or line.split()[1] in NOT_RUN:
             continue
         done = subprocess.run(["bash", "-c", line], capture_output=True, text=True, check=False, **where)
