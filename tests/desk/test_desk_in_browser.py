@@ -78,7 +78,7 @@ def test_the_whole_job_by_mouse(tmp_path: Path, window: Callable[..., Any]) -> N
         frame = page.frame_locator("iframe.loaded")
         assert frame.locator("h1").inner_text() == "plate.nc"
         page.get_by_role("link", name="Mend", exact=True).click()
-        page.wait_for_function("document.querySelector('.verdict')?.innerText.includes('copy')")
+        page.locator(".verdict", has_text="copy").wait_for()
 
 
 def test_the_whole_job_by_keyboard_on_a_long_program(tmp_path: Path, window: Callable[..., Any]) -> None:
