@@ -55,6 +55,7 @@ def test_declarations_in_the_folder_and_above(tmp_path: Path, monkeypatch: pytes
     assert rounds[1:3] == [1, 1], "what its neighbour asked was not sent along"
 
 
+@pytest.mark.slow
 def test_the_samples(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Cards, packs and jobs of several programs among them."""
     shutil.copytree(SAMPLES, tmp_path / "work")

@@ -101,6 +101,7 @@ def spin(seconds: float) -> None:
         pass
 
 
+@pytest.mark.slow
 def test_a_worker_that_works_on_for_ever_is_given_up(tmp_path: Path, trap: Any) -> None:
     home = workshop(tmp_path)
     trap("F1200", lambda: spin(600))

@@ -79,6 +79,7 @@ def test_another_checkout_under_relative_names(
         worked.since()
 
 
+@pytest.mark.slow
 def test_every_sample_is_the_same_wherever_it_was_worked_out(tmp_path: Path, cache: Path, worked: Counted) -> None:
     names = sorted({path.parent.name for path in SAMPLES.rglob("job.toml")})[:6]
     for place in ("first", "second/jobs"):

@@ -123,6 +123,7 @@ def test_every_result_fits_what_it_was_read_from_and_no_question_is_lost(tmp_pat
     assert len(alone.known) > 5
 
 
+@pytest.mark.slow
 def test_no_kept_result_is_stale(tmp_path: Path) -> None:
     """Threads keep what they find while files change; then each kept result is that of the files as they stand."""
     home, place = laid(tmp_path / "shared", VERSIONS), tmp_path / "cache"

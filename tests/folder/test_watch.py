@@ -145,6 +145,7 @@ def test_what_is_written_copied_renamed_over_and_declared(tmp_path: Path, watche
     assert {path: path.stat().st_mtime_ns for path in stood} == stood
 
 
+@pytest.mark.slow
 def test_files_that_vanish_grow_or_belong_to_others(tmp_path: Path, watcher: Callable[..., Watcher]) -> None:
     home = workshop(tmp_path / "jobs", people=("anna",), each=2)
     one, two = home / "anna" / "part0.nc", home / "anna" / "part1.nc"

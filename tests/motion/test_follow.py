@@ -212,6 +212,7 @@ def test_expressions_are_what_python_makes_of_them(tree: tuple[str, float]) -> N
 AROUND = ["X[{}]", "Y1.5X[{}]F[2*#7]", "#12345=[{}]", "#[{}]=EXISTS[#5]", "X#12345Y2Z[{}]", "IF[{}]GOTO20"]
 
 
+@pytest.mark.slow
 @STEADY
 @given(TREES, st.sampled_from(AROUND))
 def test_a_block_parsed_by_its_form_is_the_same(tree: tuple[str, float], around: str) -> None:

@@ -60,6 +60,7 @@ def unexplained(program: Program) -> list[tuple[int, bytes]]:
     return lost
 
 
+@pytest.mark.slow
 @settings(STEADY, max_examples=1000)
 @given(hostile)
 def test_every_byte_of_any_text_is_accounted_for(data: bytes) -> None:

@@ -256,6 +256,7 @@ def test_a_driven_spindle_is_stopped_and_started_by_the_program(
     assert ("made unable to start" in head) == (card != "shop-mill-macros")  # a changer needs no hand at the collet
 
 
+@pytest.mark.slow
 def test_what_is_not_risky_comes_first_and_the_rest_is_chance(here: Path, gclint: Gclint) -> None:
     epoxy = ("--material", "cured-epoxy", *ASKED[2:], "--entry", "ramp", "--cuts", "12")
     for name, seed in (("one", "1"), ("same", "1"), ("other", "2")):

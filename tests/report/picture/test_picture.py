@@ -33,6 +33,7 @@ def test_the_picture_is_up_to_date() -> None:
     assert text_of(PICTURE.read_text(encoding="utf-8")) == text_of(drawing().draw()), "run  python tests/picture.py"
 
 
+@pytest.mark.slow
 def test_the_picture_of_a_path_is_up_to_date() -> None:
     """Its words and how much is drawn: another matplotlib may write the same lines in other bytes."""
     kept, made = PATH_PICTURE.read_text(encoding="utf-8"), drawing().draw_path().decode()

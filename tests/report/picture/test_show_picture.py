@@ -105,6 +105,7 @@ def test_marks_stand_where_the_findings_are() -> None:
     assert (scene.low.x, scene.high.x) == pytest.approx((-10, 70))
 
 
+@pytest.mark.slow
 def test_a_long_path_is_bounded_and_keeps_the_places_of_findings() -> None:
     import numpy as np
 
