@@ -6,6 +6,8 @@ the desk's own page has, and comes from the desk's own origin.
 
 from __future__ import annotations
 
+import asyncio
+import contextlib
 import secrets
 from collections.abc import Awaitable, Callable, MutableMapping
 from typing import Any
@@ -20,6 +22,7 @@ App = Callable[[Scope, Receive, Send], Awaitable[None]]
 HOST = "127.0.0.1"
 LARGEST_UPLOAD = 64_000_000  # bytes of a program that is dropped
 LARGEST_ASKED = 1_000_000  # of anything else that is sent
+DROPPED_FOR = 10.0  # seconds that the rest of what is too large is read and dropped
 LONGEST_QUERY = 8_000
 OWN_POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
@@ -83,6 +86,7 @@ class Guard:
             largest = LARGEST_UPLOAD if scope["path"] == UPLOADS else LARGEST_ASKED
             body = await _body(receive, largest, headers.one(b"content-length"))
             if body is None:
+                await _dropped(receive)
                 says = f"This is larger than {largest // 1_000_000} MB, the most that is taken here."
                 await _answer(send, 413, says, [(b"connection", b"close")])
                 return
@@ -154,6 +158,18 @@ async def _body(receive: Receive, largest: int, told: bytes | None) -> bytes | N
         parts.append(part)
         if not message.get("more_body"):
             return b"".join(parts)
+
+
+async def _dropped(receive: Receive) -> None:
+    """Read on and keep nothing: a client that is still sending sees no answer. What does not end soon is cut off."""
+    left = 4 * LARGEST_UPLOAD
+    with contextlib.suppress(TimeoutError):
+        async with asyncio.timeout(DROPPED_FOR):
+            while left > 0:
+                message = await receive()
+                left -= len(message.get("body", b""))
+                if message["type"] == "http.disconnect" or not message.get("more_body"):
+                    return
 
 
 def _again(body: bytes) -> Receive:
