@@ -52,7 +52,7 @@ def of_rows(rows: Build, name: str, kind: type = float) -> Build:
 
 
 class Table(Struct, frozen=True):
-    """A kind of thing rules look at. `place` gives the rows' moves, -1 where a row belongs to no move."""
+    """A kind of thing rules look at. `move` gives the rows' moves, -1 where a row belongs to no move."""
 
     name: str
     meaning: str
@@ -62,6 +62,12 @@ class Table(Struct, frozen=True):
     move: Build | None = None  # row of Motion each row belongs to
     weight: Build | None = None  # cut length of each row, for share and total
     neighbours: bool = False  # whether its rows follow on each other as the tool works
+
+
+def table_of(rows: Build, name: str, meaning: str, facts: Mapping[str, Fact]) -> Table:
+    """Give the table of what `rows` lists; each of them names its row of Motion as `move`."""
+    move = of_rows(rows, "move", int)
+    return Table(name, meaning, facts, lambda c: len(rows(c)), lambda c: c.motion.tool[move(c)], move)
 
 
 def texts(values: list[str | None]) -> tuple[Column, tuple[str, ...]]:

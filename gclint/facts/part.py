@@ -113,6 +113,7 @@ STANDING = Table(
     _FREED,
 )  # fmt: skip
 
+
 def _lifts(context: Context) -> Any:
     return left_of(context).lifts
 

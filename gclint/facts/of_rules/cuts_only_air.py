@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows, text
+from gclint.facts.fact import number, of_rows, table_of, text
 from gclint.facts.followed import lost
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import RAPID
@@ -99,7 +99,8 @@ def _over_blank(context: Context, rows: slice) -> bool:
     return True
 
 
-IDLE = Table(
+IDLE = table_of(
+    idle_runs,
     "idle_runs",
     "runs of moves at feed, between two rapids, that remove nothing though others of the program do",
     {
@@ -110,9 +111,6 @@ IDLE = Table(
                      words=KINDS),
         "like": number("", "runs of the same tool that do cut", of_rows(idle_runs, "like")),
     },
-    lambda c: len(idle_runs(c)),
-    lambda c: c.motion.tool[of_rows(idle_runs, "move", int)(c)],
-    of_rows(idle_runs, "move", int),
 )  # fmt: skip
 
 TABLES = (IDLE,)

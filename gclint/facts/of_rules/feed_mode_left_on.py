@@ -8,7 +8,7 @@ import numpy as np
 
 from gclint.columns import Floats, numbered
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows, text
+from gclint.facts.fact import number, of_rows, table_of, text
 from gclint.facts.followed import last_line_of
 from gclint.tables.motion import INVERSE_TIME, PER_REV, RAPID
 
@@ -65,7 +65,8 @@ def _word_line(context: Context, code: str, move: int) -> int:
     return last_line_of(context, code, here) or here
 
 
-FEEDS = Table(
+FEEDS = table_of(
+    feed_modes,
     "feed_modes",
     "stretches of moves at feed under G93 (inverse time) or G95 (feed per revolution), one row for each of the two",
     {
@@ -79,9 +80,6 @@ FEEDS = Table(
                        of_rows(feed_modes, "same")),
         "spread": number("", "the longest tenth of these moves over the shortest", of_rows(feed_modes, "spread")),
     },
-    lambda c: len(feed_modes(c)),
-    lambda c: c.motion.tool[of_rows(feed_modes, "move", int)(c)],
-    of_rows(feed_modes, "move", int),
 )  # fmt: skip
 
 TABLES = (FEEDS,)

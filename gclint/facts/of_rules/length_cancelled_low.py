@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows, truth
+from gclint.facts.fact import number, of_rows, table_of, truth
 from gclint.tables.motion import EVENT, HOME, MACHINE, Z_WORD
 
 
@@ -43,14 +43,12 @@ def cancelled(context: Context) -> list[Cancelled]:
     return made
 
 
-CANCELLED = Table(
+CANCELLED = table_of(
+    cancelled,
     "lengths_off",
     "each G49 behind which Z is named in work coordinates before a length is set again",
     {"line": number("", "line of G49", of_rows(cancelled, "line")),
      "same_line": truth("whether Z stands on the same line", of_rows(cancelled, "same_line", bool))},
-    lambda c: len(cancelled(c)),
-    lambda c: c.motion.tool[of_rows(cancelled, "move", int)(c)],
-    of_rows(cancelled, "move", int),
 )  # fmt: skip
 
 TABLES = (CANCELLED,)

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows, truth
+from gclint.facts.fact import number, of_rows, table_of, truth
 from gclint.tables.motion import EVENT, RAPID
 
 
@@ -35,7 +35,8 @@ def rapid_descents(context: Context) -> list[Descent]:
     return [Descent(int(m.line[move]), move, float(-m.z1[low].min()), with_feed, len(low))]
 
 
-DESCENTS = Table(
+DESCENTS = table_of(
+    rapid_descents,
     "rapid_descents",
     "of a program with no move at feed: rapids that end below Z0 with the spindle turning, as one row",
     {
@@ -44,9 +45,6 @@ DESCENTS = Table(
         "with_feed": truth("whether an F stands beside any of them", of_rows(rapid_descents, "with_feed", bool)),
         "count": number("", "how many there are", of_rows(rapid_descents, "times")),
     },
-    lambda c: len(rapid_descents(c)),
-    lambda c: c.motion.tool[of_rows(rapid_descents, "move", int)(c)],
-    of_rows(rapid_descents, "move", int),
 )
 
 TABLES = (DESCENTS,)

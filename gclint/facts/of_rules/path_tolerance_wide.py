@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows
+from gclint.facts.fact import number, of_rows, table_of
 from gclint.tables.motion import EVENT, INCH
 
 
@@ -35,16 +35,14 @@ def tolerances(context: Context) -> list[Tolerance]:
     return made
 
 
-TOLERANCES = Table(
+TOLERANCES = table_of(
+    tolerances,
     "path_tolerances",
     "each G64 with a P: how far the path may leave the programmed one",
     {
         "line": number("", "line of the word", of_rows(tolerances, "line")),
         "tolerance": number("mm", "how far the path may leave the programmed one", of_rows(tolerances, "wide")),
     },
-    lambda c: len(tolerances(c)),
-    lambda c: c.motion.tool[of_rows(tolerances, "move", int)(c)],
-    of_rows(tolerances, "move", int),
 )
 
 TABLES = (TOLERANCES,)

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows
+from gclint.facts.fact import number, of_rows, table_of
 from gclint.facts.finished import surface
 from gclint.knowledge.numbers import model_number
 from gclint.tables.motion import LINE
@@ -63,7 +63,8 @@ def _stands_between(context: Context, row: int) -> float:
     return float(surface(context, x, y).max()) - float(m.z1[row])
 
 
-FINS = Table(
+FINS = table_of(
+    fins,
     "fins",
     "steps between two rows of one run at feed that are wider than the tool, so that a fin stands between them",
     {
@@ -72,9 +73,6 @@ FINS = Table(
         "width": number("mm", "how wide the fin is", of_rows(fins, "width")),
         "height": number("mm", "how high it stands at the end", of_rows(fins, "height")),
     },
-    lambda c: len(fins(c)),
-    lambda c: c.motion.tool[of_rows(fins, "move", int)(c)],
-    of_rows(fins, "move", int),
 )
 
 TABLES = (FINS,)

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from gclint.facts.context import Context, once
-from gclint.facts.fact import Table, number, of_rows
+from gclint.facts.fact import number, of_rows, table_of
 from gclint.tables.motion import EVENT
 
 
@@ -39,7 +39,8 @@ def changed_low(context: Context) -> list[Changed]:
     return made
 
 
-CHANGED = Table(
+CHANGED = table_of(
+    changed_low,
     "changes_in_cut",
     "tool changes while the tip stands below the top of the blank",
     {
@@ -47,9 +48,6 @@ CHANGED = Table(
         "depth": number("mm", "how far the tip stands below the top", of_rows(changed_low, "depth")),
         "next_tool": number("", "number of the tool that is called", of_rows(changed_low, "tool")),
     },
-    lambda c: len(changed_low(c)),
-    lambda c: c.motion.tool[of_rows(changed_low, "move", int)(c)],
-    of_rows(changed_low, "move", int),
 )
 
 TABLES = (CHANGED,)

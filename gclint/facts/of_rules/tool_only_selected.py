@@ -8,7 +8,7 @@ import numpy as np
 
 from gclint.columns import Column, Floats, one_of
 from gclint.facts.context import ON, Context, once
-from gclint.facts.fact import Table, number, of_rows, truth
+from gclint.facts.fact import number, of_rows, table_of, truth
 from gclint.tables.motion import EVENT
 
 
@@ -61,7 +61,8 @@ def _spindle_tool(context: Context) -> Floats:
     return of_rows(selected, "in_spindle")(context)  # type: ignore[no-any-return]
 
 
-SELECTED = Table(
+SELECTED = table_of(
+    selected,
     "selected_tools",
     "each T, in a program that changes tools by M6, behind which cuts come before any M6",
     {
@@ -73,9 +74,6 @@ SELECTED = Table(
         "restarted": truth("whether the spindle is stopped before it and started behind it",
                            of_rows(selected, "restarted", bool)),
     },
-    lambda c: len(selected(c)),
-    lambda c: c.motion.tool[of_rows(selected, "move", int)(c)],
-    of_rows(selected, "move", int),
 )  # fmt: skip
 
 TABLES = (SELECTED,)
