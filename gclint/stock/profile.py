@@ -4,10 +4,8 @@ from __future__ import annotations
 
 import math
 
-import numpy as np
 from msgspec import Struct
 
-from gclint.columns import Floats32
 from gclint.tables.setup import Assumed, Tool
 
 DRILL_POINT = 118.0  # degrees; DESIGN section 5: what an undeclared drill is taken to have
@@ -41,15 +39,6 @@ class Profile(Struct, frozen=True):
         if height <= self.join_z:
             return self.flat + math.sqrt(max(0.0, 2 * self.torus * height - height * height))
         return self.join_r + (height - self.join_z) / self.cone if self.cone > 0 else self.radius
-
-    def radii_at(self, heights: Floats32) -> Floats32:
-        """[n] `radius_at` of many heights at once, mm."""
-        if self.shape == FLAT:
-            return np.full(len(heights), self.radius, np.float32)
-        torus = self.flat + np.sqrt(np.maximum(0.0, 2 * self.torus * heights - heights * heights))
-        cone = self.join_r + (heights - self.join_z) / self.cone if self.cone > 0 else np.float32(self.radius)
-        radii = np.where(heights <= self.join_z, torus, cone)
-        return np.where(heights >= self.rim, self.radius, np.minimum(radii, self.radius)).astype(np.float32)
 
     @property
     def row(self) -> tuple[float, ...]:

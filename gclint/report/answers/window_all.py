@@ -75,10 +75,6 @@ def ranked(rows: list[Row]) -> list[Row]:
     return sorted(rows, key=lambda row: (-row.removed, row.tool))
 
 
-def mark_title(pair: PairOut) -> str:
-    return f"dial {pair.mark}"
-
-
 def feed_words(pair: PairOut | None, inch: bool) -> str:
     """"F892", with what is turned where no dial mark says it; "-" where none is good."""
     if pair is None or pair.feed_mm_min is None:
