@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import os
+import shutil
+from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import hypothesis
 import pytest
@@ -63,3 +66,25 @@ def gclint(capfd: pytest.CaptureFixture[str]) -> Callable[..., tuple[int, str, s
         return code, out, err
 
     return call
+
+
+BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
+QUIET = [
+    "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync", "--use-gl=angle", "--use-angle=swiftshader",
+    "--enable-unsafe-swiftshader",
+]  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    if BROWSER is None:
+        if os.environ.get("CI"):
+            pytest.fail("there is no chromium here (Debian: apt-get install chromium)")
+        pytest.skip("there is no chromium here (Debian: apt-get install chromium)")
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as driver:
+        opened = driver.chromium.launch(executable_path=BROWSER, args=QUIET)
+        yield opened
+        opened.close()

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import os
 import re
-import shutil
 import signal
 import subprocess
 import sys
@@ -34,12 +32,6 @@ G0 Z15
 M5
 M2
 """
-BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
-QUIET = [
-    "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync", "--use-gl=angle", "--use-angle=swiftshader",
-    "--enable-unsafe-swiftshader",
-]  # fmt: skip
 
 
 class Running:
@@ -128,20 +120,6 @@ def shop(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def desk(shop: Path) -> Iterator[Running]:
     with running(shop) as made:
         yield made
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Any]:
-    if BROWSER is None:
-        if os.environ.get("CI"):
-            pytest.fail("there is no chromium here (Debian: apt-get install chromium)")
-        pytest.skip("there is no chromium here (Debian: apt-get install chromium)")
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=BROWSER, args=QUIET)
-        yield opened
-        opened.close()
 
 
 @pytest.fixture

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import base64
 import json
-import os
 import re
-import shutil
 import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -72,28 +70,6 @@ def page_of() -> Callable[..., str]:
         return page(run(data, name, Options(**options)), "0.0")
 
     return make
-
-
-BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
-QUIET = [
-    "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync", "--use-gl=angle", "--use-angle=swiftshader",
-    "--enable-unsafe-swiftshader",
-]  # fmt: skip
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Any]:
-    if BROWSER is None:
-        if os.environ.get("CI"):
-            pytest.fail("there is no chromium here (Debian: apt-get install chromium)")
-        pytest.skip("there is no chromium here (Debian: apt-get install chromium)")
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=BROWSER, args=QUIET)
-        yield opened
-        opened.close()
 
 
 class Opened:
